@@ -1,29 +1,94 @@
-"""Where the project's data files are: inside the installed package, or beside it in a checkout."""
+"""Where a value stood in its file: kept from the first step of a review to the last."""
 
-from pathlib import Path
+from typing import Any
 
-_PACKAGE = Path(__file__).resolve().parent
+import numpy as np
+from attrs import field, frozen
+from numpy.typing import NDArray
 
 
-def data_folder(name: str) -> Path:
-    """Folder of packaged data.
+def column_letters(column: int) -> str:
+    """Spreadsheet letters of a column counted from 1 (1 is ``A``, 28 is ``AB``)."""
+    letters = ""
+    while column > 0:
+        column, rest = divmod(column - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters
 
-    Parameters
+
+@frozen(order=True)
+class Place:
+    """One cell of a sheet or text table, or one node of a JSON document.
+
+    Attributes
     ----------
-    name : str
-        ``"ruleset"`` or ``"schemas"``.
-
-    Returns
-    -------
-    Path
-        ``linter/<name>`` in an installed wheel, ``<name>`` at the top of a checkout.
-
-    Raises
-    ------
-    FileNotFoundError
-        If the installation is incomplete.
+    file : str
+        File as the user named it.
+    sheet : str or None
+        Sheet of a workbook; None for a text table or JSON.
+    cell : str or None
+        Cell such as ``C14``; in a text table the column letter and the line number of the file.
+    pointer : str or None
+        JSON Pointer (RFC 6901), for JSON.
     """
-    for folder in (_PACKAGE / name, _PACKAGE.parent / name):
-        if folder.is_dir():
-            return folder
-    raise FileNotFoundError(f"the data folder {name!r} is missing beside {_PACKAGE}; install ringseat again")
+
+    file: str
+    sheet: str | None = None
+    cell: str | None = None
+    pointer: str | None = None
+
+    def __str__(self) -> str:
+        """The place in words: file, sheet and cell, or file and pointer."""
+        return " ".join(part for part in (self.file, self.sheet, self.cell or self.pointer) if part)
+
+    def short(self) -> str:
+        """The place inside its file, for a report that names the file once."""
+        if self.pointer is not None:
+            return self.pointer or "/"
+        return " ".join(part for part in (self.sheet, self.cell) if part)
+
+    def as_dict(self) -> dict[str, Any]:
+        """The keys of the result file."""
+        if self.pointer is not None:
+            return {"file": self.file, "pointer": self.pointer}
+        return {"file": self.file, "sheet": self.sheet, "cell": self.cell}
+
+
+@frozen(eq=False)
+class PlaceColumn:
+    """The places of one parameter for all rows, held as arrays.
+
+    Attributes
+    ----------
+    file : str
+        File as the user named it.
+    sheets : tuple of str or None
+        Sheets that ``sheet`` counts into; ``(None,)`` for a text table.
+    sheet, row, column : int32 array, shape (rows,)
+        Sheet index, row and column counted from 1; row 0 where the table states nothing.
+    pointers : list of str or None
+        JSON Pointers instead, one per row (None where nothing is stated).
+    """
+
+    file: str
+    sheets: tuple[str | None, ...] = (None,)
+    sheet: NDArray[np.int32] = field(factory=lambda: np.zeros(0, np.int32))
+    row: NDArray[np.int32] = field(factory=lambda: np.zeros(0, np.int32))
+    column: NDArray[np.int32] = field(factory=lambda: np.zeros(0, np.int32))
+    pointers: list[str | None] | None = None
+
+    def at(self, index: int) -> Place | None:
+        """The place of one row, or None where the table states nothing."""
+        if self.pointers is not None:
+            pointer = self.pointers[index]
+            return None if pointer is None else Place(self.file, pointer=pointer)
+        row = int(self.row[index])
+        if row == 0:
+            return None
+        return Place(self.file, self.sheets[int(self.sheet[index])], f"{column_letters(int(self.column[index]))}{row}")
+
+    def take(self, rows: NDArray[np.intp]) -> "PlaceColumn":
+        """The same for a choice of rows, in their order."""
+        if self.pointers is not None:
+            return PlaceColumn(self.file, pointers=[self.pointers[i] for i in rows])
+        return PlaceColumn(self.file, self.sheets, self.sheet[rows], self.row[rows], self.column[rows])
