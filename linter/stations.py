@@ -347,8 +347,6 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
                     parts.append((float(v[0]), float(lower) / 1000, float(upper) / 1000, v[1]))
                 else:
                     parts.append((float(v[0]), float(v[1]), float(v[2]), ""))
-            columns = list(zip(*parts, strict=True))
-            sizes[name] = Toleranced(
-                *(np.array(c, dtype=float) for c in columns[:3]), np.array(columns[3], dtype=object)
-            )
+            nominal, lower, upper = (np.array([part[k] for part in parts], dtype=float) for k in range(3))
+            sizes[name] = Toleranced(nominal, lower, upper, np.array([part[3] for part in parts], dtype=object))
     return apply_defaults(Stations(machines, machine_row, numbers, sizes, choices, texts))

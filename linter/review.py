@@ -1,0 +1,385 @@
+"""Runs a rulebook over stations: which clauses apply, which inputs are missing, how grave each finding is.
+
+Everything is done for all rows at once; plain records are made only for the rows that a report shows.
+"""
+
+import re
+from collections.abc import Callable, Iterable, Mapping
+from functools import cache
+from importlib import import_module
+from typing import Any
+
+import numpy as np
+from attrs import evolve, field, frozen
+from numpy.typing import NDArray
+
+from linter import __version__
+from linter.checks.base import Result, View
+from linter.findings import (
+    OUTCOMES,
+    SEVERITIES,
+    Assessment,
+    Assumed,
+    InputRecord,
+    MachineRecord,
+    Quantity,
+    ReadCell,
+    ReviewResult,
+    Unrecognised,
+    Used,
+    WorkingLine,
+)
+from linter.rulebook import Clause, Limits, Rulebook
+from linter.stations import Bools, Stations
+from linter.vocabulary import parameter
+from linter.wording import quantity_text, rounded, value_text, words_of
+
+MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
+
+
+@frozen(eq=False)
+class ClauseReview:
+    """One clause over all rows (stations, or machines where its level says so).
+
+    Attributes
+    ----------
+    outcome : int8 array
+        Index into :data:`linter.findings.OUTCOMES`.
+    severity : int8 array
+        Index into :data:`linter.findings.SEVERITIES`, -1 for none.
+    missing : dict of str to bool array
+        Rows that want a parameter.
+    failure : str or None
+        What went wrong inside the check, where it could not be run.
+    """
+
+    clause: Clause
+    result: Result | None
+    outcome: NDArray[np.int8]
+    severity: NDArray[np.int8]
+    missing: Mapping[str, Bools]
+    failure: str | None = None
+
+
+@frozen(eq=False)
+class Assessed:
+    """A whole rulebook over all rows."""
+
+    stations: Stations
+    view: View
+    rulebook: Rulebook
+    reviews: Mapping[str, ClauseReview] = field(factory=dict)
+
+    def grades(self) -> NDArray[np.int8]:
+        """Severity by clause and station, shape (clauses, rows): 0 for none to 4 for critical, -1 not assessed.
+
+        A clause about the machine counts for each of its stations.
+        """
+        rows = []
+        for review in self.reviews.values():
+            grade = np.where(review.outcome == FINDING, len(SEVERITIES) - review.severity, 0)
+            grade = np.where(review.outcome == NOT_ASSESSED, -1, grade).astype(np.int8)
+            rows.append(self.view.to_stations(grade) if review.clause.level == "machine" else grade)
+        return np.array(rows, dtype=np.int8).reshape(len(self.reviews), len(self.stations))
+
+
+@cache
+def check_function(name: str) -> Callable[[View, Limits], Result]:
+    """The check of that name (``module.function`` of ``linter.checks``).
+
+    Raises
+    ------
+    KeyError
+        If there is none.
+    """
+    module, _, function = name.partition(".")
+    try:
+        found: Callable[[View, Limits], Result] = getattr(import_module(f"linter.checks.{module}"), function)
+    except (ImportError, AttributeError):
+        raise KeyError(f"there is no check {name!r}") from None
+    return found
+
+
+def assess(stations: Stations, rulebook: Rulebook) -> Assessed:
+    """Run every clause that is switched on.
+
+    Parameters
+    ----------
+    stations : Stations
+        At least one row.
+    rulebook : Rulebook
+        As loaded.
+
+    Returns
+    -------
+    Assessed
+        Outcomes and severities as arrays. A check that fails makes its clause ``not assessed`` and says so; the others
+        run all the same.
+    """
+    view = View(stations)
+    reviews = {}
+    for clause in rulebook.clauses.values():
+        if clause.off is None:
+            with np.errstate(all="ignore"):
+                reviews[clause.id] = _review_clause(view, clause)
+    return Assessed(stations, view, rulebook, reviews)
+
+
+def _review_clause(view: View, clause: Clause) -> ClauseReview:
+    machine = clause.level == "machine"
+    count = view.machine_count if machine else view.count
+    missing: dict[str, Bools] = {}
+    for name in clause.needs:
+        known = view.stations.known(name)
+        absent = ~(view.to_machines(known, "all") if machine else known)
+        if absent.any():
+            missing[name] = absent
+    try:
+        result = check_function(clause.check)(view, Limits(clause))
+        if result.measure.shape != (count,):
+            raise ValueError(f"the measure has shape {result.measure.shape}, expected ({count},)")
+    except Exception as error:
+        nothing = np.full(count, NOT_ASSESSED, np.int8)
+        failure = f"{clause.id} could not be run ({type(error).__name__}: {error})"
+        return ClauseReview(clause, None, nothing, np.full(count, -1, np.int8), missing, failure)
+    for name, rows in result.missing.items():
+        missing[name] = missing[name] | rows if name in missing else rows
+    wanted = np.logical_or.reduce(list(missing.values())) if missing else np.zeros(count, bool)
+    outcome = np.full(count, MET, np.int8)
+    severity = np.full(count, -1, np.int8)
+    for step in clause.steps:
+        severity[result.measure > step.above + 1e-9 * abs(step.above)] = SEVERITIES.index(step.severity)
+    outcome[severity >= 0] = FINDING
+    outcome[np.isnan(result.measure) | wanted] = NOT_ASSESSED
+    if result.applies is not None:
+        outcome[~result.applies] = NOT_APPLICABLE
+    severity[outcome != FINDING] = -1
+    return ClauseReview(clause, result, outcome, severity, missing)
+
+
+_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
+
+
+class _Teller:
+    """Fills the message of one clause for one row."""
+
+    def __init__(self, assessed: Assessed, review: ClauseReview, row: int) -> None:
+        self.assessed, self.review, self.row = assessed, review, row
+        self.result = review.result
+        machine = review.clause.level == "machine"
+        self.station_row = int(assessed.view.starts[row]) if machine else row
+
+    def word(self, name: str) -> str:
+        result, row = self.result, self.row
+        assert result is not None
+        if name in ("observed", "lower", "upper"):
+            values = getattr(result, name)
+            return quantity_text(float("nan") if values is None else float(values[row]), result.unit)
+        if name in result.facts:
+            fact = result.facts[name]
+            if isinstance(fact, tuple):
+                return quantity_text(float(fact[0][row]), fact[1])
+            return str(fact[row])
+        for line in result.working:
+            if line.key == name:
+                return _line_text(line.values[row], line.unit)
+        if name == "machine":
+            return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
+        return value_text(self.assessed.stations, name, self.station_row)
+
+    def fill(self, template: str) -> str:
+        text = _PLACEHOLDER.sub(lambda match: self.word(match[1]), template)
+        return text[:1].upper() + text[1:]
+
+
+def _line_text(value: Any, unit: str) -> str:
+    return value if isinstance(value, str) else quantity_text(float(value), unit)
+
+
+def assessments(
+    assessed: Assessed, machines: Iterable[int] | None = None, *, outcomes: Iterable[str] = OUTCOMES
+) -> list[Assessment]:
+    """Plain records of the rows that a report shows.
+
+    Parameters
+    ----------
+    assessed : Assessed
+        From :func:`assess`.
+    machines : iterable of int, optional
+        Indices of machines; all where absent.
+    outcomes : iterable of str
+        Outcomes wanted.
+
+    Returns
+    -------
+    list of Assessment
+        Ordered by machine, station (the clauses about the machine first) and clause.
+    """
+    stations, view = assessed.stations, assessed.view
+    wanted_machines = range(view.machine_count) if machines is None else machines
+    codes = {OUTCOMES.index(o) for o in outcomes if o in OUTCOMES[:4]}
+    found: list[Assessment] = []
+    station_names = stations.text("station")
+    for machine in sorted(wanted_machines, key=lambda m: (stations.machines[m], m)):
+        start = int(view.starts[machine])
+        rows = sorted(range(start, start + int(view.station_count[machine])), key=lambda r: (str(station_names[r]), r))
+        for clause_id in sorted(assessed.reviews):
+            review = assessed.reviews[clause_id]
+            if review.clause.level == "machine" and int(review.outcome[machine]) in codes:
+                found.append(_record(assessed, review, machine, stations.machines[machine], None))
+        for row in rows:
+            for clause_id in sorted(assessed.reviews):
+                review = assessed.reviews[clause_id]
+                if review.clause.level == "station" and int(review.outcome[row]) in codes:
+                    found.append(_record(assessed, review, row, stations.machines[machine], str(station_names[row])))
+    return found
+
+
+def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, station: str | None) -> Assessment:
+    clause, result, stations, view = review.clause, review.result, assessed.stations, assessed.view
+    outcome = int(review.outcome[row])
+    severity = SEVERITIES[review.severity[row]] if outcome == FINDING else None
+    if station is None:
+        rows = [int(view.starts[row]) + k for k in range(int(view.station_count[row]))]
+    else:
+        rows = [row]
+    names = [*dict.fromkeys((*clause.needs, *clause.uses))]
+    missing = tuple(name for name, mask in review.missing.items() if mask[row]) if outcome == NOT_ASSESSED else ()
+    teller = _Teller(assessed, review, row)
+    remedy = ""
+    if outcome == NOT_APPLICABLE:
+        assert result is not None
+        reason = result.reason if isinstance(result.reason, str) else str(result.reason[row])
+        message = f"Not applicable: {reason}."
+    elif outcome == NOT_ASSESSED:
+        if review.failure:
+            message = f"Not assessed: {review.failure}. Please report this; it is not a fault of the table."
+        elif missing:
+            message = f"Not assessed: the table does not state {_listed([words_of(name) for name in missing])}."
+            remedy = f"State {_listed(list(missing))}."
+        else:
+            message = "Not assessed: the values given have no solution within the range of this clause's arithmetic."
+    else:
+        assert result is not None
+        variant = "" if result.variant is None else str(result.variant[row])
+        key = "finding" if outcome == FINDING else "met"
+        template = clause.messages.get(f"{key}_{variant}") if variant else None
+        message = teller.fill(template or clause.messages[key])
+        if outcome == FINDING:
+            template = clause.messages.get(f"remedy_{variant}") if variant else None
+            remedy = teller.fill(template or clause.remedy)
+    shown = outcome in (MET, FINDING)
+    return Assessment(
+        clause=clause.id,
+        title=clause.title,
+        machine=machine,
+        station=station,
+        outcome=OUTCOMES[outcome],
+        severity=severity,
+        observed=_quantity(result, "observed", row) if shown else None,
+        lower=_quantity(result, "lower", row) if shown else None,
+        upper=_quantity(result, "upper", row) if shown else None,
+        message=message,
+        working=_working(result, row) if shown or outcome == NOT_ASSESSED else (),
+        missing=missing,
+        assumed=tuple(
+            _assumed(stations, name, r) for name in names if name in stations.assumed
+            for r in rows[: 1 if parameter(name).level == "machine" else None] if stations.assumed[name].rows[r]
+        ),
+        places=tuple(
+            Used(name, place, value_text(stations, name, r)) for name in names if name in stations.places
+            for r in rows[: 1 if parameter(name).level == "machine" else None]
+            if (place := stations.place(name, r)) is not None
+        ),
+        sources=clause.sources,
+        remedy=remedy,
+    )  # fmt: skip
+
+
+def _assumed(stations: Stations, name: str, row: int) -> Assumed:
+    return Assumed(
+        name, rounded(float(stations.number(name)[row])), parameter(name).unit, stations.assumed[name].reason
+    )
+
+
+def _quantity(result: Result | None, name: str, row: int) -> Quantity | None:
+    values = None if result is None else getattr(result, name)
+    if values is None or not np.isfinite(values[row]):
+        return None
+    assert result is not None
+    return Quantity(rounded(values[row]), result.unit)
+
+
+def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
+    lines = []
+    for line in () if result is None else result.working:
+        value: Any = line.values[row]
+        if not isinstance(value, str):
+            value = rounded(value) if np.isfinite(value) else None
+        if value is not None and value != "":
+            lines.append(WorkingLine(line.key, line.symbol, line.meaning, value, line.unit, line.formula))
+    return tuple(lines)
+
+
+def _listed(words: list[str]) -> str:
+    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
+
+
+def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", complete: bool = False) -> ReviewResult:
+    """Review one table that was read.
+
+    Parameters
+    ----------
+    reading : linter.reading.Reading
+        From :func:`linter.reading.read_table`.
+    rulebook : Rulebook
+        As loaded.
+    gate : str
+        Lowest severity that closes the gate.
+    complete : bool
+        Whether a clause that could not be assessed closes the gate too.
+    """
+    assessed = assess(reading.stations, rulebook)
+    stations, view = reading.stations, assessed.view
+    station_names = stations.text("station")
+    records = []
+    for index, machine in enumerate(stations.machines):
+        start = int(view.starts[index])
+        count = int(view.station_count[index])
+        records.append(
+            MachineRecord(
+                machine=machine,
+                drawing_number=str(stations.text("drawing_number")[start]) or None,
+                drawing_revision=str(stations.text("drawing_revision")[start]) or None,
+                stations=tuple(sorted(str(name) for name in station_names[start : start + count])),
+            )
+        )
+    return ReviewResult(
+        tool="ringseat",
+        tool_version=__version__,
+        rulebook=rulebook.record(),
+        input=InputRecord(reading.file, reading.sha256, reading.layout),
+        machines=tuple(sorted(records, key=lambda r: r.machine)),
+        assessments=tuple(assessments(assessed)),
+        unrecognised=tuple(Unrecognised(u.name, u.value, u.place, u.reason) for u in reading.unused),
+        gate_severity=gate,
+        complete_wanted=complete,
+        notes=tuple(reading.notes),
+        understood=tuple(
+            ReadCell(
+                machine=stations.machines[int(stations.machine_row[u.row])],
+                station=str(station_names[u.row]) if parameter(u.parameter).level == "station" else None,
+                parameter=u.parameter,
+                place=u.place,
+                read=u.read,
+                value=u.value,
+            )
+            for u in reading.understood
+        ),
+        failures=tuple(r.failure for r in assessed.reviews.values() if r.failure),
+    )
+
+
+def with_assessments(result: ReviewResult, changed: Iterable[Assessment]) -> ReviewResult:
+    """The same result with other assessments, for concessions and for changes that clear."""
+    return evolve(result, assessments=tuple(changed))
