@@ -1,9 +1,9 @@
 """The result of a review as plain records: what every writer and every other program reads."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
-from attrs import asdict, field, frozen
+from attrs import asdict, frozen
 
 from linter.places import Place
 
@@ -140,6 +140,20 @@ class MachineRecord:
 
 
 @frozen
+class StationRecord:
+    """What was reviewed at one position, in canonical units.
+
+    ``values`` maps a parameter to a number, a word, or for a toleranced size a dict with ``nominal``, ``lower``,
+    ``upper`` (deviations, None where no tolerance is stated) and ``class``. Machine-level values are repeated; assumed
+    ones are included. This is what drawings are made from and what two reviews are compared by.
+    """
+
+    machine: str
+    station: str
+    values: Mapping[str, Any]
+
+
+@frozen
 class Layer:
     """One layer of the rulebook; outermost first in :attr:`RulebookRecord.layers`."""
 
@@ -224,7 +238,8 @@ class ReviewResult:
     notes: tuple[str, ...] = ()
     understood: tuple[ReadCell, ...] = ()
     concessions: tuple[ConcessionNote, ...] = ()
-    failures: tuple[str, ...] = field(default=())
+    failures: tuple[str, ...] = ()
+    stations: tuple[StationRecord, ...] = ()
 
     @property
     def outcomes(self) -> dict[str, int]:
@@ -287,6 +302,7 @@ class ReviewResult:
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
             "failures": list(self.failures),
+            "stations": [{"machine": s.machine, "station": s.station, "values": dict(s.values)} for s in self.stations],
         }
 
 

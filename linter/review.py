@@ -25,13 +25,14 @@ from linter.findings import (
     Quantity,
     ReadCell,
     ReviewResult,
+    StationRecord,
     Unrecognised,
     Used,
     WorkingLine,
 )
 from linter.rulebook import Clause, Limits, Rulebook
 from linter.stations import Bools, Stations
-from linter.vocabulary import parameter
+from linter.vocabulary import parameter, vocabulary
 from linter.wording import quantity_text, rounded, value_text, words_of
 
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
@@ -282,7 +283,7 @@ def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, st
         message=message,
         working=_working(result, row) if shown or outcome == NOT_ASSESSED else (),
         missing=missing,
-        assumed=tuple(
+        assumed=_check_assumed(result, row) + tuple(
             _assumed(stations, name, r) for name in names if name in stations.assumed
             for r in rows[: 1 if parameter(name).level == "machine" else None] if stations.assumed[name].rows[r]
         ),
@@ -300,6 +301,17 @@ def _assumed(stations: Stations, name: str, row: int) -> Assumed:
     return Assumed(
         name, rounded(float(stations.number(name)[row])), parameter(name).unit, stations.assumed[name].reason
     )
+
+
+def _check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
+    found = []
+    for entry in () if result is None else result.assumed:
+        if entry.rows[row]:
+            value = entry.values[row]
+            found.append(
+                Assumed(entry.parameter, value if isinstance(value, str) else rounded(value), entry.unit, entry.reason)
+            )
+    return tuple(found)
 
 
 def _quantity(result: Result | None, name: str, row: int) -> Quantity | None:
@@ -377,7 +389,43 @@ def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", com
             for u in reading.understood
         ),
         failures=tuple(r.failure for r in assessed.reviews.values() if r.failure),
+        stations=tuple(
+            StationRecord(
+                stations.machines[int(stations.machine_row[row])],
+                str(station_names[row]),
+                station_values(stations, row),
+            )
+            for row in sorted(
+                range(len(stations)),
+                key=lambda r: (stations.machines[int(stations.machine_row[r])], station_names[r], r),
+            )
+        ),
     )
+
+
+def station_values(stations: Stations, row: int) -> dict[str, Any]:
+    """Every stated or assumed value of one row, as :class:`linter.findings.StationRecord` holds them."""
+    values: dict[str, Any] = {}
+    for entry in vocabulary().values():
+        if entry.name in ("machine", "station") or not bool(stations.known(entry.name)[row]):
+            continue
+        if entry.kind == "number":
+            values[entry.name] = rounded(float(stations.number(entry.name)[row]))
+        elif entry.kind == "toleranced":
+            size = stations.size(entry.name)
+            lower, upper = (None if np.isnan(v[row]) else rounded(float(v[row])) for v in (size.lower, size.upper))
+            values[entry.name] = {
+                "nominal": rounded(float(size.nominal[row])),
+                "lower": lower,
+                "upper": upper,
+                "class": str(size.tolerance_class[row]) or None,
+            }
+        elif entry.kind == "choice":
+            choice = stations.choice(entry.name)
+            values[entry.name] = choice.words[int(choice.codes[row])]
+        else:
+            values[entry.name] = str(stations.text(entry.name)[row])
+    return values
 
 
 def with_assessments(result: ReviewResult, changed: Iterable[Assessment]) -> ReviewResult:

@@ -46,6 +46,17 @@ class Working:
 
 
 @frozen(eq=False)
+class Assumes:
+    """A value that the check let stand in for one the table does not state; the report shows it as assumed."""
+
+    parameter: str
+    values: NDArray[Any]
+    unit: str
+    reason: str
+    rows: Bools
+
+
+@frozen(eq=False)
 class Result:
     """What a check found, for all rows (stations or machines) at once.
 
@@ -71,6 +82,8 @@ class Result:
         Which of the clause's messages a row takes; empty for the plain one.
     facts : dict of str to array
         Further values for messages: float arrays (``name`` to (values, unit)) or object arrays of text.
+    assumed : sequence of Assumes
+        Values that stood in for absent ones, besides the vocabulary's own defaults.
     """
 
     measure: Floats
@@ -84,6 +97,7 @@ class Result:
     working: Sequence[Working] = ()
     variant: NDArray[Any] | None = None
     facts: Mapping[str, NDArray[Any] | tuple[Floats, str]] = field(factory=dict)
+    assumed: Sequence[Assumes] = ()
 
 
 class View:
@@ -157,3 +171,48 @@ def shared(function: Callable[[View], T]) -> Callable[[View], T]:
 def either(*masks: Bools) -> Bools:
     """Rows where any of the masks holds."""
     return np.logical_or.reduce(masks)
+
+
+def ladder(value: Floats, *marks: Floats | float) -> Floats:
+    """A measure that rises by one from mark to mark: 0 at zero, 1 at the first mark, 2 at the second, and so on.
+
+    Beyond the last mark it goes on in proportion. A NaN mark takes the place of the next one (the way up to it counts
+    at once). NaN where the value or the last mark is.
+
+    Parameters
+    ----------
+    value : float array, shape (rows,)
+        Zero or more; the larger the worse.
+    *marks : float array or float
+        Ascending.
+
+    Returns
+    -------
+    float array, shape (rows,)
+    """
+    levels = [np.broadcast_to(np.asarray(mark, dtype=float), value.shape) for mark in marks]
+    for index in range(len(levels) - 2, -1, -1):
+        levels[index] = np.where(np.isnan(levels[index]), levels[index + 1], levels[index])
+    measure = np.zeros_like(value)
+    below = np.zeros_like(value)
+    for level in levels:
+        width = level - below
+        share = np.divide(value - below, width, out=np.where(value > level, 1.0, 0.0), where=width > 0)
+        measure += np.clip(share, 0.0, 1.0)
+        below = level
+    beyond = np.divide(value - below, below, out=np.zeros_like(value), where=below > 0)
+    measure += np.where(value > below, beyond, 0.0)
+    return np.where(np.isnan(value) | np.isnan(below), np.nan, measure)
+
+
+def rising(value: Floats, limit: Floats | float) -> Floats:
+    """The ratio of a value that should stay below its limit to that limit: 1 at the limit, more beyond it."""
+    return ladder(value, limit)
+
+
+def falling(value: Floats, limit: Floats | float) -> Floats:
+    """The ratio of a limit to a value that should stay above it: 1 at the limit, more below it, capped at 1000."""
+    level = np.broadcast_to(np.asarray(limit, dtype=float), value.shape)
+    ratio = np.divide(level, value, out=np.full(value.shape, 1000.0), where=value > 0)
+    ratio = np.where((level <= 0) & ~np.isnan(value), np.where(value < level, 1000.0, 0.0), ratio)
+    return np.where(np.isnan(value) | np.isnan(level), np.nan, np.minimum(ratio, 1000.0))
