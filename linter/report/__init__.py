@@ -1,0 +1,1 @@
+"""Writers: each takes the one result object and returns a report."""
