@@ -24,7 +24,10 @@ _VULGAR = {
     "⅙": 1 / 6, "⅚": 5 / 6, "⅐": 1 / 7, "⅛": 1 / 8, "⅜": 3 / 8, "⅝": 5 / 8, "⅞": 7 / 8, "⅑": 1 / 9, "⅒": 1 / 10,
 }  # fmt: skip
 
-_NUMBER = re.compile(r"([+-]?) ?(\d[\d ]*(?:[.,'][\d ]*\d)*[.,]?|[.,]\d+)(?: ?(?:[eEdD]|x ?10 ?\^ ?|\* ?10 ?\^ ?)([+-]?\d{1,3}))?", re.ASCII)
+_NUMBER = re.compile(
+    r"([+-]?) ?(\d[\d ]*(?:[.,'][\d ]*\d)*[.,]?|[.,]\d+)(?: ?(?:[eEdD]|x ?10 ?\^ ?|\* ?10 ?\^ ?)([+-]?\d{1,3}))?",
+    re.ASCII,
+)
 _FRACTION = re.compile(r"([+-]?) ?(?:(\d{1,6})[ -])?(\d{1,4})/(2|4|8|16|32|64|128)", re.ASCII)
 _VULGAR_FRACTION = re.compile(rf"([+-]?) ?(\d{{0,6}}) ?([{''.join(_VULGAR)}])", re.ASCII)
 _GROUPED = re.compile(r"[1-9]\d{0,2}(?:([ '.,])\d{3})(?:\1\d{3})*", re.ASCII)
@@ -198,7 +201,9 @@ def vote_decimal(texts: Iterable[str]) -> Decimal | None:
     return proved.pop() if proved else None
 
 
-def read_numbers(texts: Sequence[str], decimal: Decimal | None = None) -> tuple[NDArray[np.float64], dict[int, ReadError]]:
+def read_numbers(
+    texts: Sequence[str], decimal: Decimal | None = None
+) -> tuple[NDArray[np.float64], dict[int, ReadError]]:
     """A column of numbers; each distinct text is read once, and plain decimals without a look at each.
 
     Parameters

@@ -98,7 +98,11 @@ def shown(text: str, longest: int = 60) -> str:
     """A raw text for a message: shortened, with control and direction signs made visible."""
     cut = text if len(text) <= longest else text[:longest] + "…"
     return "".join(
-        sign if sign.isprintable() or sign == "\u00a0" else f"\\u{ord(sign):04x}" if ord(sign) > 0xFF else repr(sign)[1:-1]
+        sign
+        if sign.isprintable() or sign == "\u00a0"
+        else f"\\u{ord(sign):04x}"
+        if ord(sign) > 0xFF
+        else repr(sign)[1:-1]
         for sign in cut
     )
 

@@ -13,7 +13,7 @@ from typing import Any
 
 from attrs import frozen
 
-from linter.reading.signs import ReadError, fold, shown
+from linter.reading.signs import LONGEST_TEXT, ReadError, fold, shown
 
 _G = 9.80665
 _LB = 0.45359237
@@ -114,11 +114,11 @@ _TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
     ),
 }  # fmt: skip
 
-# kelvin = text value * factor + offset
+# degrees Celsius = value * factor + offset
 _TEMPERATURES: tuple[tuple[str, float, float, str], ...] = (
-    ("degC", 1.0, 273.15, "°C degC deg.C ° degreeC degreesC celsius Celsius C Cel градC"),
-    ("K", 1.0, 0.0, "K kelvin Kelvin degK"),
-    ("degF", 5 / 9, 459.67 * 5 / 9, "°F degF deg.F fahrenheit Fahrenheit F"),
+    ("degC", 1.0, 0.0, "°C degC deg.C ° degreeC degreesC celsius Celsius C Cel градC"),
+    ("K", 1.0, -273.15, "K kelvin Kelvin degK"),
+    ("degF", 5 / 9, -160 / 9, "°F degF deg.F fahrenheit Fahrenheit F"),
 )
 _ANGLE_SIGNS = {"'": ("arcmin", 1 / 60), "''": ("arcsec", 1 / 3600), '"': ("arcsec", 1 / 3600)}
 
@@ -176,7 +176,7 @@ def _spell(text: str) -> str:
 
 
 def _table() -> dict[str, tuple[str, str, float, float]]:
-    """Spelling to name, dimension, factor and offset; an offset for temperatures only (to kelvin)."""
+    """Spelling to name, dimension, factor and offset; an offset for temperatures only."""
     table: dict[str, tuple[str, str, float, float]] = {}
     for dimension, units in _TABLE.items():
         for name, factor, spellings in units:
@@ -293,7 +293,7 @@ def factor_to(canonical: str, text: str) -> tuple[float, float] | ReadError:
         name, stated, factor, offset = found
         if stated == dimension:
             # the scale divides: 0.02 mm in a parameter kept in um is 0.02 / 0.001
-            return (factor, offset - 273.15) if dimension == "temperature" else (_ratio(factor, scale), 0.0)
+            return (factor, offset) if dimension == "temperature" else (_ratio(factor, scale), 0.0)
         if spelled in {"-", "--", "---"}:
             return _unknown(text, expected)
         return ReadError(
@@ -309,7 +309,7 @@ def factor_to(canonical: str, text: str) -> tuple[float, float] | ReadError:
             "wrong-unit", text, expected, f"“{shown(text)}” does not measure a {dimension}, which is wanted"
         )
     offset = float(registry.Quantity(0.0, asked).to(wanted).magnitude)
-    return float(registry.Quantity(1.0, asked).to(wanted).magnitude) - offset, offset
+    return _ratio(float(registry.Quantity(1.0, asked).to(wanted).magnitude) - offset, 1.0), offset
 
 
 def _ratio(factor: float, scale: float) -> float:
@@ -317,6 +317,9 @@ def _ratio(factor: float, scale: float) -> float:
     return float(f"{factor / scale:.15g}")
 
 
+_UNIT_SIGN = re.compile(r"[^\d.,' +\-]")
+_PER = re.compile(r"1 ?/ ?[a-zмс分]")
+_NUMERIC = re.compile(r"[+-]? ?[\d., '/\-½¼¾⅛⅜⅝⅞⅓⅔]*(?:[eEdD][+-]?\d{1,3})?", re.ASCII)
 _BRACKET = re.compile(r"(.*\S)[ _]*(\[[^\[\]]*\]|\([^()]*\))")
 _NOT_A_SUFFIX = {"min", "1", "-", "--", "d", "t", "C", "F", "H", "K", "°"}
 
@@ -334,7 +337,7 @@ def split_heading_unit(heading: str) -> tuple[str, str]:
         The heading without its unit, raw, and the unit text, empty where there is none.
     """
     text = heading.strip()
-    if len(text) > LONGEST_HEADING:
+    if len(text) > LONGEST_TEXT:
         return heading, ""
     folded = fold(text)
     if len(folded) != len(text):
@@ -359,12 +362,11 @@ def split_heading_unit(heading: str) -> tuple[str, str]:
             rest = rest[3:].strip()
         if rest in _NOT_A_SUFFIX or (sign == "," and len(rest) < 2):
             continue
-        if (unit := known_unit(rest)) or (sign == "_" and (unit := known_unit(rest.replace("_per_", "/").replace("_", "/")))):
-            return before, unit.read
+        if (unit := known_unit(rest)) or (
+            sign == "_" and (unit := known_unit(rest.replace("_per_", "/").replace("_", "/")))
+        ):
+            return before, text[len(text) - len(rest) :] if unit.read == rest else unit.read
     return heading, ""
-
-
-LONGEST_HEADING = 200
 
 
 def split_quantity(text: str) -> tuple[str, str]:
@@ -375,21 +377,23 @@ def split_quantity(text: str) -> tuple[str, str]:
     (str, str)
         Number text and unit text; the unit is empty where the text does not end in one.
     """
-    folded = fold(text) if len(text) <= LONGEST_HEADING else text
-    if not folded or folded[-1].isdigit() and folded.lstrip("+-. ")[:1].isdigit() and not _LETTER.search(folded):
+    if len(text) > LONGEST_TEXT:
         return text, ""
-    for start in range(1, len(folded)):
-        if not folded[start - 1].isdigit() and folded[start - 1] not in " .,½¼¾⅛⅜⅝⅞⅓⅔":
-            continue
-        rest = folded[start:]
-        if rest[0] in "0123456789.,-+" and not _PER.match(rest):
-            continue
-        before = folded[:start].rstrip()
-        if _NUMERIC.fullmatch(before) and (known_unit(rest) or (rest.strip()[:1].isalpha() and not isinstance(read_unit(rest), ReadError))):
-            return before, rest.strip()
+    folded = fold(text)
+    if not _UNIT_SIGN.search(folded):
+        return text, ""
+    raw = text.strip() if len(text.strip()) == len(folded) else folded
+    for known_only in (True, False):
+        for start in range(1, len(folded)):
+            before, rest = folded[:start].rstrip(), folded[start:].lstrip()
+            if not _NUMERIC.fullmatch(before):
+                continue
+            if rest[0].isdigit() and not _PER.match(rest):
+                continue
+            if known_only:
+                found = known_unit(rest) is not None
+            else:
+                found = rest[0].isalpha() and not isinstance(read_unit(rest), ReadError)
+            if found:
+                return before, raw[len(raw) - len(rest) :]
     return text, ""
-
-
-_LETTER = re.compile(r"[^\d.,' +\-]")
-_PER = re.compile(r"1 ?/ ?[a-zмс分]")
-_NUMERIC = re.compile(r"[+-]? ?[\d., '/\-½¼¾⅛⅜⅝⅞⅓⅔]*(?:[eEdD][+-]?\d{1,3})?", re.ASCII)
