@@ -1,1 +1,1 @@
-"""Writers: each takes the one result object and returns a report."""
+"""Writers: each takes the same result object and gives the bytes of one kind of report."""
