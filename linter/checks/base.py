@@ -216,3 +216,16 @@ def falling(value: Floats, limit: Floats | float) -> Floats:
     ratio = np.divide(level, value, out=np.full(value.shape, 1000.0), where=value > 0)
     ratio = np.where((level <= 0) & ~np.isnan(value), np.where(value < level, 1000.0, 0.0), ratio)
     return np.where(np.isnan(value) | np.isnan(level), np.nan, np.minimum(ratio, 1000.0))
+
+
+def within(values: Floats, low: float = 0.0, high: float = np.inf, *, closed: bool = False) -> Floats:
+    """The values where they lie inside the domain of a formula, NaN elsewhere.
+
+    Parameters
+    ----------
+    values : float array
+    low, high : float
+        The domain; open at ``low`` unless ``closed``.
+    """
+    inside = (values >= low if closed else values > low) & (values <= high)
+    return np.where(inside, values, np.nan)
