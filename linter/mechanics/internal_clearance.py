@@ -1,0 +1,86 @@
+"""Radial internal clearance after ISO 5753-1, groups C2, CN, C3, C4 and C5.
+
+The table is ``data/internal_clearance.csv``: deep groove ball bearings to a bore of 500 mm, cylindrical roller bearings
+with cylindrical bore to 250 mm. Where makers differ (200 to 250 mm) the row keeps the other figure in its note.
+"""
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from linter.mechanics import tables
+
+GROUPS = ("C2", "CN", "C3", "C4", "C5")
+
+
+@cache
+def _ranges() -> dict[tuple[str, str], tuple[list[float], list[float], list[float], list[float]]]:
+    """Bounds, smallest and largest clearance by bearing type and group."""
+    found: dict[tuple[str, str], tuple[list[float], list[float], list[float], list[float]]] = {}
+    for row in tables.rows("internal_clearance"):
+        columns = found.setdefault((row["bearing_type"], row["group"]), ([], [], [], []))
+        for column, name in zip(columns, ("over_mm", "incl_mm", "min_um", "max_um"), strict=True):
+            column.append(float(row[name]))
+    return found
+
+
+def radial_clearance_or_nan(
+    group: ArrayLike, bore_diameter: ArrayLike, bearing_type: ArrayLike = "deep groove ball"
+) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Radial clearance as in :func:`radial_clearance`, NaN where the table has none."""
+    word, kind = tables.words(group), tables.words(bearing_type)
+    bore = np.asarray(bore_diameter, dtype=np.float64)
+    smallest = np.full(np.broadcast_shapes(word.shape, kind.shape, bore.shape), np.nan)
+    largest = smallest.copy()
+    for (known_type, known_group), (over, incl, low, high) in _ranges().items():
+        if (chosen := (word == known_group) & (kind == known_type)).any():
+            smallest = np.where(chosen, tables.in_ranges(over, incl, low, bore), smallest)
+            largest = np.where(chosen, tables.in_ranges(over, incl, high, bore), largest)
+    return smallest, largest
+
+
+def radial_clearance(
+    group: ArrayLike, bore_diameter: ArrayLike, bearing_type: ArrayLike = "deep groove ball"
+) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Radial internal clearance of the bearing before mounting.
+
+    Parameters
+    ----------
+    group : array_like of str
+        ``"C2"``, ``"CN"``, ``"C3"``, ``"C4"`` or ``"C5"``.
+    bore_diameter : array_like
+        Nominal bore d in mm. C4 and C5 of deep groove ball bearings begin above 6 mm.
+    bearing_type : array_like of str, optional
+        ``"deep groove ball"`` or ``"cylindrical roller"``; other types have no group here.
+
+    Returns
+    -------
+    smallest, largest : ndarray
+        Clearance in um, broadcast over the arguments; NaN where one of them is missing.
+
+    Raises
+    ------
+    ValueError
+        If group, bore and type are not in the table.
+
+    Notes
+    -----
+    ISO 5753-1:2009, by way of the sources named in the data table; C5 of cylindrical roller
+    bearings is from memory of the standard.
+    """
+    smallest, largest = radial_clearance_or_nan(group, bore_diameter, bearing_type)
+    given = (
+        (tables.words(group) != "")
+        & (tables.words(bearing_type) != "")
+        & ~np.isnan(np.asarray(bore_diameter, dtype=np.float64))
+    )
+    tables.refuse(
+        np.isnan(smallest) & given,
+        "expected C2, CN, C3, C4 or C5 and a bore over 0 up to 500 mm for a deep groove ball bearing "
+        "(C4 and C5 over 6 mm), up to 250 mm for a cylindrical roller bearing",
+        group=group,
+        bore_diameter=bore_diameter,
+        bearing_type=bearing_type,
+    )
+    return smallest, largest

@@ -1,0 +1,100 @@
+"""Reading of the tables in ``mechanics/data`` and the look-ups that all of them share.
+
+Every table is a CSV file with a ``source`` column. Its entries are keys of ``data/sources.csv``, or say in words where
+a value comes from (``from memory of ...``, ``derived``, ``common practice``). Ranges are "over / up to and including".
+
+One rule holds in all functions built on these tables: a missing argument (NaN, None or an empty word) gives NaN; an
+argument outside the table raises ``ValueError``, or gives NaN in the function whose name ends in ``_or_nan``.
+"""
+
+import csv
+from functools import cache
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+_DATA = Path(__file__).resolve().parent / "data"
+
+
+def rows(table: str) -> list[dict[str, str]]:
+    """Rows of one data table.
+
+    Parameters
+    ----------
+    table : str
+        Name of the table without extension, for example ``standard_tolerances``.
+
+    Returns
+    -------
+    list of dict
+        One dictionary of texts per row, keyed by the heading.
+    """
+    with (_DATA / f"{table}.csv").open(newline="", encoding="utf-8") as file:
+        return list(csv.DictReader(file))
+
+
+@cache
+def sources() -> dict[str, str]:
+    """Documents behind the keys of the ``source`` columns."""
+    return {row["key"]: row["document"] for row in rows("sources")}
+
+
+def number(text: str, blank: float = np.nan) -> float:
+    """Cell of a table as a number; an empty cell is ``blank``."""
+    return float(text) if text else blank
+
+
+def words(values: ArrayLike) -> NDArray[np.str_]:
+    """Words as a numpy text array, any shape; None and NaN become the empty word."""
+    array = np.asarray(values)
+    if array.dtype.kind == "U":
+        return array
+    if array.dtype.kind == "f" and np.isnan(array).all():
+        return np.full(array.shape, "")
+    array = array.astype(object)
+    missing = (array == None) | (array != array)  # noqa: E711 - element by element; NaN differs from itself
+    return np.where(missing, "", array).astype(np.str_)
+
+
+def in_ranges(over: ArrayLike, incl: ArrayLike, values: ArrayLike, size: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Value of the range that each size lies in.
+
+    Parameters
+    ----------
+    over, incl, values : array_like, shape (n,)
+        Lower bound (excluded), upper bound (included) and value of each range, in rising order.
+    size : ndarray
+        Sizes, in the unit of the bounds.
+
+    Returns
+    -------
+    ndarray
+        Values in the shape of ``size``; NaN in a gap, beyond either end and where the size is NaN.
+    """
+    lower, upper, value = (np.asarray(a, dtype=np.float64) for a in (over, incl, values))
+    at = np.minimum(np.searchsorted(upper, size, side="left"), upper.size - 1)
+    inside = (size > lower[at]) & (size <= upper[at])
+    return np.where(inside, value[at], np.nan)
+
+
+def refuse(undefined: NDArray[np.bool_], message: str, **given: ArrayLike) -> None:
+    """Raise ``ValueError`` for the first element that is undefined.
+
+    Parameters
+    ----------
+    undefined : ndarray of bool
+        True where the table has no value although nothing is missing.
+    message : str
+        What was expected.
+    **given : array_like
+        Arguments that broadcast with ``undefined``, named for the message.
+    """
+    if not undefined.any():
+        return
+    first = int(np.flatnonzero(undefined)[0])
+    shown = ", ".join(
+        f"{name.replace('_', ' ')} {np.broadcast_to(np.asarray(value, dtype=object), undefined.shape).flat[first]!s}"
+        for name, value in given.items()
+    )
+    raise ValueError(f"no value for {shown}: {message}")
