@@ -36,6 +36,9 @@ class Parameter:
         The words a choice may take.
     default : str
         What stands in for an absent value: a number, a parameter name, or ``mean(a, b)``; empty for none.
+    change : str
+        How a designer changes it to clear a finding: ``class`` (an ISO 286 class), ``size`` (the nominal), ``series``
+        (preferred numbers), ``words`` (another choice); empty where it is a requirement or a fact.
     meaning : str
         What the value states.
     """
@@ -47,6 +50,7 @@ class Parameter:
     symbol: str
     choices: tuple[str, ...]
     default: str
+    change: str
     meaning: str
 
 
@@ -63,6 +67,7 @@ def vocabulary() -> dict[str, Parameter]:
                 symbol=row["symbol"],
                 choices=tuple(row["choices"].split("|")) if row["choices"] else (),
                 default=row["default"],
+                change=row["change"],
                 meaning=row["meaning"],
             )
             for row in csv.DictReader(stream)

@@ -1,0 +1,307 @@
+"""Changes that clear a finding: found by running the whole rulebook over candidates, as rows of one table.
+
+For each finding the nearest change of one parameter that clears it without making anything else worse; where no single
+change does, a pair. Every change offered was verified by the run that found it.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import combinations
+from typing import Any
+
+import numpy as np
+from attrs import evolve, frozen
+from numpy.typing import NDArray
+
+from linter.findings import Assessment, Change, ReviewResult
+from linter.mechanics.limits import deviations_or_nan
+from linter.review import assess
+from linter.rulebook import Rulebook
+from linter.stations import Assumption, Choice, Stations, Toleranced
+from linter.vocabulary import parameter
+from linter.wording import value_text, words_of
+
+#: Rounded preferred numbers, series R''10 (from memory of ISO 497:1973).
+SERIES = (1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0)
+#: Steps of a diameter or length that are tried, in mm.
+SIZE_STEPS = (0.1, 0.2, 0.3, 0.4, 0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
+SHAFT_LETTERS = ("f", "g", "h", "js", "j", "k", "m", "n", "p", "r")
+HOLE_LETTERS = ("F", "G", "H", "JS", "J", "K", "M", "N", "P", "R")
+GRADES = (3, 4, 5, 6, 7)
+#: Rows assessed at once, and at most for one table.
+CHUNK_ROWS = 20_000
+MOST_ROWS = 200_000
+PAIR_CANDIDATES = 8
+
+
+@frozen(eq=False)
+class Candidate:
+    """One change of one parameter in one row of the stations.
+
+    ``distance`` orders candidates of one parameter: how far the value moves, in a scale of its own kind.
+    """
+
+    name: str
+    row: int
+    value: Any
+    distance: float
+
+
+def with_changes(result: ReviewResult, stations: Stations, rulebook: Rulebook) -> ReviewResult:
+    """The same result with ``clears_with`` filled for its findings.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        From :func:`linter.review.review_reading`.
+    stations : Stations
+        What was reviewed.
+    rulebook : Rulebook
+        What it was reviewed under.
+    """
+    findings = [a for a in result.assessments if a.outcome == "finding"]
+    if not findings:
+        return result
+    found = _Search(stations, rulebook, findings).run()
+    return evolve(
+        result,
+        assessments=tuple(evolve(a, clears_with=found[id(a)]) if id(a) in found else a for a in result.assessments),
+    )
+
+
+class _Search:
+    def __init__(self, stations: Stations, rulebook: Rulebook, findings: Sequence[Assessment]) -> None:
+        self.stations, self.rulebook, self.findings = stations, rulebook, findings
+        self.clauses = [c.id for c in rulebook.clauses.values() if c.off is None]
+        self.before = assess(stations, rulebook).grades()
+        self.machine_of = {name: index for index, name in enumerate(stations.machines)}
+        self.rows_of = [np.flatnonzero(stations.machine_row == m) for m in range(len(stations.machines))]
+        self.spent = 0
+
+    def run(self) -> dict[int, tuple[Change, ...]]:
+        singles: dict[tuple[str, int], list[Candidate]] = {}
+        wanted: list[list[list[Candidate]]] = []
+        for finding in self.findings:
+            groups = []
+            for name, row in self.parameters(finding):
+                key = (name, row)
+                if key not in singles:
+                    singles[key] = list(candidates(self.stations, name, row))
+                groups.append(singles[key])
+            wanted.append(groups)
+        trials = [(c,) for group in singles.values() for c in group]
+        clean = self.try_out(trials)
+        found: dict[int, tuple[Change, ...]] = {}
+        left = []
+        for finding, groups in zip(self.findings, wanted, strict=True):
+            changes = []
+            for group in groups:
+                good = [c for c in group if self.clears(finding, clean.get((c,)))]
+                if good:
+                    changes.append(self.change(min(good, key=lambda c: c.distance)))
+            if changes:
+                found[id(finding)] = tuple(changes)
+            elif len(groups) > 1:
+                left.append((finding, groups))
+        for finding, groups in left:
+            pair = self.best_pair(finding, groups)
+            if pair:
+                found[id(finding)] = tuple(self.change(c, together=1) for c in pair)
+        return found
+
+    def parameters(self, finding: Assessment) -> Iterator[tuple[str, int]]:
+        """Parameters that may be changed for a finding, each with the row to change."""
+        clause = self.rulebook.clauses[finding.clause]
+        rows = self.rows_of[self.machine_of[finding.machine]]
+        if finding.station is not None:
+            names = self.stations.text("station")
+            rows = np.array([r for r in rows if str(names[r]) == finding.station])
+        for name in dict.fromkeys((*clause.needs, *clause.uses)):
+            entry = parameter(name)
+            if entry.change:
+                yield from ((name, int(r)) for r in (rows[:1] if entry.level == "machine" else rows))
+
+    def try_out(self, trials: Sequence[tuple[Candidate, ...]]) -> dict[tuple[Candidate, ...], NDArray[np.int8]]:
+        """Grades of the machine's rows after each trial; trials beyond the cap are left out."""
+        grades: dict[tuple[Candidate, ...], NDArray[np.int8]] = {}
+        batch: list[tuple[Candidate, ...]] = []
+        rows = 0
+        for trial in trials:
+            size = len(self.rows_of[int(self.stations.machine_row[trial[0].row])])
+            if self.spent + rows + size > MOST_ROWS:
+                break
+            batch.append(trial)
+            rows += size
+            if rows >= CHUNK_ROWS:
+                grades.update(self.assess_batch(batch))
+                self.spent += rows
+                batch, rows = [], 0
+        if batch:
+            grades.update(self.assess_batch(batch))
+            self.spent += rows
+        return grades
+
+    def assess_batch(
+        self, batch: Sequence[tuple[Candidate, ...]]
+    ) -> Iterable[tuple[tuple[Candidate, ...], NDArray[np.int8]]]:
+        blocks = [self.rows_of[int(self.stations.machine_row[trial[0].row])] for trial in batch]
+        copies = replicate(self.stations, blocks)
+        starts = np.concatenate(([0], np.cumsum([len(b) for b in blocks])))
+        for start, block, trial in zip(starts, blocks, batch, strict=False):
+            for candidate in trial:
+                level = parameter(candidate.name).level
+                at = (
+                    slice(start, start + len(block))
+                    if level == "machine"
+                    else start + int(np.searchsorted(block, candidate.row))
+                )
+                put(copies, candidate.name, at, candidate.value)
+        grades = assess(copies, self.rulebook).grades()
+        return [
+            (trial, grades[:, start : start + len(block)])
+            for start, block, trial in zip(starts, blocks, batch, strict=False)
+        ]
+
+    def clears(self, finding: Assessment, after: NDArray[np.int8] | None) -> bool:
+        """Whether the finding is gone, and no clause of its machine is graver or newly not assessed."""
+        if after is None:
+            return False
+        rows = self.rows_of[self.machine_of[finding.machine]]
+        before = self.before[:, rows]
+        clause = self.clauses.index(finding.clause)
+        names = self.stations.text("station")
+        own = [k for k, r in enumerate(rows) if finding.station is None or str(names[r]) == finding.station]
+        return bool(
+            (after[clause, own] == 0).all()
+            and (after <= np.maximum(before, 0)).all()
+            and not ((after == -1) & (before != -1)).any()
+        )
+
+    def best_pair(self, finding: Assessment, groups: Sequence[Sequence[Candidate]]) -> tuple[Candidate, ...] | None:
+        near = [sorted(g, key=lambda c: c.distance)[:PAIR_CANDIDATES] for g in groups if g]
+        trials = [(a, b) for first, second in combinations(near, 2) for a in first for b in second]
+        grades = self.try_out(trials[:2000])
+        good = [t for t in trials if self.clears(finding, grades.get(t))]
+        return min(good, key=lambda t: sum(c.distance for c in t)) if good else None
+
+    def change(self, candidate: Candidate, together: int = 0) -> Change:
+        entry = parameter(candidate.name)
+        before = value_text(self.stations, candidate.name, candidate.row)
+        single = replicate(self.stations, [np.array([candidate.row])])
+        put(single, candidate.name, 0, candidate.value)
+        after = value_text(single, candidate.name, 0)
+        station = "" if entry.level == "machine" else f" ({self.stations.text('station')[candidate.row]})"
+        value = candidate.value
+        if isinstance(value, tuple):
+            value = value[0] if entry.change == "size" else value[3]
+        return Change(
+            parameter=candidate.name,
+            value=float(value) if isinstance(value, (int, float)) else value,
+            unit=entry.unit,
+            text=f"{words_of(candidate.name)}{station}: {before} \u2192 {after}",
+            verified=True,
+            together=together,
+        )
+
+
+def candidates(stations: Stations, name: str, row: int) -> Iterator[Candidate]:
+    """Values that a designer could put in place of the present one."""
+    entry = parameter(name)
+    if entry.change == "words":
+        choice = stations.choice(name)
+        current = int(choice.codes[row])
+        for code, _ in enumerate(entry.choices):
+            if code != current:
+                yield Candidate(name, row, code, abs(code - current))
+    elif entry.change == "class":
+        yield from _classes(stations, name, row)
+    elif entry.change == "size":
+        size = stations.size(name)
+        now, lower, upper = (float(v[row]) for v in (size.nominal, size.lower, size.upper))
+        if not np.isnan(now):
+            for step in SIZE_STEPS:
+                for value in (now - step, now + step):
+                    if value > 0 and step < 0.5 * now:
+                        yield Candidate(name, row, (round(value, 4), lower, upper, ""), step)
+    else:
+        yield from _series(stations, name, row)
+
+
+def _classes(stations: Stations, name: str, row: int) -> Iterator[Candidate]:
+    size = stations.size(name)
+    nominal, lower, upper = (float(v[row]) for v in (size.nominal, size.lower, size.upper))
+    if np.isnan(nominal):
+        return
+    letters = HOLE_LETTERS if name.startswith("housing") else SHAFT_LETTERS
+    classes = [f"{letter}{grade}" for letter in letters for grade in GRADES]
+    low, high = deviations_or_nan(np.array(classes), nominal)
+    middle, width = (0.0, 0.0) if np.isnan(lower) else (0.5 * (lower + upper), upper - lower)
+    for tolerance_class, a, b in zip(classes, low / 1000.0, high / 1000.0, strict=True):
+        if not np.isnan(a) and tolerance_class != size.tolerance_class[row]:
+            distance = abs(0.5 * (a + b) - middle) + 0.5 * abs((b - a) - width)
+            yield Candidate(name, row, (nominal, float(a), float(b), tolerance_class), distance * 1000.0)
+
+
+def _series(stations: Stations, name: str, row: int) -> Iterator[Candidate]:
+    entry = parameter(name)
+    if entry.kind == "toleranced":
+        size = stations.size(name)
+        now, lower, upper = (float(v[row]) for v in (size.nominal, size.lower, size.upper))
+    else:
+        now, lower, upper = float(stations.number(name)[row]), np.nan, np.nan
+    known = now > 0
+    decades = range(int(np.floor(np.log10(now))) - 1, int(np.floor(np.log10(now))) + 2) if known else range(-4, 1)
+    for decade in decades:
+        for number in SERIES:
+            value = float(f"{number * 10.0**decade:.3g}")
+            if value == now:
+                continue
+            # Where nothing is stated yet the coarsest value that clears is the nearest.
+            distance = abs(np.log(value / now)) if known else -np.log(value)
+            if entry.kind == "number":
+                yield Candidate(name, row, value, distance)
+            elif known:
+                scale = value / now
+                yield Candidate(name, row, (value, lower * scale, upper * scale, ""), distance)
+
+
+def replicate(stations: Stations, blocks: Sequence[NDArray[np.intp]]) -> Stations:
+    """Copies of rows, each block a machine of its own; problems and places are left behind."""
+    rows = np.concatenate(blocks)
+    return Stations(
+        machines=tuple(str(k) for k in range(len(blocks))),
+        machine_row=np.repeat(np.arange(len(blocks)), [len(b) for b in blocks]).astype(np.intp),
+        numbers={k: v[rows] for k, v in stations.numbers.items()},
+        toleranced={k: v.take(rows) for k, v in stations.toleranced.items()},
+        choices={k: Choice(v.words, v.codes[rows]) for k, v in stations.choices.items()},
+        texts={k: v[rows] for k, v in stations.texts.items()},
+        assumed={k: Assumption(v.rows[rows], v.reason) for k, v in stations.assumed.items()},
+        problems=(),
+    )
+
+
+def put(stations: Stations, name: str, at: int | slice, value: Any) -> None:
+    """Set one value in copies made by :func:`replicate`."""
+    kind = parameter(name).kind
+    if kind == "number":
+        stations.numbers.setdefault(name, np.full(len(stations), np.nan))[at] = value
+    elif kind == "choice":
+        if name not in stations.choices:
+            stations.choices[name] = stations.choice(name)
+        stations.choices[name].codes[at] = value
+    else:
+        if name not in stations.toleranced:
+            count = len(stations)
+            stations.toleranced[name] = Toleranced(
+                np.full(count, np.nan), np.full(count, np.nan), np.full(count, np.nan), np.full(count, "", dtype=object)
+            )
+        size = stations.toleranced[name]
+        size.nominal[at], size.lower[at], size.upper[at], size.tolerance_class[at] = value
+
+
+def changes_text(changes: Sequence[Change]) -> str:
+    """The changes of one finding in one sentence."""
+    if not changes:
+        return "No change of one or two parameters was found that clears this without making something else worse."
+    if changes[0].together:
+        return "Together clear this: " + "; ".join(c.text for c in changes) + ". Nothing else gets worse."
+    return "Each of these clears it and makes nothing else worse: " + "; ".join(c.text for c in changes) + "."
