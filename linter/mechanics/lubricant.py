@@ -313,7 +313,7 @@ def grease_temperature_factor(temperature: ArrayLike) -> NDArray[np.float64]:
 
 
 def grease_load_factor(load_ratio: ArrayLike) -> NDArray[np.float64]:
-    """Factor on the grease life of a capped ball bearing for its load: 1, 0.7, 0.5, 0.2 at P/C = 0.05, 0.1, 0.125, 0.25.
+    """Factor on the grease life of a capped ball bearing for its load: 1, 0.7, 0.5, 0.2 at 0.05, 0.1, 0.125, 0.25 C.
 
     Linear between the points (own choice), 1 below; P/C 0..0.25 (ValueError). Source: SKF, grease life for capped
     bearings.
