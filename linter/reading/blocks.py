@@ -1,0 +1,128 @@
+"""What a layout hands on: strips of raw cells that belong to one parameter, with their rows and places."""
+
+from collections.abc import Sequence
+from typing import Any
+
+import numpy as np
+from attrs import define, field, frozen
+from numpy.typing import NDArray
+
+from linter.places import Place, column_letters
+from linter.reading.grids import Column, Grid
+from linter.stations import Problem, Unused
+
+Aspects = ("value", "nominal", "upper", "lower", "minimum", "maximum", "class", "tolerance")
+
+
+@frozen(eq=False)
+class Strip:
+    """Raw cells of one parameter.
+
+    Attributes
+    ----------
+    parameter : str
+        Name in the vocabulary.
+    cells : object array, shape (cells,)
+        The raw cells.
+    rows : int array, shape (cells,)
+        Row of the block each cell belongs to.
+    aspect : str
+        What the cells state: the whole ``value``, or its ``nominal``, ``upper`` or ``lower`` deviation, ``minimum`` or
+        ``maximum`` limit, ``class`` or (symmetric or free) ``tolerance``.
+    unit : str
+        Unit text that goes with the cells, empty where none is stated.
+    own_unit : bool
+        True where the name was the vocabulary's own, so that its canonical unit is agreed.
+    label : str
+        The table's word for it.
+    sheet : str or None
+        Sheet of the cells.
+    lines, columns : int array, shape (cells,)
+        Row or line number and spreadsheet column of each cell, counted from 1.
+    pointers : list of str or None
+        JSON Pointers instead.
+    """
+
+    parameter: str
+    cells: Column = field(repr=False)
+    rows: NDArray[np.intp] = field(repr=False)
+    aspect: str = "value"
+    unit: str = ""
+    own_unit: bool = False
+    label: str = ""
+    sheet: str | None = None
+    lines: NDArray[np.int32] | None = field(default=None, repr=False)
+    columns: NDArray[np.int32] | None = field(default=None, repr=False)
+    pointers: list[str] | None = field(default=None, repr=False)
+
+    def place(self, file: str, index: int) -> Place:
+        """Place of one cell."""
+        if self.pointers is not None:
+            return Place(file, pointer=self.pointers[index])
+        assert self.lines is not None and self.columns is not None
+        return Place(file, self.sheet, f"{column_letters(int(self.columns[index]))}{int(self.lines[index])}")
+
+
+@define(eq=False)
+class Block:
+    """One table: rows that belong to a machine and, mostly, a station.
+
+    Attributes
+    ----------
+    machines, stations : list of str, length rows
+        Keys of each row. No station: the row is about the whole machine. No machine: about the only one, or every one.
+    strips : list of Strip
+        Its cells.
+    length_unit : str
+        Unit that the table states for all its lengths (title block, file-level field), empty where it states none.
+    """
+
+    machines: list[str]
+    stations: list[str]
+    strips: list[Strip] = field(factory=list)
+    length_unit: str = ""
+
+
+@define(eq=False)
+class Found:
+    """All that the layouts made of one file."""
+
+    blocks: list[Block] = field(factory=list)
+    unused: list[Unused] = field(factory=list)
+    notes: list[str] = field(factory=list)
+    problems: list[Problem] = field(factory=list)
+    layouts: list[str] = field(factory=list)
+    seen: list[str] = field(factory=list)
+
+    def say(self, note: str) -> None:
+        """Add a note once."""
+        if note not in self.notes:
+            self.notes.append(note)
+
+
+def object_column(cells: Sequence[Any]) -> Column:
+    """An object array of plain cells."""
+    column = np.empty(len(cells), dtype=object)
+    column[:] = cells
+    return column
+
+
+def grid_strip(
+    grid: Grid,
+    parameter: str,
+    at: Sequence[tuple[int, int]] | NDArray[Any],
+    rows: Sequence[int] | NDArray[Any],
+    **traits: Any,
+) -> Strip:
+    """A strip from cells of a grid by their (row, column) indices."""
+    where = np.asarray(at, dtype=np.intp).reshape(-1, 2)
+    cells = object_column([grid.columns[c][r] for r, c in where.tolist()])
+    return Strip(
+        parameter,
+        cells,
+        np.asarray(rows, dtype=np.intp),
+        sheet=grid.sheet,
+        lines=grid.lines[where[:, 0]],
+        columns=(where[:, 1] + grid.first_column).astype(np.int32),
+        **traits,
+    )

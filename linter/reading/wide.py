@@ -1,0 +1,333 @@
+"""Tables with a heading row: one row per station (or per machine), one column per parameter."""
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+import numpy as np
+from attrs import define, field
+from numpy.typing import NDArray
+
+from linter.reading.blocks import Block, Found, Strip
+from linter.reading.grids import Bad, Grid, cell_text, is_blank
+from linter.reading.headings import Heading, Words
+from linter.reading.intake import visible
+from linter.reading.units import known_unit
+from linter.stations import Problem, Unused
+from linter.vocabulary import parameter
+
+_COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
+_FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
+_JOINABLE = {"UPPER": "upper", "LOWER": "lower", "CLASS": "class", "TOLERANCE": "tolerance"}
+
+
+@define(eq=False)
+class WideTable:
+    """A heading row found in a grid.
+
+    Attributes
+    ----------
+    grid : Grid
+        The whole region; rows above ``top`` are its title block.
+    top, bottom : int
+        First and last row of the heading.
+    labels : list of str
+        Heading of each column, rows joined.
+    headings : list of Heading or None
+        What each names.
+    """
+
+    grid: Grid
+    top: int
+    bottom: int
+    labels: list[str]
+    headings: list[Heading | None]
+    score: int = field(default=0)
+
+
+def heading_labels(grid: Grid, rows: Sequence[int]) -> list[str]:
+    """Texts of heading rows joined column by column, merged cells counted in each of their columns."""
+    parts: list[list[str]] = [[] for _ in range(grid.width)]
+    for row in rows:
+        texts = [grid.text(row, column) for column in range(grid.width)]
+        for top, left, bottom, right in grid.merged:
+            if top <= row <= bottom:
+                origin = grid.text(max(top, 0), max(left, 0))
+                for column in range(max(left, 0), min(right, grid.width - 1) + 1):
+                    texts[column] = origin
+        for column, text in enumerate(texts):
+            if text and text not in parts[column]:
+                parts[column].append(text)
+    return [" ".join(part) for part in parts]
+
+
+def find_wide(grid: Grid, words: Words) -> WideTable | None:
+    """The best heading row of a grid: the one whose cells name most parameters, alone or joined with the next."""
+    best: WideTable | None = None
+    for row in range(min(grid.height, 50)):
+        single = _candidate(grid, words, (row,))
+        if single is not None and (best is None or single.score > best.score):
+            best = single
+        if row + 1 < grid.height and (single is None or single.score < grid.width):
+            pair = _candidate(grid, words, (row, row + 1))
+            if pair is not None and (best is None or pair.score > max(best.score, single.score if single else 0)):
+                best = pair
+    return best
+
+
+def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | None:
+    for row in rows:
+        if any(not (cell is None or type(cell) is str) for cell in grid.row(row)):
+            return None
+    labels = heading_labels(grid, rows)
+    headings = [words.heading(label) if label else None for label in labels]
+    named = [h for h in headings if h is not None]
+    if not named:
+        return None
+    if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
+        return None
+    return WideTable(
+        grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
+    )
+
+
+def is_units_row(grid: Grid, row: int) -> bool:
+    """Whether every filled cell of a row is a unit or a dash, and one at least is a unit."""
+    units = 0
+    for cell in grid.row(row):
+        if is_blank(cell):
+            continue
+        text = cell_text(cell).strip("[]() ")
+        if type(cell) is not str:
+            return False
+        if known_unit(text) is not None:
+            units += 1
+        elif text not in ("-", "--", "–", "—", "1"):
+            return False
+    return units > 0
+
+
+def read_wide(table: WideTable, words: Words, found: Found, length_unit: str) -> Block:
+    """Rows below a heading as a block; what is not recognised goes to ``found``."""
+    grid = table.grid
+    first = table.bottom + 1
+    units: list[str] = [""] * grid.width
+    if first < grid.height and is_units_row(grid, first):
+        units = [grid.text(first, column).strip("[]() ") for column in range(grid.width)]
+        units = ["" if known_unit(unit) is None else unit for unit in units]
+        found.say(f"units row at {grid.place(first, 0).short()}")
+        first += 1
+    return _Rows(table, words, found, length_unit, first, units).read()
+
+
+@define(eq=False)
+class _Rows:
+    table: WideTable
+    words: Words
+    found: Found
+    length_unit: str
+    first: int
+    units: list[str]
+
+    def read(self) -> Block:
+        grid, table = self.table.grid, self.table
+        headings = self._headings()
+        machine_at = next((c for c, h in enumerate(headings) if h and h.parameter == "machine"), None)
+        station_at = next((c for c, h in enumerate(headings) if h and h.parameter == "station"), None)
+        rows = self._data_rows(machine_at, station_at)
+        machines = self._keys(rows, machine_at)
+        machines = self._fill_machines(rows, machines, machine_at)
+        stations = self._keys(rows, station_at)
+        by_heading = [h.station for h in headings if h and h.station]
+        levels = {parameter(h.parameter).level for h in headings if h and h.parameter not in ("machine", "station")}
+        if station_at is None and not by_heading and "station" in levels and len(rows):
+            stations = [f"row {grid.lines[r]}" for r in rows.tolist()]
+            self.found.say("no station is named; every row is a station of its own, named after its row")
+        block = Block(machines, stations, [], self.length_unit)
+        extra: dict[str, int] = {}
+        count = len(rows)
+        for column, heading in enumerate(headings):
+            label = table.labels[column]
+            if heading is None:
+                self._unused(column, rows)
+                continue
+            base = np.arange(count)
+            if heading.station and station_at is None:
+                if heading.station not in extra:
+                    extra[heading.station] = len(block.machines)
+                    block.machines.extend(machines)
+                    block.stations.extend([heading.station] * count)
+                base = base + extra[heading.station]
+            self._add(block, column, heading, label, rows, base)
+        return block
+
+    def _headings(self) -> list[Heading | None]:
+        """Headings with units from the units row; tolerance columns joined to the size on their left."""
+        result: list[Heading | None] = []
+        size: Heading | None = None
+        for column, heading in enumerate(self.table.headings):
+            label = self.table.labels[column]
+            if heading is None and label and size is not None:
+                aspect = _JOINABLE.get(self.words.group(label), "")
+                if aspect:
+                    heading = Heading(size.parameter, size.station, size.unit, aspect, size.own_unit)
+            elif heading is not None:
+                size = heading if parameter(heading.parameter).kind == "toleranced" else None
+            if heading is not None and self.units[column] and not heading.unit:
+                heading = Heading(
+                    heading.parameter, heading.station, self.units[column], heading.aspect, heading.own_unit
+                )
+            result.append(heading)
+        return result
+
+    def _data_rows(self, machine_at: int | None, station_at: int | None) -> NDArray[np.intp]:
+        """Rows that hold data; comment, section and footer rows go to the unused cells."""
+        grid = self.table.grid
+        keep = np.ones(grid.height - self.first, dtype=bool)
+        key = station_at if station_at is not None else machine_at if machine_at is not None else 0
+        suspects: set[int] = set()
+        for column in {key, 0}:
+            cells = grid.columns[column][self.first :].tolist()
+            suspects.update(
+                i for i, cell in enumerate(cells)
+                if cell is None or cell == "" or (type(cell) is str and (not cell.strip() or _COMMENT.match(cell) or _FOOTER.match(cell)))
+            )  # fmt: skip
+        for index in suspects:
+            row = self.first + index
+            filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+            if not filled:
+                keep[index] = False
+                continue
+            text = grid.text(row, filled[0])
+            remark = bool(_COMMENT.match(text)) and text not in ("--",)
+            lonely = (
+                len(filled) == 1
+                and grid.width > 2
+                and (filled[0] not in (machine_at, station_at) or _FOOTER.match(text))
+            )
+            if lonely and not remark and self.table.headings[filled[0]] is not None and filled[0] != 0:
+                lonely = False
+            if remark or lonely:
+                keep[index] = False
+                for column in filled:
+                    what = "a comment row" if remark else "a section or footer row"
+                    self.found.unused.append(
+                        Unused(what, grid.text(row, column), grid.place(row, column), "not a row of values")
+                    )
+        return np.flatnonzero(keep) + self.first
+
+    def _keys(self, rows: NDArray[np.intp], column: int | None) -> list[str]:
+        if column is None:
+            return [""] * len(rows)
+        cells = self.table.grid.columns[column][rows].tolist()
+        return ["" if isinstance(cell, Bad) else cell_text(cell) for cell in cells]
+
+    def _fill_machines(self, rows: NDArray[np.intp], machines: list[str], column: int | None) -> list[str]:
+        """Blank machine cells below a named machine belong to it, and that is said; a merged cell says it itself."""
+        if column is None or "" not in machines:
+            return machines
+        grid = self.table.grid
+        merged = {
+            row for top, left, bottom, right in grid.merged if left <= column <= right for row in range(top, bottom + 1)
+        }
+        filled, current = [], ""
+        carried: list[int] = []
+        for row, machine in zip(rows.tolist(), machines, strict=True):
+            if not machine and current and row not in merged:
+                carried.append(row)
+            current = machine or current
+            filled.append(current)
+        if carried:
+            place = grid.place(carried[0], column)
+            message = (
+                f"{place}: the machine is blank in {len(carried)} row{'s' * (len(carried) > 1)}; "
+                f"the machine named above is taken; expected the machine in every row."
+            )
+            self.found.problems.append(
+                Problem("assumption", None, "machine", place, "", "the machine in every row", message, "filled-down")
+            )
+        return filled
+
+    def _unused(self, column: int, rows: NDArray[np.intp]) -> None:
+        """One entry for a column whose heading is not recognised."""
+        grid, table = self.table.grid, self.table
+        cells = grid.columns[column][rows].tolist()
+        samples = list(dict.fromkeys(cell_text(cell) for cell in cells[:1000] if not is_blank(cell)))
+        count = sum(1 for cell in cells if not is_blank(cell))
+        label = table.labels[column]
+        if not count and not label:
+            return
+        shown = ", ".join(visible(text, 40) for text in samples[:3]) + (f", … ({count} cells)" if count > 3 else "")
+        at = table.bottom if label else int(rows[0]) if len(rows) else table.bottom
+        reason = "the heading is not recognised" if label else "the column has no heading"
+        self.found.unused.append(Unused(label, shown, grid.place(at, column), reason))
+
+    def _add(
+        self, block: Block, column: int, heading: Heading, label: str, rows: NDArray[np.intp], base: NDArray[np.intp]
+    ) -> None:
+        """The strips of one column: one, or one for each unit that number formats add."""
+        grid = self.table.grid
+        whole = len(rows) == grid.height - self.first
+        cells = grid.columns[column][self.first :] if whole else grid.columns[column][rows]
+        cells = self._inherit(cells, rows, column, heading)
+        if len(rows) and grid.merged:
+            cells = self._down(cells, rows, column)
+        lines = grid.lines[rows]
+        columns = np.full(len(rows), grid.first_column + column, dtype=np.int32)
+        formats = {r: f for (r, c), f in grid.formats.items() if c == column} if grid.formats else {}
+        by_unit: dict[str, list[int]] = {}
+        for index, row in enumerate(rows.tolist()) if formats else ():
+            if row in formats and not heading.unit:
+                by_unit.setdefault(formats[row], []).append(index)
+        for unit, some in by_unit.items():
+            at = np.array(some)
+            block.strips.append(
+                Strip(heading.parameter, cells[at], base[at], sheet=grid.sheet, lines=lines[at], columns=columns[at],
+                      **{**heading.traits(label), "unit": unit})
+            )  # fmt: skip
+        if by_unit:
+            rest = np.setdiff1d(np.arange(len(rows)), [i for some in by_unit.values() for i in some])
+            cells, base, lines, columns = cells[rest], base[rest], lines[rest], columns[rest]
+        if len(cells):
+            block.strips.append(
+                Strip(
+                    heading.parameter,
+                    cells,
+                    base,
+                    sheet=grid.sheet,
+                    lines=lines,
+                    columns=columns,
+                    **heading.traits(label),
+                )
+            )
+
+    def _down(self, cells: NDArray[Any], rows: NDArray[np.intp], column: int) -> NDArray[Any]:
+        """Cells merged downwards count in each of their rows."""
+        grid = self.table.grid
+        index = {row: i for i, row in enumerate(rows.tolist())}
+        copied = False
+        for top, left, bottom, right in grid.merged:
+            if left <= column <= right and bottom > top and top in index:
+                if not copied:
+                    cells, copied = cells.copy(), True
+                for row in range(top + 1, bottom + 1):
+                    if row in index:
+                        cells[index[row]] = grid.columns[left][top]
+        return cells
+
+    def _inherit(self, cells: NDArray[Any], rows: NDArray[np.intp], column: int, heading: Heading) -> NDArray[Any]:
+        """An asterisk stands for the value of the generic (first) row."""
+        if len(rows) < 2 or heading.parameter in ("machine", "station"):
+            return cells
+        plain = cells.tolist()
+        if "*" not in plain or plain[0] == "*" or is_blank(plain[0]):
+            return cells
+        stars = [i for i, cell in enumerate(plain) if cell == "*"]
+        cells = cells.copy()
+        cells[stars] = plain[0]
+        place = self.table.grid.place(int(rows[stars[0]]), column)
+        message = f"{place}: * in {len(stars)} cell{'s' * (len(stars) > 1)} of this column; the value {visible(cell_text(plain[0]), 40)} of the first row is taken; expected a value."
+        self.found.problems.append(
+            Problem("assumption", None, heading.parameter, place, "*", "a value", message, "inherited")
+        )
+        return cells
