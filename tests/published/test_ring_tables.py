@@ -1,9 +1,39 @@
 """Ring tolerances, clearances, chamfers, abutments and boundary sizes against published figures."""
 
+import csv
+from pathlib import Path
+
 import numpy as np
 import pytest
 
 from linter.mechanics import abutment, boundary, internal_clearance, ring_tolerances
+
+
+def published(name):
+    with (Path(__file__).parent / "data" / f"{name}.csv").open(newline="", encoding="utf-8") as file:
+        return list(csv.DictReader(file))
+
+
+def test_ring_tolerances_of_a_second_maker():
+    deviation = {"Delta_dmp": ring_tolerances.bore_deviation, "Delta_Dmp": ring_tolerances.outside_deviation}
+    rows = published("ring_tolerances")
+    assert len(rows) > 200
+    for row in rows:
+        size, name, quantity = float(row["diameter_mm"]), row["tolerance_class"], row["quantity"]
+        if quantity in deviation:
+            found = deviation[quantity](name, size)
+            assert found == (float(row["lower_um"]), float(row["upper_um"])), row
+        else:
+            assert ring_tolerances.running_accuracy(quantity, name, size) == float(row["upper_um"]), row
+
+
+def test_radial_clearance_of_two_makers():
+    # SKF prints other figures above 200 mm (CN 28 to 82 at 200 to 225 mm); NSK, Koyo and NTN agree there.
+    rows = published("radial_clearance")
+    assert len(rows) > 100
+    for row in rows:
+        found = internal_clearance.radial_clearance(row["group"], float(row["bore_mm"]))
+        assert found == (float(row["min_um"]), float(row["max_um"])), row
 
 
 @pytest.mark.parametrize(
