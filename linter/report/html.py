@@ -1,0 +1,96 @@
+"""The findings report: one HTML file without script and without anything from outside."""
+
+import base64
+import hashlib
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from markupsafe import Markup
+
+from linter.findings import SEVERITIES, Assessment, ReviewResult
+from linter.report.drawings import bars
+from linter.report.pages import MEANING, label, place_name, report_of, value_of
+from linter.report.visible import visible
+from linter.rulebook import Rulebook
+from linter.wording import number_text, quantity_text, unit_text, words_of
+
+_HERE = Path(__file__).resolve().parent
+
+
+def _shown(value: Any) -> Any:
+    return visible(value) if isinstance(value, str) and not isinstance(value, Markup) else value
+
+
+@cache
+def environment() -> Environment:
+    """The templates: everything escaped, everything hidden made visible, an unknown name is an error."""
+    made = Environment(
+        loader=FileSystemLoader(_HERE / "templates"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        finalize=_shown,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=False,
+    )
+    made.filters.update(words=words_of, label=label, unit=unit_text, plural=_plural)
+    made.globals.update(
+        quantity=quantity_text,
+        number=number_text,
+        value_of=value_of,
+        place_name=place_name,
+        severities=SEVERITIES,
+        meaning=MEANING,
+        policy=policy,
+        style=style,
+    )
+    return made
+
+
+def _plural(count: int, word: str, many: str = "") -> str:
+    return f"{number_text(float(count))} {word if count == 1 else many or word + 's'}"
+
+
+@cache
+def style() -> Markup:
+    """The style sheet, as it stands between the tags."""
+    return Markup((_HERE / "report.css").read_text(encoding="utf-8"))
+
+
+def policy() -> str:
+    """The Content-Security-Policy: nothing is allowed but this one style sheet, named by its hash."""
+    digest = base64.b64encode(hashlib.sha256(style().encode("utf-8")).digest()).decode("ascii")
+    return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
+
+
+def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:
+    """The drawing of one assessment, as its clause asks for it; the plain bar where the figures for it are lacking."""
+    return bars.limit_bar(item.observed, item.lower, item.upper)
+
+
+def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = None) -> str:
+    """The findings report of one table.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        As reviewed.
+    rulebook : Rulebook
+        The one it was reviewed with.
+    date : str, optional
+        A date to print; none is printed where absent, so that the same inputs give the same bytes.
+
+    Returns
+    -------
+    str
+        HTML that can be encoded as UTF-8.
+    """
+    return environment().get_template("report.html.j2").render(
+        result=result,
+        rulebook=rulebook,
+        report=report_of(result, rulebook),
+        date=date,
+        picture=lambda item: picture(item, rulebook),
+    )  # fmt: skip

@@ -1,0 +1,302 @@
+"""What the report shows and in which order: the result object grouped for its readers, without any markup."""
+
+from collections.abc import Iterable, Mapping
+
+from attrs import field, frozen
+
+from linter.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult, at_least
+from linter.rulebook import Rulebook
+from linter.vocabulary import vocabulary
+from linter.wording import quantity_text, words_of
+
+FEW_FINDINGS = 120
+MANY_FINDINGS = 700
+SHOWN_PLACES = 6
+
+MEANING = {
+    "critical": "the bearing or its seat fails, or cannot be mounted as drawn",
+    "major": "function or life is likely to suffer",
+    "minor": "short of the rule, function likely kept",
+    "remark": "worth a look",
+}
+
+
+@frozen
+class Numbered:
+    """A finding or concession with its number in this report."""
+
+    number: int
+    item: Assessment
+
+    @property
+    def anchor(self) -> str:
+        """Id of its block."""
+        return f"f{self.number}"
+
+
+@frozen
+class Section:
+    """One station, or a machine as a whole (``station`` None)."""
+
+    anchor: str
+    machine: str
+    station: str | None
+    findings: tuple[Numbered, ...]
+    met: tuple[Assessment, ...]
+    not_assessed: tuple[Assessment, ...]
+    not_applicable: tuple[Assessment, ...]
+    values: Mapping[str, object] | None
+
+    def count(self, severity: str) -> int:
+        """Findings of one severity, concessions left out."""
+        return sum(n.item.severity == severity and n.item.outcome == "finding" for n in self.findings)
+
+    @property
+    def conceded(self) -> int:
+        """Findings that a concession covers."""
+        return sum(n.item.outcome == "conceded" for n in self.findings)
+
+
+@frozen
+class MachinePart:
+    """A machine with its sections: itself first, then its stations."""
+
+    anchor: str
+    record: MachineRecord
+    sections: tuple[Section, ...]
+
+
+@frozen
+class Wanted:
+    """A parameter that is not stated, the clauses that wait for it and where."""
+
+    parameter: str
+    clauses: tuple[str, ...]
+    where: str
+
+
+@frozen
+class AssumedOnce:
+    """An assumption, named once for all places it was made at."""
+
+    assumed: Assumed
+    where: str
+
+
+@frozen
+class ReadRow:
+    """One parameter as read and as understood at several stations of a machine."""
+
+    parameter: str
+    cells: tuple[ReadCell | None, ...]
+
+
+@frozen
+class ReadTable:
+    """The values of one machine: ``heads`` are its stations, or the machine as a whole."""
+
+    machine: str
+    heads: tuple[str, ...]
+    rows: tuple[ReadRow, ...]
+
+
+@frozen
+class Report:
+    """Everything the templates ask for.
+
+    ``detail`` is ``full``, ``lean`` (drawings and working for critical and major findings only, the reasons of a clause
+    once at the end) or ``brief`` (findings as tables).
+    """
+
+    detail: str
+    machines: tuple[MachinePart, ...]
+    findings: tuple[Numbered, ...]
+    wanted: tuple[Wanted, ...]
+    unsolved: tuple[tuple[str, str], ...]
+    assumed: tuple[AssumedOnce, ...]
+    understood: tuple[ReadTable, ...]
+    clauses: Mapping[str, str]
+    sources: Mapping[str, str]
+    gate: tuple[str, ...]
+    by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
+
+
+def report_of(result: ReviewResult, rulebook: Rulebook) -> Report:
+    """Group a result for the report.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        As reviewed.
+    rulebook : Rulebook
+        The one it was reviewed with.
+    """
+    numbered, machines = _machines(result)
+    used = dict.fromkeys(n.item.clause for n in numbered) if numbered else {}
+    clauses = [c for c in rulebook.clauses if c in used] + [c for c in used if c not in rulebook.clauses]
+    keys = dict.fromkeys(s for c in clauses if c in rulebook.clauses for s in _sources(rulebook, c))
+    keys.update(dict.fromkeys(s for a in result.assessments for s in a.sources))
+    ordered = [k for k in rulebook.sources if k in keys]
+    count = len(numbered)
+    return Report(
+        detail="full" if count <= FEW_FINDINGS else "lean" if count <= MANY_FINDINGS else "brief",
+        machines=machines,
+        findings=numbered,
+        wanted=_wanted(result),
+        unsolved=_unsolved(result),
+        assumed=_assumed(result),
+        understood=_understood(result),
+        clauses={clause: f"c{n}" for n, clause in enumerate(clauses, 1)},
+        sources={key: f"q{n}" for n, key in enumerate(ordered, 1)},
+        gate=gate_reasons(result),
+        by_severity={
+            s: tuple(n for n in numbered if n.item.severity == s and n.item.outcome == "finding") for s in SEVERITIES
+        },
+    )
+
+
+def _sources(rulebook: Rulebook, clause: str) -> list[str]:
+    entry = rulebook.clauses[clause]
+    named = [*entry.sources, *(limit.source for limit in entry.limits.values())]
+    return [key for source in named for key in source.split("; ")]
+
+
+def _grade(item: Assessment) -> tuple[int, int, str]:
+    return (item.outcome == "conceded", SEVERITIES.index(item.severity or "remark"), item.clause)
+
+
+def _machines(result: ReviewResult) -> tuple[tuple[Numbered, ...], tuple[MachinePart, ...]]:
+    at: dict[tuple[str, str | None], list[Assessment]] = {}
+    for item in result.assessments:
+        at.setdefault((item.machine, item.station), []).append(item)
+    values = {(s.machine, s.station): s.values for s in result.stations}
+    numbered: list[Numbered] = []
+    parts = []
+    for m, record in enumerate(result.machines, 1):
+        sections = []
+        for s, station in enumerate((None, *dict.fromkeys(record.stations))):
+            items = at.get((record.machine, station), [])
+            found = sorted((i for i in items if i.outcome in ("finding", "conceded")), key=_grade)
+            here = [Numbered(len(numbered) + n, item) for n, item in enumerate(found, 1)]
+            numbered += here
+            sections.append(
+                Section(
+                    anchor=f"m{m}s{s}",
+                    machine=record.machine,
+                    station=station,
+                    findings=tuple(here),
+                    met=_having(items, "met"),
+                    not_assessed=_having(items, "not assessed"),
+                    not_applicable=_having(items, "not applicable"),
+                    values=values.get((record.machine, station)) if station is not None else None,
+                )
+            )
+        parts.append(MachinePart(f"m{m}", record, tuple(sections)))
+    return tuple(numbered), tuple(parts)
+
+
+def _having(items: Iterable[Assessment], outcome: str) -> tuple[Assessment, ...]:
+    return tuple(i for i in items if i.outcome == outcome)
+
+
+def place_name(machine: str, station: str | None) -> str:
+    """A position in words."""
+    return machine if station is None else f"{machine} {station}"
+
+
+def _where(places: Iterable[str], total: int) -> str:
+    names = list(dict.fromkeys(places))
+    if len(names) == total > 2:
+        return f"all {total} positions"
+    if len(names) > SHOWN_PLACES:
+        return f"{', '.join(names[: SHOWN_PLACES - 1])} and {len(names) - SHOWN_PLACES + 1} more"
+    return ", ".join(names)
+
+
+def _positions(result: ReviewResult) -> int:
+    return sum(len(m.stations) for m in result.machines)
+
+
+def _wanted(result: ReviewResult) -> tuple[Wanted, ...]:
+    clauses: dict[str, dict[str, None]] = {}
+    places: dict[str, list[str]] = {}
+    for item in result.assessments:
+        for name in item.missing:
+            clauses.setdefault(name, {})[item.clause] = None
+            places.setdefault(name, []).append(place_name(item.machine, item.station))
+    order = {name: k for k, name in enumerate(vocabulary())}
+    names = sorted(clauses, key=lambda n: (-len(clauses[n]), order.get(n, len(order)), n))
+    return tuple(Wanted(n, tuple(clauses[n]), _where(places[n], _positions(result))) for n in names)
+
+
+def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
+    """Not assessed without a parameter that is wanted: message and where."""
+    places: dict[tuple[str, str], list[str]] = {}
+    for item in result.assessments:
+        if item.outcome == "not assessed" and not item.missing:
+            places.setdefault((item.title, item.message), []).append(place_name(item.machine, item.station))
+    return tuple((f"{title}: {text}", _where(where, _positions(result))) for (title, text), where in places.items())
+
+
+def _assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
+    places: dict[Assumed, list[str]] = {}
+    for item in result.assessments:
+        for entry in item.assumed:
+            places.setdefault(entry, []).append(place_name(item.machine, item.station))
+    order = {name: k for k, name in enumerate(vocabulary())}
+    entries = sorted(places, key=lambda a: (order.get(a.parameter, len(order)), a.parameter, str(a.value), a.reason))
+    return tuple(AssumedOnce(a, _where(places[a], _positions(result))) for a in entries)
+
+
+def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
+    order = {name: k for k, name in enumerate(vocabulary())}
+    groups: dict[str, dict[str | None, dict[str, ReadCell]]] = {}
+    for cell in result.understood:
+        groups.setdefault(cell.machine, {}).setdefault(cell.station, {})[cell.parameter] = cell
+    tables = []
+    for machine in sorted(groups):
+        stations = groups[machine]
+        whole = stations.pop(None, {})
+        names = sorted(whole, key=lambda n: (order.get(n, len(order)), n))
+        if names:
+            tables.append(ReadTable(machine, ("whole machine",), tuple(ReadRow(n, (whole[n],)) for n in names)))
+        heads = sorted(s for s in stations if s is not None)
+        for start in range(0, len(heads), 4):
+            chunk = heads[start : start + 4]
+            names = sorted({n for h in chunk for n in stations[h]}, key=lambda n: (order.get(n, len(order)), n))
+            rows = tuple(ReadRow(n, tuple(stations[h].get(n) for h in chunk)) for n in names)
+            tables.append(ReadTable(machine, tuple(chunk), rows))
+    return tuple(tables)
+
+
+def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
+    """Why the gate stands as it does, one sentence each."""
+    outcomes = result.outcomes
+    closing = sum(a.outcome == "finding" and at_least(a.severity, result.gate_severity) for a in result.assessments)
+    grade = result.gate_severity if result.gate_severity == "critical" else f"{result.gate_severity} or graver"
+    reasons = []
+    if closing:
+        reasons.append(f"{closing} {'finding is' if closing == 1 else 'findings are'} {grade}.")
+    if result.failures:
+        count = len(result.failures)
+        reasons.append(f"{count} {'clause' if count == 1 else 'clauses'} could not be run.")
+    if result.complete_wanted and outcomes["not assessed"]:
+        reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
+    if outcomes["met"] + outcomes["finding"] + outcomes["conceded"] == 0:
+        reasons.append("Nothing could be assessed.")
+    if not reasons:
+        reasons.append(f"No finding is {grade}.")
+    return tuple(reasons)
+
+
+def label(name: str) -> str:
+    """A parameter in words with its symbol, where it has one."""
+    entry = vocabulary().get(name)
+    return words_of(name) if entry is None or not entry.symbol else f"{words_of(name)} {entry.symbol}"
+
+
+def value_of(value: float | str | None, unit: str) -> str:
+    """A number with its unit, or a word."""
+    if value is None:
+        return "not known"
+    return value if isinstance(value, str) else quantity_text(value, unit)

@@ -1,0 +1,177 @@
+import base64
+import hashlib
+import re
+from html.parser import HTMLParser
+
+import pytest
+from attrs import evolve
+
+from linter.report.html import html_text
+from linter.report.visible import visible
+
+VOID = {"meta", "br", "col", "hr", "img", "input", "link", "wbr"}
+RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
+
+
+class Strict(HTMLParser):
+    """Collects ids, links and tags; every tag must be closed in order (stricter than HTML asks for)."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(convert_charrefs=True)
+        self.open: list[str] = []
+        self.ids: list[str] = []
+        self.links: list[str] = []
+        self.labels: list[str] = []
+        self.tags: set[str] = set()
+        self.attributes: set[str] = set()
+        self.headings: list[int] = []
+        self.text: list[str] = []
+        self.feed(text)
+        self.close()
+        assert self.open == []
+
+    def handle_starttag(self, tag, attributes):
+        names = [name for name, _ in attributes]
+        assert len(names) == len(set(names)), f"<{tag}> states an attribute twice"
+        self.tags.add(tag)
+        self.attributes.update(names)
+        facts = dict(attributes)
+        if "id" in facts:
+            self.ids.append(facts["id"])
+        if "href" in facts:
+            self.links.append(facts["href"])
+        self.labels += (facts.get("aria-labelledby") or "").split()
+        if re.fullmatch("h[1-6]", tag):
+            self.headings.append(int(tag[1]))
+        if self.open:
+            parent = self.open[-1]
+            assert not (tag in ("li",) and parent not in ("ul", "ol")), f"<{tag}> in <{parent}>"
+            assert not (tag in ("td", "th") and parent != "tr"), f"<{tag}> in <{parent}>"
+            assert not (tag == "tr" and parent not in ("thead", "tbody")), f"<{tag}> in <{parent}>"
+            assert not (parent == "p" and tag in ("p", "div", "ul", "table", "section", "h3", "dl")), f"<{tag}> in <p>"
+        if tag not in VOID:
+            self.open.append(tag)
+
+    def handle_startendtag(self, tag, attributes):
+        assert "svg" in self.open, f"<{tag}/> outside a drawing"
+        self.handle_starttag(tag, attributes)
+        self.open.pop()
+
+    def handle_endtag(self, tag):
+        assert self.open and self.open[-1] == tag, f"</{tag}> closes <{self.open[-1:]}>"
+        self.open.pop()
+
+    def handle_data(self, data):
+        self.text.append(data)
+
+
+@pytest.fixture(params=["sample", "hostile", "nothing", "lean"])
+def page(request, sample, hostile, wide, rulebook):
+    result = {
+        "sample": sample,
+        "hostile": hostile,
+        "nothing": evolve(
+            sample, assessments=(), understood=(), unrecognised=(), stations=(), concessions=(), notes=()
+        ),
+        "lean": wide(30),
+    }[request.param]
+    return html_text(result, rulebook)
+
+
+def test_policy_names_the_one_style_sheet(page):
+    (inside,) = re.findall(r"<style>(.*?)</style>", page, re.DOTALL)
+    digest = base64.b64encode(hashlib.sha256(inside.encode("utf-8")).digest()).decode()
+    (content,) = re.findall(r'<meta http-equiv="Content-Security-Policy" content="([^"]*)">', page)
+    assert content.replace("&#39;", "'") == (
+        f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
+    )
+    assert page.index("<style>") > page.index("Content-Security-Policy")
+    assert page.index('<meta charset="utf-8">') < 200
+
+
+def test_nothing_active_and_nothing_from_outside(page):
+    seen = Strict(page)
+    assert not seen.tags & RAW
+    assert not [a for a in seen.attributes if a.startswith("on") or a in ("style", "src", "srcset", "action")]
+    assert all(link.startswith("#") for link in seen.links)
+    style = page[page.index("<style>") : page.index("</style>")]
+    assert not re.search(r"@import|url\((?!#)|https?:", style)
+
+
+def test_tags_ids_links_and_headings(page):
+    seen = Strict(page)
+    assert len(seen.ids) == len(set(seen.ids))
+    assert all(re.fullmatch(r"[a-z][a-z0-9-]*", name) for name in seen.ids)
+    for target in [link[1:] for link in seen.links] + seen.labels:
+        assert target in seen.ids
+    assert seen.headings[0] == 1 and seen.headings.count(1) == 1
+    for before, after in zip(seen.headings, seen.headings[1:], strict=False):
+        assert after <= before + 1
+
+
+def test_hidden_characters_are_shown(page):
+    text = "".join(Strict(page).text)
+    assert not re.search(
+        "[\x00-\x08\x0b-\x1f\x7f-\x9f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff\ud800-\udfff]", text
+    )
+    page.encode("utf-8")
+
+
+def test_hostile_text_stays_text(hostile, rulebook):
+    seen = Strict(html_text(hostile, rulebook))
+    text = "".join(seen.text)
+    for shown in (
+        "<img src=x onerror=alert(1)>",
+        '"><svg/onload=alert(1)>',
+        "</style><script>alert(1)</script>",
+        "{{7*7}}",
+        "[U+202E]gnp.exe[U+2066]",
+        "a␀b␛[31mred␇",
+        "half [U+D800] pair [U+DC00]",
+        "(cut here; 100000 characters)",
+        "&#x3C;script&#x3E;",
+    ):
+        assert shown in text
+
+
+def test_visible_leaves_plain_text_alone():
+    assert visible("4 k5 (+0.006/+0.001) mm, ⌀ µm – größer") == "4 k5 (+0.006/+0.001) mm, ⌀ µm – größer"
+
+
+def test_same_bytes_and_a_date_only_where_given(sample, rulebook):
+    assert html_text(sample, rulebook) == html_text(sample, rulebook)
+    assert "2026-11-25" not in html_text(sample, rulebook)
+    assert "2026-11-25" in html_text(sample, rulebook, date="2026-11-25")
+
+
+def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook):
+    text = " ".join(" ".join(Strict(html_text(sample, rulebook)).text).split())
+    for wanted in (
+        "The gate is closed",
+        "10 findings are major or graver.",
+        sample.input.sha256,
+        sample.rulebook.sha256,
+        "DE-210, C",
+        "No contact seals are used here.",
+        "K-3, expired.",
+        "Sheet Old is hidden",
+        "required_life",
+        "RAL 7035",
+        "h5 -> k5",
+        "checked: this clears it, nothing else gets worse",
+        "Where this is not so (fillet clears the ring chamfer)",
+    ):
+        assert wanted in text
+
+
+def test_open_gate_is_not_called_an_approval(sample, rulebook):
+    met = tuple(a for a in sample.assessments if a.outcome in ("met", "not assessed"))
+    text = " ".join(" ".join(Strict(html_text(evolve(sample, assessments=met), rulebook)).text).split())
+    assert "The gate is open" in text and "No finding is major or graver." in text
+    assert "A review that finds nothing is not an approval" in text
+
+
+def test_two_hundred_stations_stay_below_5_mb(wide, rulebook):
+    text = html_text(wide(100), rulebook)
+    assert len(text.encode("utf-8")) < 5_000_000
+    assert text.count('<article class="finding') + text.count("<tr") > 900
