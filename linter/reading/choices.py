@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from linter.reading.signs import LONGEST_TEXT, ReadError, fold, missing_state, shown
+from linter.reading.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 from linter.vocabulary import parameter
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
@@ -19,7 +19,7 @@ _JOINTS = re.compile(r"[\s_-]+")
 
 def _key(text: str) -> str:
     """A text for comparing: folded, case and joints put aside (no choice differs from another by case alone)."""
-    return _JOINTS.sub(" ", fold(text).casefold()).strip()
+    return _JOINTS.sub(" ", caseless(text)).strip()
 
 
 @cache

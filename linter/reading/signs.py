@@ -121,6 +121,17 @@ def fold(text: str) -> str:
     return _SPACES.sub(" ", text) if "  " in text else text
 
 
+_CASELESS = str.maketrans("нвт", "hbt")
+
+
+def caseless(text: str) -> str:
+    """A folded text with its case put aside, for words of a language; never for classes, symbols or units.
+
+    Three small Cyrillic letters look like no Latin one but their capitals do; they follow their capitals here.
+    """
+    return fold(text).casefold().translate(_CASELESS)
+
+
 def is_blank(text: str) -> bool:
     """Whether nothing visible stands in the text."""
     return not text or not fold(text)
@@ -137,7 +148,7 @@ _MISSING: dict[Missing, str] = {
     "|то же|см. выше|同上|上同",
 }
 _MISSING_WORDS: dict[str, Missing] = {
-    fold(word).casefold(): state for state, words in _MISSING.items() for word in words.split("|")
+    caseless(word): state for state, words in _MISSING.items() for word in words.split("|")
 }
 
 
@@ -154,4 +165,4 @@ def missing_state(text: str) -> Missing | None:
     folded = fold(text)
     if not folded:
         return "empty"
-    return _MISSING_WORDS.get(folded.casefold())
+    return _MISSING_WORDS.get(caseless(folded))
