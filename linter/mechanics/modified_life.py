@@ -125,7 +125,7 @@ def life_modification_factor(
     load_term = (e_c * c_u / (share * _positive("equivalent load", equivalent_load))) ** load_power
     bracket = 1.0 - np.maximum(first - b / kappa**c, 0.0) ** power * load_term
     smallest = (LARGEST_LIFE_FACTOR / 0.1) ** (1.0 / outer)
-    return np.asarray(0.1 * np.maximum(bracket, smallest) ** outer)
+    return np.asarray(np.minimum(0.1 * np.maximum(bracket, smallest) ** outer, LARGEST_LIFE_FACTOR))
 
 
 def contamination_factor(
