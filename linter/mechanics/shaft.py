@@ -24,7 +24,7 @@ STANDARD_GRAVITY = 9.80665
 SHEAR_COEFFICIENT_ROUND = 0.886
 """Shear coefficient of a solid round, 6 (1 + nu)/(7 + 6 nu) at nu = 0.3 (Cowper 1966)."""
 
-_BLOCK_ROWS = 2048
+_BLOCK_ROWS = 512
 
 
 class Shaft(NamedTuple):
@@ -303,7 +303,8 @@ def disc_critical_speed(s: Shaft, position: ArrayLike, mass: ArrayLike, inertia_
     q = (alpha * gamma - beta**2) * m * j
     p = alpha * m - gamma * j
     root = np.sqrt(np.maximum(p**2 + 4.0 * q, 0.0))
-    return _speed(np.where(j > 0.0, _stable_root(p, q, root), 2.0 / (p + root)))
+    with np.errstate(divide="ignore"):  # a disc in the plane of a rigid bearing does not whirl: infinite
+        return _speed(np.where(j > 0.0, _stable_root(p, q, root), 2.0 / np.maximum(p + root, 0.0)))
 
 
 def _stable_root(p: Array, q: Array, root: Array) -> Array:
@@ -318,8 +319,7 @@ def rotor_critical_speed(
     density: ArrayLike,
     disc_position: ArrayLike,
     disc_mass: ArrayLike,
-    pieces: int = 16,
-    rounds: int = 40,
+    points: int = 6,
 ) -> Array:
     """First bending critical speed of a shaft with its own mass and discs as points, r/min.
 
@@ -331,61 +331,51 @@ def rotor_critical_speed(
         Of the shaft, kg/m3; 0 leaves its mass out.
     disc_position, disc_mass : array_like, shape (..., discs)
         mm from the left end and kg; mass 0 pads.
-    pieces : int
-        Equal lengths into which the shaft's mass is gathered, 2 or more.
-    rounds : int
-        Steps of the vector iteration.
+    points : int
+        Points per section at which the shaft's mass is gathered (Gauss-Legendre), 1 or more.
 
     Returns
     -------
     ndarray
-        Largest eigenvalue of flexibility times mass by vector iteration with a Rayleigh quotient (Stodola and
-        Vianello). Rotary inertia and gyroscopic stiffening are left out.
+        From the largest eigenvalue of flexibility times mass. Six points hold 3e-4 for a shaft of one section, more
+        sections hold better. Rotary inertia and gyroscopic stiffening are left out.
 
     Raises
     ------
     ValueError
         If a density or mass is negative, nothing has mass, or a place lies off the shaft.
     """
-    if pieces < 2 or rounds < 1:
-        raise ValueError(f"pieces = {pieces}, rounds = {rounds}: expected at least 2 and 1")
+    if points < 1:
+        raise ValueError(f"points = {points}: expected 1 or more")
     x, m = np.broadcast_arrays(
         np.atleast_1d(np.asarray(disc_position, dtype=np.float64)), _positive("disc_mass", disc_mass, True)
     )
     rho = _positive("density", density, zero_allowed=True)[..., np.newaxis]
     rows, one, (x, m, rho) = _flat(s, x, m, rho)
     result = np.empty(len(x))
-    start = 1.0 + 0.37 * np.sin(1.0 + 2.0 * np.arange(pieces + x.shape[-1]))  # no symmetry, so no mode is missed
     for block in _blocks(len(x)):
         part = Shaft(*(v[block] for v in one))
-        own_x, own_m = _own_masses(part, rho[block], pieces)
+        own_x, own_m = _own_masses(part, rho[block], points)
         place, mass = np.concatenate([own_x, x[block]], -1), np.concatenate([own_m, m[block]], -1)
         if np.any(mass.sum(axis=-1) <= 0.0):
             raise ValueError("rotor without mass: expected a density or a disc mass more than zero")
         root = np.sqrt(mass)
         matrix = _flexibility(part, place, np.zeros(place.shape, bool)) * root[:, :, np.newaxis] * root[:, np.newaxis]
-        y = (start * root)[..., np.newaxis]
-        for _ in range(rounds):
-            y = matrix @ y
-            y = y / np.sqrt((y * y).sum(axis=-2, keepdims=True))
-        largest = (y.swapaxes(-1, -2) @ matrix @ y)[:, 0, 0]
-        result[block] = _speed(1000.0 / largest)
+        known = ~np.isnan(matrix).any(axis=(-2, -1))
+        largest = np.linalg.eigvalsh(np.where(known[:, np.newaxis, np.newaxis], matrix, 0.0))[:, -1]
+        with np.errstate(divide="ignore"):  # nothing yields: infinite
+            result[block] = _speed(1000.0 / np.where(known, np.maximum(largest, 0.0), np.nan))
     return result.reshape(rows)
 
 
-def _own_masses(s: Shaft, rho: Array, pieces: int) -> tuple[Array, Array]:
-    """Centres of mass and masses (kg) of equal lengths of the shaft."""
-    ends = np.cumsum(s.section_length, axis=-1)
-    begins = ends - s.section_length
-    total = ends[:, -1:]
-    cut = total * np.arange(pieces + 1) / pieces
-    low = np.maximum(cut[:, :-1, np.newaxis], begins[:, np.newaxis, :])
-    high = np.minimum(cut[:, 1:, np.newaxis], ends[:, np.newaxis, :])
+def _own_masses(s: Shaft, rho: Array, points: int) -> tuple[Array, Array]:
+    """Places and masses (kg) that stand for the shaft: Gauss-Legendre points of each section."""
+    place, weight = np.polynomial.legendre.leggauss(points)
+    begin = np.cumsum(s.section_length, axis=-1) - s.section_length
+    x = begin[..., np.newaxis] + s.section_length[..., np.newaxis] * (1.0 + place) / 2.0
     area = np.pi / 4.0 * (s.section_diameter**2 - s.section_bore**2)
-    volume = np.maximum(high - low, 0.0) * area[:, np.newaxis, :]
-    sums = volume.sum(axis=-1)
-    centre = (volume * (low + high) / 2.0).sum(axis=-1) / sums
-    return np.minimum(centre, total), sums * rho * 1e-9
+    mass = (1e-9 * rho * area * s.section_length)[..., np.newaxis] * weight / 2.0
+    return x.reshape(len(x), -1), mass.reshape(len(x), -1)
 
 
 def uniform_shaft_critical_speed(

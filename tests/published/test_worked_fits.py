@@ -111,10 +111,3 @@ def test_aluminium_housing_heated_40_kelvin():
     room = fu.fit_interval(-13.0, 0.0, -39.0, -9.0)
     assert room == (-4.0, 39.0)
     assert np.array(room) + change[0] == pytest.approx([-39.5, 3.5], abs=0.05)
-
-
-def test_insert_bearing_speed_factors():
-    """PTI permissible speeds by seat tolerance, d 20: the loosest admissible speed is a product n d."""
-    speeds = np.array([8500.0, 5300.0, 3800.0, 1300.0, 850.0, 960.0])
-    assert speeds * 20.0 == pytest.approx([170000, 106000, 76000, 26000, 17000, 19200])
-    assert 4500.0 / speeds[1:3] == pytest.approx([0.85, 1.18], abs=5e-3)

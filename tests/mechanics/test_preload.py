@@ -1,0 +1,153 @@
+"""Preload: spring band, thermal change, unloading of a pair, and the window."""
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.integrate import quad
+from scipy.optimize import brentq
+
+from linter.mechanics import preload as pl
+from linter.mechanics import springs
+from linter.mechanics.tolerance_chain import chain, normal_share_outside, root_sum_square
+
+positive_k = st.floats(1e4, 1e8)
+
+
+def test_band_of_a_disc_whose_force_falls_again():
+    """h_0/t 1.6: the largest force lies inside the band of lengths, at neither end."""
+    disc = (25.0, 12.0, 0.5, 0.8, 206000.0, 0.3)
+
+    def force(length):
+        return springs.disc_force(1.3 - length, *disc)
+
+    low, high = pl.force_band(force, 0.52, 1.0, 0.0, 0.0)
+    ends = force(np.array([0.52, 1.0]))
+    curve = force(np.linspace(0.52, 1.0, 20001))
+    assert high > ends.max()
+    assert (low, high) == (pytest.approx(curve.min(), rel=1e-3), pytest.approx(curve.max(), rel=1e-3))
+    with pytest.raises(ValueError, match="at most the longest"):
+        pl.force_band(force, 1.0, 0.52, 0.0, 0.0)
+
+
+def test_share_outside_of_a_linear_spring():
+    """Without a force tolerance the force limits are length limits, so the normal law of the chain holds."""
+    members = chain([1.0, -1.0], [[20.0, 12.0], [20.0, 12.1]], [[-0.3, -0.2], [-0.1, -0.2]], [[0.3, 0.2], [0.1, 0.2]])
+    rate, free, low, high = np.array([1.0, 2.0]), 14.0, np.array([5.8, 11.6]), np.array([6.1, 11.95])
+    share = pl.spring_share_outside(rate, free, members, 0.0, low, high, 200_000, 7)
+    normal = normal_share_outside(members, free - high / rate, free - low / rate)
+    assert share == pytest.approx(normal, abs=5e-3)
+    # with it, the root sum square of both relative spreads (linear for small parts)
+    wide = pl.spring_share_outside(1.0, free, members, 0.1, 5.6, 6.4, 200_000, 7)
+    mean, half = root_sum_square(members)
+    sigma = np.hypot(half / 3, (free - mean) * 0.1 / 3)
+    f = free - mean
+    z = np.random.default_rng(0).standard_normal(400_000)
+    expected = [np.mean((m + s * z < 5.6) | (m + s * z > 6.4)) for m, s in zip(f, sigma, strict=True)]
+    assert wide == pytest.approx(expected, abs=0.01)
+    assert np.array_equal(wide, pl.spring_share_outside(1.0, free, members, 0.1, 5.6, 6.4, 200_000, 7))
+    with pytest.raises(ValueError, match="rate = 0"):
+        pl.spring_share_outside(0.0, free, members, 0.1, 5.6, 6.4, 10, 7)
+
+
+@settings(max_examples=80, deadline=None)
+@given(st.floats(0.0, 500.0), positive_k, positive_k, st.floats(-3000.0, 3000.0))
+def test_pair_in_balance(f_0, k_a, k_b, ext):
+    pair = pl.pair_under_axial_force(f_0, k_a, k_b, ext)
+    assert pair.load_a - pair.load_b == pytest.approx(ext, rel=1e-8, abs=1e-6)
+    assert pair.load_a >= 0
+    assert pair.load_b >= 0
+    mirrored = pl.pair_under_axial_force(f_0, k_b, k_a, -ext)
+    assert mirrored.load_b == pytest.approx(pair.load_a, rel=1e-6, abs=1e-6)
+    assert mirrored.shift == pytest.approx(-pair.shift, rel=1e-6, abs=1e-9)
+
+
+def test_pair_against_a_root_finder():
+    f_0, k_a, k_b = 60.0, 4e5, 7e5
+    d_a, d_b = (f_0 / k_a) ** (2 / 3), (f_0 / k_b) ** (2 / 3)
+    for ext in (-200.0, -50.0, 0.0, 30.0, 120.0, 500.0):
+        x = brentq(
+            lambda s, ext=ext: k_a * max(d_a + s, 0) ** 1.5 - k_b * max(d_b - s, 0) ** 1.5 - ext, -1.0, 1.0, xtol=1e-14
+        )
+        assert pl.pair_under_axial_force(f_0, k_a, k_b, ext).shift == pytest.approx(x, rel=1e-7, abs=1e-12)
+
+
+def test_lift_off():
+    assert pl.lift_off_force(50.0, 3e5, 3e5) == pytest.approx(50.0 * 2**1.5)
+    f = pl.lift_off_force(50.0, 3e5, 9e5)
+    assert pl.pair_under_axial_force(50.0, 3e5, 9e5, f * 1.0001).load_b == 0.0
+    assert pl.pair_under_axial_force(50.0, 3e5, 9e5, f * 0.999).load_b > 0.0
+
+
+def test_growth_of_a_rigid_pair():
+    k_a, k_b, f_0 = 3e5, 8e5, 40.0
+    c = pl.pair_stiffness(f_0, k_a, k_b)
+    small = 1e-8
+    assert (pl.rigid_preload_after_growth(f_0, k_a, k_b, small) - f_0) / small == pytest.approx(c, rel=1e-3)
+    # stiffness in series of the two tangents
+    tangents = [1.5 * k ** (2 / 3) * f_0 ** (1 / 3) for k in (k_a, k_b)]
+    assert 1 / c == pytest.approx(sum(1 / t for t in tangents))
+    assert pl.rigid_preload_after_growth(f_0, k_a, k_b, -1.0) == 0.0
+    assert pl.rigid_preload_after_growth(f_0, k_a, k_b, 0.0) == pytest.approx(f_0)
+
+
+def test_full_contact_from_the_load_integrals():
+    """Sjövall's integrals over the full circumference by quadrature."""
+
+    def load(angle):
+        return ((1 + np.cos(angle)) / 2) ** 1.5
+
+    radial = quad(lambda a: load(a) * np.cos(a), -np.pi, np.pi)[0]
+    axial = quad(load, -np.pi, np.pi)[0]
+    assert pl.minimum_for_full_contact(100.0, 15.0) == pytest.approx(100.0 * np.tan(np.radians(15.0)) * axial / radial)
+
+
+def test_axial_play_grows_with_clearance_and_with_the_groove():
+    g = np.linspace(0.0, 0.03, 40)
+    assert np.all(np.diff(pl.axial_play(g, 0.2)) > 0)
+    assert np.all(pl.axial_play(g[1:], 0.3) > pl.axial_play(g[1:], 0.2))
+    alpha = np.arccos(1 - 0.01 / 0.4)
+    assert pl.axial_play(0.01, 0.2) == pytest.approx(0.4 * np.sin(alpha))
+    with pytest.raises(ValueError, match="twice the groove distance"):
+        pl.axial_play(0.5, 0.2)
+
+
+def test_minimum_criteria():
+    assert pl.minimum_axial_load(0.002, 12000.0) == pytest.approx(288.0)
+    # k_a 1.4, C_0 10 kN, n d_m 600 000: 1.4 * 0.01 * 36 kN
+    assert pl.minimum_axial_load_by_rating(1.4, 10000.0, 12000.0, 50.0) == pytest.approx(504.0)
+    assert pl.minimum_against_lift_off([-3.0, 3.0], [2.0, 8.0], 1.5) == pytest.approx([4.5, 12.0])
+    assert pl.minimum_radial_load(0.025, 0.0, 1000.0, 28.5) == 0.0
+    with pytest.raises(ValueError, match="share = -1"):
+        pl.minimum_by_rating(1000.0, -1.0)
+
+
+@given(st.floats(10.0, 1e5), st.floats(1.0, 60.0), st.floats(1.0, 4000.0))
+def test_stress_limit_and_estimate_are_inverse(c_0, alpha, stress):
+    f = pl.maximum_by_contact_stress(stress, c_0, alpha)
+    assert pl.contact_stress_estimate(f, c_0, alpha) == pytest.approx(stress)
+
+
+def test_stress_rises_with_the_cube_root():
+    assert pl.contact_stress_estimate(80.0, 1370.0, 15.0) == pytest.approx(
+        2 * pl.contact_stress_estimate(10.0, 1370.0, 15.0)
+    )
+    for alpha in (0.0, 90.0):
+        with pytest.raises(ValueError, match="contact_angle"):
+            pl.contact_stress_estimate(10.0, 1370.0, alpha)
+
+
+def test_window_names_the_governing_criteria():
+    w = pl.window(
+        {"rating": [33.0, 95.5, np.nan, np.nan], "bore": [40.0, 85.0, 20.0, np.nan]},
+        {"stress": [80.0, 90.0, np.nan, 50.0], "static": 700.0},
+    )
+    assert w.minimum[:3].tolist() == [40.0, 95.5, 20.0]
+    assert np.isnan(w.minimum[3])
+    assert w.minimum_by.tolist() == ["bore", "rating", "bore", ""]
+    assert w.maximum.tolist() == [80.0, 90.0, 700.0, 50.0]
+    assert w.maximum_by.tolist() == ["stress", "stress", "static", "stress"]
+    assert w.empty.tolist() == [False, True, False, False]
+    none = pl.window({}, {"static": [1.0]})
+    assert none.minimum_by.tolist() == [""]
+    assert not none.empty[0]
