@@ -65,8 +65,8 @@ class Fit(NamedTuple):
 def _grade_table() -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
     """Lower and upper bound of the cells of all tables (mm), and IT values (um) by grade and cell."""
     it = tables.rows("standard_tolerances")
-    deviation = tables.rows("fundamental_deviations")
-    upper = np.array(sorted({float(row["incl_mm"]) for row in it + deviation} | {1.0}))
+    divided = tables.rows("hole_delta")  # has all the divided ranges of Tables 2 to 5
+    upper = np.array(sorted({float(row["incl_mm"]) for row in it + divided} | {1.0}))
     lower = np.concatenate([[0.0], upper[:-1]])
     values = np.full((len(GRADES), upper.size), np.nan)
     for row in it:

@@ -176,6 +176,12 @@ class TestDeviations:
                 step = np.subtract(*limits.it_value([row["grade"], str(int(row["grade"]) - 1)], float(row["incl_mm"])))
                 assert float(row["value_um"]) == step, row
 
+    def test_no_range_of_the_tables_cuts_a_cell(self):
+        _, upper, _ = limits._grade_table()
+        for table in ("standard_tolerances", "fundamental_deviations", "hole_delta"):
+            for row in tables.rows(table):
+                assert {float(row["over_mm"]), float(row["incl_mm"])} <= {0.0, *upper}, row
+
     def test_symmetric_classes(self):
         for letter in ("js", "JS"):
             lower, upper = limits.deviations([letter + grade for grade in limits.GRADES], 25.0)
@@ -193,6 +199,31 @@ class TestDeviations:
             fundamental = np.abs(upper if upper[0] < 0 else lower)
             assert np.isfinite(fundamental).all(), letter
             assert (np.diff(fundamental) >= 0).all(), letter
+
+    def test_letters_of_main_ranges_do_not_step_inside_them(self):
+        # ISO 286-1 Tables 2 to 5 divide the main ranges for a, b, c and for r to zc only.
+        for low, high in itertools.pairwise([0, *MAIN[:13]]):
+            inside = np.array([d for d in SUB if low < d <= high], float)
+            for text in (
+                "d6",
+                "e6",
+                "f6",
+                "g6",
+                "j5",
+                "j6",
+                "j7",
+                "k6",
+                "m6",
+                "n6",
+                "p6",
+                "J6",
+                "J7",
+                "J8",
+                "K7",
+                "M7",
+                "P7",
+            ):
+                assert np.ptp(limits.deviations(text, inside)[0]) == 0, (text, high)
 
     def test_letters_are_in_order_at_each_size(self):
         shafts = [letter for letter in limits.LETTERS["shaft"] if letter not in ("js", "j")]

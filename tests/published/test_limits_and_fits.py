@@ -186,3 +186,17 @@ def test_80_n7_with_a_normal_ring():
     assert limits.deviations("N7", 80.0) == (-39, -9)
     found = outer_fit("N7", "Normal", 80.0)
     assert (found.smallest, found.largest) == (-4.0, 39.0)
+
+
+def test_j_by_main_range():
+    # Machinery's Handbook, 31st ed., Table 6a: ES of J6, J7 and J8 from up to 3 mm to 315 to 400 mm.
+    sizes = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400]
+    for name, upper in {
+        "J6": [2, 5, 5, 6, 8, 10, 13, 16, 18, 22, 25, 29],
+        "J7": [4, 6, 8, 10, 12, 14, 18, 22, 26, 30, 36, 39],
+        "J8": [6, 10, 12, 15, 20, 24, 28, 34, 41, 47, 55, 60],
+    }.items():
+        assert limits.deviations(name, sizes)[1].tolist() == upper
+    # Narayana, Machine Drawing, Table 15.2: ei of j5 and j6, and of j7, from 180 mm.
+    for name, lower in {"j5": [13, 16, 18, 20], "j6": [13, 16, 18, 20], "j7": [21, 26, 28, 32]}.items():
+        assert (-limits.deviations(name, [250, 315, 400, 500])[0]).tolist() == lower

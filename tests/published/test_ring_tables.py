@@ -112,3 +112,35 @@ def test_boundary_sizes():
     size = np.array([[25, 52, 15, 1], [12, 28, 8, 0.3], [8, 22, 7, 0.3], [10, 22, 6, 0.3], [50, 110, 27, 2]]).T
     assert boundary.boundary_chamfer(*size[:3]).tolist() == size[3].tolist()
     assert boundary.dimension_series(*size[:3]).tolist() == ["62", "60", "60", "619", "63"]
+
+
+def test_whole_abutment_tables():
+    chamfers = [0.05, 0.08, 0.1, 0.15, 0.2, 0.3, 0.6, 1, 1.1, 1.5, 2, 2.1, 2.5, 3, 4, 5, 6, 7.5, 9.5, 12, 15, 19]
+    # NTN CAT. 2202-IX/E, Table 14.3; TPI CAT 2260/TE, Table 3.7
+    fillets = [0.05, 0.08, 0.1, 0.15, 0.2, 0.3, 0.6, 1, 1, 1.5, 2, 2, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15]
+    general = [0.3, 0.3, 0.4, 0.6, 0.8, 1.25, 2.25, 2.75, 3.5, 4.25, 5, 6, 6, 7, 9, 11, 14, 18, 22, 27, 32, 42]
+    assert abutment.fillet_max(chamfers).tolist() == fillets
+    assert abutment.shoulder_height_min(chamfers).tolist() == general
+    # NTN, column for very small axial load, from r_s min 0.3
+    small = [1, 2, 2.5, 3.25, 4, 4.5, 5.5, 5.5, 6.5, 8, 10, 12, 16, 20, 24, 29, 38]
+    assert abutment.shoulder_height_min(chamfers[5:], "small axial load").tolist() == small
+    # NSK E1102, Table 11.2
+    deep = [0.2, 0.3, 0.4, 0.6, 0.8, 1, 2, 2.5, 3.25, 4, 4.5, 5.5, 6.5, 8, 10, 13, 16, 20, 24, 29, 38]
+    printed = [rs for rs in chamfers if rs != 2.5]
+    assert abutment.shoulder_height_min(printed, "deep groove").tolist() == deep
+    angular = [1.25, 2.5, 3, 3.5, 4.5, 5, 6, 6, 7, 9, 11, 14, 18, 22, 27, 32, 42]
+    assert abutment.shoulder_height_min(chamfers[5:], "angular contact").tolist() == angular
+
+
+def test_whole_chamfer_table():
+    # SKF General Catalogue, table 13, p. 135 (ISO 582): r_s min, bore, largest radial and axial chamfer
+    table = [
+        *((0.05, 5, 0.1, 0.2), (0.08, 5, 0.16, 0.3), (0.1, 5, 0.2, 0.4), (0.15, 5, 0.3, 0.6), (0.2, 5, 0.5, 0.8)),
+        *((0.3, 40, 0.6, 1), (0.3, 41, 0.8, 1), (0.6, 40, 1, 2), (0.6, 41, 1.3, 2), (1, 50, 1.5, 3), (1, 51, 1.9, 3)),
+        *((1.1, 120, 2, 3.5), (1.1, 121, 2.5, 4), (1.5, 120, 2.3, 4), (1.5, 121, 3, 5), (2, 80, 3, 4.5)),
+        *((2, 220, 3.5, 5), (2, 221, 3.8, 6), (2.1, 280, 4, 6.5), (2.1, 281, 4.5, 7), (2.5, 100, 3.8, 6)),
+        *((2.5, 280, 4.5, 6), (2.5, 281, 5, 7), (3, 280, 5, 8), (3, 281, 5.5, 8), (4, 90, 6.5, 9), (5, 90, 8, 10)),
+        *((6, 90, 10, 13), (7.5, 90, 12.5, 17)),
+    ]
+    chamfer, bore, radial, axial = np.array(table).T
+    np.testing.assert_array_equal(abutment.chamfer_max(chamfer, bore), [radial, axial])
