@@ -1,7 +1,7 @@
 """Choice texts to the words of the vocabulary: exact after folding, never by likeness.
 
-Synonyms and translations are data (``data/choices.csv``): terms of the trade, common practice. A text that stands for more
-than one word there (``ceramic``) is an error, not a choice.
+Synonyms and translations are data (``data/choices.csv``): terms of the trade, common practice. A text that stands for
+more than one word there (``ceramic``) is an error, not a choice.
 """
 
 import csv

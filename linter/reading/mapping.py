@@ -214,7 +214,7 @@ def _pattern(entry: dict[str, Any], index: int, file: str) -> Pattern:
     name = _parameter(entry["parameter"], file, key)
     station = entry.get("station")
     if station is not None:
-        known = isinstance(station, int) and 1 <= station <= compiled.groups or station in compiled.groupindex
+        known = (isinstance(station, int) and 1 <= station <= compiled.groups) or station in compiled.groupindex
         if not known:
             raise MappingError(f"{file}: {key}.station: the pattern has no group {station}")
     return Pattern(compiled, name, station, _unit(entry.get("unit"), name, file, key), entry.get("aspect", "value"))

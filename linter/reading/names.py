@@ -1,8 +1,8 @@
 """The words of a table to our parameters: built-in headings of eight languages, and a name mapping on top.
 
-A word is matched exactly after folding look-alike signs, with its case; only a word of a language may then match with its
-case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing is matched by likeness. A name that is not found
-comes with the reason.
+A word is matched exactly after folding look-alike signs, with its case; only a word of a language may then match with
+its case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing is matched by likeness. A name that is
+not found comes with the reason.
 """
 
 import csv
@@ -22,7 +22,8 @@ Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit"]
 
 #: Groups of heading words of a layout, in the order in which a word of several groups is understood.
 GROUPS = (
-    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "NOTE", "STATION", "MACHINE",
+    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "NOTE",
+    "STATION", "MACHINE",
 )  # fmt: skip
 
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
@@ -34,7 +35,8 @@ _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 _LETTER_STATION = re.compile(r"[A-Z]|[1-9][0-9]?")
 _STATION_PREFIX = re.compile(
-    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора|подшипник)"
+    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
+    r"|подшипник)"
     r"[ _.-]+(?=\S{1,3}$)",
     re.IGNORECASE,
 )
@@ -53,7 +55,8 @@ class Match:
     unit : str or None
         Unit text that the name carries (``Bore [mm]``) or that the mapping states.
     aspect : {"value", "upper", "lower", "max", "min", "class", "unit"}
-        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), the unit.
+        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), or
+        the unit.
     feature : str or None
         The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
     mapped : bool
@@ -192,6 +195,12 @@ class Names:
             return shorter
         return piece if word_key(piece) in _headings().stations else None
 
+    def _split_unit(self, text: str) -> tuple[str, str]:
+        """A heading and its unit; units that the mapping translates count in brackets."""
+        if (bracket := _BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
+            return bracket[1], self.mapping.unit(bracket[2])
+        return split_heading_unit(text)
+
     def _look(self, text: str) -> Match | str:
         if text not in self._found:
             self._found[text] = self._understand(text)
@@ -207,7 +216,9 @@ class Names:
         if mapped is not None:
             if not mapped.parameter:
                 return "the name mapping says to leave it out"
-            return Match(mapped.parameter, mapped.station, mapped.unit, mapped.aspect, mapped=True)
+            unit = mapped.unit or self._split_unit(folded)[1]
+            meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
+            return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
         reasons: list[str] = []
         match = self._peel(folded, frozenset(), reasons)
         if match is not None:
@@ -230,14 +241,14 @@ class Names:
         if match := self._whole(text, reasons):
             return match
         if "unit" not in done:
-            rest, unit = split_heading_unit(text)
+            rest, unit = self._split_unit(text)
             if unit and (match := self._peel(rest, done | {"unit"}, reasons)):
                 trouble = _unit_trouble(match, unit)
                 if not trouble:
                     return evolve(match, unit=unit)
                 reasons.append(trouble)
         if "aspect" not in done:
-            for rest, aspect in _aspects(text):
+            for rest, aspect in aspect_cuts(text):
                 if match := self._peel(rest, done | {"aspect"}, reasons):
                     if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
                         return evolve(match, aspect=aspect)
@@ -260,7 +271,7 @@ class Names:
                     return evolve(inner, station=station)
                 reasons.append(f"what ({shown(match[2])}) says beside {inner.parameter} is not known")
             return None
-        for rest, piece, strict in _pieces(text):
+        for rest, piece, strict in station_cuts(text):
             if len(piece) <= 6 and (inner := self._whole(rest, [])):
                 symbol = self._whole(piece, [])
                 own = vocabulary()[inner.parameter].symbol.replace("_", "")
@@ -295,7 +306,7 @@ def _cuts(text: str, most: int) -> list[tuple[int, int]]:
     """Places of the outer joints of a name: the first few and the last few."""
     joints = [(found.start(), found.end()) for found in _JOINT.finditer(text)]
     joints += [(found.start(), found.start()) for found in _CAMEL.finditer(text)]
-    joints = sorted({joint for joint in joints if 0 < joint[0] and joint[1] < len(text)})
+    joints = sorted({joint for joint in joints if joint[0] > 0 and joint[1] < len(text)})
     return joints if len(joints) <= 2 * most else joints[:most] + joints[-most:]
 
 
@@ -304,7 +315,7 @@ _SIGN_SUFFIX = re.compile(
 )
 
 
-def _aspects(text: str) -> list[tuple[str, Aspect]]:
+def aspect_cuts(text: str) -> list[tuple[str, Aspect]]:
     """Ways to cut a name into a rest and a word for an aspect of it."""
     found: list[tuple[str, Aspect]] = []
     if match := _SIGN_SUFFIX.fullmatch(text):
@@ -328,7 +339,7 @@ def _aspect_of(word: str) -> Aspect | None:
     return wanted[0] if len(wanted) == 1 else None
 
 
-def _pieces(text: str) -> list[tuple[str, str, bool]]:
+def station_cuts(text: str) -> list[tuple[str, str, bool]]:
     """Ways to cut a name into a rest and a station or feature; strict where the sign between them is made for that."""
     found: list[tuple[str, str, bool]] = []
     for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):

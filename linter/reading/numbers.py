@@ -98,14 +98,14 @@ def _mantissa(text: str, decimal: Decimal | None, exponent: bool) -> tuple[str, 
 def _error(code: str, text: str, decimal: Decimal | None) -> ReadError:
     said = shown(text)
     sentence = {
-        "ambiguous-number": f"“{said}” can be a decimal number or one with grouped thousands, and the file does not settle which",
-        "contradictory-number": f"“{said}” groups thousands with the mark that is the decimal mark ({decimal}) of this file",
+        "ambiguous-number": f"“{said}” can be a decimal number or one with grouped thousands; the file does not say",
+        "contradictory-number": f"“{said}” groups thousands with {decimal}, which is the decimal mark of this file",
         "number-out-of-range": f"“{said}” is beyond the range of numbers",
         "too-long": f"the text has {len(text)} signs, more than the {LONGEST_TEXT} that are read as a value",
         "empty": "nothing stands there",
     }.get(code, f"“{said}” is not a number")
     expected = {
-        "ambiguous-number": "a number with a clear decimal mark, or the decimal mark of the file stated in the name mapping",
+        "ambiguous-number": "a clear decimal mark, or the decimal mark of the file stated in the name mapping",
         "contradictory-number": f"a number with the decimal mark {decimal}",
     }.get(code, _EXPECTED)
     return ReadError(code, text, expected, sentence)
@@ -118,8 +118,8 @@ def read_number(text: str, decimal: Decimal | None = None) -> Number | ReadError
     ----------
     text : str
         Raw text: point or comma, thousands grouped by blank, apostrophe, point or comma, sign (with a blank after it,
-        or U+2212), exponent with e or d, common fractions with a power of two below (``3/8``, ``1 1/4``, ``1-1/4``, ``1½``),
-        full-width digits.
+        or U+2212), exponent with e or d, common fractions with a power of two below (``3/8``, ``1 1/4``, ``1-1/4``,
+        ``1½``), full-width digits.
     decimal : {".", ","}, optional
         Decimal mark of the file. It settles only texts that are ambiguous in themselves: ``7,5`` is 7.5 in every file.
 

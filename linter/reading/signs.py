@@ -14,7 +14,10 @@ from attrs import frozen
 #: Longest text that is read as a value; a longer one is refused, so that reading time stays bounded.
 LONGEST_TEXT = 200
 
-_BLANKS = "\t\n\v\f\r\u0085\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000"
+_BLANKS = (
+    "\t\n\v\f\r\u0085\u00a0\u1680\u2000\u2001\u2002\u2003"
+    "\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000"
+)
 _INVISIBLE = "\u00ad\u200b\u200c\u200d\u200e\u200f\u2060\ufeff\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"
 
 _SIGNS: dict[str, str] = {
@@ -110,8 +113,8 @@ def shown(text: str, longest: int = 60) -> str:
 def fold(text: str) -> str:
     """A text with look-alike signs folded, for matching only.
 
-    Composes accents, makes full-width forms, dashes, primes, diameter and degree signs and Cyrillic look-alikes of Latin
-    letters one, drops invisible signs, makes every run of blanks one space and trims. Case stays.
+    Composes accents, makes full-width forms, dashes, primes, diameter and degree signs and Cyrillic look-alikes of
+    Latin letters one, drops invisible signs, makes every run of blanks one space and trims. Case stays.
     """
     if not text.isascii():
         text = unicodedata.normalize("NFC", text).translate(_TABLE)
@@ -140,11 +143,14 @@ def is_blank(text: str) -> bool:
 Missing = Literal["empty", "not applicable", "not known", "see above"]
 
 _MISSING: dict[Missing, str] = {
-    "not applicable": "-|--|---|/|n/a|n.a.|na|#n/a|n. a.|not applicable|entfällt|entf.|nicht zutreffend|sans objet|s.o|no aplica"
-    "|n. d. a.|non applicabile|не применимо|не применяется|нет данных по конструкции|該当なし|なし|不适用|无",
-    "not known": "?|??|???|…|...|tbd|tbc|t.b.d.|t.b.c.|unknown|not known|none|null|nan|variable|open|offen|unbekannt|à définir"
+    "not applicable": "-|--|---|/|n/a|n.a.|na|#n/a|n. a.|not applicable|entfällt|entf."
+    "|nicht zutreffend|sans objet|s.o|no aplica"
+    "|n. d. a.|non applicabile|не применимо|не применяется|該当なし|なし|不适用|无",
+    "not known": "?|??|???|…|...|tbd|tbc|t.b.d.|t.b.c.|unknown|not known|none|null|nan|variable|open|offen|unbekannt"
+    "|à définir"
     "|inconnu|por definir|desconocido|da definire|sconosciuto|не известно|неизвестно|нет данных|未定|不明|待定|未知",
-    "see above": "*|\"|''|,,|〃|ditto|do.|idem|id.|dito|s. o.|wie oben|siehe oben|see above|as above|voir ci-dessus|ver arriba|vedi sopra"
+    "see above": "*|\"|''|,,|〃|ditto|do.|idem|id.|dito|s. o.|wie oben|siehe oben"
+    "|see above|as above|voir ci-dessus|ver arriba|vedi sopra"
     "|то же|см. выше|同上|上同",
 }
 _MISSING_WORDS: dict[str, Missing] = {

@@ -1,7 +1,7 @@
 """Toleranced sizes as tables spell them: class, deviations, limits, or the nominal alone.
 
-Forms from common practice and, from memory, ISO 129-1, ISO 286-1, ISO 14405-1 and ASME Y14.5. The text is cut into signs
-once from left to right and then read in order; no part of it is looked at twice, so time grows with length only.
+Forms from common practice and, from memory, ISO 129-1, ISO 286-1, ISO 14405-1 and ASME Y14.5. The text is cut into
+signs once from left to right and then read in order; no part of it is looked at twice, so time grows with length only.
 """
 
 import re
@@ -49,8 +49,9 @@ class Size:
     decimals : int
         Decimals of the nominal (or of the limits) as written.
     notes : tuple of str
-        ``reference``, ``basic``, ``general tolerance``, ``envelope``, ``one-sided`` (only one deviation or limit stated),
-        ``settled`` (the decimal mark of the file, or other numbers of the same text, settled an ambiguous number).
+        ``reference``, ``basic``, ``general tolerance``, ``envelope``, ``one-sided`` (only one deviation or limit
+        stated), ``settled`` (the decimal mark of the file, or other numbers of the text, settled an
+        ambiguous number).
     """
 
     nominal: float | None = None
@@ -96,7 +97,8 @@ _SIGNS = re.compile(
 )
 _COUNT = re.compile(r"(?:(\d{1,3}) ?[xX*] ?(?=[ØRSM□\d(dD.,]))|(?:\((\d{1,2})(?:x|X)?\) ?(?=[ØRSM□\d.,dD]))")
 _PREFIX = re.compile(
-    r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])|(?:dia|DIA|Dia|diam|DIAM|Diam|Durchm|diamètre)(?:\.|\b)? ?|C ?(?=[\d.,]))"
+    r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])|(?:dia|DIA|Dia|diam|DIAM|Diam|Durchm|diamètre)"
+    r"(?:\.|\b)? ?|C ?(?=[\d.,]))"
     r"|([A-Za-z_][A-Za-z_0-9 ]{0,20}? ?[=:] ?))"
 )
 _KINDS: dict[str, Kind] = {
@@ -112,7 +114,8 @@ _THREAD = re.compile(
     r"(?:M|G|UNC|UNF|Tr) ?\d+(?:[.,]\d+)?(?: ?x ?\d+(?:[.,]\d+)?)?(?:[ -]+\d[A-Ha-h]{1,2})?|\d[GHgh]|[123][AB]"
 )
 _GENERAL = re.compile(
-    r"(?:(?:DIN |EN )*ISO ?(?:2768|22081)(?:[- ]?[0-9a-zA-Z]+)*|DIN ?7168[ -]?[a-z]*|JIS ?B ?0405[ -]?[a-z]*|GB/T ?1804[ -]?[a-z]*"
+    r"(?:(?:DIN |EN )*ISO ?(?:2768|22081)(?:[- ]?[0-9a-zA-Z]+)*|DIN ?7168[ -]?[a-z]*|JIS ?B ?0405[ -]?[a-z]*"
+    r"|GB/T ?1804[ -]?[a-z]*"
     r"|untoleranced|general(?: tolerance)?|Allgemeintoleranz|Freimaß|[fmcv][HKL]?|未注公差|普通公差)"
 )
 _GENERAL_TAIL = re.compile(r"(.*[\d.,)])[ ,;(]+(" + _GENERAL.pattern + r")\)?")
@@ -258,7 +261,7 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
     texts = list(dict.fromkeys(text for _, text in units))
     if "m" in texts and stated and factor_to("mm", stated) != factor_to("mm", "m"):
         raise _Trouble(
-            "ambiguous-unit", raw, f"the m in “{shown(raw)}” can be metre or the general tolerance m, in a table in {stated}",
+            "ambiguous-unit", raw, f"the m in “{shown(raw)}” can be metre or the general tolerance m",
             f"a size in {stated}",
         )  # fmt: skip
     first_number_index = next((i for i, item in enumerate(items) if item.sort in ("plain", "signed", "pm")), len(items))
@@ -283,7 +286,7 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
         return rest, stated, unit
     if not stated and any(abs(item.value) > WIDEST_DEVIATION * abs(numbers[0].value) for item in deviations):
         raise _Trouble(
-            "ambiguous-unit", raw, f"in “{shown(raw)}” the unit {unit} cannot belong to the size, whose own unit is not stated",
+            "ambiguous-unit", raw, f"in “{shown(raw)}” the unit {unit} cannot be that of the size, which has none",
             "the unit of the size behind the size, and that of the deviations behind them",
         )  # fmt: skip
     return rest, unit, unit
@@ -343,7 +346,8 @@ def _deviations(items: list[_Item], raw: str) -> tuple[float | None, float | Non
         raise _Trouble("not-a-size", raw, f"“{shown(raw)}” has more numbers than a size with one tolerance")
     if any(item.sort == "plain" and item.value != 0 for item in items):
         raise _Trouble(
-            "unsigned-deviations", raw, f"the deviations in “{shown(raw)}” have no sign", "deviations with their signs, such as +0.012/+0.004"
+            "unsigned-deviations", raw, f"the deviations in “{shown(raw)}” have no sign",
+            "deviations with their signs, such as +0.012/+0.004"
         )  # fmt: skip
     if len(items) == 1:
         value = items[0].value
@@ -399,8 +403,7 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
             abs(item.value - nominal.value) <= WIDEST_LIMITS * abs(nominal.value) for item in rest
         ):
             low, high = _pair_of_limits(rest[0], rest[1], raw, ranges)
-            about = evolve(base, lower=low, upper=high, limits=True).about(nominal.value)
-            return about
+            return evolve(base, lower=low, upper=high, limits=True).about(nominal.value)
     lower, upper, turned = _deviations(rest, raw)
     widest = max(abs(value) for value in (lower, upper) if value is not None)
     part = WIDEST_DEVIATION if any(item.decimals for item in rest) else WIDEST_WHOLE_DEVIATION
@@ -410,7 +413,8 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
         upper = _to_unit(upper, deviation_unit, unit, raw) if deviation_unit != unit else upper
     if deviation_unit == unit and not ranges and nominal.value and widest > part * abs(nominal.value):
         raise _Trouble(
-            "unlikely-deviations", raw, f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",
+            "unlikely-deviations", raw,
+            f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",
             "deviations in the unit of the size, or with their own unit behind them",
         )  # fmt: skip
     one_sided = ("one-sided",) if lower is None or upper is None else ()
@@ -422,7 +426,8 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
 def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_wanted: bool) -> Size | ReadError:
     if len(text) > LONGEST_TEXT:
         return ReadError(
-            "too-long", text, _EXPECTED, f"the text has {len(text)} signs, more than the {LONGEST_TEXT} that are read as a value"
+            "too-long", text, _EXPECTED,
+            f"the text has {len(text)} signs, more than the {LONGEST_TEXT} that are read as a value"
         )  # fmt: skip
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
@@ -431,9 +436,8 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
     if _GENERAL.fullmatch(folded):
         return Size(unit=unit, notes=("general tolerance",))
     general: tuple[str, ...] = ()
-    if match := _GENERAL_TAIL.fullmatch(folded):
-        if not known_unit(match[2]):
-            folded, general = match[1], ("general tolerance",)
+    if (match := _GENERAL_TAIL.fullmatch(folded)) and not known_unit(match[2]):
+        folded, general = match[1], ("general tolerance",)
     if _THREAD.fullmatch(folded):
         return ReadError(
             "thread", text, _EXPECTED, f"“{shown(text)}” is a thread or the class of one, not a size of a seat"
@@ -495,8 +499,8 @@ def read_size(
     Returns
     -------
     Size or ReadError
-        Codes of numbers and units, and ``not-a-size``, ``range-of-sizes``, ``reversed-limits``, ``unsigned-deviations``,
-        ``unlikely-deviations``, ``ambiguous-unit``, ``thread``.
+        Codes of numbers and units, and ``not-a-size``, ``range-of-sizes``, ``reversed-limits``,
+        ``unsigned-deviations``, ``unlikely-deviations``, ``ambiguous-unit``, ``thread``.
     """
     return _read(text, unit or "", decimal, ranges, True)
 

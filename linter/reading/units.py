@@ -19,16 +19,19 @@ _G = 9.80665
 _LB = 0.45359237
 _DEGREE = math.pi / 180
 
-# dimension -> canonical unit -> (factor to the canonical unit, spellings). Temperatures have offsets of their own below.
+# dimension -> (unit, factor to the first unit, spellings). Temperatures have offsets of their own below.
 _TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
     "length": (
-        ("mm", 1.0, "mm MM mm. мм millimeter millimeters millimetre millimetres Millimeter millimètre millimètres milímetro milímetros millimetro millimetri миллиметр миллиметры ミリ 毫米"),
-        ("um", 1e-3, "um µm UM µ mu µm. micron microns micrometer micrometers micrometre micrometres Mikrometer мкм 微米 ミクロン"),
+        ("mm", 1.0, "mm MM mm. мм millimeter millimeters millimetre millimetres Millimeter millimètre millimètres "
+         "milímetro milímetros millimetro millimetri миллиметр миллиметры ミリ 毫米"),
+        ("um", 1e-3, "um µm UM µ mu µm. micron microns micrometer micrometers micrometre micrometres Mikrometer мкм "
+         "微米 ミクロン"),
         ("nm", 1e-6, "nm"),
         ("cm", 10.0, "cm CM см"),
         ("dm", 100.0, "dm"),
         ("m", 1000.0, "m м meter metre"),
-        ("in", 25.4, 'in in. IN inch inches Inch INCH INCHES Zoll pouce pouces pulgada pulgadas pollice pollici дюйм " \'\' インチ 英寸'),
+        ("in", 25.4, 'in in. IN inch inches Inch INCH INCHES Zoll pouce pouces pulgada pulgadas pollice pollici дюйм '
+         '" \'\' インチ 英寸'),
         ("thou", 0.0254, "thou mil mils"),
         ("uin", 25.4e-6, "uin µin µin. microinch microinches"),
         ("ft", 304.8, "ft ft. foot feet '"),
@@ -43,7 +46,8 @@ _TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("ozf", _LB * _G / 16, "ozf"),
     ),
     "rotational speed": (
-        ("r/min", 1.0, "r/min R/min R/MIN rpm RPM Rpm r.p.m. rpm. rev/min revs/min 1/min min-1 1.min-1 /min U/min U/Min Umdr/min Umdr./min tr/min tr/mn giri/min об/мин "
+        ("r/min", 1.0, "r/min R/min R/MIN rpm RPM Rpm r.p.m. rpm. rev/min revs/min 1/min min-1 1.min-1 /min "
+         "U/min U/Min Umdr/min Umdr./min tr/min tr/mn giri/min об/мин "
          "мин-1 1/мин 转/分 转/分钟 r/分 rev/分 回転/分 1/分 min^(-1) r.min-1 rad.r/min"),
         ("kr/min", 1e3, "krpm kr/min kmin-1"),
         ("r/s", 60.0, "r/s rev/s rps 1/s s-1 Hz об/с с-1"),
@@ -91,7 +95,8 @@ _TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("oz.in", _LB / 16 * 1e3 * 25.4, "oz.in oz-in ozin"),
     ),
     "time": (
-        ("h", 1.0, "h hr hrs hour hours H Std Std. Stunden Stunde heure heures hora horas ora ore ч час часов 時間 小时"),
+        ("h", 1.0, "h hr hrs hour hours H Std Std. Stunden Stunde "
+         "heure heures hora horas ora ore ч час часов 時間 小时"),
         ("min", 1 / 60, "min"),
         ("s", 1 / 3600, "s sec"),
         ("d", 24.0, "d day days"),
@@ -272,8 +277,8 @@ def factor_to(canonical: str, text: str) -> tuple[float, float] | ReadError:
     Returns
     -------
     (float, float) or ReadError
-        Codes ``unknown-unit`` and ``wrong-unit`` (another dimension). ``'`` and ``"`` are minutes and seconds of arc for
-        an angle, foot and inch for a length. ``K`` and ``°F`` are read as temperatures, not as differences.
+        Codes ``unknown-unit`` and ``wrong-unit`` (another dimension). ``'`` and ``"`` are minutes and seconds of arc
+        for an angle, foot and inch for a length. ``K`` and ``°F`` are read as temperatures, not as differences.
 
     Raises
     ------
@@ -327,9 +332,9 @@ _NOT_A_SUFFIX = {"min", "1", "-", "--", "d", "t", "C", "F", "H", "K", "°"}
 def split_heading_unit(heading: str) -> tuple[str, str]:
     """A heading and the unit it carries: ``Bore [mm]`` gives ``("Bore", "mm")``.
 
-    Understood behind the name: ``[mm]``, ``(mm)``, ``/mm``, ``, mm``, ``in mm`` and ``_mm``. Only spellings of the table of
-    this module count, so that ``Inner Diameter (ID)`` keeps its bracket; ``_min`` is a limit and never minutes. A single
-    letter can be a name (``N``, number of teeth): check that the unit fits the parameter before it is used.
+    Understood behind the name: ``[mm]``, ``(mm)``, ``/mm``, ``, mm``, ``in mm`` and ``_mm``. Only spellings of the
+    table of this module count, so that ``Inner Diameter (ID)`` keeps its bracket; ``_min`` is a limit and never minutes.
+    A single letter can be a name (``N``, number of teeth): check that the unit fits the parameter before it is used.
 
     Returns
     -------
