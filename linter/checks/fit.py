@@ -1,0 +1,170 @@
+"""Chapter fit: which ring sees a rotating load, and whether its fit holds it while the other ring may slide."""
+
+import numpy as np
+
+from linter.checks.base import Limits, Result, View, Working
+from linter.checks.fit_classes import advice_facts, recommended
+from linter.checks.seat_fits import (
+    Fit,
+    fixed_radial_load,
+    housing_fit,
+    inner_load_rotation,
+    load_turning,
+    outer_load_rotation,
+    rotation_wants,
+    rotor_unbalance,
+    shaft_fit,
+    unbalance_force,
+    unbalance_ratio,
+)
+from linter.stations import Bools, Choice, Floats
+
+
+def clearance_share(smallest: Floats, largest: Floats) -> Floats:
+    """Share of the band of fits that is clearance: 0 none, 1 all of it, more the further the whole band is loose."""
+    band = largest - smallest
+    loose = np.where(smallest < 0, np.inf, 0.0)
+    share = np.divide(-smallest, band, out=np.where(np.isnan(band), np.nan, loose), where=band > 0)
+    return np.maximum(share, 0.0)
+
+
+def retention_cap(kind: Choice, limits: Limits) -> Floats:
+    """Largest measure that a loose ring takes with its retention; infinite without one."""
+    words = {"adhesive": "adhesive", "pin": "pin", "o-ring": "o_ring", "clamped": "clamped"}
+    caps = {word: float(limits[f"cap_{name}"]) for word, name in words.items() if word in kind.words}
+    return kind.map(caps, default=np.inf)
+
+
+def _ring_measure(fit: Fit, load: Choice, limits: Limits) -> Floats:
+    share = clearance_share(fit.smallest, fit.largest)
+    by_load = load.map({"stationary": 0.0, "rotating": 1.0, "indeterminate": float(limits["indeterminate_factor"])})
+    return np.where(load.is_in("stationary"), 0.0, share * by_load)
+
+
+def load_rotation(view: View, limits: Limits) -> Result:
+    """A ring that sees a rotating load has no possible clearance (clause ``fit.load-rotation``)."""
+    s = view.stations
+    inner_fit, outer_fit = shaft_fit(view), housing_fit(view)
+    inner, outer = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
+    inner_loose, outer_loose = _ring_measure(inner_fit, inner, limits), _ring_measure(outer_fit, outer, limits)
+    inner_measure = np.minimum(inner_loose, retention_cap(s.choice("inner_ring_retention"), limits))
+    outer_measure = np.minimum(outer_loose, retention_cap(s.choice("outer_ring_retention"), limits))
+    ratio = unbalance_ratio(view)
+    outgrown = s.choice("load_direction").is_in("stationary") & (ratio > limits["fixed_up_to"])
+    worst = np.fmax(inner_measure, outer_measure)
+    wants_inner = ~inner.is_in("stationary") & inner.known & np.isnan(inner_measure)
+    wants_outer = ~outer.is_in("stationary") & outer.known & np.isnan(outer_measure)
+    open_end = (wants_inner | wants_outer) & ~(worst > 0)
+    worst = np.where(outgrown, np.fmax(worst, limits["outgrown"]), worst)
+    known = inner.known & outer.known
+    on_inner = np.nan_to_num(inner_measure) >= np.nan_to_num(outer_measure)
+    fit = Fit(*(np.where(on_inner, a, b) for a, b in zip(inner_fit, outer_fit, strict=True)))
+    shaft, housing = recommended(view, limits, "shaft"), recommended(view, limits, "housing")
+    both = (inner_measure > 0) & (outer_measure > 0)
+    ring = np.where(inner_measure > 0, "inner", np.where(outer_measure > 0, "outer", ""))
+    held = np.where(on_inner, inner_measure < inner_loose, outer_measure < outer_loose)
+    near = np.where(on_inner, shaft.fit_smallest, housing.fit_smallest) <= fit.smallest
+    how = np.where(ring == "", "", np.where(held, "_held", np.where(near, "_near", "")))
+    variant = np.where(both, "both", np.char.add(ring, how))
+    by_residual = np.where(s.known("residual_unbalance"), "outgrown_residual", "outgrown")
+    variant = np.where(outgrown, np.where(np.isinf(ratio), "unloaded", by_residual), variant).astype(object)
+    wanted_share = np.divide(limits["fixed_up_to"], ratio, out=np.full(view.count, np.nan), where=ratio > 0)
+
+    clear = 100 * np.minimum(clearance_share(fit.smallest, fit.largest), 1.0)
+
+    def unknown_seat(wants: Bools, seat: Floats) -> Bools:
+        return open_end & wants & np.isnan(seat)
+
+    return Result(
+        measure=np.where(known & ~open_end, worst, np.nan),
+        unit="um",
+        observed=fit.smallest,
+        lower=np.zeros(view.count),
+        missing={
+            **rotation_wants(view, limits),
+            "tolerance_class": open_end & ~s.choice("tolerance_class").known,
+            "bore_diameter": open_end & wants_inner & ~s.known("bore_diameter"),
+            "outside_diameter": open_end & wants_outer & ~s.known("outside_diameter"),
+            "shaft_seat_diameter": unknown_seat(wants_inner, inner_fit.seat_lower) & s.known("bore_diameter"),
+            "housing_seat_diameter": unknown_seat(wants_outer, outer_fit.seat_lower) & s.known("outside_diameter"),
+        },
+        variant=variant,
+        facts={
+            **advice_facts(shaft, "shaft_draw"),
+            **advice_facts(housing, "housing_draw"),
+            "inner_lift": (np.maximum(-inner_fit.smallest, 0.0), "um"),
+            "outer_lift": (np.maximum(-outer_fit.smallest, 0.0), "um"),
+            "grade_wanted": (s.number("balance_grade") * wanted_share, "mm/s"),
+            "unbalance_wanted": (rotor_unbalance(view) * wanted_share, "g.mm"),
+        },
+        working=[
+            Working("fixed_load", "F", "radial load of fixed direction", fixed_radial_load(view), "N"),
+            Working("unbalance", "U", "unbalance force at the highest speed", unbalance_force(view), "N", "U_res · ω²"),
+            Working("ratio", "U/F", "unbalance force over fixed load", ratio),
+            Working("load_turns", "", "the load in space", load_turning(view, limits).texts(), "1", "U/F, or stated"),
+            Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
+            Working("outer_sees", "", "load seen by the outer ring", outer.texts()),
+            Working("inner_smallest", "", "smallest interference of the inner ring", inner_fit.smallest, "um"),
+            Working("inner_largest", "", "largest interference of the inner ring", inner_fit.largest, "um"),
+            Working("outer_smallest", "", "smallest interference of the outer ring", outer_fit.smallest, "um"),
+            Working("outer_largest", "", "largest interference of the outer ring", outer_fit.largest, "um"),
+            Working("clear", "", "share of the band that is clearance", clear, "%", "clearance/band of the fit"),
+            Working("seat_lower", "", "lower deviation of the seat that stands worse", fit.seat_lower, "um"),
+            Working("seat_upper", "", "upper deviation of the seat that stands worse", fit.seat_upper, "um"),
+            Working("ring_lower", "", "lower deviation of its ring", fit.ring_lower, "um", "ISO 492"),
+            Working("ring_upper", "", "upper deviation of its ring", fit.ring_upper, "um", "ISO 492"),
+            Working("fit_smallest", "", "its smallest interference", fit.smallest, "um"),
+            Working("fit_mean", "", "its mean interference", fit.mean, "um"),
+            Working("fit_largest", "", "its largest interference", fit.largest, "um"),
+        ],
+    )  # fmt: skip
+
+
+def one_ring_free(view: View, limits: Limits) -> Result:
+    """Not both rings of a non-separable bearing are tight (clause ``fit.one-ring-free``)."""
+    s = view.stations
+    inner_fit, outer_fit = shaft_fit(view), housing_fit(view)
+    inner, outer = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
+    free_inner = inner.is_in("stationary")
+    free = Fit(*(np.where(free_inner, a, b) for a, b in zip(inner_fit, outer_fit, strict=True)))
+    held = Fit(*(np.where(free_inner, b, a) for a, b in zip(inner_fit, outer_fit, strict=True)))
+    tight = clearance_share(-free.largest, -free.smallest)
+    holds = held.mean > 0
+    definite = inner.is_in("stationary") ^ outer.is_in("stationary")
+    kind = s.choice("bearing_type")
+    whole = kind.is_in("deep groove ball", "angular contact ball", "spherical roller") | ~kind.known
+    unknown = np.isnan(free.mean) | np.isnan(held.mean)
+    return Result(
+        measure=np.where(unknown, np.nan, np.where(holds, tight, 0.0)),
+        unit="um",
+        observed=free.mean,
+        upper=np.zeros(view.count),
+        applies=whole & ~(inner.known & outer.known & ~definite),
+        reason=np.where(
+            whole, "no ring sees a stationary load", "the bearing is separable: both rings may be tight"
+        ).astype(object),
+        missing={
+            **rotation_wants(view, limits),
+            "bearing_type": ~kind.known,
+            "shaft_seat_diameter": np.isnan(inner_fit.seat_lower) & s.known("bore_diameter"),
+            "housing_seat_diameter": np.isnan(outer_fit.seat_lower) & s.known("outside_diameter"),
+        },
+        variant=np.where(free_inner, "inner", "outer").astype(object),
+        facts={
+            **advice_facts(recommended(view, limits, "shaft"), "shaft_draw"),
+            **advice_facts(recommended(view, limits, "housing"), "housing_draw"),
+        },
+        working=[
+            Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
+            Working("outer_sees", "", "load seen by the outer ring", outer.texts()),
+            Working("held_mean", "", "mean interference of the ring with the rotating load", held.mean, "um"),
+            Working("seat_lower", "", "lower deviation of the other seat", free.seat_lower, "um"),
+            Working("seat_upper", "", "upper deviation of the other seat", free.seat_upper, "um"),
+            Working("ring_lower", "", "lower deviation of its ring", free.ring_lower, "um", "ISO 492"),
+            Working("ring_upper", "", "upper deviation of its ring", free.ring_upper, "um", "ISO 492"),
+            Working("fit_smallest", "", "its smallest interference", free.smallest, "um"),
+            Working("fit_mean", "", "its mean interference", free.mean, "um"),
+            Working("fit_largest", "", "its largest interference", free.largest, "um"),
+            Working("tight", "", "share of its band that is interference", 100 * np.minimum(tight, 1.0), "%"),
+        ],
+    )
