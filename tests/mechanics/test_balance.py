@@ -35,6 +35,11 @@ def test_load_turning_with_the_rotor_swaps_the_rings():
     assert hub.outer.tolist() == ["rotating", "stationary"]
 
 
+def test_edges_of_the_undecided_band():
+    r = balance.load_rotation(100.0, [49.9, 50.0, 50.1, 149.9, 150.0], True, 0.5, 1.5)
+    assert r.inner.tolist() == ["rotating", "rotating", "indeterminate", "indeterminate", "stationary"]
+
+
 def test_swing_against_the_vector_sum():
     angle = np.linspace(0, 2 * np.pi, 20001)
     direction = np.degrees(np.arctan2(0.6 * np.sin(angle), 1 + 0.6 * np.cos(angle)))

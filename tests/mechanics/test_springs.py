@@ -68,6 +68,22 @@ def test_disc_stress_signs_and_flat_force():
     assert np.all(np.array(springs.disc_stress(0.0, *DISC)) == 0.0)
 
 
+def test_disc_stresses_against_the_strains_of_the_theory():
+    """Strain of a section turned about its neutral circle; every DIN 2092 stress carries the one factor of K1."""
+    d_e, d_i, t, h, e, nu = DISC
+    a, b, s = d_e / 2, d_i / 2, 0.6 * h
+    c, phi = (a - b) / np.log(a / b), s / (a - b)
+    lean = h / (a - b) - phi / 2
+
+    def theory(r, y):
+        return -e / (1 - nu**2) * phi * (lean * (c - r) + y) / r
+
+    expected = np.array([theory(c, t / 2), theory(b, t / 2), theory(b, -t / 2), theory(a, -t / 2), theory(a, t / 2)])
+    factor = np.array(springs.disc_stress(s, *DISC)) / expected
+    assert factor == pytest.approx(factor[0], rel=1e-9)
+    assert factor[0] == pytest.approx(springs.disc_force(h, *DISC) / almen_laszlo_force(h, *DISC), rel=1e-4)
+
+
 def test_stack_of_discs():
     f, s = springs.stack(100.0, 0.2, 2, 5)
     assert (f, s) == (200.0, 1.0)
@@ -89,6 +105,7 @@ def test_coil_laws(d, index, coils):
     tau = springs.helical_stress(10.0, d, mean, wahl)
     assert springs.helical_force_at_stress(tau, d, mean, wahl) == pytest.approx(10.0)
     assert springs.wahl_factor(1e6 * d, d) == pytest.approx(1.0, abs=1e-5)
+    assert springs.wahl_factor(8.0, 1.0) == pytest.approx(1.184, abs=5e-4)  # from memory of Wahl's table
 
 
 def test_coil_rate_against_strain_energy():
