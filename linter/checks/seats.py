@@ -1,214 +1,298 @@
-"""Shared quantities of the seats: limits and fits of both rings, the radial load, and which ring it turns about.
+"""What the chapters about seats and abutments share: two sides of one clause, abutments wanted, sizes, chamfers."""
 
-Deviations and fits are in um from the nominal bore or outside diameter of the bearing; interference is positive at both
-seats, clearance negative. Forces are in N at one position.
-"""
-
-from collections.abc import Callable
-from typing import NamedTuple
+from collections.abc import Callable, Mapping, Sequence
+from itertools import pairwise
+from typing import Any
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from attrs import frozen
+from numpy.typing import NDArray
 
-from linter.checks.base import Limits, View, shared
-from linter.mechanics import balance, ring_tolerances
-from linter.mechanics import limits as iso286
-from linter.stations import Bools, Choice, Floats
+from linter.checks.base import Assumes, View, shared
+from linter.checks.quantities import speed_factor
+from linter.mechanics import boundary, tables
+from linter.stations import Bools, Floats
+from linter.wording import quantity_text
 
-LOAD_WORDS = ("stationary", "rotating", "indeterminate")
-"""How the radial load acts on a ring."""
+Columns = Mapping[str, NDArray[Any]]
 
-_FIXED, _TURNING, _INDETERMINATE, _UNKNOWN = 0, 1, 2, -1
+SIDES = ("shaft", "housing")
+CLOSE = 1e-9
+"""mm; a size this near to a row of a table is that row."""
 
 
-class Fit(NamedTuple):
-    """Fit of one ring on its seat, arrays of shape (rows,) in um; NaN where a limit is not known.
+@frozen(eq=False)
+class TwoSides:
+    """The two seats of a position brought to one measure.
 
-    ``smallest``, ``mean`` and ``largest`` interference (negative is clearance); ``seat_lower`` to ``ring_upper`` are
-    deviations from the nominal diameter of the bearing.
+    Attributes
+    ----------
+    measure, observed, upper : float array
+        Of the side that stands worse.
+    variant : object array of str
+        ``both`` where both sides are findings, else the side that stands worse; empty where both are met.
+    missing : dict of str to bool array
+        Parameters wanted of a side that could not be judged while the other one is no finding.
+    applies : bool array
+        Rows with at least one side that the clause is about.
     """
 
-    smallest: Floats
-    mean: Floats
-    largest: Floats
-    seat_lower: Floats
-    seat_upper: Floats
-    ring_lower: Floats
-    ring_upper: Floats
+    measure: Floats
+    observed: Floats
+    upper: Floats
+    variant: NDArray[Any]
+    missing: Mapping[str, Bools]
+    applies: Bools
 
 
-def above_zero(values: Floats) -> Floats:
-    """The values, NaN where they are not positive (no arithmetic is defined for them)."""
-    return np.where(values > 0, values, np.nan)
+def two_sides(
+    measure: Mapping[str, Floats],
+    observed: Mapping[str, Floats],
+    upper: Mapping[str, Floats],
+    wanted: Mapping[str, Bools],
+    needed: Mapping[str, Mapping[str, Bools]],
+    mark: float = 1.0,
+) -> TwoSides:
+    """Bring shaft and housing to one measure without letting an unknown side hide a finding of the other.
 
-
-def zero_or_more(values: Floats) -> Floats:
-    """The values, NaN where they are negative."""
-    return np.where(values >= 0, values, np.nan)
-
-
-def of_material(material: Choice, constant: Callable[[ArrayLike], NDArray[np.float64]]) -> Floats:
-    """A constant of :mod:`linter.mechanics.materials` per row; NaN where no material is stated."""
-    words = np.array(material.words)
-    return material.map(dict(zip(material.words, constant(words), strict=True)))
-
-
-def _seat(view: View, name: str, diameter: Floats) -> tuple[Floats, Floats]:
-    """Deviations of a seat from the bearing's nominal diameter: as stated, else those of the stated class."""
-    size = view.stations.size(name)
-    lower, upper = 1000.0 * size.lower, 1000.0 * size.upper
-    by_class = np.isnan(lower) & (size.tolerance_class != "") & ~np.isnan(size.nominal)
-    if by_class.any():
-        lower, upper = lower.copy(), upper.copy()
-        lower[by_class], upper[by_class] = iso286.deviations_or_nan(
-            size.tolerance_class[by_class].astype(str), size.nominal[by_class]
-        )
-    offset = 1000.0 * (size.nominal - diameter)
-    lower, upper = np.round(lower + offset, 6), np.round(upper + offset, 6)
-    order = upper >= lower
-    return np.where(order, lower, np.nan), np.where(order, upper, np.nan)
-
-
-def _tapered(view: View) -> Bools:
-    return view.stations.choice("bearing_type").is_in("tapered roller")
-
-
-@shared
-def shaft_fit(view: View) -> Fit:
-    """Fit of the inner ring on the shaft seat.
-
-    Seat limits are the stated deviations, else those of the stated class; ring limits are those of the tolerance class
-    (ISO 492; NaN for tapered roller bearings, which have tables of their own).
+    Parameters
+    ----------
+    measure, observed, upper : dict of side to float array
+        Per side; NaN where not known.
+    wanted : dict of side to bool array
+        Rows where the side is to be judged.
+    needed : dict of side to (parameter to bool array)
+        What the side needs, and the rows where it is known.
+    mark : float
+        Measure above which a side is a finding.
     """
-    s = view.stations
-    diameter = s.number("bore_diameter")
-    seat = _seat(view, "shaft_seat_diameter", diameter)
-    ring = ring_tolerances.bore_deviation_or_nan(s.choice("tolerance_class").texts().astype(str), diameter)
-    lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
-    fit = iso286.fit(lower, upper, *seat)
-    return Fit(*fit, *seat, lower, upper)
-
-
-@shared
-def housing_fit(view: View) -> Fit:
-    """Fit of the outer ring in the housing seat, interference positive (see :func:`shaft_fit`)."""
-    s = view.stations
-    diameter = s.number("outside_diameter")
-    seat = _seat(view, "housing_seat_diameter", diameter)
-    ring = ring_tolerances.outside_deviation_or_nan(s.choice("tolerance_class").texts().astype(str), diameter)
-    lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
-    fit = iso286.fit(*seat, lower, upper)
-    return Fit(*fit, *seat, lower, upper)
-
-
-def probable_half(fit: Fit) -> Floats:
-    """Half width of the band that nearly all pairs of a fit lie in: root sum square of the two tolerances [um]."""
-    return 0.5 * np.hypot(fit.seat_upper - fit.seat_lower, fit.ring_upper - fit.ring_lower)
-
-
-@shared
-def rotor_unbalance(view: View) -> Floats:
-    """Residual unbalance of the whole rotor [g.mm]: as stated, else from balance grade, mass and highest speed."""
-    s = view.stations
-    by_grade = balance.permissible_unbalance(
-        above_zero(s.number("balance_grade")), above_zero(s.number("rotor_mass")), above_zero(s.number("speed_max"))
+    shaft, housing = (np.where(wanted[side], measure[side], np.nan) for side in SIDES)
+    worst = np.fmax(shaft, housing)
+    found = worst > mark * (1 + CLOSE)
+    by_housing = np.where(np.isnan(shaft), True, housing > shaft)
+    both = (shaft > mark * (1 + CLOSE)) & (housing > mark * (1 + CLOSE))
+    met_both = ~found & wanted["shaft"] & wanted["housing"]
+    side = np.where(by_housing, "housing", "shaft").astype(object)
+    missing: dict[str, Bools] = {}
+    for name in SIDES:
+        for parameter, known in needed[name].items():
+            rows = wanted[name] & ~known & ~found
+            missing[parameter] = missing[parameter] | rows if parameter in missing else rows
+    return TwoSides(
+        measure=worst,
+        observed=np.where(by_housing, observed["housing"], observed["shaft"]),
+        upper=np.where(by_housing, upper["housing"], upper["shaft"]),
+        variant=np.where(both, "both", np.where(met_both, "", side)).astype(object),
+        missing=missing,
+        applies=wanted["shaft"] | wanted["housing"],
     )
-    stated = zero_or_more(s.number("residual_unbalance"))
-    return np.where(np.isnan(stated), by_grade, stated)
 
 
 @shared
-def unbalance_force(view: View) -> Floats:
-    """Force of the residual unbalance on one position at the highest speed [N], shared equally by the positions."""
-    force = balance.unbalance_force(rotor_unbalance(view), zero_or_more(view.stations.number("speed_max")))
-    return force / view.to_stations(view.station_count)
+def abutment_wanted(view: View) -> Mapping[str, Bools]:
+    """Rows where the ring of each side bears on a shoulder.
 
-
-@shared
-def fixed_radial_load(view: View) -> Floats:
-    """Radial load of fixed direction on one position [N].
-
-    The stated radial load; else on a horizontal shaft an equal share of the rotor's weight, on a vertical one nothing.
-    NaN where neither is known. An axial preload does not count: it gives the radial load no direction.
+    The free ring of a floating or spring-loaded position has none (it slides, or a spring stands in its place), where
+    the table says which ring is free.
     """
     s = view.stations
-    stated = zero_or_more(s.number("radial_load"))
-    weight = balance.STANDARD_GRAVITY * above_zero(s.number("rotor_mass")) / view.to_stations(view.station_count)
-    orientation = s.choice("shaft_orientation")
-    own = np.where(orientation.is_in("horizontal"), weight, np.where(orientation.is_in("vertical"), 0.0, np.nan))
-    return np.where(np.isnan(stated), own, stated)
+    slides = s.choice("axial_role").is_in("floating", "spring-loaded")
+    free = s.choice("free_ring")
+    return {"shaft": ~(slides & free.is_in("inner")), "housing": ~(slides & free.is_in("outer"))}
+
+
+@frozen(eq=False)
+class Chamfer:
+    """Smallest ring chamfer r_s min [mm] and the stand-in for it where it is not stated."""
+
+    value: Floats
+    assumed: Assumes
 
 
 @shared
-def unbalance_ratio(view: View) -> Floats:
-    """Unbalance force over the fixed radial load; infinite where there is no fixed load.
-
-    A horizontal rotor of which only the balance grade is known, and no radial load, has the ratio G Omega/g whatever
-    its mass.
-    """
+def chamfer(view: View) -> Chamfer:
+    """Smallest ring chamfer r_s min: as stated, else that of the ISO 15 size."""
     s = view.stations
-    fixed, turning = fixed_radial_load(view), unbalance_force(view)
-    free = np.where(turning > 0, np.inf, np.where(np.isnan(turning + fixed), np.nan, 0.0))
-    ratio = np.divide(turning, fixed, out=free, where=fixed > 0)
-    by_weight = balance.unbalance_to_weight(above_zero(s.number("balance_grade")), above_zero(s.number("speed_max")))
-    massless = (
-        np.isnan(ratio)
-        & s.choice("shaft_orientation").is_in("horizontal")
-        & ~s.known("radial_load")
-        & ~s.known("residual_unbalance")
+    stated = s.number("ring_chamfer")
+    standard = boundary.boundary_chamfer(
+        s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width")
     )
-    return np.where(massless, by_weight, ratio)
+    stands_in = np.isnan(stated) & ~np.isnan(standard)
+    value = np.where(stands_in, standard, stated)
+    reason = "not stated; the smallest chamfer of this ISO 15 size stands in"
+    return Chamfer(value, Assumes("ring_chamfer", value, "mm", reason, stands_in))
 
 
-def load_turning(view: View, limits: Limits) -> Choice:
-    """How the radial load moves in space: ``stationary``, ``rotating`` with the rotor, ``indeterminate``; or not known.
+def at_or_below(table: Columns, column: str, key: str, value: Floats, rows: Bools | None = None) -> Floats:
+    """Value of a table column in the row with the largest key at or below each value; NaN outside the table."""
+    keys, values = _sorted(table, column, key, rows)
+    at = np.searchsorted(keys, value + CLOSE, side="right") - 1
+    inside = (value >= keys[0] - CLOSE) & (value <= keys[-1] + CLOSE)
+    return np.where(inside, values[np.maximum(at, 0)], np.nan)
 
-    A stated ``rotating``, ``oscillating`` or ``indeterminate`` direction decides. Otherwise the ratio of unbalance
-    force to fixed load does: up to ``limits["fixed_up_to"]`` the fixed load, from ``limits["turning_from"]`` the
-    unbalance, between them neither. Where the ratio is not known a stated ``stationary`` stands.
-    """
-    low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
-    key = ("load turning", low, high)
-    if key not in view.cache:
-        direction = view.stations.choice("load_direction")
-        ratio = unbalance_ratio(view)
-        codes = np.full(view.count, _INDETERMINATE, dtype=np.int8)
-        codes[ratio <= low] = _FIXED
-        codes[ratio >= high] = _TURNING
-        codes[np.isnan(ratio)] = _UNKNOWN
-        codes[np.isnan(ratio) & direction.is_in("stationary")] = _FIXED
-        codes[direction.is_in("rotating")] = _TURNING
-        codes[direction.is_in("oscillating", "indeterminate")] = _INDETERMINATE
-        view.cache[key] = Choice(LOAD_WORDS, codes)
-    found: Choice = view.cache[key]
+
+def at_or_above(table: Columns, column: str, key: str, value: Floats, rows: Bools | None = None) -> Floats:
+    """Value of a table column in the row with the smallest key at or above each value; NaN outside the table."""
+    keys, values = _sorted(table, column, key, rows)
+    at = np.searchsorted(keys, value - CLOSE, side="left")
+    inside = (value >= keys[0] - CLOSE) & (value <= keys[-1] + CLOSE)
+    return np.where(inside, values[np.minimum(at, len(keys) - 1)], np.nan)
+
+
+def _sorted(table: Columns, column: str, key: str, rows: Bools | None) -> tuple[Floats, Floats]:
+    chosen = np.arange(len(table[key])) if rows is None else np.flatnonzero(rows)
+    order = chosen[np.argsort(table[key][chosen])]
+    return table[key][order].astype(float), table[column][order].astype(float)
+
+
+def by_words(table: Columns, column: str, **words: NDArray[Any]) -> Floats:
+    """Value of a table column in the row whose word columns equal the given words; NaN where there is none."""
+    count = len(next(iter(words.values())))
+    found = np.full(count, np.nan)
+    for index, value in enumerate(table[column]):
+        hit = np.ones(count, dtype=bool)
+        for name, given in words.items():
+            hit &= given == table[name][index]
+        found[hit] = value
     return found
 
 
-def _seen_by(view: View, limits: Limits, turning_ring: Bools, resting_ring: Bools) -> Choice:
-    load = load_turning(view, limits).codes
-    swapped = np.array([_TURNING, _FIXED, _INDETERMINATE, _UNKNOWN], dtype=np.int8)[load]
-    return Choice(LOAD_WORDS, np.where(turning_ring, swapped, np.where(resting_ring, load, _UNKNOWN)).astype(np.int8))
+def in_range_by_words(table: Columns, column: str, size: Floats, **words: NDArray[Any]) -> Floats:
+    """As :func:`by_words`, in rows that also hold a range ``over`` / ``incl`` of the size (blank ``incl``: open)."""
+    found = np.full(len(size), np.nan)
+    for index, value in enumerate(table[column]):
+        incl = table["incl"][index]
+        hit = (size > table["over"][index]) & ~(size > incl)
+        for name, given in words.items():
+            hit &= given == table[name][index]
+        found[hit] = value
+    return found
 
 
-def inner_load_rotation(view: View, limits: Limits) -> Choice:
-    """How the radial load acts on the inner ring: ``stationary``, ``rotating`` or ``indeterminate``; or not known.
+@frozen(eq=False)
+class Limited:
+    """Limits of size [mm] of a toleranced parameter, with the general tolerance where none is stated."""
 
-    The limits carry ``fixed_up_to`` and ``turning_from`` (see :func:`load_turning`). A load fixed in space rotates
-    relative to the ring that turns; a load that turns with the rotor stands still relative to it.
+    smallest: Floats
+    largest: Floats
+    assumed: Assumes
+
+
+def limited(view: View, name: str, general: Columns) -> Limited:
+    """Limits of size of a parameter; a nominal without tolerance takes the general tolerance of its range.
+
+    Parameters
+    ----------
+    view : View
+        The stations.
+    name : str
+        Toleranced parameter in mm.
+    general : table
+        Columns ``over``, ``incl`` and ``deviation``, all mm.
     """
-    ring = view.stations.choice("rotating_ring")
-    return _seen_by(view, limits, ring.is_in("inner"), ring.is_in("outer"))
+    size = view.stations.size(name)
+    deviation = tables.in_ranges(general["over"], general["incl"], general["deviation"], size.nominal)
+    stands_in = ~np.isnan(size.nominal) & (np.isnan(size.lower) | np.isnan(size.upper)) & ~np.isnan(deviation)
+    reason = "stated without tolerance; the general tolerance ISO 2768-m stands in, plus or minus"
+    return Limited(
+        smallest=np.where(stands_in, size.nominal - deviation, size.smallest),
+        largest=np.where(stands_in, size.nominal + deviation, size.largest),
+        assumed=Assumes(name, deviation, "mm", reason, stands_in),
+    )
 
 
-def outer_load_rotation(view: View, limits: Limits) -> Choice:
-    """How the radial load acts on the outer ring (see :func:`inner_load_rotation`)."""
-    ring = view.stations.choice("rotating_ring")
-    return _seen_by(view, limits, ring.is_in("outer"), ring.is_in("inner"))
+def sinking(value: Floats, *marks: Floats) -> Floats:
+    """A measure that rises by one from mark to mark as a value sinks: 1 at the first mark, 2 at the second, and so on.
+
+    Above the first mark it is the ratio of that mark to the value; below the last one it goes on in proportion to the
+    first mark. NaN where the value or a mark is.
+
+    Parameters
+    ----------
+    value : float array, shape (rows,)
+        The smaller the worse.
+    *marks : float array
+        Descending; the first one above 0.
+
+    Returns
+    -------
+    float array, shape (rows,)
+    """
+    first, last = marks[0], marks[-1]
+    measure = np.where(value >= first, first / np.maximum(value, first), 1.0)
+    for above, below in pairwise(marks):
+        width = above - below
+        share = np.divide(above - value, width, out=np.where(value < below, 1.0, 0.0), where=width > 0)
+        measure = measure + np.clip(share, 0.0, 1.0)
+    measure = measure + np.maximum(last - value, 0.0) / first
+    return np.where(np.logical_or.reduce([np.isnan(value), *(np.isnan(mark) for mark in marks)]), np.nan, measure)
 
 
-def rotation_wants(view: View, limits: Limits) -> dict[str, Bools]:
-    """Parameters wanted where it is not known which ring the load turns about."""
-    return {
-        "rotating_ring": ~view.stations.choice("rotating_ring").known,
-        "load_direction": ~load_turning(view, limits).known,
-    }
+class PerRow:
+    """A text per row, made only for the rows that a report shows.
+
+    Parameters
+    ----------
+    make : callable
+        Row index to text.
+    """
+
+    def __init__(self, make: Callable[[int], str]) -> None:
+        self._make = make
+
+    def __getitem__(self, row: int) -> str:
+        """The text of one row."""
+        return self._make(row)
+
+
+@frozen(eq=False)
+class Feature:
+    """A feature that the drawing should state.
+
+    Attributes
+    ----------
+    name : str
+        Parameter.
+    absent : bool array
+        Rows that should state it and do not.
+    advice : str
+        How the value is to be put, for example ``at most``.
+    value : float array
+        The value to put there, NaN where it cannot be told; lengths in mm are rounded down to 0.0001 mm.
+    unit : str
+        Unit of the value.
+    """
+
+    name: str
+    absent: Bools
+    advice: str
+    value: Floats
+    unit: str
+
+
+def unstated(features: Sequence[Feature]) -> Any:
+    """The absent features of a row in words, each with the value to put there (an array-like of texts by row)."""
+
+    def make(row: int) -> str:
+        parts = []
+        for feature in features:
+            if feature.absent[row]:
+                value = float(feature.value[row])
+                text = feature.name
+                if not np.isnan(value):
+                    text += f" ({feature.advice} {quantity_text(value, feature.unit)})"
+                parts.append(text)
+        return ", ".join(parts[:-1]) + (" and " if len(parts) > 1 else "") + parts[-1] if parts else "nothing"
+
+    return PerRow(make)
+
+
+@shared
+def demand(view: View) -> Floats:
+    """Speed factor [mm r/min] of the position, 0 where it is not known: what unstated features are weighed by."""
+    return np.nan_to_num(speed_factor(view), nan=0.0)
+
+
+def down(value: Floats) -> Floats:
+    """Lengths [mm] rounded down to 0.0001 mm, so that a value put on a drawing does not exceed its limit."""
+    return np.floor(value * 1e4 + 1e-6) / 1e4

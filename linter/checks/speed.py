@@ -1,9 +1,21 @@
 """Chapter speed: the speed factor and what carries it."""
 
+from collections.abc import Mapping
+from typing import Any
+
 import numpy as np
+from numpy.typing import NDArray
 
 from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared
-from linter.checks.quantities import load_ratio, mean_diameter, speed_factor
+from linter.checks.quantities import (
+    ball_diameter,
+    contact_angle,
+    load_ratio,
+    mean_diameter,
+    pitch_diameter,
+    speed_factor,
+)
+from linter.checks.seats import by_words
 from linter.stations import Bools, Floats
 
 HYBRID = ("silicon nitride", "zirconia")
@@ -105,3 +117,173 @@ def factor(view: View, limits: Limits) -> Result:
             Working("limit_high", "", "limit, far end", limit_high, "mm.r/min", "table · all factors"),
         ],
     )  # fmt: skip
+
+
+def cage(view: View, limits: Limits) -> Result:
+    """Speed of the cage by n·d against what its kind and material are published for.
+
+    With the outer ring turning the cage runs faster by (1 + γ)/(1 - γ) at the same speed; n·d is raised by that.
+    """
+    s = view.stations
+    table = limits.table("cage")
+    words = s.choice("cage").texts()
+    low, high = (by_words(table, column, cage=words) for column in ("low", "high"))
+    bore_factor = s.number("speed_max") * s.number("bore_diameter")
+    outer = s.choice("rotating_ring").is_in("outer")
+    gamma = ball_diameter(view) * np.cos(np.deg2rad(contact_angle(view))) / pitch_diameter(view)
+    faster = np.where(outer, (1 + gamma) / (1 - gamma), 1.0)
+    observed = bore_factor * faster
+    unknown = outer & np.isnan(gamma)
+    return Result(
+        measure=ladder(observed, low, high),
+        unit="mm.r/min",
+        observed=observed,
+        upper=low,
+        missing={
+            "ball_diameter": unknown & np.isnan(ball_diameter(view)),
+            "contact_angle": unknown & np.isnan(contact_angle(view)),
+        },
+        variant=np.where(outer, "outer", "").astype(object),
+        facts={"far_end": (high, "mm.r/min")},
+        working=[
+            Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
+            Working("bore", "d", "bore", s.number("bore_diameter"), "mm"),
+            Working("gamma", "γ", "ball over pitch diameter", np.where(outer, gamma, np.nan), "1", "D_w cos α/D_pw"),
+            Working("faster", "", "cage speed against inner ring rotation", faster, "1", "(1 + γ)/(1 - γ), outer ring"),
+            Working("bore_factor", "n·d", "speed factor on the bore", observed, "mm.r/min", "n · d · ratio"),
+            Working("limit_low", "", "published limit of the cage, near end", low, "mm.r/min", "table by cage"),
+            Working("limit_high", "", "published limit of the cage, far end", high, "mm.r/min", "table by cage"),
+        ],
+    )  # fmt: skip
+
+
+def cage_temperature(view: View, limits: Limits) -> Result:
+    """Temperature of the cage in use, when soaked and at cold start against what its material holds."""
+    s = view.stations
+    table = limits.table("cage")
+    words = s.choice("cage").texts()
+    warm_low, warm_high, cold = (by_words(table, name, cage=words) for name in ("low", "high", "coldest"))
+    bound = ~np.isnan(by_words(table, "low", cage=words))
+    hottest = np.fmax(s.number("operating_temperature"), s.number("temperature_max"))
+    coldest = s.number("temperature_min")
+    by_heat = ladder(np.maximum(hottest, 0.0), warm_low, warm_high)
+    chill = coldest < cold
+    measure = np.where(chill, np.fmax(by_heat, limits["cold_measure"]), by_heat)
+    cold_leads = chill & ~(by_heat > limits["cold_measure"])
+    return Result(
+        measure=measure,
+        unit="degC",
+        observed=np.where(cold_leads, coldest, hottest),
+        lower=np.where(cold_leads, cold, np.nan),
+        upper=np.where(cold_leads, np.nan, warm_low),
+        applies=bound | (words == ""),
+        reason="a metal cage holds any temperature that the rings hold",
+        variant=np.where(cold_leads, "cold", "").astype(object),
+        working=[
+            Working("operating", "ϑ", "bearing in use", s.number("operating_temperature"), "degC"),
+            Working("soaked", "ϑ_max", "highest temperature of the assembly", s.number("temperature_max"), "degC"),
+            Working("hottest", "", "warmest the cage becomes", hottest, "degC", "larger of the two"),
+            Working("coldest", "ϑ_min", "lowest temperature of the assembly", coldest, "degC"),
+            Working("warm_limit", "", "published limit, near end", warm_low, "degC", "table by cage"),
+            Working("warm_far", "", "published limit, far end", warm_high, "degC", "table by cage"),
+            Working("cold_limit", "", "published lower limit", cold, "degC", "table by cage"),
+        ],
+    )  # fmt: skip
+
+
+def seal(view: View, limits: Limits) -> Result:
+    """Rubbing speed of a contact seal lip, π n d_lip."""
+    s = view.stations
+    contact = s.choice("closure").is_in("contact seal")
+    stated, land = s.number("seal_lip_diameter"), s.number("inner_ring_shoulder_diameter")
+    stands_in = contact & np.isnan(stated) & ~np.isnan(land)
+    lip = np.where(np.isnan(stated), land, stated)
+    observed = np.pi * s.number("speed_max") * lip / 60_000.0
+    low = np.full(view.count, float(limits["lip_speed_low"]))
+    high = np.full(view.count, float(limits["lip_speed_high"]))
+    return Result(
+        measure=ladder(observed, low, high),
+        unit="m/s",
+        observed=observed,
+        upper=low,
+        applies=contact | ~s.choice("closure").known,
+        reason="no seal lip rubs",
+        missing={"seal_lip_diameter": contact & np.isnan(lip)},
+        facts={"far_end": (high, "m/s"), "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min")},
+        assumed=[
+            Assumes(
+                "seal_lip_diameter", lip, "mm",
+                "not stated; the land of the inner ring (inner_ring_shoulder_diameter) stands in", stands_in,
+            )
+        ],
+        working=[
+            Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
+            Working("lip", "d_lip", "diameter on which the lip rubs", lip, "mm"),
+            Working("lip_speed", "v", "rubbing speed", observed, "m/s", "π · d_lip · n/60 000"),
+            Working("limit_low", "", "limit, near end", low, "m/s"),
+            Working("limit_high", "", "limit, far end", high, "m/s"),
+        ],
+    )  # fmt: skip
+
+
+def maker_limit(view: View, limits: Limits) -> Result:
+    """Highest speed against the maker's own limiting speed and thermal reference speed."""
+    s = view.stations
+    speed, limit, reference = s.number("speed_max"), s.number("limiting_speed"), s.number("reference_speed")
+    by_limit = ladder(speed, limits["attention_share"] * limit, limit, limits["agreement_share"] * limit)
+    by_limit = by_limit + (by_limit > 2.0)
+    thermal = ladder(speed, reference)
+    by_reference = np.minimum(thermal + (thermal > 1.0), 3.0)
+    measure = np.fmax(by_limit, by_reference)
+    leads = by_reference > np.nan_to_num(by_limit, nan=-1.0)
+    plain = np.where(measure <= 2.0, "attention", "")
+    return Result(
+        measure=measure,
+        unit="r/min",
+        observed=speed,
+        upper=np.where(leads, reference, limit),
+        applies=~(np.isnan(limit) & np.isnan(reference)),
+        reason="the table states neither a limiting_speed nor a reference_speed of the maker",
+        variant=np.where(leads, "thermal", plain).astype(object),
+        facts={
+            "attention": (limits["attention_share"] * limit, "r/min"),
+            "agreement": (limits["agreement_share"] * limit, "r/min"),
+        },
+        working=[
+            Working("speed", "n", "highest speed", speed, "r/min"),
+            Working("limit", "n_lim", "maker's limiting speed", limit, "r/min"),
+            Working("reference", "n_ref", "maker's thermal reference speed", reference, "r/min"),
+            Working("share", "n/n_lim", "share of the limiting speed", speed / limit, "1", "n/n_lim"),
+            Working("reference_share", "n/n_ref", "share of the reference speed", speed / reference, "1", "n/n_ref"),
+        ],
+    )  # fmt: skip
+
+
+def precision(view: View, limits: Limits) -> Result:
+    """Speed factor against the range that a tolerance class is used in."""
+    table = limits.table("classes")
+    words = view.stations.choice("tolerance_class").texts()
+    low, high, far = (by_words(table, name, tolerance_class=words) for name in ("low", "high", "far"))
+    observed = speed_factor(view)
+    return Result(
+        measure=ladder(observed, low, high, far),
+        unit="mm.r/min",
+        observed=observed,
+        upper=high,
+        applies=~np.isnan(high) | (words == ""),
+        reason="this class is made for the highest speeds",
+        variant=np.where(observed <= high, "remark", "").astype(object),
+        facts={"near": (low, "mm.r/min"), "better": _better_class(table, words)},
+        working=[
+            Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n (d + D)/2"),
+            Working("near", "", "from here on one source asks for a finer class", low, "mm.r/min", "table by class"),
+            Working("limit", "", "from here on a finer class is asked for", high, "mm.r/min", "table by class"),
+        ],
+    )  # fmt: skip
+
+
+def _better_class(table: Mapping[str, NDArray[Any]], words: NDArray[Any]) -> NDArray[Any]:
+    better = np.full(len(words), "", dtype=object)
+    for name, advice in zip(table["tolerance_class"], table["better"], strict=True):
+        better[words == name] = advice
+    return better

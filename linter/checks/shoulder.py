@@ -1,0 +1,303 @@
+"""Chapter shoulder: abutments and fillets beside the rings."""
+
+import numpy as np
+
+from linter.checks.base import Limits, Result, View, Working, ladder, within
+from linter.checks.quantities import preload_force, total_axial_load
+from linter.checks.seats import (
+    CLOSE,
+    SIDES,
+    Feature,
+    abutment_wanted,
+    at_or_above,
+    at_or_below,
+    chamfer,
+    demand,
+    down,
+    limited,
+    sinking,
+    two_sides,
+    unstated,
+)
+from linter.mechanics import abutment, materials
+from linter.stations import Bools, Floats
+
+BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
+LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder_diameter"}
+
+
+def _heights(view: View, limits: Limits) -> tuple[Floats, Floats]:
+    """Smallest shoulder height of the stricter and of the looser source [mm], by bearing type and ring chamfer."""
+    table = limits.table("heights")
+    kinds = view.stations.choice("bearing_type").texts()
+    strict, loose = np.full(view.count, np.nan), np.full(view.count, np.nan)
+    for kind in dict.fromkeys(table["bearing_type"]):
+        rows = kinds == kind
+        if rows.any():
+            of_kind = table["bearing_type"] == kind
+            value = chamfer(view).value[rows]
+            strict[rows] = at_or_above(table, "strict", "rs_min", value, of_kind)
+            loose[rows] = at_or_above(table, "loose", "rs_min", value, of_kind)
+    return strict, loose
+
+
+def stated(view: View, limits: Limits) -> Result:
+    """Abutment diameters and fillets that the drawing leaves open."""
+    s = view.stations
+    wanted = abutment_wanted(view)
+    _, loose = _heights(view, limits)
+    fillet = at_or_below(limits.table("fillets"), "low", "rs_min", chamfer(view).value)
+    features = []
+    for side in SIDES:
+        shoulder, radius = f"{side}_shoulder_diameter", f"{side}_fillet_radius"
+        basic, sign = s.number(BASIC[side]), 1.0 if side == "shaft" else -1.0
+        advice = "at least" if side == "shaft" else "at most"
+        features += [
+            Feature(shoulder, wanted[side] & ~s.known(shoulder), advice, basic + sign * 2.0 * loose, "mm"),
+            Feature(radius, wanted[side] & ~s.known(radius), "at most", down(fillet), "mm"),
+        ]
+    absent = np.sum([feature.absent for feature in features], axis=0).astype(float)
+    fast = demand(view) > limits["demand_speed_factor"]
+    measure = np.where(absent > 0, np.where(fast, limits["fast_measure"], limits["slow_measure"]), 0.0)
+    return Result(
+        measure=measure,
+        observed=absent,
+        upper=np.zeros(view.count),
+        applies=wanted["shaft"] | wanted["housing"],
+        reason="neither ring bears on a shoulder here",
+        facts={"unstated": unstated(features)},
+        assumed=[chamfer(view).assumed],
+        working=[
+            Working("chamfer", "r_s min", "smallest ring chamfer", chamfer(view).value, "mm"),
+            Working("height", "h_min", "smallest shoulder height", loose, "mm", "table by bearing type and r_s min"),
+            Working("fillet", "r_as max", "largest fillet", fillet, "mm", "table by r_s min"),
+            Working("absent", "", "features not stated", absent, "1"),
+            Working("demand", "n·d_m", "speed factor that weighs them", demand(view), "mm.r/min"),
+        ],
+    )  # fmt: skip
+
+
+def shaft_height(view: View, limits: Limits) -> Result:
+    """Shaft abutment between d + 2 h_min and the land of the inner ring."""
+    return _height(view, limits, "shaft")
+
+
+def housing_height(view: View, limits: Limits) -> Result:
+    """Housing abutment between the land of the outer ring and D - 2 h_min."""
+    return _height(view, limits, "housing")
+
+
+def _height(view: View, limits: Limits, side: str) -> Result:
+    s = view.stations
+    name, land_name = f"{side}_shoulder_diameter", LAND[side]
+    sign = 1.0 if side == "shaft" else -1.0
+    basic, land = s.number(BASIC[side]), s.number(land_name)
+    size = limited(view, name, limits.table("general"))
+    least, most = (size.smallest, size.largest) if side == "shaft" else (size.largest, size.smallest)
+    height = 0.5 * sign * (least - basic)
+    strict, loose = _heights(view, limits)
+    edge = np.nan_to_num(abutment.chamfer_max(chamfer(view).value, s.number("bore_diameter"))[0], nan=0.0)
+    edge = np.minimum(edge, loose)
+    by_low = sinking(height, strict, loose, edge)
+    beyond = sign * (most - land)
+    over = beyond > CLOSE
+    section = 0.5 * (s.number("outside_diameter") - s.number("bore_diameter"))
+    share = np.clip(beyond / section, 0.0, 1.0)
+    by_high = np.where(np.isnan(beyond), np.nan, np.where(over, 2.6 + 0.4 * share, 0.0))
+    measure = np.fmax(by_low, by_high)
+    found = measure > 1.0 + 1e-9
+    low_leads = by_low >= np.nan_to_num(by_high, nan=-1.0)
+    variant = np.where(low_leads, np.where(by_low > 3.0, "edge", np.where(by_low > 2.0, "", "remark")), "high")
+    floor = np.where(by_low > 2.0, loose, strict)
+    bound = basic + sign * 2.0 * floor
+    observed = np.where(low_leads, least, most)
+    return Result(
+        measure=measure,
+        unit="mm",
+        observed=observed,
+        lower=bound if side == "shaft" else land,
+        upper=land if side == "shaft" else bound,
+        applies=abutment_wanted(view)[side],
+        reason="the free ring slides here and bears on no shoulder",
+        missing={
+            "ring_chamfer": np.isnan(chamfer(view).value) & ~found,
+            land_name: np.isnan(land) & ~found,
+        },
+        variant=variant.astype(object),
+        facts={
+            "height": (height, "mm"),
+            "height_least": (loose, "mm"),
+            "height_strict": (strict, "mm"),
+            "bound": (bound, "mm"),
+            "bound_strict": (basic + sign * 2.0 * strict, "mm"),
+            "land": (land, "mm"),
+        },
+        assumed=[chamfer(view).assumed, size.assumed],
+        working=[
+            Working("basic", "d" if side == "shaft" else "D", "ring diameter at the seat", basic, "mm"),
+            Working("chamfer", "r_s min", "smallest ring chamfer", chamfer(view).value, "mm"),
+            Working("smallest", "", "smallest abutment diameter", size.smallest, "mm", "nominal + lower deviation"),
+            Working("largest", "", "largest abutment diameter", size.largest, "mm", "nominal + upper deviation"),
+            Working("low_height", "h", "lowest shoulder", height, "mm", "half the step at its smallest"),
+            Working("h_strict", "h_min", "smallest height, stricter source", strict, "mm", "table by type and r_s min"),
+            Working("h_loose", "h_min", "smallest height, looser source", loose, "mm", "table by type and r_s min"),
+            Working("edge", "r_s max", "largest radial ring chamfer", edge, "mm", "ISO 582"),
+            Working("own_land", "", "land of the ring beside the raceway", land, "mm"),
+        ],
+    )  # fmt: skip
+
+
+def fillet(view: View, limits: Limits) -> Result:
+    """Fillet radii against the largest fillet for the ring chamfer; 0 stands for an undercut."""
+    s = view.stations
+    corner = chamfer(view).value
+    table = limits.table("fillets")
+    low, high = (at_or_below(table, column, "rs_min", corner) for column in ("low", "high"))
+    last = np.fmax(high, corner)
+    observed = {side: s.number(f"{side}_fillet_radius") for side in SIDES}
+    known = ~np.isnan(corner)
+    sides = two_sides(
+        measure={side: ladder(np.maximum(observed[side], 0.0), low, high, last) for side in SIDES},
+        observed=observed,
+        upper=dict.fromkeys(SIDES, low),
+        wanted={side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES},
+        needed={side: {f"{side}_fillet_radius": ~np.isnan(observed[side]), "ring_chamfer": known} for side in SIDES},
+    )
+    return Result(
+        measure=sides.measure,
+        unit="mm",
+        observed=sides.observed,
+        upper=sides.upper,
+        applies=sides.applies,
+        reason="neither ring bears on a shoulder here",
+        missing=sides.missing,
+        variant=sides.variant,
+        assumed=[chamfer(view).assumed],
+        working=[
+            Working("chamfer", "r_s min", "smallest ring chamfer", corner, "mm"),
+            Working("shaft_fillet", "r_a", "fillet at the shaft shoulder", observed["shaft"], "mm"),
+            Working("housing_fillet", "r_b", "fillet at the housing shoulder", observed["housing"], "mm"),
+            Working("limit_low", "r_as max", "largest fillet, stricter source", low, "mm", "table by r_s min"),
+            Working("limit_high", "r_as max", "largest fillet, looser source", high, "mm", "table by r_s min"),
+        ],
+    )  # fmt: skip
+
+
+def other_ring(view: View, limits: Limits) -> Result:
+    """Radial gap between each abutment and the land of the other ring."""
+    s = view.stations
+    inner, outer = (s.number(LAND[side]) for side in SIDES)
+    shaft, housing = (limited(view, f"{side}_shoulder_diameter", limits.table("general")) for side in SIDES)
+    gap = {"shaft": 0.5 * (outer - shaft.largest), "housing": 0.5 * (housing.smallest - inner)}
+    room = within(0.5 * (outer - inner))
+    wanted_gap, least_gap = limits["gap_wanted"] * room, limits["gap_least"] * room
+    lands = {"inner_ring_shoulder_diameter": ~np.isnan(inner), "outer_ring_shoulder_diameter": ~np.isnan(outer)}
+    known = {side: s.known(f"{side}_shoulder_diameter") for side in SIDES}
+    sides = two_sides(
+        measure={side: sinking(gap[side], wanted_gap, least_gap) for side in SIDES},
+        observed=gap,
+        upper={side: np.full(view.count, np.nan) for side in SIDES},
+        wanted={side: abutment_wanted(view)[side] | known[side] for side in SIDES},
+        needed={side: {f"{side}_shoulder_diameter": known[side], **lands} for side in SIDES},
+    )
+    return Result(
+        measure=sides.measure,
+        unit="mm",
+        observed=sides.observed,
+        lower=wanted_gap,
+        applies=sides.applies,
+        reason="neither ring bears on a shoulder here",
+        missing=sides.missing,
+        variant=sides.variant,
+        facts={
+            "shaft_most": (outer - 2.0 * wanted_gap, "mm"),
+            "housing_least": (inner + 2.0 * wanted_gap, "mm"),
+        },
+        assumed=[shaft.assumed, housing.assumed],
+        working=[
+            Working("inner_land", "d_1", "land of the inner ring", inner, "mm"),
+            Working("outer_land", "D_1", "land of the outer ring", outer, "mm"),
+            Working("room", "", "radial room between the lands", room, "mm", "(D_1 - d_1)/2"),
+            Working("shaft_largest", "d_a", "largest shaft abutment", shaft.largest, "mm"),
+            Working("housing_smallest", "D_a", "smallest housing abutment", housing.smallest, "mm"),
+            Working("shaft_gap", "", "shaft abutment to outer ring", gap["shaft"], "mm", "(D_1 - d_a)/2"),
+            Working("housing_gap", "", "housing abutment to inner ring", gap["housing"], "mm", "(D_a - d_1)/2"),
+            Working("gap_wanted", "", "gap wanted", wanted_gap, "mm", "share of the room"),
+            Working("gap_least", "", "below this the parts count as touching", least_gap, "mm", "share of the room"),
+        ],
+    )  # fmt: skip
+
+
+def _faces(view: View, limits: Limits) -> dict[str, Floats]:
+    """Ring face that is left on each abutment [mm2]."""
+    s = view.stations
+    corner = abutment.chamfer_max(chamfer(view).value, s.number("bore_diameter"))[0]
+    shaft, housing = (limited(view, f"{side}_shoulder_diameter", limits.table("general")) for side in SIDES)
+    rim = np.fmin(shaft.smallest, s.number(LAND["shaft"]))
+    root = s.number("bore_diameter") + 2.0 * corner
+    outer_rim = s.number("outside_diameter") - 2.0 * corner
+    outer_root = np.fmax(housing.largest, s.number(LAND["housing"]))
+    rim = np.where(np.isnan(shaft.smallest), np.nan, rim)
+    outer_root = np.where(np.isnan(housing.largest), np.nan, outer_root)
+    return {
+        "shaft": 0.25 * np.pi * np.maximum(rim, root) ** 2 - 0.25 * np.pi * root**2,
+        "housing": 0.25 * np.pi * outer_rim**2 - 0.25 * np.pi * np.minimum(outer_root, outer_rim) ** 2,
+    }
+
+
+def pressure(view: View, limits: Limits) -> Result:
+    """Face pressure of external axial load and preload on the ring face that is left, against the yield stress."""
+    s = view.stations
+    force = np.abs(total_axial_load(view))
+    area = _faces(view, limits)
+    corner = chamfer(view)
+    words = {side: s.choice(f"{side}_material").texts() for side in SIDES}
+    capacity: dict[str, Floats] = {}
+    face: dict[str, Floats] = {}
+    needed: dict[str, dict[str, Bools]] = {}
+    for side in SIDES:
+        capacity[side] = np.where(
+            words[side] == "plastic", limits["plastic_pressure"], materials.yield_strength(words[side])
+        )
+        face[side] = np.where(force == 0, 0.0, force / area[side])
+        face[side] = np.where(np.isnan(area[side]), np.nan, face[side])
+        needed[side] = {
+            "axial_load": ~np.isnan(s.number("axial_load")),
+            "preload_force": ~np.isnan(preload_force(view)),
+            f"{side}_material": words[side] != "",
+            f"{side}_shoulder_diameter": s.known(f"{side}_shoulder_diameter"),
+            "ring_chamfer": ~np.isnan(corner.value),
+        }
+    sides = two_sides(
+        measure={
+            side: ladder(face[side], limits["share_near"] * capacity[side], limits["share_far"] * capacity[side])
+            for side in SIDES
+        },
+        observed=face,
+        upper={side: limits["share_near"] * capacity[side] for side in SIDES},
+        wanted=abutment_wanted(view),
+        needed=needed,
+    )
+    general = (limited(view, f"{side}_shoulder_diameter", limits.table("general")).assumed for side in SIDES)
+    return Result(
+        measure=sides.measure,
+        unit="MPa",
+        observed=sides.observed,
+        upper=sides.upper,
+        applies=sides.applies,
+        reason="neither ring bears on a shoulder here",
+        missing=sides.missing,
+        variant=sides.variant,
+        assumed=[corner.assumed, *general],
+        working=[
+            Working("force", "F_a + F_p", "axial load and preload", force, "N"),
+            Working("shaft_area", "A", "face on the shaft", area["shaft"], "mm2", "π/4 (d_a² - (d + 2 r_s max)²)"),
+            Working("housing_area", "A", "face, housing", area["housing"], "mm2", "π/4 ((D - 2 r_s max)² - D_a²)"),
+            Working("shaft_pressure", "p", "pressure at the shaft", face["shaft"], "MPa", "(F_a + F_p)/A"),
+            Working("housing_pressure", "p", "pressure at the housing", face["housing"], "MPa", "(F_a + F_p)/A"),
+            Working("shaft_yield", "R_e", "yield stress of the shaft", capacity["shaft"], "MPa", "material table"),
+            Working("housing_yield", "R_e", "yield stress, housing", capacity["housing"], "MPa", "material table"),
+            Working("shaft_limit", "", "limit at the shaft", limits["share_near"] * capacity["shaft"], "MPa"),
+            Working("housing_limit", "", "limit at the housing", limits["share_near"] * capacity["housing"], "MPa"),
+        ],
+    )  # fmt: skip
