@@ -11,7 +11,7 @@ from attrs import evolve, frozen
 
 from linter.reading.numbers import Decimal, Number, decimal_evidence, read_number
 from linter.reading.signs import LONGEST_TEXT, ReadError, fold, missing_state, shown
-from linter.reading.units import factor_to, known_unit
+from linter.reading.units import conversion, known_unit
 
 _EXPECTED = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
@@ -22,6 +22,9 @@ Kind = Literal["", "diameter", "radius", "sphere", "square", "chamfer", "thread"
 WIDEST_LIMITS = 0.1
 #: Deviations beyond these parts of the nominal are more likely in another unit: whole numbers, and with decimals.
 WIDEST_WHOLE_DEVIATION, WIDEST_DEVIATION = 0.05, 0.25
+#: A unit behind the deviations that is this much smaller than the unit of the table belongs to the deviations alone
+#: (µm beside mm, thou beside inch).
+SMALL_UNIT = 1 / 500
 
 
 @frozen
@@ -97,8 +100,9 @@ _SIGNS = re.compile(
 )
 _COUNT = re.compile(r"(?:(\d{1,3}) ?[xX*] ?(?=[ØRSM□\d(dD.,]))|(?:\((\d{1,2})(?:x|X)?\) ?(?=[ØRSM□\d.,dD]))")
 _PREFIX = re.compile(
-    r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])|(?:dia|DIA|Dia|diam|DIAM|Diam|Durchm|diamètre)"
-    r"(?:\.|\b)? ?|C ?(?=[\d.,]))"
+    r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])"
+    r"|(?:diamètre|diameter|Diameter|[Dd]iam|DIAM|[Dd]ia|DIA|Durchm)(?![A-Za-z])"
+    r"\.? ?|C ?(?=[\d.,]))"
     r"|([A-Za-z_][A-Za-z_0-9 ]{0,20}? ?[=:] ?))"
 )
 _KINDS: dict[str, Kind] = {
@@ -237,10 +241,10 @@ def _to_unit(value: float, source: str, target: str, raw: str) -> float:
     """A value of one unit text in another."""
     if source == target:
         return value
-    first, second = factor_to("mm", source), factor_to("mm", target)
-    if isinstance(first, ReadError) or isinstance(second, ReadError):
+    factor = conversion(source, target)
+    if factor is None:
         raise _Trouble("wrong-unit", raw, f"the units {source} and {target} in “{shown(raw)}” do not belong together")
-    return float(f"{value * first[0] / second[0]:.12g}")
+    return float(f"{value * factor:.12g}")
 
 
 def _classes(found: list[str], raw: str) -> str:
@@ -259,7 +263,12 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
     if not units:
         return rest, stated, stated
     texts = list(dict.fromkeys(text for _, text in units))
-    if "m" in texts and stated and factor_to("mm", stated) != factor_to("mm", "m"):
+    for text in texts:
+        if stated and conversion(text, stated) is None:
+            raise _Trouble(
+                "wrong-unit", raw, f"the unit {text} in “{shown(raw)}” does not measure what {stated} measures"
+            )
+    if "m" in texts and stated and conversion("m", stated) != 1:
         raise _Trouble(
             "ambiguous-unit", raw, f"the m in “{shown(raw)}” can be metre or the general tolerance m",
             f"a size in {stated}",
@@ -279,10 +288,7 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
         raise _Trouble("wrong-unit", raw, f"“{shown(raw)}” states more than one unit ({', '.join(texts)})")
     unit = texts[0]
     # A unit behind the deviations only: 7.5 +12/+4 µm means 7.5 mm where the table's unit is mm.
-    if stated and factor_to("mm", unit) != factor_to("mm", stated):
-        small = factor_to("um", unit)
-        if isinstance(small, ReadError) or small[0] > 30:
-            return rest, unit, unit
+    if stated and (conversion(unit, stated) or 1) < SMALL_UNIT:
         return rest, stated, unit
     if not stated and any(abs(item.value) > WIDEST_DEVIATION * abs(numbers[0].value) for item in deviations):
         raise _Trouble(
@@ -360,6 +366,7 @@ def _deviations(items: list[_Item], raw: str) -> tuple[float | None, float | Non
 
 def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted: bool) -> Size:
     """A size from its items."""
+    all_items = items
     items, unit, deviation_unit = _split_units(items, unit, raw, nominal_wanted)
     notes = tuple(dict.fromkeys(item.text for item in items if item.sort == "note"))
     if any(item.sort in ("max", "min") for item in items):
@@ -411,7 +418,8 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
         lower = _to_unit(lower, deviation_unit, unit, raw) if deviation_unit != unit else lower
     if upper is not None:
         upper = _to_unit(upper, deviation_unit, unit, raw) if deviation_unit != unit else upper
-    if deviation_unit == unit and not ranges and nominal.value and widest > part * abs(nominal.value):
+    stated_behind = any(item.sort == "unit" for item in all_items)
+    if not stated_behind and not ranges and nominal.value and widest > part * abs(nominal.value):
         raise _Trouble(
             "unlikely-deviations", raw,
             f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",
@@ -470,7 +478,7 @@ def _fraction(body: str, items: list[_Item], unit: str, raw: str) -> Size | None
     stated = match[2].strip() or unit
     if match[2].strip() and not known_unit(match[2]):
         return None
-    inches = bool(stated) and factor_to("mm", stated) == factor_to("mm", "in")
+    inches = bool(stated) and conversion(stated, "in") == 1
     if not inches and re.fullmatch(r"\d+/\d+", match[1]):
         raise _Trouble(
             "ambiguous-number", raw, f"“{shown(raw)}” can be a fraction, two limits or part of a designation",

@@ -95,7 +95,7 @@ _TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("oz.in", _LB / 16 * 1e3 * 25.4, "oz.in oz-in ozin"),
     ),
     "time": (
-        ("h", 1.0, "h hr hrs hour hours H Std Std. Stunden Stunde "
+        ("h", 1.0, "h hr hrs hour hours Std Std. Stunden Stunde "
          "heure heures hora horas ora ore ч час часов 時間 小时"),
         ("min", 1 / 60, "min"),
         ("s", 1 / 3600, "s sec"),
@@ -317,6 +317,14 @@ def factor_to(canonical: str, text: str) -> tuple[float, float] | ReadError:
     return _ratio(float(registry.Quantity(1.0, asked).to(wanted).magnitude) - offset, 1.0), offset
 
 
+def conversion(source: str, target: str) -> float | None:
+    """Factor between two units of this module's table that measure the same, or None; not for temperatures."""
+    first, second = (_look_up(text) if len(text) <= 40 else None for text in (source, target))
+    if first is None or second is None or first[1] != second[1] or first[1] == "temperature":
+        return None
+    return _ratio(first[2], second[2])
+
+
 def _ratio(factor: float, scale: float) -> float:
     """``factor / scale`` without the last-digit noise of decimal fractions such as 0.0254 / 0.001."""
     return float(f"{factor / scale:.15g}")
@@ -333,7 +341,7 @@ def split_heading_unit(heading: str) -> tuple[str, str]:
     """A heading and the unit it carries: ``Bore [mm]`` gives ``("Bore", "mm")``.
 
     Understood behind the name: ``[mm]``, ``(mm)``, ``/mm``, ``, mm``, ``in mm`` and ``_mm``. Only spellings of the
-    table of this module count, so that ``Inner Diameter (ID)`` keeps its bracket; ``_min`` is a limit and never minutes.
+    table of this module count, so that ``Inner Diameter (ID)`` keeps its bracket; ``_min`` is a limit, never minutes.
     A single letter can be a name (``N``, number of teeth): check that the unit fits the parameter before it is used.
 
     Returns
