@@ -9,9 +9,10 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
-from linter.findings import SEVERITIES, Assessment, ReviewResult
-from linter.report.drawings import bars
+from linter.findings import SEVERITIES, ReviewResult
+from linter.report.drawings.half_section import half_section, not_stated
 from linter.report.pages import MEANING, label, place_name, report_of, value_of
+from linter.report.pictures import marked, picture
 from linter.report.visible import visible
 from linter.rulebook import Rulebook
 from linter.wording import number_text, quantity_text, unit_text, words_of
@@ -43,6 +44,9 @@ def environment() -> Environment:
         place_name=place_name,
         severities=SEVERITIES,
         meaning=MEANING,
+        half_section=half_section,
+        not_stated=not_stated,
+        marked=marked,
         policy=policy,
         style=style,
     )
@@ -63,11 +67,6 @@ def policy() -> str:
     """The Content-Security-Policy: nothing is allowed but this one style sheet, named by its hash."""
     digest = base64.b64encode(hashlib.sha256(style().encode("utf-8")).digest()).decode("ascii")
     return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
-
-
-def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:
-    """The drawing of one assessment, as its clause asks for it; the plain bar where the figures for it are lacking."""
-    return bars.limit_bar(item.observed, item.lower, item.upper)
 
 
 def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = None) -> str:

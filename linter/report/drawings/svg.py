@@ -25,10 +25,11 @@ def drawing(kind: str, width: float, height: float, title: str, description: str
     title, description : str
         Text alternatives: what it is, and what it shows with figures.
     parts : iterable of str
-        Elements, already escaped.
+        Elements, already escaped; text is laid over the rest.
     """
+    ordered = sorted(parts, key=lambda part: part.startswith("<text"))
     return Markup('<svg class="d {}" viewBox="0 0 {} {}" role="img"><title>{}</title><desc>{}</desc>{}</svg>').format(
-        kind, num(width), num(height), visible(title), visible(description), Markup("").join(map(Markup, parts))
+        kind, num(width), num(height), visible(title), visible(description), Markup("").join(map(Markup, ordered))
     )
 
 

@@ -1,0 +1,126 @@
+"""Fits: tolerance zones of ring and seat on one micrometre axis, and clearance from delivered to running."""
+
+from markupsafe import Markup
+
+from linter.report.drawings.axis import Axis, linear
+from linter.report.drawings.svg import drawing, line, rect, text_width, words
+from linter.wording import number_text, quantity_text
+
+WIDTH = 340.0
+_MARGIN = 46.0
+
+
+def _band(
+    scale: Axis, y: float, low: float, high: float, name: str, kind: str, middle: float | None = None
+) -> list[str]:
+    """A named range with its ends in figures, and a tick at its middle."""
+    left, right = scale.x(low), scale.x(high)
+    parts = [
+        words(6, y, name),
+        rect(left, y + 5, max(right - left, 1.5), 11, kind),
+        words(left - 4, y + 14.5, number_text(low), "t strong", "end"),
+        words(max(right, left + 1.5) + 4, y + 14.5, number_text(high), "t strong"),
+    ]
+    if middle is not None:
+        parts.append(line(scale.x(middle), y + 3, scale.x(middle), y + 18, "limit"))
+    return parts
+
+
+def fit_diagram(
+    seat: tuple[float, float],
+    ring: tuple[float, float],
+    fit: tuple[float, float, float],
+    in_use: tuple[float, float] | None = None,
+    *,
+    seat_name: str = "seat",
+    ring_name: str = "bearing ring",
+) -> Markup:
+    """Tolerance zones and the fit they give.
+
+    Parameters
+    ----------
+    seat, ring : (float, float)
+        Lower and upper deviation from the nominal [um].
+    fit : (float, float, float)
+        Smallest, probable and largest fit, interference positive [um].
+    in_use : (float, float), optional
+        Smallest and largest fit in use, after temperature, speed and smoothing [um].
+    seat_name, ring_name : str
+        What to call them.
+    """
+    low, middle, high = fit
+    scale = linear([0.0, *seat, *ring, low, high, *(in_use or ())], _MARGIN, WIDTH - _MARGIN)
+    zero = scale.x(0.0)
+    rows: list[tuple[tuple[float, float], str, str, float | None]] = []
+    rows.append((ring, f"{ring_name}: deviation from the nominal", "zone", None))
+    rows.append((seat, f"{seat_name}: deviation from the nominal", "zone strongzone", None))
+    rows.append(((low, high), "fit: smallest, probable, largest", "zone2", middle))
+    if in_use:
+        rows.append((in_use, "fit in use", "zone2 strongzone2", None))
+    y, parts = 12.0, []
+    bottom = y + 36 * len(rows)
+    parts.append(line(zero, 4, zero, bottom, "zero"))
+    for (start, end), name, kind, tick in rows:
+        parts += _band(scale, y, start, end, name, kind, tick)
+        y += 36
+    parts += scale.drawn(bottom, "um")
+    left, right = "\u2190 clearance", "interference \u2192"
+    parts.append(words(max(zero - 5, text_width(left)), bottom + 30, left, "t quiet", "end"))
+    parts.append(words(min(zero + 5, WIDTH - text_width(right)), bottom + 30, right, "t quiet"))
+    says = (
+        f"{ring_name} {number_text(ring[0])} to {number_text(ring[1])} µm, {seat_name} {number_text(seat[0])} to "
+        f"{number_text(seat[1])} µm from the nominal. Fit, interference positive: smallest {quantity_text(low, 'um')}, "
+        f"probable {quantity_text(middle, 'um')}, largest {quantity_text(high, 'um')}."
+    )
+    if in_use:
+        says += f" In use {quantity_text(in_use[0], 'um')} to {quantity_text(in_use[1], 'um')}."
+    return drawing(
+        "fit", WIDTH, bottom + 36, f"Tolerance zones of {ring_name} and {seat_name}, and their fit", says, parts
+    )
+
+
+def clearance_walk(
+    delivered: tuple[float, float],
+    inner: tuple[float, float],
+    outer: tuple[float, float],
+    temperature: float,
+    running: tuple[float, float],
+) -> Markup:
+    """Radial clearance from delivered to running.
+
+    Parameters
+    ----------
+    delivered : (float, float)
+        Smallest and largest clearance before mounting [um].
+    inner, outer : (float, float)
+        Smallest and largest loss by the fit of the inner and of the outer ring [um].
+    temperature : float
+        Loss by the temperature difference of the rings; negative for a gain [um].
+    running : (float, float)
+        Smallest and largest clearance in use [um].
+    """
+    steps = [("as delivered", delivered)]
+    low, high = delivered
+    for name, (least, most) in (("inner ring's fit", inner), ("outer ring's fit", outer)):
+        low, high = low - most, high - least
+        amount = number_text(most) if least == most else f"{number_text(least)} to {number_text(most)}"
+        steps.append((f"less {amount} by the {name}", (low, high)))
+    low, high = low - temperature, high - temperature
+    word = "less" if temperature >= 0 else "plus"
+    steps.append((f"{word} {number_text(abs(temperature))} by temperature", (low, high)))
+    steps.append(("running", running))
+    scale = linear([0.0, *(v for _, ends in steps for v in ends)], _MARGIN, WIDTH - _MARGIN)
+    zero, bottom = scale.x(0.0), 12.0 + 36 * len(steps)
+    parts = [line(zero, 4, zero, bottom, "zero")]
+    for number, (name, (start, end)) in enumerate(steps):
+        y = 12.0 + 36 * number
+        last = number == len(steps) - 1
+        kind = ("zone2 strongzone2" if start >= 0 else "zonebad") if last else "zone"
+        parts += _band(scale, y, start, end, name, kind)
+        if not last:
+            following = steps[number + 1][1]
+            for here, there in zip((start, end), following, strict=True):
+                parts.append(line(scale.x(here), y + 16, scale.x(there), y + 41, "thin"))
+    parts += scale.drawn(bottom, "um")
+    says = "; ".join(f"{name}: {number_text(s)} to {number_text(e)} µm" for name, (s, e) in steps)
+    return drawing("walk", WIDTH, bottom + 20, "Radial clearance from delivered to running", f"{says}.", parts)

@@ -1,0 +1,152 @@
+"""Which drawing goes with which assessment, and which features of a seat a finding is about."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from markupsafe import Markup
+
+from linter.findings import Assessment
+from linter.report.drawings.bars import SpeedLimit, limit_bar, speed_scale
+from linter.report.drawings.fits import clearance_walk, fit_diagram
+from linter.report.drawings.half_section import FEATURES
+from linter.report.drawings.window import Criterion, preload_window
+from linter.report.pages import Numbered
+from linter.rulebook import Clause, Rulebook
+
+
+def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:
+    """The drawing that the clause asks for; the plain bar where its figures are not in the working."""
+    clause = rulebook.clauses.get(item.clause)
+    drawn = None
+    if clause is not None and clause.picture in _DRAWN:
+        figures = {w.key: w.value for w in item.working}
+        drawn = _DRAWN[clause.picture](figures, item, clause)
+    return drawn or limit_bar(item.observed, item.lower, item.upper)
+
+
+Figures = Mapping[str, Any]
+
+
+def _numbers(figures: Figures, *keys: str) -> list[float] | None:
+    """The figures of these keys; None where one is missing or not a number."""
+    values = [figures.get(key) for key in keys]
+    return [float(v) for v in values] if all(isinstance(v, (int, float)) for v in values) else None  # type: ignore[arg-type]
+
+
+def _fit(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    zones = _numbers(figures, "seat_lower", "seat_upper", "ring_lower", "ring_upper")
+    fit = _numbers(figures, "fit_smallest", "fit_mean", "fit_largest")
+    if zones is None or fit is None:
+        return None
+    use = _numbers(figures, "fit_in_use_smallest", "fit_in_use_largest")
+    used = {u.parameter for u in item.places}
+    shaft, housing = "shaft_seat_diameter" in used, "housing_seat_diameter" in used
+    if shaft != housing:
+        names = ("shaft seat", "bore of the inner ring") if shaft else ("housing seat", "outer ring")
+    else:
+        names = ("seat", "bearing ring")
+    return fit_diagram(
+        (zones[0], zones[1]),
+        (zones[2], zones[3]),
+        (fit[0], fit[1], fit[2]),
+        (use[0], use[1]) if use else None,
+        seat_name=names[0],
+        ring_name=names[1],
+    )
+
+
+def _window(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    force = _numbers(figures, "force_smallest", "force_nominal", "force_largest")
+    if force is None:
+        return None
+    found: dict[str, list[Criterion]] = {"min_": [], "max_": []}
+    for line in item.working:
+        if line.key[:4] in found and line.unit == "N" and isinstance(line.value, (int, float)):
+            found[line.key[:4]].append(Criterion(line.meaning, float(line.value)))
+    if not found["min_"] and not found["max_"]:
+        return None
+    return preload_window(found["min_"], found["max_"], (force[0], force[1], force[2]))
+
+
+def _speed(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    values = _numbers(figures, "speed_factor", "limit_low", "limit_high")
+    if values is None or min(values) <= 0:
+        return None
+    remark = _numbers(figures, "remark_from")
+    words = {u.parameter: u.text for u in item.places}
+    lubrication = str(figures.get("lubrication") or words.get("lubrication", ""))
+    roller = "roller" in str(figures.get("family") or words.get("bearing_type", ""))
+    published = _published(clause, "roller" if roller else "ball")
+    return speed_scale(values[0], values[1], values[2], remark[0] if remark else None, lubrication, published)
+
+
+def _published(clause: Clause, family: str) -> Sequence[SpeedLimit]:
+    table = clause.tables.get("limits")
+    if table is None or not {"family", "lubrication", "remark_from", "low", "high"} <= set(table.columns):
+        return []
+    rows = [dict(zip(table.columns, row, strict=True)) for row in table.rows]
+    return [
+        SpeedLimit(
+            row["lubrication"],
+            float(row["remark_from"]) if row["remark_from"] else None,
+            float(row["low"]),
+            float(row["high"]),
+        )
+        for row in rows
+        if row["family"] == family
+    ]
+
+
+def _walk(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    ends = _numbers(
+        figures,
+        "clearance_delivered_min",
+        "clearance_delivered_max",
+        "loss_inner_min",
+        "loss_inner_max",
+        "loss_outer_min",
+        "loss_outer_max",
+        "clearance_running_min",
+        "clearance_running_max",
+    )
+    temperature = _numbers(figures, "loss_temperature")
+    if ends is None:
+        return None
+    pairs = [(ends[k], ends[k + 1]) for k in range(0, 8, 2)]
+    return clearance_walk(pairs[0], pairs[1], pairs[2], temperature[0] if temperature else 0.0, pairs[3])
+
+
+_DRAWN = {"fit-diagram": _fit, "preload-window": _window, "speed-scale": _speed, "clearance-walk": _walk}
+
+_ABOUT = {
+    "fit": ("seat_diameter", "clearance", "housing_outer", "shaft_bore"),
+    "alignment": ("cylindricity", "runout", "roughness"),
+    "shoulder": ("shoulder_diameter", "fillet", "chamfer"),
+    "preload": ("spring", "preload_force"),
+    "speed": ("ball_",),
+    "table": ("diameter", "width", "chamfer", "contact_angle"),
+    "life": (),
+    "rotor": (),
+}
+
+
+def marked(findings: Sequence[Numbered]) -> dict[str, tuple[int, ...]]:
+    """The features that findings are about, with the numbers of those findings.
+
+    A feature counts where changing it clears the finding, where it is missing, or where the finding rests on it and its
+    clause is about features of that kind.
+    """
+    found: dict[str, list[int]] = {}
+    for numbered in findings:
+        item = numbered.item
+        chapter, _, topic = item.clause.partition(".")
+        names = [c.parameter for c in item.clears_with] + list(item.missing)
+        kinds = _ABOUT.get(chapter, ())
+        names += [u.parameter for u in item.places if any(kind in u.parameter for kind in kinds)]
+        names += [n for n in FEATURES if n in item.message or n in item.remedy]
+        one_sided = next((side for side in ("shaft", "housing") if side in topic), None)
+        other = {"shaft": "housing_", "housing": "shaft_"}.get(one_sided or "", "-")
+        for name in dict.fromkeys(names):
+            if name in FEATURES and not name.startswith(other):
+                found.setdefault(name, []).append(numbered.number)
+    return {name: tuple(numbers) for name, numbers in found.items()}
