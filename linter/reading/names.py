@@ -31,7 +31,9 @@ _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
 }  # fmt: skip
 _JOINT = re.compile(r"[\s_.\-]+")
-_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
+_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
+_SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
+_SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 _BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 _LETTER_STATION = re.compile(r"[A-Z]|[1-9][0-9]?")
 _STATION_PREFIX = re.compile(
@@ -257,26 +259,30 @@ class Names:
             return self._without_station(text, done | {"station"}, reasons)
         return None
 
+    def _is_symbol(self, text: str, name: str) -> bool:
+        """Whether a piece beside the name of a parameter is only its symbol."""
+        symbol = self._whole(text, [])
+        own = vocabulary()[name].symbol.replace("_", "")
+        return (symbol is not None and symbol.parameter == name) or (own != "" and text.replace("_", "") == own)
+
     def _without_station(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
         """A name with a station or a feature before or behind it."""
         if match := _BRACKET.fullmatch(text):
             inner = self._peel(match[1], done, reasons)
             if inner:
-                symbol = self._whole(match[2].strip(), [])
-                station = self.station(match[2])
-                own = vocabulary()[inner.parameter].symbol.replace("_", "")
-                if (symbol and symbol.parameter == inner.parameter) or match[2].strip().replace("_", "") == own:
+                if "[" not in text and self._is_symbol(match[2].strip(), inner.parameter):
                     return inner
+                station = self.station(match[2])
                 if station and match[2].strip() not in {"N", "K"}:  # more likely a unit that does not fit
                     return evolve(inner, station=station)
                 reasons.append(f"what ({shown(match[2])}) says beside {inner.parameter} is not known")
             return None
+        for pattern in (_SYMBOL_BEHIND, _SYMBOL_BEFORE):
+            match = pattern.fullmatch(text)
+            inner = self._whole(match["name"], []) if match else None
+            if match and inner and self._is_symbol(match["symbol"], inner.parameter):
+                return inner
         for rest, piece, strict in station_cuts(text):
-            if len(piece) <= 6 and (inner := self._whole(rest, [])):
-                symbol = self._whole(piece, [])
-                own = vocabulary()[inner.parameter].symbol.replace("_", "")
-                if (symbol and symbol.parameter == inner.parameter) or piece.replace("_", "") == own:
-                    return inner
             station = self.station(piece)
             if not strict and (station is None or len(rest) < 3):
                 continue

@@ -124,13 +124,13 @@ def fold(text: str) -> str:
     return _SPACES.sub(" ", text) if "  " in text else text
 
 
-_CASELESS = str.maketrans("нвт", "hbt")
+_CASELESS = str.maketrans("нвтф", "hbtø")
 
 
 def caseless(text: str) -> str:
     """A folded text with its case put aside, for words of a language; never for classes, symbols or units.
 
-    Three small Cyrillic letters look like no Latin one but their capitals do; they follow their capitals here.
+    Four small Cyrillic letters look like no Latin sign but their capitals do; they follow their capitals here.
     """
     return fold(text).casefold().translate(_CASELESS)
 
