@@ -1,6 +1,8 @@
 """A review result with every outcome, severity and drawing, and one with hostile texts, for all writers."""
 
+import re
 from collections.abc import Callable
+from html.parser import HTMLParser
 
 import pytest
 from attrs import evolve
@@ -397,3 +399,63 @@ def wide(sample: ReviewResult) -> Callable[[int], ReviewResult]:
         )
 
     return build
+
+
+VOID = {"meta", "br", "col", "hr", "img", "input", "link", "wbr"}
+
+
+class Strict(HTMLParser):
+    """Collects ids, links and tags; every tag must be closed in order (stricter than HTML asks for)."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(convert_charrefs=True)
+        self.open: list[str] = []
+        self.ids: list[str] = []
+        self.links: list[str] = []
+        self.labels: list[str] = []
+        self.tags: set[str] = set()
+        self.attributes: set[str] = set()
+        self.headings: list[int] = []
+        self.text: list[str] = []
+        self.feed(text)
+        self.close()
+        assert self.open == []
+
+    def handle_starttag(self, tag, attributes):
+        names = [name for name, _ in attributes]
+        assert len(names) == len(set(names)), f"<{tag}> states an attribute twice"
+        self.tags.add(tag)
+        self.attributes.update(names)
+        facts = dict(attributes)
+        if "id" in facts:
+            self.ids.append(facts["id"])
+        if "href" in facts:
+            self.links.append(facts["href"])
+        self.labels += (facts.get("aria-labelledby") or "").split()
+        if re.fullmatch("h[1-6]", tag):
+            self.headings.append(int(tag[1]))
+        if self.open:
+            parent = self.open[-1]
+            assert not (tag in ("li",) and parent not in ("ul", "ol")), f"<{tag}> in <{parent}>"
+            assert not (tag in ("td", "th") and parent != "tr"), f"<{tag}> in <{parent}>"
+            assert not (tag == "tr" and parent not in ("thead", "tbody")), f"<{tag}> in <{parent}>"
+            assert not (parent == "p" and tag in ("p", "div", "ul", "table", "section", "h3", "dl")), f"<{tag}> in <p>"
+        if tag not in VOID:
+            self.open.append(tag)
+
+    def handle_startendtag(self, tag, attributes):
+        assert "svg" in self.open, f"<{tag}/> outside a drawing"
+        self.handle_starttag(tag, attributes)
+        self.open.pop()
+
+    def handle_endtag(self, tag):
+        assert self.open and self.open[-1] == tag, f"</{tag}> closes <{self.open[-1:]}>"
+        self.open.pop()
+
+    def handle_data(self, data):
+        self.text.append(data)
+
+
+@pytest.fixture
+def strict() -> type[Strict]:
+    return Strict

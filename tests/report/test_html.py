@@ -1,7 +1,6 @@
 import base64
 import hashlib
 import re
-from html.parser import HTMLParser
 
 import pytest
 from attrs import evolve
@@ -9,60 +8,7 @@ from attrs import evolve
 from linter.report.html import html_text
 from linter.report.visible import visible
 
-VOID = {"meta", "br", "col", "hr", "img", "input", "link", "wbr"}
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
-
-
-class Strict(HTMLParser):
-    """Collects ids, links and tags; every tag must be closed in order (stricter than HTML asks for)."""
-
-    def __init__(self, text: str) -> None:
-        super().__init__(convert_charrefs=True)
-        self.open: list[str] = []
-        self.ids: list[str] = []
-        self.links: list[str] = []
-        self.labels: list[str] = []
-        self.tags: set[str] = set()
-        self.attributes: set[str] = set()
-        self.headings: list[int] = []
-        self.text: list[str] = []
-        self.feed(text)
-        self.close()
-        assert self.open == []
-
-    def handle_starttag(self, tag, attributes):
-        names = [name for name, _ in attributes]
-        assert len(names) == len(set(names)), f"<{tag}> states an attribute twice"
-        self.tags.add(tag)
-        self.attributes.update(names)
-        facts = dict(attributes)
-        if "id" in facts:
-            self.ids.append(facts["id"])
-        if "href" in facts:
-            self.links.append(facts["href"])
-        self.labels += (facts.get("aria-labelledby") or "").split()
-        if re.fullmatch("h[1-6]", tag):
-            self.headings.append(int(tag[1]))
-        if self.open:
-            parent = self.open[-1]
-            assert not (tag in ("li",) and parent not in ("ul", "ol")), f"<{tag}> in <{parent}>"
-            assert not (tag in ("td", "th") and parent != "tr"), f"<{tag}> in <{parent}>"
-            assert not (tag == "tr" and parent not in ("thead", "tbody")), f"<{tag}> in <{parent}>"
-            assert not (parent == "p" and tag in ("p", "div", "ul", "table", "section", "h3", "dl")), f"<{tag}> in <p>"
-        if tag not in VOID:
-            self.open.append(tag)
-
-    def handle_startendtag(self, tag, attributes):
-        assert "svg" in self.open, f"<{tag}/> outside a drawing"
-        self.handle_starttag(tag, attributes)
-        self.open.pop()
-
-    def handle_endtag(self, tag):
-        assert self.open and self.open[-1] == tag, f"</{tag}> closes <{self.open[-1:]}>"
-        self.open.pop()
-
-    def handle_data(self, data):
-        self.text.append(data)
 
 
 @pytest.fixture(params=["sample", "hostile", "nothing", "lean"])
@@ -89,8 +35,8 @@ def test_policy_names_the_one_style_sheet(page):
     assert page.index('<meta charset="utf-8">') < 200
 
 
-def test_nothing_active_and_nothing_from_outside(page):
-    seen = Strict(page)
+def test_nothing_active_and_nothing_from_outside(page, strict):
+    seen = strict(page)
     assert not seen.tags & RAW
     assert not [a for a in seen.attributes if a.startswith("on") or a in ("style", "src", "srcset", "action")]
     assert all(link.startswith("#") for link in seen.links)
@@ -98,8 +44,8 @@ def test_nothing_active_and_nothing_from_outside(page):
     assert not re.search(r"@import|url\((?!#)|https?:", style)
 
 
-def test_tags_ids_links_and_headings(page):
-    seen = Strict(page)
+def test_tags_ids_links_and_headings(page, strict):
+    seen = strict(page)
     assert len(seen.ids) == len(set(seen.ids))
     assert all(re.fullmatch(r"[a-z][a-z0-9-]*", name) for name in seen.ids)
     for target in [link[1:] for link in seen.links] + seen.labels:
@@ -109,16 +55,16 @@ def test_tags_ids_links_and_headings(page):
         assert after <= before + 1
 
 
-def test_hidden_characters_are_shown(page):
-    text = "".join(Strict(page).text)
+def test_hidden_characters_are_shown(page, strict):
+    text = "".join(strict(page).text)
     assert not re.search(
         "[\x00-\x08\x0b-\x1f\x7f-\x9f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff\ud800-\udfff]", text
     )
     page.encode("utf-8")
 
 
-def test_hostile_text_stays_text(hostile, rulebook):
-    seen = Strict(html_text(hostile, rulebook))
+def test_hostile_text_stays_text(hostile, rulebook, strict):
+    seen = strict(html_text(hostile, rulebook))
     text = "".join(seen.text)
     for shown in (
         "<img src=x onerror=alert(1)>",
@@ -144,8 +90,8 @@ def test_same_bytes_and_a_date_only_where_given(sample, rulebook):
     assert "2026-11-25" in html_text(sample, rulebook, date="2026-11-25")
 
 
-def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook):
-    text = " ".join(" ".join(Strict(html_text(sample, rulebook)).text).split())
+def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook, strict):
+    text = " ".join(" ".join(strict(html_text(sample, rulebook)).text).split())
     for wanted in (
         "The gate is closed",
         "10 findings are major or graver.",
@@ -157,16 +103,16 @@ def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook):
         "Sheet Old is hidden",
         "required_life",
         "RAL 7035",
-        "h5 -> k5",
+        "h5 → k5",
         "checked: this clears it, nothing else gets worse",
         "Where this is not so (fillet clears the ring chamfer)",
     ):
         assert wanted in text
 
 
-def test_open_gate_is_not_called_an_approval(sample, rulebook):
+def test_open_gate_is_not_called_an_approval(sample, rulebook, strict):
     met = tuple(a for a in sample.assessments if a.outcome in ("met", "not assessed"))
-    text = " ".join(" ".join(Strict(html_text(evolve(sample, assessments=met), rulebook)).text).split())
+    text = " ".join(" ".join(strict(html_text(evolve(sample, assessments=met), rulebook)).text).split())
     assert "The gate is open" in text and "No finding is major or graver." in text
     assert "A review that finds nothing is not an approval" in text
 
