@@ -135,7 +135,7 @@ def stiffness_constant(
 def catalogue_stiffness_constant(ball_diameter: ArrayLike, coefficient: float = 0.00044) -> NDArray[np.float64]:
     """K_n from the catalogue law δ = c (Q²/D_w)^(1/3) for both contacts of a steel ball [N/mm^1.5].
 
-    ``coefficient`` c = 0.00044 in N and mm is the value of NSK, Rolling Bearings, technical calculation pages.
+    ``coefficient`` c = 0.00044 in N and mm is the value of NSK, Rolling Bearings CAT. E1102m, 15.1.
     """
     return np.asarray(np.sqrt(_positive("ball diameter", ball_diameter)) / coefficient**1.5)
 

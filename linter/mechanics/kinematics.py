@@ -9,7 +9,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-#: Density of bearing steel and silicon nitride balls [kg/m³]; ball makers' data (7.8 g/cm³; 3.2 to 3.25 g/cm³).
+#: Density of bearing steel and silicon nitride balls [kg/m³]; ball makers' data (7.8; 3.2, to 3.25 from memory).
 STEEL_DENSITY = 7800.0
 SILICON_NITRIDE_DENSITY = 3230.0
 

@@ -260,18 +260,21 @@ def _combined_block(
     cosine, share = _ball_cosines(z)
     # Lengths in units of A, loads in units of K_n A^1.5: every number below is of order one or smaller.
     unit = k_n * a**1.5
-    r_load, a_load, w_0 = f_r / unit, f_a / unit, 1.0 - 0.5 * p_d / a
+    r_load, a_load, play = f_r / unit, f_a / unit, 0.5 * p_d / a
+    w_0 = 1.0 - play
 
-    # Start where at least the ball on the load line is compressed.
-    sin_0 = np.sqrt(np.maximum(1.0 - w_0**2, 0.0))
+    # Start from the rigid bearing. Where the load points below the free contact angle, the ball on the load line alone
+    # touches and turns into the direction of the load; above it the ring goes straight to its axial stop.
     total = np.hypot(r_load, a_load)
+    safe_total = np.where(total > 0.0, total, 1.0)
     squeeze = (total * 5.0 / z) ** (2.0 / 3.0)
-    mostly_axial = a_load / np.where(total > 0.0, total, 1.0)
-    u = mostly_axial * (sin_0 + squeeze)
-    d = np.where(r_load > 0.0, np.maximum(np.sqrt(np.maximum(1.0 - u**2, 0.0)) - w_0, 0.0) + squeeze, 0.0)
-    u = np.where(r_load > 0.0, u, np.where(a_load > 0.0, sin_0 + squeeze, 0.0))
+    u_way, d_way = a_load / safe_total, r_load / safe_total
+    one_ball = d_way >= w_0
+    u = np.where(one_ball, (1.0 + squeeze) * u_way, np.sqrt(np.maximum(play * (2.0 - play), 0.0)) + squeeze * u_way)
+    u = np.where(a_load > 0.0, u, 0.0)
+    d = np.where(one_ball, (1.0 + squeeze) * d_way - w_0, squeeze * d_way)
     live = np.arange(u.size)
-    tangent = np.stack(_gradient(u, d, w_0, cosine, share, a_load, r_load))
+    tangent = np.stack(_gradient(u, d, play, cosine, share, a_load, r_load))
     for _ in range(100):
         g_u, g_d, h_uu, h_dd, h_ud = tangent[:, live]
         free_u, free_d = (
@@ -279,8 +282,8 @@ def _combined_block(
             r_load[live] > 0.0,
         )  # a pure radial or axial load keeps its line of symmetry
         # Out of balance: beyond 1e-11 of the load and beyond what the last digits of the displacements can settle.
-        off_u = free_u & (np.abs(g_u) > 1e-11 * a_load[live] + 4e-16 * (h_uu + np.abs(h_ud)))
-        off_d = free_d & (np.abs(g_d) > 1e-11 * r_load[live] + 4e-16 * (h_dd + np.abs(h_ud)))
+        off_u = free_u & (np.abs(g_u) > 1e-11 * a_load[live] + 1e-15 * (h_uu + np.abs(h_ud)))
+        off_d = free_d & (np.abs(g_d) > 1e-11 * r_load[live] + 1e-15 * (h_dd + np.abs(h_ud)))
         moving = off_u | off_d
         if not np.any(moving):
             break
@@ -295,7 +298,7 @@ def _combined_block(
         for _ in range(40):
             at, step = live[search], size[search]
             try_u, try_d = u[at] + step * move_u[search], d[at] + step * move_d[search]
-            trial = _gradient(try_u, try_d, w_0[at], cosine[at], share[at], a_load[at], r_load[at])
+            trial = _gradient(try_u, try_d, play[at], cosine[at], share[at], a_load[at], r_load[at])
             tangent[:, at] = trial
             past = trial[0] * move_u[search] + trial[1] * move_d[search] > 0.5 * slope[search]
             if not np.any(past):
@@ -307,8 +310,8 @@ def _combined_block(
     else:
         raise ValueError(f"no equilibrium found for {live.size} of {u.size} stations")
     _, _, h_uu, h_dd, h_ud = tangent
-    w = w_0[:, None] + d[:, None] * cosine
-    s = np.where(share > 0.0, np.maximum(np.hypot(u[:, None], w) - 1.0, 0.0), 0.0)
+    w, _, s = _stretch(u, d, play, cosine)
+    s = np.where(share > 0.0, s, 0.0)
     heaviest = np.argmax(s, axis=1)
     pick = np.arange(u.size)
     q_max = unit * s[pick, heaviest] ** 1.5
@@ -319,19 +322,31 @@ def _combined_block(
     return np.stack([u * a, d * a, q_max, alpha, q_min, count, stiff * h_uu, stiff * h_dd, stiff * h_ud])
 
 
+def _stretch(
+    u: NDArray[np.float64], d: NDArray[np.float64], play: NDArray[np.float64], cosine: NDArray[np.float64]
+) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
+    """Radial distance of the groove centres of each ball, their distance, and its growth beyond 1 (0 if loose).
+
+    The growth is (length² − 1)/(length + 1), taken from the small terms so that light loads keep their digits.
+    """
+    e = d[:, None] * cosine - play[:, None]
+    w = 1.0 + e
+    square = (u * u)[:, None]
+    length = np.sqrt(square + w * w)
+    return w, length, np.maximum((square + e * (2.0 + e)) / (length + 1.0), 0.0)
+
+
 def _gradient(
     u: NDArray[np.float64],
     d: NDArray[np.float64],
-    w_0: NDArray[np.float64],
+    play: NDArray[np.float64],
     cosine: NDArray[np.float64],
     share: NDArray[np.float64],
     a_load: NDArray[np.float64],
     r_load: NDArray[np.float64],
 ) -> tuple[NDArray[np.float64], ...]:
     """Out-of-balance loads and tangent stiffnesses of the dimensionless bearing."""
-    w = w_0[:, None] + d[:, None] * cosine
-    length = np.sqrt((u * u)[:, None] + w * w)
-    s = np.maximum(length - 1.0, 0.0)
+    w, length, s = _stretch(u, d, play, cosine)
     along = share * np.sqrt(s)
     load = along * s
     along *= 1.5

@@ -305,7 +305,7 @@ def half_life_subtraction(
 def grease_temperature_factor(temperature: ArrayLike) -> NDArray[np.float64]:
     """Factor on a grease life stated for 70 degC: halved per 15 K above, at most doubled below.
 
-    Source: SKF, relubrication interval and grease life pages. Temperature in degC, −60..250 (ValueError); the grease's
+    Source: SKF, relubrication interval adjustments. Temperature in degC, −60..250 (ValueError); the grease's
     own upper limit is not known here.
     """
     t = _within("temperature", temperature, -60.0, 250.0)
@@ -315,8 +315,8 @@ def grease_temperature_factor(temperature: ArrayLike) -> NDArray[np.float64]:
 def grease_load_factor(load_ratio: ArrayLike) -> NDArray[np.float64]:
     """Factor on the grease life of a capped ball bearing for its load: 1, 0.7, 0.5, 0.2 at 0.05, 0.1, 0.125, 0.25 C.
 
-    Linear between the points (own choice), 1 below; P/C 0..0.25 (ValueError). Source: SKF, grease life for capped
-    bearings.
+    Linear between the points (own choice), 1 below; P/C 0..0.25 (ValueError). Source: SKF Rolling bearings
+    catalogue p. 246.
     """
     load = _within("load over dynamic rating", load_ratio, 0.0, 0.25)
     return np.asarray(np.interp(load, [0.05, 0.1, 0.125, 0.25], [1.0, 0.7, 0.5, 0.2]))

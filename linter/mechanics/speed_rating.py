@@ -83,7 +83,7 @@ def minimum_radial_load(
     """Minimum radial load of a deep groove ball bearing, 1000 k_r (ν n/1000)^(2/3) (d_m/100)² [N].
 
     k_r of the catalogue (0.025 for series 62, from memory), ν in mm²/s at operating temperature, n in r/min, d_m in
-    mm; all > 0 (ValueError). Source: SKF, deep groove ball bearings, loads.
+    mm; all > 0 (ValueError). Source: SKF Rolling bearings catalogue p. 254.
     """
     nu_n = _positive("viscosity", viscosity) * _positive("speed", speed) / 1000.0
     size = (_positive("mean diameter", mean_diameter) / 100.0) ** 2

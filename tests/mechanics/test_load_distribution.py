@@ -99,6 +99,27 @@ def test_combined_load_has_the_pure_loads_as_limits():
     assert radial.contact_angle == pytest.approx(0.0)
 
 
+def test_light_loads_keep_their_digits():
+    """Loads down to a billionth of K A^1.5, with little, no or negative clearance, balanced in extended precision."""
+    rng = np.random.default_rng(11)
+    n = 400
+    radial, axial = np.maximum(K * A**1.5 * 10 ** rng.uniform(-10, -3, (2, n)), 1e-6)
+    count = rng.integers(3, 30, n)
+    clearance = A * rng.choice([-1.0, 0.0, 1.0], n) * 10 ** rng.uniform(-8, -0.5, n)
+    clearance = np.maximum(clearance, -0.01 * A)
+    radial[::9], axial[1::9] = 0.0, 0.0
+    s = ld.combined_load(radial, axial, count, A, clearance, K)
+    for i in range(n):
+        psi = 2 * np.pi * np.arange(count[i], dtype=np.longdouble) / count[i]
+        w = np.longdouble(A) - np.longdouble(clearance[i]) / 2 + s.radial_displacement[i] * np.cos(psi)
+        u = np.longdouble(s.axial_displacement[i])
+        length = np.sqrt(u * u + w * w)
+        q = K * np.maximum(length - np.longdouble(A), 0) ** 1.5
+        scale = max(radial[i], axial[i], float(q.sum()))
+        assert float(np.sum(q * w / length * np.cos(psi))) == pytest.approx(radial[i], rel=1e-5, abs=1e-7 * scale)
+        assert float(np.sum(q * u / length)) == pytest.approx(axial[i], rel=1e-5, abs=1e-7 * scale)
+
+
 def test_a_preload_from_interference_needs_no_load():
     s = ld.combined_load(0.0, 0.0, 9, A, -0.01, K)
     assert s.max_ball_load == s.min_ball_load == pytest.approx(K * 0.005**1.5)

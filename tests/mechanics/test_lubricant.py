@@ -66,6 +66,11 @@ def test_halving_interval_of_the_grease_formulas():
     assert 10 / np.log2(by_factor[0] / by_factor[1]) == pytest.approx(15.7, abs=0.06)
 
 
+def test_grease_life_falls_with_load_from_a_twentieth_of_the_rating():
+    life = lubricant.grease_life_by_speed_factor(2e5, [0.0, 0.05, 0.10, 0.15], 80.0)
+    assert life / life[0] == pytest.approx([1.0, 1.0, 10**-0.125, 10**-0.25])
+
+
 def test_half_life_subtraction():
     assert lubricant.half_life_subtraction(1e5, 1e5, 0.0, 1e4) == pytest.approx(0.86)
     # 100 lb on a bearing of 1000 lb at DN = 100 000
