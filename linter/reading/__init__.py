@@ -10,9 +10,10 @@ from linter.reading.intake import InputError
 from linter.stations import Stations, Understood, Unused
 
 if TYPE_CHECKING:
+    from linter.reading.blocks import TableWord
     from linter.reading.names import Names
 
-__all__ = ["InputError", "Reading", "read_table"]
+__all__ = ["InputError", "Reading", "read_names", "read_table"]
 
 
 @frozen(eq=False)
@@ -74,3 +75,28 @@ def read_table(path: str | os.PathLike[str], names: "Names | None" = None, *, sh
     from linter.reading.table import read
 
     return read(path, names, shown_as)
+
+
+def read_names(
+    path: str | os.PathLike[str], names: "Names | None" = None, *, shown_as: str | None = None
+) -> "list[TableWord]":
+    """Words of a table (headings, row labels, keys) that name no parameter that is known, for a mapping proposal.
+
+    Parameters
+    ----------
+    path, names, shown_as
+        As for :func:`read_table`.
+
+    Returns
+    -------
+    list of TableWord
+        Each word once, with sample values, its place and the reason.
+
+    Raises
+    ------
+    InputError
+        If the file cannot be opened or parsed. A table without one known name is no error here.
+    """
+    from linter.reading.table import words_of
+
+    return words_of(path, names, shown_as)

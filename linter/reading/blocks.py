@@ -11,8 +11,6 @@ from linter.places import Place, column_letters
 from linter.reading.grids import Column, Grid
 from linter.stations import Problem, Unused
 
-Aspects = ("value", "nominal", "upper", "lower", "minimum", "maximum", "class", "tolerance")
-
 
 @frozen(eq=False)
 class Strip:
@@ -27,8 +25,8 @@ class Strip:
     rows : int array, shape (cells,)
         Row of the block each cell belongs to.
     aspect : str
-        What the cells state: the whole ``value``, or its ``nominal``, ``upper`` or ``lower`` deviation, ``minimum`` or
-        ``maximum`` limit, ``class`` or (symmetric or free) ``tolerance``.
+        What the cells state: the ``value`` (its nominal, or all of it), its ``upper`` or ``lower`` deviation, its
+        ``min`` or ``max`` limit, or its ``tolerance`` (a class, or deviations in one cell).
     unit : str
         Unit text that goes with the cells, empty where none is stated.
     own_unit : bool
@@ -83,6 +81,28 @@ class Block:
     length_unit: str = ""
 
 
+@frozen
+class TableWord:
+    """A heading, row label or key of a table that names no parameter that is known.
+
+    Attributes
+    ----------
+    text : str
+        The word as it stands.
+    samples : tuple of str
+        Some of the values that stand with it.
+    place : Place
+        Where it stands.
+    reason : str
+        Why it is not understood.
+    """
+
+    text: str
+    samples: tuple[str, ...]
+    place: Place
+    reason: str
+
+
 @define(eq=False)
 class Found:
     """All that the layouts made of one file."""
@@ -93,6 +113,7 @@ class Found:
     problems: list[Problem] = field(factory=list)
     layouts: list[str] = field(factory=list)
     seen: list[str] = field(factory=list)
+    words: list[TableWord] = field(factory=list)
 
     def say(self, note: str) -> None:
         """Add a note once."""
@@ -126,3 +147,13 @@ def grid_strip(
         columns=(where[:, 1] + grid.first_column).astype(np.int32),
         **traits,
     )
+
+
+def filled_down(place: Place, count: int, what: str) -> Problem:
+    """The assumption that blank machine cells belong to the machine named before them."""
+    many = f"{count} {what}{'s' * (count > 1)}"
+    message = (
+        f"{place}: the machine is blank in {many}; the one named before is taken; expected the machine in every {what}."
+    )
+    expected = f"the machine in every {what}"
+    return Problem("assumption", None, "machine", place, "", expected, message, "filled-down")

@@ -145,12 +145,10 @@ def _plain(source: Source, data: bytes, delimiter: str) -> tuple[list[Any], Any]
         raise source.refuse("too-many-columns", f"{width} columns", f"at most {MOST_COLUMNS}")
     if width * len(rows) > MOST_CELLS:
         raise source.refuse("too-many-cells", f"{width} columns x {len(rows)} lines", f"at most {MOST_CELLS} cells")
+    long = len(text) > LONGEST_CELL
     for row in rows:
-        for index, cell in enumerate(row):
-            if len(cell) > LONGEST_CELL:
-                row[index] = Bad(
-                    "too-long", f"{cell[:40]}… ({len(cell)} characters)", f"at most {LONGEST_CELL} characters"
-                )
+        if long and max(map(len, row), default=0) > LONGEST_CELL:
+            row[:] = [_bounded(cell) for cell in row]
         row.extend([""] * (width - len(row)))
     columns = []
     for cells in zip(*rows, strict=True):
@@ -158,3 +156,10 @@ def _plain(source: Source, data: bytes, delimiter: str) -> tuple[list[Any], Any]
         column[:] = cells
         columns.append(column)
     return columns, np.array(lines, dtype=np.int64)
+
+
+def _bounded(cell: str) -> Any:
+    """A cell, or why it is not read."""
+    if len(cell) <= LONGEST_CELL:
+        return cell
+    return Bad("too-long", f"{cell[:40]}… ({len(cell)} characters)", f"at most {LONGEST_CELL} characters")

@@ -1,11 +1,14 @@
-"""Words of a table to parameters: what a heading, a row label or a JSON key names, each distinct text looked up once."""
+"""Words of a table to parameters: what a heading, a row label or a JSON key names, each looked up once."""
 
 from typing import Any
 
 from attrs import define, field, frozen
 
-from linter.reading.units import split_heading_unit
-from linter.vocabulary import Parameter, parameter, vocabulary
+from linter.reading.names import Names
+from linter.reading.signs import fold
+from linter.vocabulary import Parameter, parameter
+
+_ASPECTS = {"class": "tolerance"}
 
 
 @frozen
@@ -21,7 +24,7 @@ class Heading:
     unit : str
         Unit that stands with the word, or empty.
     aspect : str
-        What the cells state; see :class:`linter.reading.blocks.Strip`.
+        What the cells state: as in :class:`linter.reading.blocks.Strip`, or ``unit`` for a column of units.
     own_unit : bool
         True where the word is the vocabulary's own name, so that its canonical unit is agreed.
     """
@@ -46,7 +49,7 @@ class Heading:
 class Words:
     """The name mapping with a memory of what was looked up."""
 
-    names: Any
+    names: Names
     _known: dict[str, Heading | None] = field(factory=dict)
     _groups: dict[str, str] = field(factory=dict)
 
@@ -61,21 +64,33 @@ class Words:
         """Kind of heading word (``NAME``, ``VALUE``, ``UNIT``, ``EXPR``, ...), or empty."""
         text = text.strip()
         if text not in self._groups:
-            group = self.names.group(text) if self.names is not None and 0 < len(text) <= 60 else None
+            group = self.names.group(text) if 0 < len(text) <= 60 else None
             self._groups[text] = group or ""
         return self._groups[text]
 
+    def groups(self, text: str) -> tuple[str, ...]:
+        """Every kind of heading word that a text is."""
+        return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
+
+    def station(self, text: str) -> str:
+        """A station by its cell: as the mapping names it, else as it stands."""
+        text = text.strip()
+        return self.names.mapping.stations.get(fold(text), text)
+
+    def why(self, text: str) -> str:
+        """Why a word is not understood, as half a sentence."""
+        return self.names.why(text.strip()) or "the name is not recognised"
+
     def _find(self, text: str) -> Heading | None:
-        if self.names is None:
-            plain, unit = split_heading_unit(text)
-            return Heading(plain, unit=unit, own_unit=True) if plain in vocabulary() else None
         match = self.names.find(text)
         if match is None:
-            return None
+            keys = {"STATION": "station", "MACHINE": "machine"}
+            groups = self.names.groups(text)
+            return Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
         return Heading(
             match.parameter,
             match.station or "",
             match.unit or "",
-            match.aspect or "value",
-            match.parameter in text,
+            _ASPECTS.get(match.aspect, match.aspect),
+            match.parameter in text and not match.mapped,
         )

@@ -300,5 +300,7 @@ def to_utf8(source: Source, declared: str = "") -> tuple[bytes, str]:
     if b"\x00" in data:
         raise source.refuse("binary", "a NUL character in the text", "text without NUL characters")
     if b"\r" in data:
-        data = data.replace(b"\r\r\n", b"\n").replace(b"\r\n", b"\n").replace(b"\r", b"\n")
+        data = data.replace(b"\r\r\n", b"\n") if b"\r\r" in data else data
+        data = data.replace(b"\r\n", b"\n")
+        data = data.replace(b"\r", b"\n") if b"\r" in data else data
     return data, words

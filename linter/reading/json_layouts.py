@@ -24,11 +24,12 @@ _PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variabl
 _NAME = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
 _ASPECTS = {
     "value": "value", "nominal": "value", "size": "value", "nominal_value": "value",
-    "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper", "tol_plus": "upper",
-    "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower", "tol_minus": "lower",
-    "max": "maximum", "maximum": "maximum", "upper_limit": "maximum",
-    "min": "minimum", "minimum": "minimum", "lower_limit": "minimum",
-    "class": "class", "tolerance_class": "class", "fit": "class",
+    "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
+    "tol_plus": "upper", "tol_minus": "lower",
+    "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
+    "max": "max", "maximum": "max", "upper_limit": "max",
+    "min": "min", "minimum": "min", "lower_limit": "min",
+    "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
     "tolerance": "tolerance", "tol": "tolerance",
 }  # fmt: skip
 _UNIT = ("unit", "units", "uom")
@@ -253,7 +254,7 @@ class _Walk:
                 continue
             aspect = _ASPECTS.get(word, "")
             if aspect and not isinstance(value, (dict, list)):
-                if aspect == "class" and parameter(heading.parameter).kind != "toleranced":
+                if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
                     aspect = "value"
                 aspect = heading.aspect if aspect == "value" else aspect
                 traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit)

@@ -13,13 +13,14 @@ from attrs import define, field
 from numpy.typing import NDArray
 
 from linter.places import PlaceColumn
-from linter.reading.blocks import Block, Found, Strip
+from linter.reading.blocks import Found, Strip
 from linter.reading.grids import cell_text
 from linter.reading.intake import InputError, visible
+from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal
 from linter.reading.settle import Stated, settle_numbers, settle_words
 from linter.reading.sizes import settle_sizes
-from linter.reading.values import Values, read_values
+from linter.reading.values import Terms, Values, read_values
 from linter.stations import Choice, Problem, Stations, Toleranced, Understood, Unused
 from linter.vocabulary import Parameter, parameter, vocabulary
 
@@ -50,6 +51,7 @@ class Resolver:
     file: str
     found: Found
     decimal: Decimal | None
+    mapping: Mapping
     keys: Keys = field(factory=Keys)
     problems: list[Problem] = field(factory=list)
     unused: list[Unused] = field(factory=list)
@@ -92,7 +94,8 @@ class Resolver:
         stated = []
         for block_index, strip in strips:
             block = self.found.blocks[block_index]
-            values = read_values(strip, entry, self.decimal, block.length_unit)
+            terms = Terms(self.decimal, block.length_unit or self.mapping.default_unit or "", self.mapping)
+            values = read_values(strip, entry, terms)
             group, cell = self._groups(entry, block_index, strip, values)
             stated.append(Stated(strip, values, group, cell))
             self._tell(entry, strip, values, group, cell)
@@ -158,8 +161,8 @@ class Resolver:
         general = np.flatnonzero((rows < 0) & (machines != _NONE))
         if not len(general) and not (rows < 0).any():
             return rows, cell
-        some = rows >= 0
-        group, cells = [rows[some]], [cell[some]]
+        own = rows >= 0
+        group, cells = [rows[own]], [cell[own]]
         assumed: list[int] = []
         for index in general.tolist():
             if not cell_text(strip.cells[index]):
@@ -232,7 +235,7 @@ class Resolver:
         for (name, code), (count, last) in self._alike.items():
             if count > MOST_ALIKE:
                 model = self.problems[last]
-                message = f"{self.file}: {count - MOST_ALIKE} more cells of {name} have the same trouble ({code}); their values are not used."
+                message = f"{self.file}: {count - MOST_ALIKE} more cells of {name} have the same trouble ({code})."
                 self.problems.append(
                     Problem(
                         model.kind, None, name, None, f"{count - MOST_ALIKE} more cells", model.expected, message, code
@@ -303,6 +306,7 @@ class Resolver:
     def understood(self, stations: Stations) -> list[Understood]:
         """Every cell that was used, as read and as understood, in the order of the vocabulary."""
         result = []
+        places: set[tuple[str, Any]] = set()
         for entry, stated in self.used:
             for one in stated:
                 told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "unused")}
@@ -312,9 +316,11 @@ class Resolver:
                     if cell in told or cell in seen or not read:
                         continue
                     seen.add(cell)
-                    value = in_words(entry, one, cell)
-                    row = self._row_of(entry, group)
-                    result.append(Understood(entry.name, row, one.strip.place(self.file, cell), read, value))
+                    place = one.strip.place(self.file, cell)
+                    if (entry.name, place) not in places:
+                        places.add((entry.name, place))
+                        row = self._row_of(entry, group)
+                        result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
         return result
 
 
@@ -325,7 +331,7 @@ def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
     if entry.kind == "choice":
         code = values.number[cell]
         return "" if np.isnan(code) else entry.choices[int(code)]
-    if entry.kind == "text" or stated.strip.aspect == "class":
+    if entry.kind == "text":
         return str(values.words[cell]) if values.words is not None else ""
     parts = []
     if not np.isnan(values.number[cell]):

@@ -1,5 +1,6 @@
 """One value per parameter and row from all the cells that state it; cells that differ settle nothing."""
 
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -11,6 +12,8 @@ from linter.reading.blocks import Strip
 from linter.reading.grids import cell_text
 from linter.reading.values import Values
 from linter.vocabulary import Parameter
+
+_DECIMALS = re.compile(r"[.,](\d+)")
 
 Ints = NDArray[np.intp]
 
@@ -93,8 +96,8 @@ def _same_within_rounding(one: tuple[Stated, int], other: tuple[Stated, int], a:
 
     def step(stated: Stated, position: int) -> float:
         text = cell_text(stated.strip.cells[int(stated.cell[position])])
-        digits = len(text.replace(",", ".").partition(".")[2].rstrip("eE+- abcdefghijklmnopqrstuvwxyz"))
-        return 0.5 * 10.0**-digits * stated.values.factor
+        decimals = _DECIMALS.search(text)
+        return 0.5 * 10.0 ** -(len(decimals[1]) if decimals else 0) * stated.values.factor
 
     return abs(a - b) <= max(step(first, i), step(second, j)) * (1 + 1e-9)
 
@@ -109,7 +112,10 @@ def settle_words(
         words = one.values.words
         if words is None:
             words = np.full(len(one.strip.cells), "", dtype=object)
-        codes = np.fromiter((table.setdefault(word, len(table)) for word in words.tolist()), np.float64, len(words))
+        plain = words.tolist()
+        for word in dict.fromkeys(plain):
+            table.setdefault(word, len(table))
+        codes = np.fromiter(map(table.__getitem__, plain), np.float64, len(plain))
         codes[codes == 0] = np.nan
         coded.append(Stated(one.strip, Values(codes), one.group, one.cell))
     numbers, source = settle_numbers(entry, coded, count, disagree)

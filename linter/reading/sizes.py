@@ -92,8 +92,7 @@ class _Parts:
 
     def settle(self) -> tuple[Toleranced, Ints, NDArray[np.bool_]]:
         """All parts joined."""
-        entry = self.entry
-        nominal, at_nominal = self._numbers("number", "value", "nominal")
+        nominal, at_nominal = self._numbers("number", "value")
         lower, at_inline = self._numbers("lower", "value", "tolerance")
         upper, _ = self._numbers("upper", "value", "tolerance")
         middle = self._middle_only()
@@ -101,8 +100,8 @@ class _Parts:
         words, at_words = self._classes()
         column_upper, at_upper = self._numbers("number", "upper")
         column_lower, at_lower = self._numbers("number", "lower")
-        largest, at_largest = self._numbers("number", "maximum")
-        smallest, at_smallest = self._numbers("number", "minimum")
+        largest, at_largest = self._numbers("number", "max")
+        smallest, at_smallest = self._numbers("number", "min")
 
         self._one_alone(column_lower, column_upper, at_lower, at_upper, "deviation")
         self._one_alone(smallest, largest, at_smallest, at_largest, "limit")
@@ -139,7 +138,7 @@ class _Parts:
 
     def _classes(self) -> tuple[NDArray[np.object_], Ints]:
         """Tolerance class per group; of a fit pair the half that belongs to this part."""
-        chosen, spans = self._pick("value", "class", "tolerance", "nominal")
+        chosen, spans = self._pick("value", "tolerance")
         words, source = settle_words(self.entry, chosen, self.count, self.disagree)
         position = np.where(source >= 0, spans[source], -1) if len(spans) else source
         for group in np.flatnonzero([" " in w or "/" in w for w in words.tolist()]).tolist():
@@ -170,7 +169,10 @@ class _Parts:
         with np.errstate(invalid="ignore"):
             turned = np.flatnonzero(low > high)
         for group in turned.tolist():
-            said = f"the upper of the two {what} ({high[group]:g}) is smaller than the lower ({low[group]:g}); the tolerance is not used"
+            said = (
+                f"the upper of the two {what} ({high[group]:g}) is smaller than the lower ({low[group]:g}); "
+                "the tolerance is not used"
+            )
             self._tell("partly", group, int(at_high[group]), f"reversed-{what}", "upper above lower", said)
             low[group] = high[group] = np.nan
 
@@ -203,10 +205,15 @@ class _Parts:
             low = np.full(len(named), np.nan)
             high = low
         else:
-            low, high = deviations_or_nan(words[named], nominal[named])
+            stated = words[named]
+            low, high = np.full(len(named), np.nan), np.full(len(named), np.nan)
+            for word in dict.fromkeys(stated.tolist()):
+                same = stated == word
+                low[same], high[same] = deviations_or_nan(word, nominal[named][same])
         for index in np.flatnonzero(np.isnan(low)).tolist():
             group = int(named[index])
-            said = f"“{words[group]}” is not a tolerance class of ISO 286-1 at {nominal[group]:g} {self.entry.unit}; it is not used"
+            size = f"{nominal[group]:g} {self.entry.unit}"
+            said = f"“{words[group]}” is not a tolerance class of ISO 286-1 at {size}; it is not used"
             self._tell("partly", group, int(at_words[group]), "unknown-class", "a class such as k5 or H6", said)
             words[group] = ""
         own = np.isnan(lower[named]) & np.isnan(upper[named]) & ~np.isnan(low)

@@ -1,37 +1,39 @@
 """The way from a file to its stations."""
 
 import os
+import re
 from itertools import islice
-from typing import TYPE_CHECKING, Any
 
 from linter.reading import Reading
-from linter.reading.blocks import Found
+from linter.reading.blocks import Found, TableWord
 from linter.reading.headings import Words
-from linter.reading.intake import InputError, Source, load, visible
+from linter.reading.intake import Source, load, visible
+from linter.reading.names import Names
 from linter.reading.numbers import Decimal, vote_decimal
 from linter.reading.resolve import Resolver
 from linter.stations import apply_defaults
 from linter.vocabulary import parameter
 
-if TYPE_CHECKING:
-    from linter.reading.names import Names
-
 _EXPECTED = (
     "a table of seat parameters: a heading row such as machine, station, bore_diameter, shaft_seat_diameter, "
     "or one row per parameter with name, value and unit"
 )
-_VOTERS = 20_000
+_MARKS: dict[Decimal | None, str] = {".": "point", ",": "comma", None: "not settled by the table"}
+_VOTERS = 50
+_GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILINE)
+_ALL_BUT_MARKS = bytes(set(range(256)) - set(b".,\n"))
 
 
-def read(path: str | os.PathLike[str], names: "Names | None", shown_as: str | None) -> Reading:
+def read(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> Reading:
     """Read a table; see :func:`linter.reading.read_table`."""
     source = load(path, shown_as)
+    names = names or Names.built_in()
     found = find(source, Words(names))
     if not any(block.strips for block in found.blocks):
         seen = ", ".join(visible(word, 30) for word in dict.fromkeys(found.seen)) if found.seen else "no words"
         raise source.refuse("nothing-recognised", f"no known parameter name (seen: {seen[:200]})", _EXPECTED)
-    decimal = choose_decimal(found)
-    resolver = Resolver(source.file, found, decimal)
+    decimal = choose_decimal(found, names.mapping.decimal)
+    resolver = Resolver(source.file, found, decimal, names.mapping)
     try:
         stations = apply_defaults(resolver.resolve())
     except RecursionError:
@@ -46,6 +48,17 @@ def read(path: str | os.PathLike[str], names: "Names | None", shown_as: str | No
         tuple(found.notes),
         lambda: resolver.understood(stations),
     )
+
+
+def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> list[TableWord]:
+    """Words of a table that name nothing known; see :func:`linter.reading.read_names`."""
+    words = Words(names or Names.built_in())
+    found = find(load(path, shown_as), words)
+    result = {word.text: word for word in found.words}
+    for unused in found.unused:
+        if unused.name and words.heading(unused.name) is None and unused.reason == words.why(unused.name):
+            result.setdefault(unused.name, TableWord(unused.name, (unused.value,), unused.place, unused.reason))
+    return list(result.values())
 
 
 def find(source: Source, words: Words) -> Found:
@@ -63,31 +76,58 @@ def find(source: Source, words: Words) -> Found:
         from linter.reading.json_layouts import lay_out_json
         from linter.reading.json_text import read_json
 
-        document, notes = read_json(source)
+        document, notes = read_json(source, words.names.mapping.encoding or "")
         found.notes.extend(notes)
         lay_out_json(source, document, words, found)
     elif source.kind == "xml":
-        raise source.refuse("unknown-xml", "an XML document that is not QIF", "QIF (ISO 23952), .xlsx, CSV or JSON")
+        from linter.reading.qif import lay_out_qif
+
+        lay_out_qif(source, words, found)
     else:
         from linter.reading.csv_text import read_grid
+        from linter.reading.equations import is_equations, read_equations
         from linter.reading.layouts import lay_out_grid
 
-        grid, notes = read_grid(source)
+        encoding = words.names.mapping.encoding or ""
+        if is_equations(source, encoding):
+            grid, notes = read_equations(source, encoding)
+            found.layouts.append("equations")
+        else:
+            grid, notes = read_grid(source, encoding)
         found.notes.extend(notes)
         lay_out_grid(grid, words, found)
     return found
 
 
-def choose_decimal(found: Found) -> Decimal | None:
-    """Decimal mark that the file's own numbers prove, from distinct texts of its quantities."""
+def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | None:
+    """Decimal mark that the name mapping declares, or that the file's own numbers prove."""
+    if declared:
+        found.say(f"decimal sign: {_MARKS[declared]} (declared)")
+        return declared
     texts: dict[str, None] = {}
     for block in found.blocks:
         for strip in block.strips:
-            if parameter(strip.parameter).kind in ("number", "toleranced"):
-                some = (cell for cell in strip.cells.tolist() if type(cell) is str and ("." in cell or "," in cell))
-                texts.update(dict.fromkeys(islice(some, _VOTERS // 10)))
+            if parameter(strip.parameter).kind not in ("number", "toleranced"):
+                continue
+            cells = strip.cells.tolist()
+            if set(map(type, cells)) != {str}:
+                cells = [cell for cell in cells if type(cell) is str]
+            if len(cells) > _VOTERS:
+                cells = _voters(cells)
+            texts.update(dict.fromkeys(cell for cell in cells if "." in cell or "," in cell))
     decimal = vote_decimal(texts)
     if texts:
-        words = {".": "point", ",": "comma", None: "not settled by the table"}[decimal]
-        found.say(f"decimal sign: {words}")
+        found.say(f"decimal sign: {_MARKS[decimal]}")
     return decimal
+
+
+def _voters(cells: list[str]) -> list[str]:
+    """Cells that stand for a long column: some with points, some with commas, and every one that groups thousands."""
+    joined = "\n".join(cells)
+    marks = joined.encode("utf-8", "replace").translate(None, _ALL_BUT_MARKS)
+    chosen = list(islice((cell for cell in cells if "." in cell), _VOTERS))
+    if b"," in marks:
+        chosen += islice((cell for cell in cells if "," in cell), _VOTERS)
+    if any(pair in marks for pair in (b"..", b".,", b",.", b",,")):
+        chosen += islice(_GROUPING.findall(joined), _VOTERS)
+    return chosen

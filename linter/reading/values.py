@@ -10,9 +10,10 @@ import numpy as np
 from attrs import define, field, frozen
 from numpy.typing import NDArray
 
-from linter.reading.blocks import Strip
+from linter.reading.blocks import Strip, object_column
 from linter.reading.choices import read_choice
 from linter.reading.grids import Bad, cell_text
+from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal, read_numbers
 from linter.reading.signs import ReadError, shown
 from linter.reading.tolerance import Size, read_deviation_pair, read_size
@@ -26,6 +27,9 @@ _MISSING = {
     "not-known": "says that it is not known yet",
     "see-above": "refers to another row, which is not followed",
 }
+
+
+_LATER = ReadError("tolerance", "", "", "")
 
 
 @frozen
@@ -112,25 +116,32 @@ def _bad(index: int, bad: Bad) -> Trouble:
     return Trouble(index, "unreadable", bad.code, bad.read, bad.expected, f"the cell holds {bad.read}")
 
 
-def read_values(strip: Strip, entry: Parameter, decimal: Decimal | None, length_unit: str) -> Values:
-    """Read the cells of a strip.
+@frozen
+class Terms:
+    """What holds for all cells of a table.
 
-    Parameters
+    Attributes
     ----------
-    strip : Strip
-        The cells.
-    entry : Parameter
-        Their parameter.
     decimal : {".", ","} or None
-        Decimal mark of the file, where it is settled.
+        Decimal mark, where it is settled.
     length_unit : str
-        Unit that the file states for all lengths; empty for none.
+        Unit that the table states for all its lengths; empty for none.
+    mapping : Mapping
+        What the name mapping says about units, choices and tolerances.
     """
-    if strip.aspect == "class" or (entry.kind == "text"):
+
+    decimal: Decimal | None
+    length_unit: str
+    mapping: Mapping
+
+
+def read_values(strip: Strip, entry: Parameter, terms: Terms) -> Values:
+    """Read the cells of a strip; ``entry`` is their parameter."""
+    if entry.kind == "text":
         return _read_texts(strip)
     if entry.kind == "choice":
-        return _read_choices(strip, entry)
-    return _Quantities(strip, entry, decimal, length_unit).read()
+        return _read_choices(strip, entry, terms.mapping.choices.get(entry.name))
+    return _Quantities(strip, entry, terms.decimal, terms).read()
 
 
 def _read_texts(strip: Strip) -> Values:
@@ -145,12 +156,12 @@ def _read_texts(strip: Strip) -> Values:
     return result
 
 
-def _read_choices(strip: Strip, entry: Parameter) -> Values:
+def _read_choices(strip: Strip, entry: Parameter, more: dict[str, str] | None) -> Values:
     distinct, codes, others = _distinct(strip.cells)
     table = np.full(len(distinct), np.nan)
     wrong: dict[int, Trouble] = {}
     for index, text in enumerate(distinct):
-        word = read_choice(entry.name, text)
+        word = read_choice(entry.name, text, more)
         if isinstance(word, ReadError):
             if word.code != "empty":
                 wrong[index] = _trouble(word)
@@ -163,7 +174,7 @@ def _read_choices(strip: Strip, entry: Parameter) -> Values:
             result.troubles.append(_bad(index, cell))
             continue
         text = ("yes" if cell else "no") if isinstance(cell, bool) else cell_text(cell)
-        word = read_choice(entry.name, text)
+        word = read_choice(entry.name, text, more)
         if isinstance(word, ReadError):
             result.troubles.append(_at(_trouble(word), index))
         else:
@@ -178,7 +189,7 @@ class _Quantities:
     strip: Strip
     entry: Parameter
     decimal: Decimal | None
-    length_unit: str
+    terms: Terms
     unit: str = ""
     factor: float = 1.0
     offset: float = 0.0
@@ -186,7 +197,10 @@ class _Quantities:
     limits_only: set[int] = field(factory=set)
 
     def read(self) -> Values:
+        """The values of the strip."""
         strip = self.strip
+        if (plain := self._plain_column()) is not None:
+            return plain
         distinct, codes, others = _distinct(strip.cells)
         size = len(strip.cells)
         result = Values(np.full(size, np.nan))
@@ -198,7 +212,15 @@ class _Quantities:
             result.troubles.extend(_bad(index, cell) for index, cell in others if isinstance(cell, Bad))
             return result
         result.factor = self.factor
-        numbers, errors = read_numbers(distinct, self.decimal)
+        if strip.aspect == "tolerance":
+            # a lone number here is half or the whole band; only the tolerance reader may say
+            others = [(i, cell) for i, cell in others if isinstance(cell, Bad)]
+            texts = [cell_text(cell) if not isinstance(cell, Bad) else "" for cell in strip.cells.tolist()]
+            distinct, codes, _ = _distinct(object_column(texts))
+            numbers = np.full(len(distinct), np.nan)
+            errors = {i: _LATER for i, text in enumerate(distinct) if text}
+        else:
+            numbers, errors = read_numbers(distinct, self.decimal)
         table = self._convert(numbers)
         lower, upper = np.full(len(distinct), np.nan), np.full(len(distinct), np.nan)
         words = np.full(len(distinct), "", dtype=object)
@@ -243,6 +265,37 @@ class _Quantities:
         self._say_assumed_unit(result)
         return result
 
+    def _plain_column(self) -> Values | None:
+        """A long column of plain decimals with a settled unit, converted as a whole; None for any other."""
+        cells = self.strip.cells.tolist()
+        if (
+            len(cells) < 1000
+            or self.strip.aspect == "tolerance"
+            or self.decimal is None
+            or set(map(type, cells)) != {str}
+        ):
+            return None
+        joined = "\n".join(cells)
+        if not joined.isascii():
+            return None
+        if joined.encode().translate(None, b"0123456789+-\n" + self.decimal.encode()):
+            return None
+        if self._settle_unit() is not None or self.unit_missing:
+            return None
+        column = self.strip.cells
+        if "" in cells:
+            column = np.where(column == "", "nan", column)
+        if self.decimal == ",":
+            column = np.array(joined.replace(",", ".").split("\n"), dtype=object)
+            column[column == ""] = "nan"
+        try:
+            numbers = column.astype(np.float64)
+        except ValueError:
+            return None
+        result = Values(self._convert(numbers), factor=self.factor)
+        self._say_assumed_unit(result)
+        return result
+
     def _convert(self, numbers: Floats) -> Floats:
         """Numbers of the strip's unit in the canonical one, without the last-digit noise of the conversion."""
         if self.factor == 1.0 and self.offset == 0.0:
@@ -256,7 +309,7 @@ class _Quantities:
     def _settle_unit(self) -> ReadError | None:
         """Choose the unit of the strip; an error where the table states one that does not fit."""
         entry = self.entry
-        self.unit = self.strip.unit.strip()
+        self.unit = self.terms.mapping.unit(self.strip.unit.strip())
         deviation = self.strip.aspect in ("upper", "lower", "tolerance")
         if self.unit:
             found = factor_to(entry.unit, self.unit)
@@ -269,17 +322,17 @@ class _Quantities:
         if entry.unit == "1" or self.strip.own_unit:
             return None
         if dimension_of(entry.unit) == "length":
-            if not self.length_unit:
+            if not self.terms.length_unit:
                 self.unit_missing = True
                 return None
-            found = factor_to(entry.unit, self.length_unit)
+            found = factor_to(entry.unit, self.terms.length_unit)
             if isinstance(found, ReadError):
                 return found
             if entry.unit == "um":
                 # a title block that says "mm" speaks of sizes, not of roughness or clearance
                 self.unit_missing = True
                 return None
-            self.unit = self.length_unit
+            self.unit = self.terms.length_unit
             self.factor, self.offset = found
         return None
 
@@ -324,7 +377,8 @@ class _Quantities:
         if error.code in ("too-long", *_MISSING):
             return False, _trouble(error)
         number, unit = split_quantity(text)
-        if unit:
+        unit = self.terms.mapping.unit(unit)
+        if unit and self.strip.aspect != "tolerance":
             values, wrong = read_numbers([number], self.decimal)
             if not wrong and not np.isnan(values[0]):
                 found = factor_to(self.entry.unit, unit)
@@ -343,7 +397,7 @@ class _Quantities:
         entry, aspect = self.entry, self.strip.aspect
         unit = self.unit or (entry.unit if self.strip.own_unit else "")
         if aspect == "tolerance":
-            size = read_deviation_pair(text, unit, self.decimal)
+            size = read_deviation_pair(text, unit, self.decimal, half_width=self.terms.mapping.half_width)
         else:
             size = read_size(text, unit, self.decimal, ranges=entry.unit in ("um", "N", "N/mm") or aspect != "value")
         if isinstance(size, ReadError):
@@ -362,7 +416,7 @@ class _Quantities:
         if size.kind in ("thread", "chamfer") or (size.kind == "radius" and entry.name.endswith("diameter")):
             said = f"“{shown(text)}” is a {size.kind}, not the size that is wanted"
             return carried, Trouble(-1, "unreadable", "wrong-feature", text, expected, said)
-        if entry.kind == "number" or aspect not in ("value", "nominal", "tolerance"):
+        if entry.kind == "number" or aspect not in ("value", "tolerance"):
             return carried, self._plain_number(size, text, index, table, factor, offset)
         if size.nominal is not None:
             table[index] = tidy(size.nominal * factor + offset)

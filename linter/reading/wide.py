@@ -8,7 +8,7 @@ import numpy as np
 from attrs import define, field
 from numpy.typing import NDArray
 
-from linter.reading.blocks import Block, Found, Strip
+from linter.reading.blocks import Block, Found, Strip, filled_down
 from linter.reading.grids import Bad, Grid, cell_text, is_blank
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import visible
@@ -18,7 +18,7 @@ from linter.vocabulary import parameter
 
 _COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
 _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
-_JOINABLE = {"UPPER": "upper", "LOWER": "lower", "CLASS": "class", "TOLERANCE": "tolerance"}
+JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
 @define(eq=False)
@@ -82,13 +82,25 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     labels = heading_labels(grid, rows)
     headings = [words.heading(label) if label else None for label in labels]
     named = [h for h in headings if h is not None]
-    if not named:
+    if not names_a_table([label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]):
         return None
     if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
         return None
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def _no_data(cell: Any) -> bool:
+    """Whether a cell can begin a row that holds no data."""
+    if type(cell) is not str:
+        return False
+    return not cell.strip() or _COMMENT.match(cell) is not None or _FOOTER.match(cell) is not None
+
+
+def names_a_table(named: Sequence[str]) -> bool:
+    """Whether the words of a row that name parameters make it a heading; lone letters may be values (station B)."""
+    return len(named) >= 2 and (len(named) >= 3 or all(len(word) > 1 for word in named))
 
 
 def is_units_row(grid: Grid, row: int) -> bool:
@@ -107,8 +119,8 @@ def is_units_row(grid: Grid, row: int) -> bool:
     return units > 0
 
 
-def read_wide(table: WideTable, words: Words, found: Found, length_unit: str) -> Block:
-    """Rows below a heading as a block; what is not recognised goes to ``found``."""
+def read_wide(table: WideTable, words: Words, found: Found, length_unit: str, machine: str = "") -> Block:
+    """Rows below a heading as a block; ``machine`` is what the title block names, where no column names machines."""
     grid = table.grid
     first = table.bottom + 1
     units: list[str] = [""] * grid.width
@@ -117,7 +129,7 @@ def read_wide(table: WideTable, words: Words, found: Found, length_unit: str) ->
         units = ["" if known_unit(unit) is None else unit for unit in units]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
-    return _Rows(table, words, found, length_unit, first, units).read()
+    return _Rows(table, words, found, length_unit, machine, first, units).read()
 
 
 @define(eq=False)
@@ -126,18 +138,21 @@ class _Rows:
     words: Words
     found: Found
     length_unit: str
+    machine: str
     first: int
     units: list[str]
+    _units_of: list[Heading | None] = field(factory=list, init=False)
 
     def read(self) -> Block:
         grid, table = self.table.grid, self.table
         headings = self._headings()
+        self._units_of = [h if h is not None and h.aspect == "unit" else None for h in headings]
         machine_at = next((c for c, h in enumerate(headings) if h and h.parameter == "machine"), None)
         station_at = next((c for c, h in enumerate(headings) if h and h.parameter == "station"), None)
         rows = self._data_rows(machine_at, station_at)
-        machines = self._keys(rows, machine_at)
+        machines = self._keys(rows, machine_at) if machine_at is not None else [self.machine] * len(rows)
         machines = self._fill_machines(rows, machines, machine_at)
-        stations = self._keys(rows, station_at)
+        stations = [self.words.station(text) if text else "" for text in self._keys(rows, station_at)]
         by_heading = [h.station for h in headings if h and h.station]
         levels = {parameter(h.parameter).level for h in headings if h and h.parameter not in ("machine", "station")}
         if station_at is None and not by_heading and "station" in levels and len(rows):
@@ -158,8 +173,17 @@ class _Rows:
                     block.machines.extend(machines)
                     block.stations.extend([heading.station] * count)
                 base = base + extra[heading.station]
+            if heading.aspect == "unit":
+                continue
             self._add(block, column, heading, label, rows, base)
         return block
+
+    def _unit_column(self, heading: Heading) -> int | None:
+        """Column that states the unit of each row for a parameter."""
+        for column, other in enumerate(self._units_of):
+            if other is not None and (other.parameter, other.station) == (heading.parameter, heading.station):
+                return column
+        return None
 
     def _headings(self) -> list[Heading | None]:
         """Headings with units from the units row; tolerance columns joined to the size on their left."""
@@ -168,7 +192,7 @@ class _Rows:
         for column, heading in enumerate(self.table.headings):
             label = self.table.labels[column]
             if heading is None and label and size is not None:
-                aspect = _JOINABLE.get(self.words.group(label), "")
+                aspect = JOINABLE.get(self.words.group(label), "")
                 if aspect:
                     heading = Heading(size.parameter, size.station, size.unit, aspect, size.own_unit)
             elif heading is not None:
@@ -188,10 +212,7 @@ class _Rows:
         suspects: set[int] = set()
         for column in {key, 0}:
             cells = grid.columns[column][self.first :].tolist()
-            suspects.update(
-                i for i, cell in enumerate(cells)
-                if cell is None or cell == "" or (type(cell) is str and (not cell.strip() or _COMMENT.match(cell) or _FOOTER.match(cell)))
-            )  # fmt: skip
+            suspects.update(index for index, cell in enumerate(cells) if not cell or _no_data(cell))
         for index in suspects:
             row = self.first + index
             filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
@@ -238,14 +259,7 @@ class _Rows:
             current = machine or current
             filled.append(current)
         if carried:
-            place = grid.place(carried[0], column)
-            message = (
-                f"{place}: the machine is blank in {len(carried)} row{'s' * (len(carried) > 1)}; "
-                f"the machine named above is taken; expected the machine in every row."
-            )
-            self.found.problems.append(
-                Problem("assumption", None, "machine", place, "", "the machine in every row", message, "filled-down")
-            )
+            self.found.problems.append(filled_down(grid.place(carried[0], column), len(carried), "row"))
         return filled
 
     def _unused(self, column: int, rows: NDArray[np.intp]) -> None:
@@ -259,7 +273,7 @@ class _Rows:
             return
         shown = ", ".join(visible(text, 40) for text in samples[:3]) + (f", … ({count} cells)" if count > 3 else "")
         at = table.bottom if label else int(rows[0]) if len(rows) else table.bottom
-        reason = "the heading is not recognised" if label else "the column has no heading"
+        reason = self.words.why(label) if label else "the column has no heading"
         self.found.unused.append(Unused(label, shown, grid.place(at, column), reason))
 
     def _add(
@@ -276,6 +290,9 @@ class _Rows:
         columns = np.full(len(rows), grid.first_column + column, dtype=np.int32)
         formats = {r: f for (r, c), f in grid.formats.items() if c == column} if grid.formats else {}
         by_unit: dict[str, list[int]] = {}
+        unit_at = self._unit_column(heading)
+        if unit_at is not None and not heading.unit:
+            formats = {row: grid.text(row, unit_at) for row in rows.tolist() if grid.text(row, unit_at)}
         for index, row in enumerate(rows.tolist()) if formats else ():
             if row in formats and not heading.unit:
                 by_unit.setdefault(formats[row], []).append(index)
@@ -326,7 +343,11 @@ class _Rows:
         cells = cells.copy()
         cells[stars] = plain[0]
         place = self.table.grid.place(int(rows[stars[0]]), column)
-        message = f"{place}: * in {len(stars)} cell{'s' * (len(stars) > 1)} of this column; the value {visible(cell_text(plain[0]), 40)} of the first row is taken; expected a value."
+        generic = visible(cell_text(plain[0]), 40)
+        message = (
+            f"{place}: * in {len(stars)} cell{'s' * (len(stars) > 1)} of this column; the value {generic} of the "
+            "first row is taken; expected a value."
+        )
         self.found.problems.append(
             Problem("assumption", None, heading.parameter, place, "*", "a value", message, "inherited")
         )

@@ -170,9 +170,8 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
                 continue
             for what, hidden in (("row", extent.hidden_rows), ("column", extent.hidden_columns)):
                 if hidden:
-                    notes.append(
-                        f"sheet {visible(sheet.title)} has {len(hidden)} hidden {what}{'s' * (len(hidden) > 1)}; read too"
-                    )
+                    many = "s" * (len(hidden) > 1)
+                    notes.append(f"sheet {visible(sheet.title)} has {len(hidden)} hidden {what}{many}; read too")
             grids.append(grid)
         book.close()
     except InputError:

@@ -1,0 +1,72 @@
+"""Equation text files: ``"name"= value unit 'comment``, one per line."""
+
+import re
+
+import numpy as np
+
+from linter.reading.blocks import object_column
+from linter.reading.csv_text import LONGEST_CELL
+from linter.reading.grids import Bad, Grid
+from linter.reading.intake import Source, to_utf8
+
+MOST_LINES = 100_000
+_START = re.compile(rb'\s*"(?:[^"\n]|"")*"\s*=')
+
+
+def is_equations(source: Source, declared_encoding: str = "") -> bool:
+    """Whether most lines of a text are a quoted name and an equals sign."""
+    data, _ = to_utf8(source, declared_encoding)
+    lines = [line for line in data[: 2**18].split(b"\n") if line.strip()]
+    return bool(lines) and 2 * sum(1 for line in lines if _START.match(line)) >= len(lines)
+
+
+def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[str, ...]]:
+    """Names, values and comments of an equation file as three columns without a header.
+
+    A line is cut at the first equals sign outside quotes; what stands behind an apostrophe that no digit precedes is
+    its comment. Expressions are kept as text and never evaluated.
+
+    Raises
+    ------
+    InputError
+        If the text is not valid in its encoding or has too many lines.
+    """
+    data, encoding = to_utf8(source, declared_encoding)
+    lines = data.decode("utf-8").split("\n")
+    if len(lines) > MOST_LINES:
+        raise source.refuse("too-many-cells", f"{len(lines)} lines of equations", f"at most {MOST_LINES}")
+    cut = [cut_line(line) for line in lines]
+    columns = [object_column([_bounded(parts[index]) for parts in cut]) for index in range(3)]
+    return Grid(source.file, None, columns, np.arange(1, len(lines) + 1, dtype=np.int32)), (f"encoding {encoding}",)
+
+
+def _bounded(text: str) -> str | Bad:
+    if len(text) > LONGEST_CELL:
+        return Bad("too-long", f"{text[:40]}… ({len(text)} characters)", f"at most {LONGEST_CELL} characters")
+    return text
+
+
+def cut_line(line: str) -> tuple[str, str, str]:
+    """Name, value and comment of one line; a line without an equals sign is all comment."""
+    quoted = False
+    equals = comment = -1
+    for index, sign in enumerate(line):
+        if sign == '"':
+            # behind the equals sign a quotation mark after a digit is an inch sign
+            if not (equals >= 0 and not quoted and line[index - 1].isdigit()):
+                quoted = not quoted
+        elif quoted:
+            continue
+        elif sign == "=" and equals < 0:
+            equals = index
+        elif sign == "'" and not (index and line[index - 1].isdigit() and line[index + 1 : index + 4].isdigit()):
+            comment = index
+            break
+    end = comment if comment >= 0 else len(line)
+    note = line[end + 1 :].strip() if comment >= 0 else ""
+    if equals < 0 or equals > end:
+        return "", "", line.strip()
+    name = line[:equals].strip()
+    if len(name) >= 2 and name[0] == name[-1] == '"':
+        name = name[1:-1].replace('""', '"')
+    return name.strip(), line[equals + 1 : end].strip(), note

@@ -1,0 +1,92 @@
+"""The block above a table: drawing number, revision, machine and units as label and value, beside or in one cell."""
+
+import re
+
+from attrs import define, field
+
+from linter.reading.grids import Grid, is_blank
+from linter.reading.headings import Heading, Words
+from linter.reading.units import known_unit
+from linter.stations import Unused
+
+_UNITS_SENTENCE = re.compile(
+    r"(?:all\s+)?(?:dimensions|lengths|sizes|units|ma(?:ß|ss)e|alle\s+ma(?:ß|ss)e|cotes|cotas|quote|размеры|単位|单位)\s*"
+    r"(?:are\s+)?(?:in|en|в|:|：|\[|\()?\s*[:：]?\s*(mm|cm|m|inch|inches|in|µm|um|\")[\])]?\.?",
+    re.IGNORECASE,
+)
+
+
+@define(eq=False)
+class Title:
+    """What stands above a table and holds for all of it.
+
+    Attributes
+    ----------
+    machine, length_unit : str
+        Machine and unit of lengths, empty where not stated.
+    cells : list of (Heading, label, row, column)
+        Values of machine parameters in the grid.
+    """
+
+    machine: str = ""
+    length_unit: str = ""
+    cells: list[tuple[Heading, str, Grid, int, int]] = field(factory=list)
+
+
+def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
+    """Read label and value pairs of a title block; what is not understood goes to ``unused``."""
+    title = Title()
+    for row in range(grid.height):
+        filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+        taken: set[int] = set()
+        for index, column in enumerate(filled):
+            if column in taken:
+                continue
+            text = grid.text(row, column)
+            right = filled[index + 1] if index + 1 < len(filled) else None
+            if _take(title, grid, words, row, column, text, right):
+                taken.add(column)
+                if right is not None and not _inline(text):
+                    taken.add(right)
+                continue
+            unused.append(
+                Unused("above the table", text, grid.place(row, column), "no label of the table's head is known here")
+            )
+            taken.add(column)
+    return title
+
+
+def _inline(text: str) -> bool:
+    """Whether a cell holds label and value both."""
+    _, colon, value = text.partition(":")
+    return bool(colon and value.strip()) or _UNITS_SENTENCE.fullmatch(text) is not None
+
+
+def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None) -> bool:
+    """Take one label with its value; false where it is none."""
+    if sentence := _UNITS_SENTENCE.fullmatch(text):
+        title.length_unit = sentence.group(1)
+        return True
+    label, colon, value = (part.strip() for part in text.partition(":"))
+    inline = bool(colon and value)
+    value_text = value if inline else grid.text(row, right) if right is not None else ""
+    if words.group(label) == "UNIT":
+        unit = known_unit(value_text)
+        if unit is None or unit.dimension != "length":
+            return False
+        title.length_unit = value_text
+        return True
+    heading = words.heading(label)
+    if heading is None or heading.entry.level != "machine" or heading.station or not value_text:
+        return False
+    if not inline and right is not None and words.heading(value_text) is not None and len(value_text) > 2:
+        return False
+    if heading.parameter == "machine":
+        title.machine = value_text
+    if inline:
+        # the cell is kept as it stands; its label is cut off where it is read
+        grid.columns[column][row] = value
+        title.cells.append((heading, label, grid, row, column))
+    elif right is not None:
+        title.cells.append((heading, label, grid, row, right))
+    return True
