@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from linter.findings import SEVERITIES, ReviewResult
 from linter.report.drawings.half_section import half_section, not_stated
-from linter.report.pages import MEANING, label, place_name, report_of, value_of
+from linter.report.pages import DETAILS, LARGEST, MEANING, label, place_name, report_of, value_of
 from linter.report.pictures import marked, picture
 from linter.report.visible import visible
 from linter.rulebook import Rulebook
@@ -36,7 +36,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=False,
     )
-    made.filters.update(words=words_of, label=label, unit=unit_text, plural=_plural)
+    made.filters.update(words=words_of, label=label, unit=unit_text, plural=_plural, sentence=_sentence)
     made.globals.update(
         quantity=quantity_text,
         number=number_text,
@@ -55,6 +55,11 @@ def environment() -> Environment:
 
 def _plural(count: int, word: str, many: str = "") -> str:
     return f"{number_text(float(count))} {word if count == 1 else many or word + 's'}"
+
+
+def _sentence(text: str) -> str:
+    """The text with a full stop, where it has none of its own."""
+    return text if text.endswith((".", "!", "?", ":", "…")) or not text else f"{text}."
 
 
 @cache
@@ -86,10 +91,19 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
     str
         HTML that can be encoded as UTF-8.
     """
-    return environment().get_template("report.html.j2").render(
-        result=result,
-        rulebook=rulebook,
-        report=report_of(result, rulebook),
-        date=date,
-        picture=lambda item: picture(item, rulebook),
-    )  # fmt: skip
+    template = environment().get_template("report.html.j2")
+    found = result.outcomes["finding"] + result.outcomes["conceded"]
+    text = ""
+    for detail, most in DETAILS.items():
+        if most is not None and found > most:
+            continue
+        text = template.render(
+            result=result,
+            rulebook=rulebook,
+            report=report_of(result, rulebook, detail),
+            date=date,
+            picture=lambda item: picture(item, rulebook),
+        )
+        if len(text.encode("utf-8")) <= LARGEST:
+            break
+    return text

@@ -9,8 +9,8 @@ from linter.rulebook import Rulebook
 from linter.vocabulary import vocabulary
 from linter.wording import quantity_text, words_of
 
-FEW_FINDINGS = 120
-MANY_FINDINGS = 700
+DETAILS = {"full": 250, "lean": 1200, "brief": None}
+LARGEST = 4_900_000
 SHOWN_PLACES = 6
 
 MEANING = {
@@ -104,8 +104,9 @@ class ReadTable:
 class Report:
     """Everything the templates ask for.
 
-    ``detail`` is ``full``, ``lean`` (drawings and working for critical and major findings only, the reasons of a clause
-    once at the end) or ``brief`` (findings as tables).
+    ``detail`` is a key of :data:`DETAILS`: ``full``; ``lean``, with drawings and working for critical and major
+    findings only and the reasons of a clause once at the end; ``brief``, with findings as tables and without drawings.
+    A table with more findings than the figure there, or a report above :data:`LARGEST` bytes, takes the next one.
     """
 
     detail: str
@@ -121,7 +122,7 @@ class Report:
     by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
 
 
-def report_of(result: ReviewResult, rulebook: Rulebook) -> Report:
+def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
     """Group a result for the report.
 
     Parameters
@@ -130,6 +131,8 @@ def report_of(result: ReviewResult, rulebook: Rulebook) -> Report:
         As reviewed.
     rulebook : Rulebook
         The one it was reviewed with.
+    detail : str
+        A key of :data:`DETAILS`.
     """
     numbered, machines = _machines(result)
     used = dict.fromkeys(n.item.clause for n in numbered) if numbered else {}
@@ -137,9 +140,8 @@ def report_of(result: ReviewResult, rulebook: Rulebook) -> Report:
     keys = dict.fromkeys(s for c in clauses if c in rulebook.clauses for s in _sources(rulebook, c))
     keys.update(dict.fromkeys(s for a in result.assessments for s in a.sources))
     ordered = [k for k in rulebook.sources if k in keys]
-    count = len(numbered)
     return Report(
-        detail="full" if count <= FEW_FINDINGS else "lean" if count <= MANY_FINDINGS else "brief",
+        detail=detail,
         machines=machines,
         findings=numbered,
         wanted=_wanted(result),

@@ -385,10 +385,12 @@ def wide(sample: ReviewResult) -> Callable[[int], ReviewResult]:
     def build(machines: int) -> ReviewResult:
         names = [f"machine {n:04d}" for n in range(machines)]
         pick = [i for i in sample.assessments if i.machine == "blower"]
+        text = "The shoulder of 11.2 mm lies between 10.9 mm and 11.6 mm, as the ring's chamfer and its land ask for."
+        met = [_item("shoulder.fillet", "", s, "met", None, text) for s in "AB" for _ in range(30)]
         return evolve(
             sample,
             machines=tuple(MachineRecord(n, "DE-210", "C", ("A", "B")) for n in names),
-            assessments=tuple(evolve(i, machine=n) for n in names for i in pick),
+            assessments=tuple(evolve(i, machine=n) for n in names for i in (*pick, *met)),
             stations=tuple(StationRecord(n, s, VALUES) for n in names for s in ("A", "B")),
             understood=tuple(
                 ReadCell(n, s, p, Place(FILE, "Seats", f"D{k + 10}"), "4 h5", "4 h5 (0/−0.005) mm")

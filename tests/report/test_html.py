@@ -11,7 +11,7 @@ from linter.report.visible import visible
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
 
 
-@pytest.fixture(params=["sample", "hostile", "nothing", "lean"])
+@pytest.fixture(params=["sample", "hostile", "nothing", "lean", "brief"])
 def page(request, sample, hostile, wide, rulebook):
     result = {
         "sample": sample,
@@ -20,6 +20,7 @@ def page(request, sample, hostile, wide, rulebook):
             sample, assessments=(), understood=(), unrecognised=(), stations=(), concessions=(), notes=()
         ),
         "lean": wide(30),
+        "brief": wide(140),
     }[request.param]
     return html_text(result, rulebook)
 
@@ -117,7 +118,17 @@ def test_open_gate_is_not_called_an_approval(sample, rulebook, strict):
     assert "A review that finds nothing is not an approval" in text
 
 
-def test_two_hundred_stations_stay_below_5_mb(wide, rulebook):
-    text = html_text(wide(100), rulebook)
+def test_two_hundred_stations_stay_below_5_mb_and_lose_no_finding(wide, rulebook, strict):
+    result = wide(100)
+    text = html_text(result, rulebook)
     assert len(text.encode("utf-8")) < 5_000_000
-    assert text.count('<article class="finding') + text.count("<tr") > 900
+    found = result.outcomes["finding"] + result.outcomes["conceded"]
+    assert [i for i in strict(text).ids if i[0] == "f"] == [f"f{n}" for n in range(1, found + 1)]
+    assert "make this a long report" in text
+
+
+def test_a_long_report_keeps_each_finding_with_its_change(wide, rulebook, strict):
+    result = wide(140)
+    text = "".join(strict(html_text(result, rulebook)).text)
+    assert "findings are shown as tables" in text
+    assert text.count("h5 → k5 (checked)") == sum(a.clause == "fit.shaft-class" for a in result.assessments)
