@@ -178,6 +178,8 @@ class _Teller:
             return quantity_text(float("nan") if values is None else float(values[row]), result.unit)
         if name in result.facts:
             fact = result.facts[name]
+            if callable(fact):
+                return str(fact(row))
             if isinstance(fact, tuple):
                 return quantity_text(float(fact[0][row]), fact[1])
             return str(fact[row])

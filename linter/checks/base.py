@@ -80,8 +80,9 @@ class Result:
         From inputs to result.
     variant : object array of str or None
         Which of the clause's messages a row takes; empty for the plain one.
-    facts : dict of str to array
-        Further values for messages: float arrays (``name`` to (values, unit)) or object arrays of text.
+    facts : dict of str to array, (array, unit) or function
+        Further values for messages: float arrays with their unit, object arrays of text, or a function from a row to its
+        text. Text that is composed row by row takes the function, so that only the rows a report shows are composed.
     assumed : sequence of Assumes
         Values that stood in for absent ones, besides the vocabulary's own defaults.
     """
@@ -96,7 +97,7 @@ class Result:
     missing: Mapping[str, Bools] = field(factory=dict)
     working: Sequence[Working] = ()
     variant: NDArray[Any] | None = None
-    facts: Mapping[str, NDArray[Any] | tuple[Floats, str]] = field(factory=dict)
+    facts: Mapping[str, NDArray[Any] | tuple[Floats, str] | Callable[[int], str]] = field(factory=dict)
     assumed: Sequence[Assumes] = ()
 
 
