@@ -35,6 +35,23 @@ _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 _BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
+# Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
+_CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
+_CAMEL_UNITS = {
+    "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
+    "Gmm": "g.mm", "Percent": "%", "Hours": "h",
+}  # fmt: skip
+_TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
+# Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
+_IS_LARGEST = (
+    "_runout",
+    "_cylindricity",
+    "_roughness",
+    "_fillet_radius",
+    "coaxiality_of_bores",
+    "coaxiality_of_shaft_seats",
+)
+_IS_SMALLEST = ("ring_chamfer",)
 _LETTER_STATION = re.compile(r"[A-Z]|[1-9][0-9]?")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
@@ -201,6 +218,8 @@ class Names:
         """A heading and its unit; units that the mapping translates count in brackets."""
         if (bracket := _BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
             return bracket[1], self.mapping.unit(bracket[2])
+        if camel := _CAMEL_UNIT.fullmatch(text):
+            return camel[1], _CAMEL_UNITS[camel[2]]
         return split_heading_unit(text)
 
     def _look(self, text: str) -> Match | str:
@@ -233,7 +252,9 @@ class Names:
         mapped = self.mapping.find(text)
         if mapped is not None and mapped.parameter:
             return Match(mapped.parameter, mapped.station, mapped.unit, mapped.aspect, mapped=True)
-        found = headings.exact.get(text) or headings.words.get(word_key(text), ())
+        found = headings.exact.get(text, ())
+        for key in () if found else _spelled_out(word_key(text)):
+            found = found or headings.words.get(key, ())
         if len(found) > 1:
             reasons.append(f"it can mean {' or '.join(found)}")
         return Match(found[0]) if len(found) == 1 else None
@@ -254,7 +275,16 @@ class Names:
                 if match := self._peel(rest, done | {"aspect"}, reasons):
                     if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
                         return evolve(match, aspect=aspect)
+                    if match.parameter.endswith({"max": _IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
+                        return match
                     reasons.append(f"{match.parameter} carries no tolerance, and the name asks for its {aspect}")
+        if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):
+            match = self._peel(letter[1], done | {"unit"}, [])
+            if match and parameter(match.parameter).unit == "degC":
+                if parameter(match.parameter).level == "machine":
+                    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]])
+                reasons.append(f"{letter[2]} behind {match.parameter} can be a station or a unit of temperature")
+                return None
         if "station" not in done:
             return self._without_station(text, done | {"station"}, reasons)
         return None
@@ -293,6 +323,15 @@ class Names:
                 continue
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
+
+
+def _spelled_out(key: str) -> tuple[str, ...]:
+    """A word key, and what it says where it writes diameter in short (``shaft dia``, ``Kugel-Ø``)."""
+    last = key.rpartition(" ")[2]
+    if last not in ("dia", "diam", "ø"):
+        return (key,)
+    rest = key[: -len(last)].rstrip()
+    return key, f"{rest} diameter", f"{rest}durchmesser"
 
 
 def _unit_trouble(match: Match, unit: str) -> str:

@@ -29,7 +29,7 @@ _SHORT = {
     "dia": "diameter", "diam": "diameter", "ø": "diameter", "brg": "bearing", "hsg": "housing", "hous": "housing",
     "temp": "temperature", "rad": "radius", "len": "length", "lg": "length", "tol": "tolerance", "cyl": "cylindricity",
     "rough": "roughness", "ro": "runout", "vel": "speed", "spd": "speed", "mat": "material", "matl": "material",
-    "lub": "lubrication", "shldr": "shoulder", "sh": "shoulder", "sft": "shaft", "qty": "count",
+    "lub": "lubrication", "shldr": "shoulder", "sh": "shoulder", "sft": "shaft", "shft": "shaft", "qty": "count",
     "wellen": "welle", "ax": "axial", "no": "number", "dwg": "drawing", "visc": "viscosity", "freq": "speed",
 }  # fmt: skip
 _WORD = re.compile(r"[^\W_]+")

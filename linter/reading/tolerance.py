@@ -118,9 +118,11 @@ _THREAD = re.compile(
     r"(?:M|G|UNC|UNF|Tr) ?\d+(?:[.,]\d+)?(?: ?x ?\d+(?:[.,]\d+)?)?(?:[ -]+\d[A-Ha-h]{1,2})?|\d[GHgh]|[123][AB]"
 )
 _GENERAL = re.compile(
-    r"(?:(?:DIN |EN )*ISO ?(?:2768|22081)(?:[- ]?[0-9a-zA-Z]+)*|DIN ?7168[ -]?[a-z]*|JIS ?B ?0405[ -]?[a-z]*"
-    r"|GB/T ?1804[ -]?[a-z]*"
-    r"|untoleranced|general(?: tolerance)?|Allgemeintoleranz|Freimaß|[fmcv][HKL]?|未注公差|普通公差)"
+    r"(?:(?:DIN |EN ){0,2}ISO ?(?:2768|22081)(?:[- ]{0,3}[0-9a-zA-Z]{1,4}){0,3}"
+    r"|DIN ?7168[ -]?[a-z]{0,6}"
+    r"|JIS ?B ?0405[ -]?[a-z]{0,3}|GB/T ?1804[ -]?[a-z]{0,3}"
+    r"|untoleranced|general(?: tolerance)?|Allgemeintoleranz|Freimaß"
+    r"|[fmcv][HKL]?|未注公差|普通公差)"
 )
 _GENERAL_TAIL = re.compile(r"(.*[\d.,)])[ ,;(]+(" + _GENERAL.pattern + r")\)?")
 _SPACED = re.compile(r"([1-9]\d{0,2})((?: \d{3})+)(?![\d])")

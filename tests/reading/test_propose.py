@@ -20,7 +20,7 @@ def best(word: str) -> Candidate:
     ("word", "parameter"),
     [
         ("Brg bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
-        ("Shaft seat diam", "shaft_seat_diameter"),
+        ("Shft seat diam", "shaft_seat_diameter"),
         ("Shaft shldr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
         ("内圈挡边", "inner_ring_shoulder_diameter"), ("Rundlauf Welle", "shaft_seat_runout"),
@@ -45,15 +45,15 @@ def test_a_doubtful_word_is_never_in_force() -> None:
 
 
 def test_a_unit_that_does_not_fit_counts_against_a_candidate() -> None:
-    assert best("Shaft seat diam [mm]").confidence > max(
-        (c.confidence for p in propose(["Shaft seat diam [kg]"], NAMES) for c in p.candidates), default=0.0
+    assert best("Shft seat diam [mm]").confidence > max(
+        (c.confidence for p in propose(["Shft seat diam [kg]"], NAMES) for c in p.candidates), default=0.0
     )
 
 
 def test_aspect_station_and_unit_are_carried_into_the_mapping() -> None:
-    text = proposal_toml(propose(["Shaft seat diam A upper [µm]"], NAMES), "table.csv")
+    text = proposal_toml(propose(["Shft seat diam A upper [µm]"], NAMES), "table.csv")
     names = Names(parse_mapping(tomllib.loads(text), "proposal"))
-    assert names.find("Shaft seat diam A upper [µm]") == Match("shaft_seat_diameter", "A", "µm", "upper", mapped=True)
+    assert names.find("Shft seat diam A upper [µm]") == Match("shaft_seat_diameter", "A", "µm", "upper", mapped=True)
 
 
 def test_every_candidate_stands_in_the_text() -> None:

@@ -303,3 +303,17 @@ def test_classes_written_are_read(nominal: float, letters: str, grade: int, betw
 def test_any_text_gives_a_size_or_an_error(text: str, ranges: bool, unit: str | None) -> None:
     assert isinstance(read_size(text, unit, None, ranges=ranges), (Size, ReadError))
     assert isinstance(read_deviation_pair(text, unit, "."), (Size, ReadError))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "ISO 2768" + "a" * 190 + "!", "ISO 2768" + "-a" * 95 + "!", "7.5 " * 49 + "ISO 2768", "(" * 200,
+        "+" * 200, "1" * 199 + "x",
+        "1,1" * 66 + "x", "1 " * 99 + "x", "±" * 200, "R" * 200, "Ø " * 100, "D=" * 100, "M8x" * 66, "h5" * 100,
+        "max " * 50,
+    ],
+)  # fmt: skip
+def test_a_hostile_text_of_full_length_is_refused_like_any_other(text: str) -> None:
+    assert isinstance(read_size(text, "mm"), ReadError)
+    assert isinstance(read_deviation_pair(text, "mm"), ReadError)
