@@ -1,0 +1,416 @@
+"""Chapter alignment: form, run-out and roughness of the seats, and the tilt of the rings they add up to."""
+
+from collections.abc import Mapping
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.quantities import mean_diameter
+from linter.checks.seats import (
+    SIDES,
+    Columns,
+    Feature,
+    abutment_wanted,
+    by_words,
+    demand,
+    down,
+    in_range_by_words,
+    two_sides,
+    unstated,
+)
+from linter.mechanics import materials
+from linter.mechanics import shaft as beam
+from linter.mechanics.limits import it_value_or_nan
+from linter.stations import Bools, Floats
+
+BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
+FORMS = ("cylindricity", "runout", "shoulder_runout")
+ARCMIN = 60.0 * 180.0 / np.pi
+UM = 1000.0
+
+
+def _parameter(side: str, feature: str) -> str:
+    return f"{side}_{feature}" if feature == "shoulder_runout" else f"{side}_seat_{feature}"
+
+
+def _graded(table: Columns, end: str, nominal: Floats, **words: NDArray[Any]) -> Floats:
+    """Factor times IT grade of a table at each nominal [mm]; NaN where the words are in no row."""
+    found = np.full(len(nominal), np.nan)
+    for index, grade in enumerate(table[f"{end}_grade"]):
+        hit = np.ones(len(nominal), dtype=bool)
+        for name, given in words.items():
+            hit &= given == table[name][index]
+        if hit.any():
+            it = it_value_or_nan(f"{grade:g}", nominal[hit]) / 1000.0
+            found[hit] = table[f"{end}_factor"][index] * it
+    return found
+
+
+def _form_limits(view: View, table: Columns, side: str, feature: str, classes: NDArray[Any]) -> tuple[Floats, Floats]:
+    """Stricter and looser limit of one form or run-out tolerance [mm]."""
+    nominal = view.stations.number(BASIC[side])
+    words = {
+        "tolerance_class": classes,
+        "element": np.full(view.count, side, dtype=object),
+        "feature": np.full(view.count, feature, dtype=object),
+    }
+    return _graded(table, "strict", nominal, **words), _graded(table, "loose", nominal, **words)
+
+
+def stated(view: View, limits: Limits) -> Result:
+    """Form, run-out and roughness that the drawing leaves open."""
+    s = view.stations
+    classes = s.choice("tolerance_class").texts()
+    assumed_class = classes == ""
+    classes = np.where(assumed_class, "Normal", classes)
+    wanted = abutment_wanted(view)
+    features: list[Feature] = []
+    rough = np.zeros(view.count, dtype=bool)
+    for side in SIDES:
+        for feature in FORMS:
+            name = _parameter(side, feature)
+            _, loose = _form_limits(view, limits.table("form"), side, feature, classes)
+            absent = ~s.known(name)
+            if feature == "shoulder_runout":
+                absent &= wanted[side]
+            features.append(Feature(name, absent, "at most", down(loose), "mm"))
+    form = np.logical_or.reduce([feature.absent for feature in features])
+    for side in SIDES:
+        name = f"{side}_seat_roughness"
+        limit = in_range_by_words(
+            limits.table("roughness"), "low", s.number(BASIC[side]),
+            tolerance_class=classes, element=np.full(view.count, side, dtype=object),
+        )  # fmt: skip
+        features.append(Feature(name, ~s.known(name), "Ra at most", limit, "um"))
+        rough |= ~s.known(name)
+    precise = ~s.choice("tolerance_class").is_in("Normal", "P6") & s.choice("tolerance_class").known
+    raised = (demand(view) > limits["demand_speed_factor"]) | precise
+    base = np.where(form, limits["form_measure"], np.where(rough, limits["roughness_measure"], 0.0))
+    measure = np.where(base > 0, base + raised, 0.0)
+    absent_count = np.sum([feature.absent for feature in features], axis=0).astype(float)
+    return Result(
+        measure=measure,
+        observed=absent_count,
+        upper=np.zeros(view.count),
+        facts={"unstated": unstated(features)},
+        assumed=[
+            Assumes(
+                "tolerance_class", np.full(view.count, "Normal", dtype=object), "",
+                "not stated; class Normal stands in for the values to put", assumed_class & (absent_count > 0),
+            )
+        ],
+        working=[
+            Working("absent", "", "features not stated", absent_count, "1"),
+            Working("demand", "n·d_m", "speed factor that weighs them", demand(view), "mm.r/min"),
+            Working("class_used", "", "tolerance class that weighs them", classes, ""),
+        ],
+    )  # fmt: skip
+
+
+def cylindricity(view: View, limits: Limits) -> Result:
+    """Cylindricity of the seats against a fraction of the IT grade of the seat diameter."""
+    return _form(view, limits, "cylindricity")
+
+
+def seat_runout(view: View, limits: Limits) -> Result:
+    """Total radial run-out of the seats against a fraction of the IT grade of the seat diameter."""
+    return _form(view, limits, "runout")
+
+
+def shoulder_runout(view: View, limits: Limits) -> Result:
+    """Axial run-out of the abutments against the IT grade of the seat diameter."""
+    return _form(view, limits, "shoulder_runout")
+
+
+def _form(view: View, limits: Limits, feature: str) -> Result:
+    s = view.stations
+    table = limits.table("form")
+    classes = s.choice("tolerance_class").texts()
+    observed = {side: UM * s.number(_parameter(side, feature)) for side in SIDES}
+    put = {side: _form_limits(view, table, side, feature, classes) for side in SIDES}
+    bounds = {side: (UM * put[side][0], UM * put[side][1]) for side in SIDES}
+    wanted: Mapping[str, Bools] = dict.fromkeys(SIDES, np.ones(view.count, dtype=bool))
+    if feature == "shoulder_runout":
+        wanted = {side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES}
+    sides = two_sides(
+        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
+        observed=observed,
+        upper={side: bounds[side][1] for side in SIDES},
+        wanted=wanted,
+        needed={side: {_parameter(side, feature): ~np.isnan(observed[side])} for side in SIDES},
+    )
+    remark = (sides.measure > 1.0) & (sides.measure <= 2.0)
+    return Result(
+        measure=sides.measure,
+        unit="um",
+        observed=sides.observed,
+        upper=sides.upper,
+        applies=sides.applies,
+        reason="neither ring bears on a shoulder here",
+        missing=sides.missing,
+        variant=np.where(remark, sides.variant + "_remark", sides.variant),
+        facts={
+            "shaft_put": (down(put["shaft"][1]), "mm"),
+            "housing_put": (down(put["housing"][1]), "mm"),
+            "shaft_best": (down(put["shaft"][0]), "mm"),
+            "housing_best": (down(put["housing"][0]), "mm"),
+        },
+        working=[
+            Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
+            Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
+            Working("shaft_value", "t", "tolerance at the shaft", observed["shaft"], "um"),
+            Working("housing_value", "t", "tolerance at the housing", observed["housing"], "um"),
+            Working("shaft_limit", "", "limit at the shaft", bounds["shaft"][1], "um", "fraction of IT at d"),
+            Working("shaft_strict", "", "tightest, shaft", bounds["shaft"][0], "um", "fraction of IT at d"),
+            Working("housing_limit", "", "limit at the housing", bounds["housing"][1], "um", "fraction of IT at D"),
+            Working("housing_strict", "", "tightest, housing", bounds["housing"][0], "um", "fraction of IT at D"),
+        ],
+    )  # fmt: skip
+
+
+def form_within_size(view: View, limits: Limits) -> Result:
+    """Cylindricity of the seats against the size tolerance that it has to live in."""
+    s = view.stations
+    observed = {side: UM * s.number(f"{side}_seat_cylindricity") for side in SIDES}
+    sizes = {side: s.size(f"{side}_seat_diameter") for side in SIDES}
+    width = {side: UM * (sizes[side].upper - sizes[side].lower) for side in SIDES}
+    sides = two_sides(
+        measure={
+            side: ladder(observed[side], limits["share_near"] * width[side], limits["share_far"] * width[side])
+            for side in SIDES
+        },
+        observed=observed,
+        upper={side: limits["share_near"] * width[side] for side in SIDES},
+        wanted=dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)),
+        needed={
+            side: {
+                f"{side}_seat_cylindricity": ~np.isnan(observed[side]),
+                f"{side}_seat_diameter": ~np.isnan(width[side]),
+            }
+            for side in SIDES
+        },
+    )
+    return Result(
+        measure=sides.measure,
+        unit="um",
+        observed=sides.observed,
+        upper=sides.upper,
+        missing=sides.missing,
+        variant=sides.variant,
+        facts={
+            "shaft_put": (down(limits["share_near"] * width["shaft"] / UM), "mm"),
+            "housing_put": (down(limits["share_near"] * width["housing"] / UM), "mm"),
+        },
+        working=[
+            Working("shaft_value", "t_1", "cylindricity of the shaft seat", observed["shaft"], "um"),
+            Working("shaft_width", "T", "size tolerance, shaft seat", width["shaft"], "um", "upper - lower"),
+            Working("housing_value", "t_1", "cylindricity of the housing seat", observed["housing"], "um"),
+            Working("housing_width", "T", "size tolerance, housing seat", width["housing"], "um", "upper - lower"),
+        ],
+    )  # fmt: skip
+
+
+def _coaxial(view: View, side: str) -> tuple[Floats, Assumes]:
+    """Diametral coaxiality of the two seats of a side [mm], by station, and the run-out that stands in for it."""
+    s = view.stations
+    name = "coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"
+    stated_value = s.number(name)
+    runout = view.to_stations(view.to_machines(s.number(f"{side}_seat_runout"), "max"))
+    stands_in = np.isnan(stated_value) & ~np.isnan(runout) & two_stations(view)
+    value = np.where(stands_in, runout, stated_value)
+    reason = f"not stated; the larger {side}_seat_runout (to the common axis) stands in"
+    return value, Assumes(name, value, "mm", reason, stands_in)
+
+
+def two_stations(view: View) -> Bools:
+    """Rows of machines with two or more positions."""
+    return np.asarray(view.to_stations(view.station_count) >= 2)
+
+
+def _at_machines(view: View, entry: Assumes) -> Assumes:
+    """A stand-in by station brought to machines."""
+    first = view.starts
+    return Assumes(entry.parameter, entry.values[first], entry.unit, entry.reason, entry.rows[first])
+
+
+def coaxiality(view: View, limits: Limits) -> Result:
+    """Coaxiality of the shaft seats and of the bores against the IT grade of the smaller seat."""
+    s = view.stations
+    table = limits.table("coaxiality")
+    classes = s.choice("tolerance_class").texts()
+    two = view.station_count >= 2
+    observed: dict[str, Floats] = {}
+    bounds: dict[str, tuple[Floats, Floats]] = {}
+    assumed = []
+    names = {"shaft": "coaxiality_of_shaft_seats", "housing": "coaxiality_of_bores"}
+    for side in SIDES:
+        value, stands_in = _coaxial(view, side)
+        observed[side] = UM * view.to_machines(value)
+        assumed.append(_at_machines(view, stands_in))
+        nominal = s.number(BASIC[side])
+        words = {"tolerance_class": classes, "element": np.full(view.count, side, dtype=object)}
+        strict, loose = (_graded(table, end, nominal, **words) for end in ("strict", "loose"))
+        bounds[side] = UM * view.to_machines(strict, "min"), UM * view.to_machines(loose, "min")
+    sides = two_sides(
+        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
+        observed=observed,
+        upper={side: bounds[side][1] for side in SIDES},
+        wanted=dict.fromkeys(SIDES, two),
+        needed={side: {names[side]: ~np.isnan(observed[side])} for side in SIDES},
+    )
+    remark = (sides.measure > 1.0) & (sides.measure <= 2.0)
+    return Result(
+        measure=sides.measure,
+        unit="um",
+        observed=sides.observed,
+        upper=sides.upper,
+        applies=two,
+        reason="the machine has one position",
+        missing=sides.missing,
+        variant=np.where(remark, sides.variant + "_remark", sides.variant),
+        facts={
+            "shaft_best": (down(bounds["shaft"][0] / UM), "mm"),
+            "shaft_put": (down(bounds["shaft"][1] / UM), "mm"),
+            "housing_best": (down(bounds["housing"][0] / UM), "mm"),
+            "housing_put": (down(bounds["housing"][1] / UM), "mm"),
+        },
+        assumed=assumed,
+        working=[
+            Working("shaft_value", "t", "coaxiality of the shaft seats", observed["shaft"], "um"),
+            Working("housing_value", "t", "coaxiality of the bores", observed["housing"], "um"),
+            Working("shaft_limit", "", "limit, shaft seats", bounds["shaft"][1], "um", "IT at the smaller d"),
+            Working("shaft_strict", "", "tightest, shaft seats", bounds["shaft"][0], "um", "IT at the smaller d"),
+            Working("housing_limit", "", "limit, bores", bounds["housing"][1], "um", "IT at the smaller D"),
+            Working("housing_strict", "", "tightest, bores", bounds["housing"][0], "um", "IT at the smaller D"),
+        ],
+    )  # fmt: skip
+
+
+def _bending(view: View) -> tuple[Floats, Assumes]:
+    """Slope of the shaft at a bearing [rad] under all radial loads at mid-span, and where it is left out."""
+    s = view.stations
+    force = view.to_machines(np.abs(s.number("radial_load")), "sum")
+    seat = view.to_machines(within(s.number("bore_diameter")), "min")
+    hollow = view.to_machines(np.nan_to_num(s.number("shaft_bore"), nan=0.0), "max")
+    span = within(view.to_machines(s.size("bearing_span").nominal))
+    modulus = materials.elastic_modulus(view.to_machines(s.choice("shaft_material").texts()))
+    slope = np.full(view.machine_count, np.nan)
+    ready = ~np.isnan(force + seat + span + modulus) & (hollow >= 0) & (hollow < seat) & (view.station_count == 2)
+    if ready.any():
+        uniform = beam.uniform_shaft(span[ready], seat[ready], modulus[ready], hollow[ready])
+        state = beam.loaded_shaft(uniform, 0.5 * span[ready][:, None], force[ready][:, None])
+        slope[ready] = np.abs(state.slope_a)
+    out = view.to_stations(np.isnan(slope))
+    reason = "bending of the shaft is left out: it needs radial_load of both positions and shaft_material"
+    value = np.zeros(view.count)
+    return view.to_stations(np.nan_to_num(slope, nan=0.0)), Assumes("radial_load", value, "N", reason, out)
+
+
+def tilt(view: View, limits: Limits) -> Result:
+    """Angle between the axes of the two rings, from every stated tolerance and the bending of the shaft."""
+    s = view.stations
+    kinds = s.choice("bearing_type").texts()
+    low, high = (by_words(limits.table("tilt"), column, bearing_type=kinds) for column in ("low", "high"))
+    span = within(s.size("bearing_span").nominal)
+    width = within(s.number("ring_width"))
+    wanted = abutment_wanted(view)
+    missing: dict[str, Bools] = {}
+    parts: dict[str, Floats] = {}
+    assumed: list[Assumes] = []
+    for side in SIDES:
+        coaxial, stands_in = _coaxial(view, side)
+        assumed.append(stands_in)
+        parts[f"{side}_coaxiality"] = 0.5 * coaxial / span
+        missing["coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"] = np.isnan(coaxial)
+        form = s.number(f"{side}_seat_cylindricity")
+        parts[f"{side}_form"] = form / width
+        missing[f"{side}_seat_cylindricity"] = np.isnan(form)
+        face, size = s.number(f"{side}_shoulder_runout"), s.size(f"{side}_shoulder_diameter").nominal
+        size = np.where(np.isnan(size), s.number(BASIC[side]), size)
+        used = wanted[side] | ~np.isnan(face)
+        parts[f"{side}_face"] = np.where(used, face / size, 0.0)
+        missing[f"{side}_shoulder_runout"] = used & np.isnan(face)
+    bending, left_out = _bending(view)
+    assumed.append(left_out)
+    parts["bending"] = bending
+    angles = {name: ARCMIN * value for name, value in parts.items()}
+    tolerances = [angle for name, angle in angles.items() if name != "bending"]
+    worst = np.sum(tolerances, axis=0) + angles["bending"]
+    likely = np.sqrt(np.sum(np.square(tolerances), axis=0)) + angles["bending"]
+    passed = np.zeros(view.count)
+    for value, bound in ((worst, low), (worst, high), (likely, high)):
+        passed = passed + np.where(np.isnan(value) | np.isnan(bound), np.nan, value > bound * (1 + 1e-9))
+    largest = np.argmax(np.nan_to_num(np.array(list(angles.values())), nan=-1.0), axis=0)
+    words = np.array(
+        [
+            "coaxiality_of_shaft_seats", "shaft_seat_cylindricity", "shaft_shoulder_runout", "coaxiality_of_bores",
+            "housing_seat_cylindricity", "housing_shoulder_runout", "the bending of the shaft",
+        ],
+        dtype=object,
+    )  # fmt: skip
+    return Result(
+        measure=passed,
+        unit="arcmin",
+        observed=worst,
+        upper=low,
+        applies=two_stations(view),
+        reason="the machine has one position",
+        missing=missing,
+        variant=np.where(passed == 1.0, "remark", "").astype(object),
+        facts={"far_end": (high, "arcmin"), "largest": words[largest]},
+        assumed=assumed,
+        working=[
+            Working("span", "l", "bearing span", span, "mm"),
+            Working("from_shaft", "", "coaxiality of the shaft seats", angles["shaft_coaxiality"], "arcmin", "t/(2 l)"),
+            Working("from_bores", "", "coaxiality of the bores", angles["housing_coaxiality"], "arcmin", "t/(2 l)"),
+            Working("from_shaft_form", "", "cylindricity, shaft seat", angles["shaft_form"], "arcmin", "t_1/B"),
+            Working("from_bore_form", "", "cylindricity, housing seat", angles["housing_form"], "arcmin", "t_1/B"),
+            Working("from_shaft_face", "", "run-out, shaft abutment", angles["shaft_face"], "arcmin", "t_4/d_a"),
+            Working("from_bore_face", "", "run-out, housing abutment", angles["housing_face"], "arcmin", "t_4/D_a"),
+            Working("from_bending", "", "slope of the shaft", angles["bending"], "arcmin", "F l²/(16 E I), mid-span"),
+            Working("worst", "", "worst case", worst, "arcmin", "sum"),
+            Working("likely", "", "statistical", likely, "arcmin", "root of the sum of squares, plus bending"),
+            Working("limit_low", "", "permissible, near end", low, "arcmin", "table by bearing type"),
+            Working("limit_high", "", "permissible, far end", high, "arcmin", "table by bearing type"),
+        ],
+    )  # fmt: skip
+
+
+def roughness(view: View, limits: Limits) -> Result:
+    """Roughness Ra of the seats against the table by size and tolerance class."""
+    s = view.stations
+    table = limits.table("roughness")
+    classes = s.choice("tolerance_class").texts()
+    observed = {side: s.number(f"{side}_seat_roughness") for side in SIDES}
+    bounds: dict[str, tuple[Floats, Floats]] = {}
+    for side in SIDES:
+        words = {"tolerance_class": classes, "element": np.full(view.count, side, dtype=object)}
+        low, high = (in_range_by_words(table, end, s.number(BASIC[side]), **words) for end in ("low", "high"))
+        bounds[side] = low, high
+    sides = two_sides(
+        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
+        observed=observed,
+        upper={side: bounds[side][0] for side in SIDES},
+        wanted=dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)),
+        needed={side: {f"{side}_seat_roughness": ~np.isnan(observed[side])} for side in SIDES},
+    )
+    return Result(
+        measure=sides.measure,
+        unit="um",
+        observed=sides.observed,
+        upper=sides.upper,
+        missing=sides.missing,
+        variant=sides.variant,
+        working=[
+            Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
+            Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
+            Working("mean", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),
+            Working("shaft_value", "Ra", "roughness of the shaft seat", observed["shaft"], "um"),
+            Working("shaft_limit", "", "limit, shaft seat", bounds["shaft"][0], "um", "table by size and class"),
+            Working("housing_value", "Ra", "roughness of the housing seat", observed["housing"], "um"),
+            Working("housing_limit", "", "limit, ground bore", bounds["housing"][0], "um", "table by size and class"),
+            Working("housing_turned", "", "limit, turned bore", bounds["housing"][1], "um", "one step rougher"),
+        ],
+    )  # fmt: skip

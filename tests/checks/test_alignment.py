@@ -1,0 +1,149 @@
+"""Chapter alignment: verdicts move one way, rows do not see each other, and the numbers of the rulebook decide."""
+
+import numpy as np
+import pytest
+
+from linter.mechanics import abutment
+from linter.mechanics.limits import it_value
+from linter.rulebook import load
+from tests.checks.support import VERSION, never_milder, ranks, review, same_alone, with_cells, with_limit
+
+SEATS = {
+    "bore_diameter": 8, "outside_diameter": 22, "ring_width": 7, "tolerance_class": "Normal", "speed_max": 12000,
+    "bearing_type": "deep groove ball", "shaft_seat_diameter": [8, "k5"], "housing_seat_diameter": [22, "H6"],
+    "shaft_seat_cylindricity": 0.002, "shaft_seat_runout": 0.002, "shaft_shoulder_runout": 0.0025,
+    "shaft_seat_roughness": 0.8, "housing_seat_cylindricity": 0.003, "housing_seat_runout": 0.003,
+    "housing_shoulder_runout": 0.006, "housing_seat_roughness": 0.8,
+}  # fmt: skip
+ALL = [c for c in load(VERSION).clauses if c.startswith("alignment.")]
+STATION = [c for c in ALL if load(VERSION).clauses[c].level == "station"]
+FORMS = {
+    "alignment.cylindricity": "shaft_seat_cylindricity",
+    "alignment.seat-runout": "housing_seat_runout",
+    "alignment.shoulder-runout": "shaft_shoulder_runout",
+    "alignment.form-within-size": "housing_seat_cylindricity",
+}
+
+
+def pair(**changes):
+    rows = [{**SEATS, "station": name, "bearing_span": 60, **changes} for name in "AB"]
+    return [{k: v for k, v in row.items() if v is not None} for row in rows]
+
+
+@pytest.mark.parametrize("clause", FORMS)
+def test_a_wider_tolerance_is_never_milder(clause):
+    found = never_milder(clause, [{**SEATS, FORMS[clause]: t} for t in np.geomspace(0.0005, 0.1, 80)])
+    assert (found[0], found[-1]) == (0, 3)
+
+
+def test_a_rougher_seat_is_never_milder():
+    found = never_milder(
+        "alignment.roughness", [{**SEATS, "housing_seat_roughness": ra} for ra in np.arange(0.1, 8, 0.1)]
+    )
+    assert set(found) == {0, 1, 2, 3}
+
+
+def test_less_coaxial_bores_are_never_milder():
+    for clause in ("alignment.coaxiality", "alignment.tilt"):
+        found = [
+            ranks(clause, pair(coaxiality_of_bores=t, coaxiality_of_shaft_seats=0.003))[0]
+            for t in np.geomspace(0.001, 1, 40)
+        ]
+        assert (np.diff(found) >= 0).all()
+        assert found[-1] >= 3
+
+
+@pytest.mark.parametrize("clause", STATION)
+def test_rows_do_not_see_each_other(clause):
+    rows = [SEATS, {"bore_diameter": 8, "outside_diameter": 22, "speed_max": 4000}, {**SEATS, "tolerance_class": "P4"}]
+    rows += [{**SEATS, "axial_role": "floating", "free_ring": "outer", "housing_shoulder_runout": None}]
+    same_alone(clause, rows)
+
+
+@pytest.mark.parametrize("clause", ALL)
+def test_a_bare_row_says_what_it_wants(clause):
+    found = review(
+        clause, [{"bore_diameter": 8, "outside_diameter": 22, "speed_max": 40000, "station": s} for s in "AB"]
+    )
+    assert found.failure is None
+    assert found.outcome[0] == 1 or any(rows[0] for rows in found.missing.values())
+
+
+@pytest.mark.parametrize(("tolerance_class", "grade"), [("Normal", 5), ("P6", 4), ("P5", 3), ("P4", 2), ("P2", 1)])
+@pytest.mark.parametrize("diameter", [4.0, 17.0, 40.0, 110.0])
+def test_limits_of_form_are_halves_of_the_grade(tolerance_class, grade, diameter):
+    """SKF, geometrical accuracy of seats: IT5/2, IT4/2, IT3/2; super-precision: IT2/2, IT1/2 of the seat diameter."""
+    limit = float(it_value(grade, diameter)) / 2000
+    row = {"bore_diameter": diameter, "outside_diameter": diameter, "tolerance_class": tolerance_class}
+    for value, least in ((limit, 0), (limit * 1.01, 2), (limit * 1.5, 3)):
+        for feature in ("seat_cylindricity", "seat_runout"):
+            clause = "alignment.cylindricity" if feature == "seat_cylindricity" else "alignment.seat-runout"
+            rank = ranks(clause, [{**row, f"shaft_{feature}": value, f"housing_{feature}": value}])[0]
+            assert rank >= least
+            assert rank <= max(least, 1)
+
+
+@pytest.mark.parametrize(("tolerance_class", "grade"), [("Normal", 5), ("P6", 4), ("P5", 3), ("P4", 1), ("P2", 0)])
+def test_limits_of_abutments_are_grades(tolerance_class, grade):
+    """SKF, geometrical accuracy of seats: IT5, IT4, IT3; super-precision: IT1, IT0 at the seat diameter."""
+    limit = float(it_value(grade, 40.0)) / 1000
+    row = {"bore_diameter": 40, "outside_diameter": 40, "tolerance_class": tolerance_class}
+    for value, least in ((limit, 0), (limit * 1.01, 2), (limit * 1.5, 3)):
+        rank = ranks(
+            "alignment.shoulder-runout", [{**row, "shaft_shoulder_runout": value, "housing_shoulder_runout": value}]
+        )[0]
+        assert max(least, 1) >= rank >= least
+
+
+def test_run_out_of_a_150_mm_seat():
+    """SKF, total radial run-out: a 150 m6 seat gets IT5/2 = 9 um."""
+    row = {"bore_diameter": 150, "outside_diameter": 225, "tolerance_class": "Normal", "housing_seat_runout": 0.005}
+    assert review("alignment.seat-runout", [{**row, "shaft_seat_runout": 0.009}]).result.upper[0] == pytest.approx(9.0)
+
+
+def test_a_missing_run_out_is_a_finding_with_the_value_to_put():
+    row = {k: v for k, v in SEATS.items() if k != "shaft_seat_runout"}
+    found = review("alignment.stated", [row])
+    assert found.result.facts["unstated"][0].replace("\u00a0", " ") == "shaft_seat_runout (at most 0.003 mm)"
+    slow = {**row, "speed_max": 1000}
+    assert ranks("alignment.stated", [slow, row, {**slow, "tolerance_class": "P5"}]).tolist() == [2, 3, 3]
+
+
+def test_roughness_table_agrees_with_the_makers_table():
+    """URB, General catalogue v14, tables 4.5 to 4.7."""
+    table = load(VERSION).clauses["alignment.roughness"].tables["roughness"].arrays()
+    for index, element in enumerate(table["element"]):
+        size = table["over"][index] + 1.0
+        strict, loose = abutment.roughness_range(size, table["tolerance_class"][index], element)
+        assert (table["low"][index], table["high"][index]) == (pytest.approx(strict), pytest.approx(loose))
+
+
+def test_bending_adds_the_slope_of_a_simply_supported_shaft():
+    """Shigley, Table A-9: slope F l^2/(16 E I) at the supports of a beam loaded at mid-span."""
+    stiff = review("alignment.tilt", pair(shaft_material="steel", radial_load=0)).result.observed[0]
+    bent = review("alignment.tilt", pair(shaft_material="steel", radial_load=20)).result.observed[0]
+    slope = 40 * 60**2 / (16 * 210000 * np.pi * 8**4 / 64)
+    assert bent - stiff == pytest.approx(np.rad2deg(slope) * 60, rel=1e-6)
+
+
+def test_run_out_stands_in_for_coaxiality_and_is_reported():
+    found = review("alignment.coaxiality", pair()).result
+    assert [a.parameter for a in found.assumed if a.rows[0]] == ["coaxiality_of_shaft_seats", "coaxiality_of_bores"]
+
+
+def test_the_numbers_of_the_rulebook_decide():
+    for clause, feature in (("alignment.cylindricity", "cylindricity"), ("alignment.seat-runout", "runout")):
+        where = {"tolerance_class": "Normal", "element": "shaft", "feature": feature}
+        book = with_cells(clause, "form", "strict_grade", "2", **where)
+        assert (ranks(clause, [SEATS])[0], ranks(clause, [SEATS], book)[0]) == (0, 1)
+    book = with_cells("alignment.shoulder-runout", "form", "loose_factor", "0.1", feature="shoulder_runout")
+    assert ranks("alignment.shoulder-runout", [SEATS], book)[0] == 3
+    half = with_limit("alignment.form-within-size", "share_near", 0.2)
+    assert ranks("alignment.form-within-size", [SEATS], half)[0] == 2
+    assert ranks("alignment.roughness", [SEATS], with_cells("alignment.roughness", "roughness", "low", "0.4"))[0] == 1
+    rough = with_cells("alignment.coaxiality", "coaxiality", "loose_grade", "1", tolerance_class="Normal")
+    assert ranks("alignment.coaxiality", pair(), rough)[0] >= 2
+    tight = with_cells("alignment.tilt", "tilt", "high", "3", bearing_type="deep groove ball")
+    assert (ranks("alignment.tilt", pair())[0], ranks("alignment.tilt", pair(), tight)[0]) == (1, 3)
+    missing = {k: v for k, v in SEATS.items() if k != "shaft_seat_runout"}
+    assert ranks("alignment.stated", [missing], with_limit("alignment.stated", "form_measure", 1.5))[0] == 2
