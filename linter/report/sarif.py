@@ -1,0 +1,308 @@
+"""The result as SARIF 2.1.0 (OASIS Standard, errata 01 of 2023), for gates and viewers that read it.
+
+Section numbers are those of that standard. A clause is a rule, an assessment a result; a cell of a workbook is a
+logical location of kind ``cell`` below its ``sheet``, since a workbook has no lines; a value that was reviewed is one
+of kind ``parameter`` below its ``station`` and ``machine``.
+"""
+
+import hashlib
+import json
+from collections.abc import Iterable
+from typing import Any
+from urllib.parse import quote
+
+from attrs import asdict
+
+from linter.findings import Assessment, Loosened, ReviewResult, Used
+from linter.places import Place
+from linter.report.cells import cells_to_change, what_to_change
+from linter.report.visible import visible
+from linter.rulebook import Clause, Rulebook
+
+SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+BASE = "TABLES"
+#: Section 3.27.10: how grave a result is.
+LEVEL = {"critical": "error", "major": "error", "minor": "warning", "remark": "note"}
+#: Section 3.27.9: what a result says.
+KIND = {
+    "met": "pass",
+    "finding": "fail",
+    "conceded": "fail",
+    "not assessed": "open",
+    "not applicable": "notApplicable",
+}
+
+
+def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
+    """The result as a SARIF log with one run.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        As reviewed.
+    rulebook : Rulebook
+        The one it was reviewed with.
+
+    Returns
+    -------
+    str
+        JSON with sorted keys, the same for the same inputs; it can be encoded as UTF-8.
+    """
+    log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [_Run(result, rulebook).content()]}
+    return json.dumps(log, sort_keys=True, ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+
+
+def _plain(text: str) -> str:
+    """Text of a message: braces are doubled (3.11.5), and nothing in it reads as a link (3.11.6)."""
+    return visible(text).replace("{", "{{").replace("}", "}}").replace("](", "] (")
+
+
+def _message(text: str) -> dict[str, str]:
+    return {"text": _plain(text) or "(nothing)"}
+
+
+def _part(text: str) -> str:
+    """One part of a qualified name: the sign between parts is escaped as in a JSON Pointer (RFC 6901)."""
+    return visible(text).replace("~", "~0").replace("/", "~1")
+
+
+class _Run:
+    def __init__(self, result: ReviewResult, rulebook: Rulebook) -> None:
+        self.result, self.rulebook = result, rulebook
+        self.rules = {name: index for index, name in enumerate(rulebook.clauses)}
+        self.logical: list[dict[str, Any]] = []
+        self.logical_index: dict[tuple[str, str], int] = {}
+        self.artifacts: dict[str, int] = {result.input.file: 0}
+        self.notes = {note.number: note.text for note in result.concessions if note.state == "applied"}
+        # section 3.27.23: where one result states its suppressions, every result does
+        self.suppresses = bool(result.concessions) or bool(result.outcomes["conceded"])
+
+    def content(self) -> dict[str, Any]:
+        result = self.result
+        results = [self.entry(item) for item in result.assessments]
+        return {
+            "tool": {"driver": self.driver()},
+            "automationDetails": {"id": f"{result.tool}/{quote(visible(result.input.file))}"},
+            "originalUriBaseIds": {BASE: {"description": {"text": "The folder the review was called in."}}},
+            "invocations": [self.invocation()],
+            "artifacts": [self.artifact(file) for file in self.artifacts],
+            "logicalLocations": self.logical,
+            "results": results,
+            "properties": {
+                "gate": result.gate,
+                "gateSeverity": result.gate_severity,
+                "outcomes": result.outcomes,
+                "severities": result.severities,
+                "layout": visible(result.input.layout),
+                "machines": [
+                    {
+                        "machine": visible(m.machine),
+                        "drawingNumber": None if m.drawing_number is None else visible(m.drawing_number),
+                        "drawingRevision": None if m.drawing_revision is None else visible(m.drawing_revision),
+                        "stations": [visible(s) for s in m.stations],
+                    }
+                    for m in result.machines
+                ],
+            },
+        }
+
+    def driver(self) -> dict[str, Any]:
+        record = self.result.rulebook
+        return {
+            "name": self.result.tool,
+            "version": self.result.tool_version,
+            "rules": [self.rule(clause) for clause in self.rulebook.clauses.values()],
+            "properties": {
+                "rulebook": {
+                    "name": record.name,
+                    "version": record.version,
+                    "sha256": record.sha256,
+                    "layers": [f"{layer.name} {layer.version}" for layer in record.layers],
+                }
+            },
+        }
+
+    def rule(self, clause: Clause) -> dict[str, Any]:
+        titles = [self.source(key) for key in clause.sources]
+        parts = [
+            ("Question", clause.question),
+            ("Arithmetic", clause.arithmetic),
+            ("Why it matters", clause.consequence),
+            ("What to change", clause.remedy),
+            ("Sources", "; ".join(titles)),
+        ]
+        kept = [(head, " ".join(text.split())) for head, text in parts if text.strip()]
+        return {
+            "id": clause.id,
+            "shortDescription": {"text": clause.title},
+            "fullDescription": {"text": clause.question or clause.title},
+            "help": {
+                "text": "\n".join(f"{head}: {text}" for head, text in kept),
+                "markdown": "\n\n".join(f"**{head}**: {text}" for head, text in kept),
+            },
+            "defaultConfiguration": {"enabled": clause.off is None, "level": LEVEL[clause.steps[-1].severity]},
+            "properties": {"chapter": clause.chapter, "about": clause.level, "needs": list(clause.needs)},
+        }
+
+    def source(self, key: str) -> str:
+        source = self.rulebook.sources.get(key)
+        if source is None:
+            return key
+        return f"{source.title} ({source.edition})" if source.edition else source.title
+
+    def invocation(self) -> dict[str, Any]:
+        result = self.result
+        return {
+            "executionSuccessful": not result.failures,
+            "toolExecutionNotifications": [
+                *(self.notification("error", text, self.failed_clause(text)) for text in result.failures),
+                *(self.notification("note", text) for text in result.notes),
+                *(
+                    self.notification("note", f"{u.place}: {u.name} ({u.value}) was not used: {u.reason}")
+                    for u in result.unrecognised
+                ),
+            ],
+            "toolConfigurationNotifications": [
+                *(
+                    self.notification("note" if note.state == "applied" else "warning", f"{note.state}: {note.text}")
+                    for note in result.concessions
+                ),
+                *(self.loosened(entry) for entry in result.rulebook.loosened),
+            ],
+        }  # fmt: skip
+
+    def loosened(self, entry: Loosened) -> dict[str, Any]:
+        text = f"{entry.clause} was loosened by {entry.layer}: {entry.what} ({entry.reason})"
+        return self.notification("note", text, entry.clause)
+
+    def failed_clause(self, text: str) -> str:
+        return text.split(" ", 1)[0]
+
+    def notification(self, level: str, text: str, clause: str = "") -> dict[str, Any]:
+        made: dict[str, Any] = {"level": level, "message": _message(text)}
+        if clause in self.rules:
+            made["associatedRule"] = {"id": clause, "index": self.rules[clause]}
+        return made
+
+    def artifact(self, file: str) -> dict[str, Any]:
+        made: dict[str, Any] = {"location": self.artifact_location(file), "roles": ["analysisTarget"]}
+        if file == self.result.input.file:
+            made["hashes"] = {"sha-256": self.result.input.sha256}
+        return made
+
+    def artifact_location(self, file: str) -> dict[str, Any]:
+        index = self.artifacts.setdefault(file, len(self.artifacts))
+        return {"uri": quote(visible(file), safe="/"), "uriBaseId": BASE, "index": index}
+
+    def entry(self, item: Assessment) -> dict[str, Any]:
+        change = what_to_change(item) if item.outcome in ("finding", "conceded", "not assessed") else ""
+        fails = KIND[item.outcome] == "fail"
+        identity = json.dumps([item.clause, item.machine, item.station])
+        made: dict[str, Any] = {
+            "ruleId": item.clause,
+            "kind": KIND[item.outcome],
+            "level": LEVEL[item.severity] if fails and item.severity is not None else "none",
+            "message": _message(f"{item.message} {change}".strip()),
+            "partialFingerprints": {"clauseMachineStation/v1": hashlib.sha256(identity.encode()).hexdigest()},
+            "locations": [],
+            "properties": {
+                "outcome": item.outcome,
+                "severity": item.severity,
+                "machine": visible(item.machine),
+                "station": None if item.station is None else visible(item.station),
+            },
+        }
+        if item.clause in self.rules:
+            made["ruleIndex"] = self.rules[item.clause]
+        first = cells_to_change(item)[:1]
+        made["locations"] = [self.location(item, first[0] if first else None)]
+        if fails:
+            made["relatedLocations"] = [
+                {"id": number, "message": _message(f"{used.parameter}: {used.text}"), **self.location(item, used)}
+                for number, used in enumerate(item.places, 1)
+            ]
+        for name in ("observed", "lower", "upper"):
+            quantity = getattr(item, name)
+            if quantity is not None:
+                made["properties"][name] = {"value": quantity.value, "unit": quantity.unit}
+        if item.missing:
+            made["properties"]["missing"] = [visible(name) for name in item.missing]
+        if item.clears_with:
+            made["properties"]["clearsWith"] = [
+                {k: visible(v) if isinstance(v, str) else v for k, v in asdict(c).items()} for c in item.clears_with
+            ]
+        if self.suppresses:
+            made["suppressions"] = self.suppressions(item)
+        return made
+
+    def suppressions(self, item: Assessment) -> list[dict[str, Any]]:
+        if item.outcome != "conceded" or item.concession is None:
+            return []
+        reason = self.notes.get(item.concession, f"Concession {item.concession}.")
+        return [
+            {
+                "kind": "external",
+                "status": "accepted",
+                "justification": visible(reason),
+                "properties": {"concession": visible(item.concession)},
+            }
+        ]
+
+    def location(self, item: Assessment, used: Used | None) -> dict[str, Any]:
+        parts = [("machine", item.machine)]
+        if item.station is not None:
+            parts.append(("station", item.station))
+        if used is not None:
+            parts.append(("parameter", used.parameter))
+        places = [self.named(parts)]
+        physical: dict[str, Any] = {
+            "artifactLocation": self.artifact_location(self.result.input.file if used is None else used.place.file)
+        }
+        if used is not None:
+            cell = self.cell(used.place)
+            if cell is not None:
+                places.append(cell)
+            line = _line(used.place)
+            if line is not None:
+                physical["region"] = {"startLine": line}
+        return {"physicalLocation": physical, "logicalLocations": [self.reference(index) for index in places]}
+
+    def named(self, parts: Iterable[tuple[str, str]]) -> int:
+        parent, name, index = -1, "", -1
+        for kind, text in parts:
+            name = f"{name}/{_part(text)}" if name else _part(text)
+            index = self.keep(kind, visible(text), name, parent)
+            parent = index
+        return index
+
+    def cell(self, place: Place) -> int | None:
+        if place.pointer is not None:
+            last = place.pointer.rsplit("/", 1)[-1].replace("~1", "/").replace("~0", "~")
+            return self.keep("value" if last.isdigit() else "property", visible(last), visible(place.pointer), -1)
+        if place.cell is None:
+            return None
+        if place.sheet is None:
+            return self.keep("cell", place.cell, place.cell, -1)
+        sheet = self.keep("sheet", visible(place.sheet), visible(place.sheet), -1)
+        return self.keep("cell", visible(place.cell), visible(f"{place.sheet}!{place.cell}"), sheet)
+
+    def keep(self, kind: str, name: str, full_name: str, parent: int) -> int:
+        key = (kind, full_name)
+        if key not in self.logical_index:
+            self.logical_index[key] = len(self.logical)
+            made: dict[str, Any] = {"kind": kind, "name": name, "fullyQualifiedName": full_name}
+            if parent >= 0:
+                made["parentIndex"] = parent
+            self.logical.append(made)
+        return self.logical_index[key]
+
+    def reference(self, index: int) -> dict[str, Any]:
+        return {"index": index, **self.logical[index]}
+
+
+def _line(place: Place) -> int | None:
+    """Line of a cell of a text table, which is its number; None elsewhere: a workbook has no lines."""
+    if place.sheet is not None or place.cell is None:
+        return None
+    digits = place.cell.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
+    return int(digits) if digits.isascii() and digits.isdigit() and int(digits) > 0 else None
