@@ -1,0 +1,330 @@
+"""Chapter fit: what the inner fit is in use, what it does to the ring, and the clearance that remains."""
+
+import numpy as np
+from attrs import frozen
+
+from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.fit import clearance_share, retention_cap
+from linter.checks.fit_classes import advice_facts, recommended
+from linter.checks.quantities import speed_factor
+from linter.checks.seat_fits import (
+    fixed_radial_load,
+    inner_load_rotation,
+    of_material,
+    rotation_wants,
+    shaft_fit,
+    unbalance_force,
+)
+from linter.mechanics import fit_in_use, materials, press_fit
+from linter.stations import Floats
+
+RING_MATERIAL = "bearing steel"
+
+
+@frozen(eq=False)
+class Body:
+    """Elastic and thermal constants of one part, arrays of shape (rows,): 1/K, MPa, 1, kg/m3."""
+
+    expansion: Floats
+    modulus: Floats
+    poisson: Floats
+    density: Floats
+
+
+@shared
+def ring_body(view: View) -> Body:
+    """The bearing rings; bearing steel where no ring material is stated (see :func:`ring_assumed`)."""
+    kind = view.stations.choice("ring_material")
+    constants = []
+    for constant in (materials.expansion, materials.elastic_modulus, materials.poisson_ratio, materials.density):
+        values = of_material(kind, constant)
+        constants.append(np.where(kind.known, values, float(constant(RING_MATERIAL))))
+    return Body(*constants)
+
+
+def ring_assumed(view: View) -> Assumes:
+    """The assumption behind :func:`ring_body`."""
+    return Assumes(
+        "ring_material",
+        np.full(view.count, RING_MATERIAL, dtype=object),
+        "",
+        f"not stated; {RING_MATERIAL} stands in",
+        ~view.stations.choice("ring_material").known,
+    )
+
+
+@shared
+def shaft_body(view: View) -> Body:
+    """The shaft at the seats; NaN where its material is not stated."""
+    kind = view.stations.choice("shaft_material")
+    return Body(
+        of_material(kind, materials.expansion),
+        of_material(kind, materials.elastic_modulus),
+        of_material(kind, materials.poisson_ratio),
+        of_material(kind, materials.density),
+    )
+
+
+@shared
+def housing_body(view: View) -> Body:
+    """The housing at the seats; NaN where its material is not stated."""
+    kind = view.stations.choice("housing_material")
+    return Body(
+        of_material(kind, materials.expansion),
+        of_material(kind, materials.elastic_modulus),
+        of_material(kind, materials.poisson_ratio),
+        of_material(kind, materials.density),
+    )
+
+
+@shared
+def diameters(view: View) -> tuple[Floats, Floats]:
+    """Bore and outside diameter [mm] where 0 < d < D, else NaN."""
+    bore, outside = within(view.stations.number("bore_diameter")), within(view.stations.number("outside_diameter"))
+    fits = outside > bore
+    return np.where(fits, bore, np.nan), np.where(fits, outside, np.nan)
+
+
+@shared
+def shaft_hole(view: View) -> Floats:
+    """Bore of a hollow shaft [mm] where it leaves a wall; 0 (solid) where none is stated."""
+    hole = view.stations.number("shaft_bore")
+    sound = (hole >= 0) & (hole < view.stations.number("bore_diameter"))
+    return np.where(np.isnan(hole), 0.0, np.where(sound, hole, np.nan))
+
+
+def hole_assumed(view: View) -> Assumes:
+    """The assumption behind :func:`shaft_hole`."""
+    return Assumes(
+        "shaft_bore",
+        np.zeros(view.count),
+        "mm",
+        "not stated; a solid shaft stands in",
+        np.isnan(view.stations.number("shaft_bore")),
+    )
+
+
+@shared
+def shaft_heat(view: View) -> Floats:
+    """Steady temperature of shaft and inner ring [degC]; that of the bearing where it is not stated."""
+    s = view.stations
+    own = s.number("shaft_temperature")
+    return np.where(np.isnan(own), s.number("operating_temperature"), own)
+
+
+@shared
+def rotation_loss(view: View) -> Floats:
+    """Interference that the inner ring loses by turning at the highest speed [um]; 0 where it stands still."""
+    s = view.stations
+    bore, outside = diameters(view)
+    raceway, _ = fit_in_use.mean_raceway_diameters(bore, outside, "groove")
+    shaft, ring = shaft_body(view), ring_body(view)
+    loss = 1000.0 * press_fit.rotation_interference_loss(
+        bore, shaft_hole(view), raceway, s.number("speed_max"),
+        shaft.density, shaft.modulus, shaft.poisson, ring.density, ring.modulus, ring.poisson,
+    )  # fmt: skip
+    return np.where(s.choice("rotating_ring").is_in("outer"), 0.0, loss)
+
+
+@shared
+def shaft_thermal(view: View) -> Floats:
+    """Change of the inner ring's interference at running temperature [um]: shaft and ring expand differently."""
+    heat = shaft_heat(view)
+    bore, _ = diameters(view)
+    return 1000.0 * press_fit.thermal_interference_change(
+        bore, shaft_body(view).expansion, heat, ring_body(view).expansion, heat
+    )
+
+
+def smoothing(view: View, limits: Limits, unknown: str) -> Floats:
+    """Share of the inner ring's interference left after smoothing; ``unknown`` finish where no Ra is stated."""
+    bore, _ = diameters(view)
+    rough = view.stations.number("shaft_seat_roughness")
+    turned = np.where(np.isnan(rough), unknown == "turned", rough > limits["ground_up_to"])
+    return fit_in_use.smoothing_factor(bore, np.where(turned, "turned", "ground"))
+
+
+def roughness_assumed(view: View, unknown: str) -> Assumes:
+    """The assumption behind :func:`smoothing`."""
+    return Assumes(
+        "shaft_seat_roughness",
+        np.full(view.count, unknown, dtype=object),
+        "",
+        f"not stated; a {unknown} seat stands in",
+        np.isnan(view.stations.number("shaft_seat_roughness")),
+    )
+
+
+def smoothed(interference: Floats, share: Floats) -> Floats:
+    """Interference after smoothing; a clearance stays as it is."""
+    return np.where(interference > 0, share * interference, interference)
+
+
+def inner_hold(view: View, limits: Limits) -> Result:
+    """The effective interference of an inner ring with rotating load stays positive in use (``fit.inner-hold``)."""
+    s = view.stations
+    fit, load = shaft_fit(view), inner_load_rotation(view, limits)
+    bore, _ = diameters(view)
+    width = within(s.number("ring_width"))
+    share = smoothing(view, limits, "turned")
+    radial = fixed_radial_load(view) + np.nan_to_num(unbalance_force(view))
+    load_loss = 1000.0 * fit_in_use.load_loosening(bore, width, radial)
+    by_bearing = np.isnan(s.number("shaft_temperature"))
+    above = np.maximum(shaft_heat(view) - press_fit.REFERENCE_TEMPERATURE, 0.0)
+    heat_loss = np.where(
+        by_bearing,
+        1000.0 * fit_in_use.heat_loosening(bore, above, limits["heat_share"], ring_body(view).expansion),
+        0.0,
+    )
+    thermal = shaft_thermal(view)
+    speed_loss = rotation_loss(view)
+    reserve = np.where(speed_factor(view) > limits["fast_from"], float(limits["reserve"]), 0.0)
+    loss = load_loss + heat_loss - thermal + speed_loss + reserve
+    left = [smoothed(value, share) - loss for value in (fit.smallest, fit.mean, fit.largest)]
+    creep = clearance_share(left[0], left[2])
+    measure = np.minimum(creep, retention_cap(s.choice("inner_ring_retention"), limits))
+    held = measure < creep
+    advice = recommended(view, limits, "shaft")
+    needed = loss / share
+    enough = advice.fit_smallest > fit.smallest
+    return Result(
+        measure=measure,
+        unit="um",
+        observed=left[0],
+        lower=np.zeros(view.count),
+        applies=~load.is_in("stationary"),
+        reason="the load stands still relative to the inner ring, which need not be held",
+        missing={
+            **rotation_wants(view, limits),
+            "shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter"),
+            "radial_load": np.isnan(fixed_radial_load(view)),
+            "shaft_temperature": np.isnan(shaft_heat(view)),
+        },
+        variant=np.where(held, "held", np.where(enough, "", "near")).astype(object),
+        facts={
+            **advice_facts(advice),
+            "lift": (np.maximum(-left[0], 0.0) / share, "um"),
+            "needed": (needed, "um"),
+            "creeping": (100.0 * np.minimum(creep, 1.0), "%"),
+        },
+        assumed=[ring_assumed(view), hole_assumed(view), roughness_assumed(view, "turned")],
+        working=[
+            Working("fit_smallest", "U_min", "smallest interference at the limits", fit.smallest, "um"),
+            Working("fit_mean", "U", "mean interference", fit.mean, "um"),
+            Working("fit_largest", "U_max", "largest interference at the limits", fit.largest, "um"),
+            Working("seat_lower", "", "lower deviation of the seat", fit.seat_lower, "um"),
+            Working("seat_upper", "", "upper deviation of the seat", fit.seat_upper, "um"),
+            Working("ring_lower", "", "lower deviation of the bore", fit.ring_lower, "um", "ISO 492"),
+            Working("ring_upper", "", "upper deviation of the bore", fit.ring_upper, "um", "ISO 492"),
+            Working("smoothing", "", "share left after smoothing", share, "1", "d/(d + 2) ground, d/(d + 3) turned"),
+            Working("radial", "F_r", "radial load with unbalance", radial, "N"),
+            Working("load_loss", "", "lost under load", load_loss, "um", "larger of 0.08 √(d F_r/B) and 0.02 F_r/B"),
+            Working("heat_loss", "", "lost to the warmer ring", heat_loss, "um", "share · α · d · ΔT"),
+            Working("thermal", "", "change by unlike expansion", thermal, "um", "d (α_shaft - α_ring)(T - 20)"),
+            Working("speed_loss", "", "lost by rotation", speed_loss, "um", "growth of ring less growth of shaft"),
+            Working("reserve", "", "reserve at high speed", reserve, "um"),
+            Working("fit_in_use_smallest", "", "smallest interference in use", left[0], "um", "smoothed less losses"),
+            Working("fit_in_use_mean", "", "mean interference in use", left[1], "um"),
+            Working("fit_in_use_largest", "", "largest interference in use", left[2], "um"),
+        ],
+    )
+
+
+def inner_stress(view: View, limits: Limits) -> Result:
+    """Hoop stress of the inner ring and interference ratio (clause ``fit.inner-stress``)."""
+    s = view.stations
+    fit = shaft_fit(view)
+    bore, outside = diameters(view)
+    raceway, _ = fit_in_use.mean_raceway_diameters(bore, outside, "groove")
+    shaft, ring = shaft_body(view), ring_body(view)
+    share = smoothing(view, limits, "ground")
+    standing = smoothed(fit.largest, share)
+    warm = np.where(np.isnan(shaft_thermal(view)), 0.0, np.maximum(shaft_thermal(view), 0.0))
+    turns = s.choice("rotating_ring").is_in("inner")
+    speed = np.where(turns, s.number("speed_max"), 0.0)
+
+    def hoop(interference: Floats) -> tuple[Floats, Floats]:
+        state = press_fit.press_fit(
+            interference / 1000.0, bore, shaft_hole(view), raceway,
+            shaft.modulus, shaft.poisson, ring.modulus, ring.poisson,
+        )  # fmt: skip
+        return state.outer_body_interface_hoop, state.pressure
+
+    at_rest, pressure = hoop(standing + warm)
+    turning, _ = hoop(standing + warm - rotation_loss(view))
+    spin, _ = press_fit.stress_by_rotation(bore, bore, raceway, speed, ring.density, ring.poisson)
+    stress = np.maximum(at_rest, turning + spin)
+    table = limits.table("hoop")
+    kind = s.choice("ring_material")
+    low, high = np.full(view.count, float(table["low"][0])), np.full(view.count, float(table["high"][0]))
+    for word, near, far in zip(table["ring_material"], table["low"], table["high"], strict=True):
+        rows = kind.is_in(str(word))
+        low[rows], high[rows] = near, far
+    ratio = fit.largest / (1000.0 * bore)
+    by_ratio = ladder(np.maximum(ratio, 0.0), limits["largest_ratio"], limits["largest_ratio"])
+    by_stress = ladder(np.maximum(stress, 0.0), low, high)
+    measure = np.maximum(by_stress, by_ratio)
+    advice = recommended(view, limits, "shaft")
+    return Result(
+        measure=measure,
+        unit="MPa",
+        observed=stress,
+        upper=low,
+        missing={"shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter")},
+        variant=np.where(
+            advice.first_upper >= fit.seat_upper, "speed", np.where(by_ratio > by_stress, "ratio", "")
+        ).astype(object),
+        facts={
+            **advice_facts(advice),
+            "far": (high, "MPa"),
+            "allowed": (1000.0 * limits["largest_ratio"] * bore, "um"),
+        },
+        assumed=[ring_assumed(view), hole_assumed(view), roughness_assumed(view, "ground")],
+        working=[
+            Working("largest", "U_max", "largest interference at the limits", fit.largest, "um"),
+            Working("ratio", "U_max/d", "interference over bore", 1000.0 * ratio, "1", "in thousandths"),
+            Working("effective", "U_eff", "after smoothing, with unlike expansion", standing + warm, "um"),
+            Working("raceway", "D_i", "mean raceway diameter of the inner ring", raceway, "mm", "1.05 (4 d + D)/5"),
+            Working("pressure", "p", "seat pressure at standstill", pressure, "MPa", "Lamé, two materials"),
+            Working("at_rest", "σ_t", "hoop stress at standstill", at_rest, "MPa", "p (1 + (d/D_i)²)/(1 - (d/D_i)²)"),
+            Working(
+                "turning", "", "hoop stress of the fit at speed", turning, "MPa", "with the interference left at speed"
+            ),
+            Working("spin", "", "hoop stress of rotation at the bore", spin, "MPa", "rotating ring"),
+        ],
+    )
+
+
+def thin_ring(view: View, limits: Limits) -> Result:
+    """A ring with a very thin wall is not pressed on (clause ``fit.thin-ring``)."""
+    s = view.stations
+    fit = shaft_fit(view)
+    bore, outside = diameters(view)
+    by_rule, _ = fit_in_use.mean_raceway_diameters(bore, outside, "groove")
+    by_balls = s.number("pitch_diameter") - s.number("ball_diameter")
+    raceway = np.where(np.isnan(by_balls), by_rule, by_balls)
+    wall = 0.5 * (raceway - bore)
+    measure = ladder(np.maximum(fit.largest, 0.0), limits["transition"], limits["light_press"])
+    return Result(
+        measure=measure,
+        unit="um",
+        observed=fit.largest,
+        upper=np.full(view.count, float(limits["transition"])),
+        applies=~(wall >= limits["wall_below"]),
+        reason="the wall of the inner ring is thick enough for a press fit",
+        missing={"shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter")},
+        facts={"lift": (np.maximum(fit.largest - limits["transition"], 0.0), "um")},
+        working=[
+            Working(
+                "raceway",
+                "",
+                "diameter at the bottom of the inner raceway",
+                raceway,
+                "mm",
+                "D_pw - D_w, else by d and D",
+            ),
+            Working("wall", "", "wall of the inner ring under the raceway", wall, "mm", "(raceway - d)/2"),
+            Working("fit_smallest", "", "smallest interference", fit.smallest, "um"),
+            Working("fit_largest", "", "largest interference", fit.largest, "um"),
+        ],
+    )
