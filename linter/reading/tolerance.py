@@ -5,21 +5,14 @@ signs once from left to right and then read in order; no part of it is looked at
 """
 
 import re
-from typing import Literal
 
 from attrs import evolve, frozen
 
-from linter.reading.numbers import Decimal, Number, decimal_evidence, read_number
+from linter.reading.numbers import Decimal, Number, read_number
 from linter.reading.signs import LONGEST_TEXT, ReadError, fold, missing_state, shown
+from linter.reading.size_text import EXPECTED, WIDEST_LIMITS, Item, Kind, Trouble, cut_items, strip_prefix
 from linter.reading.units import conversion, known_unit
 
-_EXPECTED = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
-
-Kind = Literal["", "diameter", "radius", "sphere", "square", "chamfer", "thread"]
-
-#: A pair of limits further apart than this part of the larger one looks like a range of sizes (common practice: the
-#: widest tolerance in use, IT16 at 3 mm, is a fifth of the size; seats and lengths of this project stay far below).
-WIDEST_LIMITS = 0.1
 #: Deviations beyond these parts of the nominal are more likely in another unit: whole numbers, and with decimals.
 WIDEST_WHOLE_DEVIATION, WIDEST_DEVIATION = 0.05, 0.25
 #: A unit behind the deviations that is this much smaller than the unit of the table belongs to the deviations alone
@@ -83,37 +76,6 @@ class Size:
         )
 
 
-_LETTERS = "cd|ef|fg|js|za|zb|zc|CD|EF|FG|JS|ZA|ZB|ZC|[abcdefghjkmnprstuvxyzABCDEFGHJKMNPRSTUVXYZ]"
-_CLASS = rf"(?:{_LETTERS}) ?(?:01|1[0-8]|[0-9])(?![0-9A-Za-z]|[.,][0-9])"
-_SIGNS = re.compile(
-    rf"""
-    (?P<blank>\ +)
-    |(?P<pm>±|\+\ ?/\ ?-|-\ ?/\ ?\+|\+-|p/m(?=[\ 0-9.,]))
-    |(?P<tclass>{_CLASS.replace(" ", "[ ]")})
-    |(?P<num>(?:[0-9]+(?:'[0-9]{{3}})*(?:[.,][0-9]+)*(?:\.(?!\.))?(?:[eE][+-][0-9]{{1,2}}(?![0-9]))?|[.,][0-9]+))
-    |(?P<sep>…|\.{{2,3}}|[;|,/~÷])
-    |(?P<sign>[+-])
-    |(?P<bracket>[()\[\]{{}}])
-    |(?P<word>[^\W\d_](?:[^\W\d_]|[/.²-](?=[^\W_]))*\.?|[°"'%Ⓔ⊕]+[A-Za-z]?|[^ ])
-    """,
-    re.VERBOSE,
-)
-_COUNT = re.compile(r"(?:(\d{1,3}) ?[xX*] ?(?=[ØRSM□\d(dD.,]))|(?:\((\d{1,2})(?:x|X)?\) ?(?=[ØRSM□\d.,dD]))")
-_PREFIX = re.compile(
-    r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])"
-    r"|(?:diamètre|diameter|Diameter|[Dd]iam|DIAM|[Dd]ia|DIA|Durchm)(?![A-Za-z])"
-    r"\.? ?|C ?(?=[\d.,]))"
-    r"|([A-Za-z_][A-Za-z_0-9 ]{0,20}? ?[=:] ?))"
-)
-_KINDS: dict[str, Kind] = {
-    "SØ": "sphere",
-    "SR": "sphere",
-    "Ø": "diameter",
-    "□": "square",
-    "⊡": "square",
-    "R": "radius",
-    "C": "chamfer",
-}
 _THREAD = re.compile(
     r"(?:M|G|UNC|UNF|Tr) ?\d+(?:[.,]\d+)?(?: ?x ?\d+(?:[.,]\d+)?)?(?:[ -]+\d[A-Ha-h]{1,2})?|\d[GHgh]|[123][AB]"
 )
@@ -126,117 +88,6 @@ _GENERAL = re.compile(
 )
 _GENERAL_TAIL = re.compile(r"(.*[\d.,)])[ ,;(]+(" + _GENERAL.pattern + r")\)?")
 _SPACED = re.compile(r"([1-9]\d{0,2})((?: \d{3})+)(?![\d])")
-_UPPER_WORDS = {"max", "maxi", "maximum", "größtmaß", "höchstmaß", "máx", "macc", "макс", "наиб", "最大"}
-_LOWER_WORDS = {"min", "mini", "minimum", "kleinstmaß", "mindestmaß", "mín", "мин", "наим", "最小"}
-_TO_WORDS = {"to", "bis", "à", "a", "до", "and", "und", "et", "от", "von", "from", "de", "から", "至", "到"}
-_NOTE_WORDS = {
-    "ref": "reference", "reference": "reference", "basic": "basic", "bsc": "basic", "ted": "basic", "theor": "basic",
-    "e": "envelope", "ⓔ": "envelope",
-}  # fmt: skip
-
-
-class _Trouble(Exception):
-    """A text that cannot be read; carries the error that the caller gets."""
-
-    def __init__(self, code: str, text: str, sentence: str, expected: str = _EXPECTED) -> None:
-        super().__init__(sentence)
-        self.error = ReadError(code, text, expected, sentence)
-
-
-@frozen
-class _Item:
-    """One sign of the text that matters: a number with its sign word, a class, a unit, a word."""
-
-    sort: str
-    text: str
-    value: float = 0.0
-    decimals: int = 0
-    settled: bool = False
-
-
-def _cut(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> tuple[list[_Item], bool]:
-    """The items of a folded text in order, and whether a decimal mark was settled by the file."""
-    proved = decimal_evidence(text)
-    mark = decimal or (next(iter(proved)) if len(proved) == 1 else None)
-    items: list[_Item] = []
-    pending = ""  # sign or ± that waits for its number
-    blank_before = False
-    position = 0
-    while position < len(text):
-        match = _SIGNS.match(text, position)
-        assert match is not None and match.lastgroup is not None
-        sort, piece = match.lastgroup, match.group()
-        position = match.end()
-        if sort == "blank":
-            blank_before = True
-            continue
-        if pending and sort != "num":
-            raise _Trouble("not-a-size", raw, f"a number is missing behind a sign in “{shown(raw)}”")
-        if sort == "num":
-            number = read_number(piece, mark)
-            if isinstance(number, ReadError):
-                sentence = f"{number.sentence}, in “{shown(raw)}”" if piece != raw else number.sentence
-                raise _Trouble(number.code, raw, sentence, number.expected)
-            value = number.value
-            if pending == "dash":
-                before = items[-1].value
-                glued_range = ranges or value > WIDEST_LIMITS * before
-                items.append(_Item("sep", "-") if glued_range else _Item("none", ""))
-                pending = "" if glued_range else "-"
-            if pending in ("", "+", "-", "pm"):
-                kind = {"": "plain", "+": "signed", "-": "signed", "pm": "pm"}[pending]
-                items.append(
-                    _Item(kind, piece, -value if pending == "-" and value else value, number.decimals, number.settled)
-                )
-            pending = ""
-        elif sort == "pm":
-            pending = "pm"
-        elif sort == "sign":
-            space_after = position < len(text) and text[position] == " "
-            after_plain = bool(items) and items[-1].sort == "plain" and not (len(items) > 1 and items[-1].value == 0)
-            between = piece == "-" and after_plain and (space_after or not blank_before)
-            pending = "dash" if between else piece
-        elif sort == "tclass":
-            items.append(_Item("class", piece.replace(" ", "")))
-        elif sort in ("sep", "bracket"):
-            items.append(_Item(sort, piece))
-        else:
-            items.append(_word(piece, raw))
-        blank_before = False
-    if pending:
-        raise _Trouble("not-a-size", raw, f"a number is missing at the end of “{shown(raw)}”")
-    return [item for item in items if item.sort != "none"], any(item.settled for item in items)
-
-
-def _word(piece: str, raw: str) -> _Item:
-    """A word of the text: limit word, separator word, note, or unit."""
-    lowered = piece.rstrip(".").casefold()
-    if lowered in _UPPER_WORDS:
-        return _Item("max", piece)
-    if lowered in _LOWER_WORDS:
-        return _Item("min", piece)
-    if lowered in _TO_WORDS:
-        return _Item("sep", piece)
-    if piece in ("E", "Ⓔ") or (lowered in _NOTE_WORDS and piece != "e"):
-        return _Item("note", _NOTE_WORDS[lowered])
-    if known_unit(piece):
-        return _Item("unit", piece)
-    raise _Trouble("not-a-size", raw, f"“{shown(piece)}” in “{shown(raw)}” is not part of a size")
-
-
-def _strip_prefix(text: str) -> tuple[str, Kind, int]:
-    """A text without its count and prefix."""
-    kind: Kind = ""
-    count = 1
-    if match := _COUNT.match(text):
-        count = int(match[1] or match[2])
-        text = text[match.end() :]
-    for _ in range(2):
-        if match := _PREFIX.match(text):
-            if match[1]:
-                kind = _KINDS.get(match[1].replace(" ", ""), "diameter")
-            text = text[match.end() :].lstrip()
-    return text, kind, count
 
 
 def _to_unit(value: float, source: str, target: str, raw: str) -> float:
@@ -245,7 +96,7 @@ def _to_unit(value: float, source: str, target: str, raw: str) -> float:
         return value
     factor = conversion(source, target)
     if factor is None:
-        raise _Trouble("wrong-unit", raw, f"the units {source} and {target} in “{shown(raw)}” do not belong together")
+        raise Trouble("wrong-unit", raw, f"the units {source} and {target} in “{shown(raw)}” do not belong together")
     return float(f"{value * factor:.12g}")
 
 
@@ -254,10 +105,10 @@ def _classes(found: list[str], raw: str) -> str:
         return found[0] if found else ""
     if len(found) == 2 and found[0][0].isupper() != found[1][0].isupper():
         return "/".join(found)
-    raise _Trouble("not-a-size", raw, f"“{shown(raw)}” states more than one tolerance class")
+    raise Trouble("not-a-size", raw, f"“{shown(raw)}” states more than one tolerance class")
 
 
-def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool) -> tuple[list[_Item], str, str]:
+def _split_units(items: list[Item], stated: str, raw: str, nominal_wanted: bool) -> tuple[list[Item], str, str]:
     """Items without units, the unit of the nominal and that of the deviations."""
     units = [(index, item.text) for index, item in enumerate(items) if item.sort == "unit"]
     numbers = [item for item in items if item.sort in ("plain", "signed", "pm")]
@@ -267,11 +118,11 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
     texts = list(dict.fromkeys(text for _, text in units))
     for text in texts:
         if stated and conversion(text, stated) is None:
-            raise _Trouble(
+            raise Trouble(
                 "wrong-unit", raw, f"the unit {text} in “{shown(raw)}” does not measure what {stated} measures"
             )
     if "m" in texts and stated and conversion("m", stated) != 1:
-        raise _Trouble(
+        raise Trouble(
             "ambiguous-unit", raw, f"the m in “{shown(raw)}” can be metre or the general tolerance m",
             f"a size in {stated}",
         )  # fmt: skip
@@ -282,50 +133,50 @@ def _split_units(items: list[_Item], stated: str, raw: str, nominal_wanted: bool
         deviations = []
     if not deviations:
         if len(texts) > 1:
-            raise _Trouble("wrong-unit", raw, f"“{shown(raw)}” states more than one unit ({', '.join(texts)})")
+            raise Trouble("wrong-unit", raw, f"“{shown(raw)}” states more than one unit ({', '.join(texts)})")
         return rest, texts[0], texts[0]
     if behind_first:
         return rest, units[0][1], texts[-1]
     if len(texts) > 1:
-        raise _Trouble("wrong-unit", raw, f"“{shown(raw)}” states more than one unit ({', '.join(texts)})")
+        raise Trouble("wrong-unit", raw, f"“{shown(raw)}” states more than one unit ({', '.join(texts)})")
     unit = texts[0]
     # A unit behind the deviations only: 7.5 +12/+4 µm means 7.5 mm where the table's unit is mm.
     if stated and (conversion(unit, stated) or 1) < SMALL_UNIT:
         return rest, stated, unit
     if not stated and any(abs(item.value) > WIDEST_DEVIATION * abs(numbers[0].value) for item in deviations):
-        raise _Trouble(
+        raise Trouble(
             "ambiguous-unit", raw, f"in “{shown(raw)}” the unit {unit} cannot be that of the size, which has none",
             "the unit of the size behind the size, and that of the deviations behind them",
         )  # fmt: skip
     return rest, unit, unit
 
 
-def _with_words(items: list[_Item], raw: str) -> Size:
+def _with_words(items: list[Item], raw: str) -> Size:
     """Limits named by words: ``max 7.500 min 7.495`` or ``7.500 max / 7.495 min``."""
     words_first = next(item.sort for item in items if item.sort in ("max", "min", "plain")) != "plain"
-    found: dict[str, _Item] = {}
-    waiting: _Item | None = None
+    found: dict[str, Item] = {}
+    waiting: Item | None = None
     for item in items:
         if item.sort in ("sep", "bracket", "note"):
             continue
         if item.sort not in ("max", "min", "plain"):
-            raise _Trouble("not-a-size", raw, f"“{shown(raw)}” mixes limits in words with another tolerance")
+            raise Trouble("not-a-size", raw, f"“{shown(raw)}” mixes limits in words with another tolerance")
         is_word = item.sort != "plain"
         if waiting is None and is_word == words_first:
             waiting = item
             continue
         if waiting is None or is_word == words_first:
-            raise _Trouble("not-a-size", raw, f"“{shown(raw)}” does not give one number to each limit")
+            raise Trouble("not-a-size", raw, f"“{shown(raw)}” does not give one number to each limit")
         word, number = (waiting, item) if words_first else (item, waiting)
         if word.sort in found:
-            raise _Trouble("not-a-size", raw, f"“{shown(raw)}” states the same limit twice")
+            raise Trouble("not-a-size", raw, f"“{shown(raw)}” states the same limit twice")
         found[word.sort] = number
         waiting = None
     if waiting is not None:
-        raise _Trouble("not-a-size", raw, f"“{shown(raw)}” does not give one number to each limit")
+        raise Trouble("not-a-size", raw, f"“{shown(raw)}” does not give one number to each limit")
     low, high = found.get("min"), found.get("max")
     if low and high and low.value > high.value:
-        raise _Trouble("reversed-limits", raw, f"the smallest size is larger than the largest in “{shown(raw)}”")
+        raise Trouble("reversed-limits", raw, f"the smallest size is larger than the largest in “{shown(raw)}”")
     return Size(
         lower=low.value if low else None,
         upper=high.value if high else None,
@@ -335,10 +186,10 @@ def _with_words(items: list[_Item], raw: str) -> Size:
     )
 
 
-def _pair_of_limits(first: _Item, second: _Item, raw: str, ranges: bool) -> tuple[float, float]:
+def _pair_of_limits(first: Item, second: Item, raw: str, ranges: bool) -> tuple[float, float]:
     low, high = sorted((first.value, second.value))
     if not ranges and high - low > WIDEST_LIMITS * abs(high):
-        raise _Trouble(
+        raise Trouble(
             "range-of-sizes",
             raw,
             f"“{shown(raw)}” looks like a range of sizes or a date rather than two limits of one size",
@@ -346,14 +197,14 @@ def _pair_of_limits(first: _Item, second: _Item, raw: str, ranges: bool) -> tupl
     return low, high
 
 
-def _deviations(items: list[_Item], raw: str) -> tuple[float | None, float | None, bool]:
+def _deviations(items: list[Item], raw: str) -> tuple[float | None, float | None, bool]:
     """Lower and upper deviation from signed numbers, and whether they stand in reversed order."""
     if len(items) == 1 and items[0].sort == "pm":
         return -items[0].value, items[0].value, False
     if any(item.sort == "pm" for item in items) or len(items) > 2:
-        raise _Trouble("not-a-size", raw, f"“{shown(raw)}” has more numbers than a size with one tolerance")
+        raise Trouble("not-a-size", raw, f"“{shown(raw)}” has more numbers than a size with one tolerance")
     if any(item.sort == "plain" and item.value != 0 for item in items):
-        raise _Trouble(
+        raise Trouble(
             "unsigned-deviations", raw, f"the deviations in “{shown(raw)}” have no sign",
             "deviations with their signs, such as +0.012/+0.004"
         )  # fmt: skip
@@ -366,7 +217,7 @@ def _deviations(items: list[_Item], raw: str) -> tuple[float | None, float | Non
     return min(upper, lower), max(upper, lower), lower > upper
 
 
-def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted: bool) -> Size:
+def _size(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted: bool) -> Size:
     """A size from its items."""
     all_items = items
     items, unit, deviation_unit = _split_units(items, unit, raw, nominal_wanted)
@@ -378,7 +229,7 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
     brackets = "".join(item.text for item in items if item.sort == "bracket")
     wrapped = len(items) >= 3 and items[0].sort == items[-1].sort == "bracket" and brackets in ("()", "[]")
     if brackets not in ("", "()", "[]", "()()", "{}"):
-        raise _Trouble("not-a-size", raw, f"the brackets in “{shown(raw)}” do not match")
+        raise Trouble("not-a-size", raw, f"the brackets in “{shown(raw)}” do not match")
     tolerance_class = _classes([item.text for item in items if item.sort == "class"], raw)
     numbers = [item for item in items if item.sort in ("plain", "signed", "pm")]
     if wrapped and len(numbers) == 1 and not tolerance_class and numbers[0].sort == "plain":
@@ -387,7 +238,7 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
     base = Size(tolerance_class=tolerance_class, unit=unit, notes=(*notes, *settled))
     if not numbers:
         if not tolerance_class:
-            raise _Trouble("not-a-size", raw, f"“{shown(raw)}” is not a size")
+            raise Trouble("not-a-size", raw, f"“{shown(raw)}” is not a size")
         return base
     first, others = numbers[0], [item.sort for item in numbers[1:]]
     has_nominal = nominal_wanted and (
@@ -422,7 +273,7 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
         upper = _to_unit(upper, deviation_unit, unit, raw) if deviation_unit != unit else upper
     stated_behind = any(item.sort == "unit" for item in all_items)
     if not stated_behind and not ranges and nominal.value and widest > part * abs(nominal.value):
-        raise _Trouble(
+        raise Trouble(
             "unlikely-deviations", raw,
             f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",
             "deviations in the unit of the size, or with their own unit behind them",
@@ -436,12 +287,12 @@ def _size(items: list[_Item], raw: str, unit: str, ranges: bool, nominal_wanted:
 def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_wanted: bool) -> Size | ReadError:
     if len(text) > LONGEST_TEXT:
         return ReadError(
-            "too-long", text, _EXPECTED,
+            "too-long", text, EXPECTED,
             f"the text has {len(text)} signs, more than the {LONGEST_TEXT} that are read as a value"
         )  # fmt: skip
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
-        return ReadError(state.replace(" ", "-"), text, _EXPECTED, sentence)
+        return ReadError(state.replace(" ", "-"), text, EXPECTED, sentence)
     folded = fold(text)
     if _GENERAL.fullmatch(folded):
         return Size(unit=unit, notes=("general tolerance",))
@@ -450,18 +301,18 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
         folded, general = match[1], ("general tolerance",)
     if _THREAD.fullmatch(folded):
         return ReadError(
-            "thread", text, _EXPECTED, f"“{shown(text)}” is a thread or the class of one, not a size of a seat"
+            "thread", text, EXPECTED, f"“{shown(text)}” is a thread or the class of one, not a size of a seat"
         )
-    body, kind, count = _strip_prefix(folded) if nominal_wanted else (folded, "", 1)
+    body, kind, count = strip_prefix(folded) if nominal_wanted else (folded, "", 1)
     if match := _SPACED.match(body):
         body = match[1] + match[2].replace(" ", "'") + body[match.end() :]
     try:
-        items, _ = _cut(body, text, decimal, ranges)
+        items, _ = cut_items(body, text, decimal, ranges)
         if fraction := _fraction(body, items, unit, text):
             size: Size = fraction
         else:
             size = _size(items, text, unit, ranges, nominal_wanted)
-    except _Trouble as trouble:
+    except Trouble as trouble:
         return trouble.error
     return evolve(size, kind=kind, count=count, notes=(*size.notes, *general))
 
@@ -469,7 +320,7 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
 _FRACTIONS = re.compile(r"([\d ½¼¾⅛⅜⅝⅞-]*\d/\d+|\d* ?[½¼¾⅛⅜⅝⅞]) ?(.*)")
 
 
-def _fraction(body: str, items: list[_Item], unit: str, raw: str) -> Size | None:
+def _fraction(body: str, items: list[Item], unit: str, raw: str) -> Size | None:
     """A nominal written as a common fraction; only where inches are stated or the form leaves no other reading."""
     match = _FRACTIONS.fullmatch(body)
     if match is None:
@@ -482,7 +333,7 @@ def _fraction(body: str, items: list[_Item], unit: str, raw: str) -> Size | None
         return None
     inches = bool(stated) and conversion(stated, "in") == 1
     if not inches and re.fullmatch(r"\d+/\d+", match[1]):
-        raise _Trouble(
+        raise Trouble(
             "ambiguous-number", raw, f"“{shown(raw)}” can be a fraction, two limits or part of a designation",
             "a decimal number, or a fraction with the unit inch",
         )  # fmt: skip
