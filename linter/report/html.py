@@ -2,6 +2,7 @@
 
 import base64
 import hashlib
+import re
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -10,8 +11,8 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
 from linter.findings import SEVERITIES, ReviewResult
-from linter.report.drawings.half_section import half_section, not_stated
-from linter.report.pages import DETAILS, LARGEST, MEANING, label, place_name, report_of, value_of
+from linter.report.drawings.half_section import half_section, marked_features, not_stated
+from linter.report.pages import DETAILS, LARGEST, MEANING, label, named_cells, place_name, prose, report_of, value_of
 from linter.report.pictures import marked, picture
 from linter.report.visible import visible
 from linter.rulebook import Rulebook
@@ -36,7 +37,9 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=False,
     )
-    made.filters.update(words=words_of, label=label, unit=unit_text, plural=_plural, sentence=_sentence)
+    made.filters.update(
+        words=words_of, label=label, unit=unit_text, plural=_plural, sentence=_sentence, basename=_basename
+    )
     made.globals.update(
         quantity=quantity_text,
         number=number_text,
@@ -47,6 +50,8 @@ def environment() -> Environment:
         half_section=half_section,
         not_stated=not_stated,
         marked=marked,
+        marked_features=marked_features,
+        named_cells=named_cells,
         policy=policy,
         style=style,
     )
@@ -57,8 +62,14 @@ def _plural(count: int, word: str, many: str = "") -> str:
     return f"{number_text(float(count))} {word if count == 1 else many or word + 's'}"
 
 
+def _basename(file: str) -> str:
+    """The last part of a file name as given, whichever way its folders are written."""
+    return re.split(r"[/\\]", file)[-1] or file
+
+
 def _sentence(text: str) -> str:
-    """The text with a full stop, where it has none of its own."""
+    """The text in plain words and with a full stop, where it has none of its own."""
+    text = prose(text)
     return text if text.endswith((".", "!", "?", ":", "…")) or not text else f"{text}."
 
 

@@ -1,6 +1,8 @@
 """What the report shows and in which order: the result object grouped for its readers, without any markup."""
 
+import re
 from collections.abc import Iterable, Mapping
+from functools import cache
 
 from attrs import field, frozen
 
@@ -101,6 +103,15 @@ class ReadTable:
 
 
 @frozen
+class NamedCell:
+    """A parameter that a remedy names, and what the table says of it (``text`` empty where it says nothing)."""
+
+    parameter: str
+    cell: str
+    text: str
+
+
+@frozen
 class Report:
     """Everything the templates ask for.
 
@@ -119,6 +130,7 @@ class Report:
     clauses: Mapping[str, str]
     sources: Mapping[str, str]
     gate: tuple[str, ...]
+    cells: Mapping[tuple[str, str | None, str], ReadCell]
     by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
 
 
@@ -151,6 +163,7 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
         clauses={clause: f"c{n}" for n, clause in enumerate(clauses, 1)},
         sources={key: f"q{n}" for n, key in enumerate(ordered, 1)},
         gate=gate_reasons(result),
+        cells={(c.machine, c.station, c.parameter): c for c in result.understood},
         by_severity={
             s: tuple(n for n in numbered if n.item.severity == s and n.item.outcome == "finding") for s in SEVERITIES
         },
@@ -302,3 +315,35 @@ def value_of(value: float | str | None, unit: str) -> str:
     if value is None:
         return "not known"
     return value if isinstance(value, str) else quantity_text(value, unit)
+
+
+@cache
+def _names() -> re.Pattern[str]:
+    names = sorted((n for n in vocabulary() if n not in ("machine", "station")), key=len, reverse=True)
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, names))})\b")
+
+
+def prose(text: str) -> str:
+    """The text with parameter names in words: ``shaft_fillet_radius`` is "shaft fillet radius"."""
+    return _names().sub(lambda found: words_of(found[0]), text)
+
+
+def named_cells(item: Assessment, report: Report) -> tuple[NamedCell, ...]:
+    """What the table says of the parameters that the remedy of a finding names.
+
+    A name of one word (``cage``) counts only where the finding rests on that parameter: it may be plain speech.
+    """
+    used = {u.parameter for u in item.places}
+    found = []
+    for name in dict.fromkeys(_names().findall(item.remedy)):
+        if "_" not in name and name not in used:
+            continue
+        here = [u for u in item.places if u.parameter == name]
+        cell = report.cells.get((item.machine, item.station, name)) or report.cells.get((item.machine, None, name))
+        if here:
+            found += [NamedCell(name, u.place.short(), u.text) for u in here]
+        elif cell is not None:
+            found.append(NamedCell(name, cell.place.short(), cell.value))
+        elif item.station is not None or vocabulary()[name].level == "machine":
+            found.append(NamedCell(name, "", ""))
+    return tuple(found)

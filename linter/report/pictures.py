@@ -1,5 +1,6 @@
 """Which drawing goes with which assessment, and which features of a seat a finding is about."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -39,12 +40,7 @@ def _fit(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
     if zones is None or fit is None:
         return None
     use = _numbers(figures, "fit_in_use_smallest", "fit_in_use_largest")
-    used = {u.parameter for u in item.places}
-    shaft, housing = "shaft_seat_diameter" in used, "housing_seat_diameter" in used
-    if shaft != housing:
-        names = ("shaft seat", "bore of the inner ring") if shaft else ("housing seat", "outer ring")
-    else:
-        names = ("seat", "bearing ring")
+    names = _fit_names(item)
     return fit_diagram(
         (zones[0], zones[1]),
         (zones[2], zones[3]),
@@ -53,6 +49,20 @@ def _fit(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
         seat_name=names[0],
         ring_name=names[1],
     )
+
+
+def _fit_names(item: Assessment) -> tuple[str, str]:
+    """What to call seat and ring: as the working names them, else by the cells used."""
+    meanings = {w.key: w.meaning for w in item.working}
+    seat = meanings["seat_lower"].removeprefix("lower deviation of ").removeprefix("the ")
+    ring = meanings["ring_lower"].removeprefix("lower deviation of ").removeprefix("the ").removeprefix("its ")
+    used = {u.parameter for u in item.places}
+    sides = [side for side in ("shaft", "housing") if f"{side}_seat_diameter" in used]
+    if seat == "seat" and len(sides) == 1:
+        seat = f"{sides[0]} seat"
+    if ring == "ring" and ("shaft" in seat) != ("housing" in seat):
+        ring = "bore of the inner ring" if "shaft" in seat else "outer ring"
+    return seat, ring
 
 
 def _window(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
@@ -119,34 +129,35 @@ def _walk(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
 _DRAWN = {"fit-diagram": _fit, "preload-window": _window, "speed-scale": _speed, "clearance-walk": _walk}
 
 _ABOUT = {
-    "fit": ("seat_diameter", "clearance", "housing_outer", "shaft_bore"),
+    "fit": ("seat_diameter",),
     "alignment": ("cylindricity", "runout", "roughness"),
-    "shoulder": ("shoulder_diameter", "fillet", "chamfer"),
+    "shoulder": ("shoulder_diameter", "fillet"),
     "preload": ("spring", "preload_force"),
-    "speed": ("ball_",),
-    "table": ("diameter", "width", "chamfer", "contact_angle"),
-    "life": (),
-    "rotor": (),
 }
 
 
 def marked(findings: Sequence[Numbered]) -> dict[str, tuple[int, ...]]:
     """The features that findings are about, with the numbers of those findings.
 
-    A feature counts where changing it clears the finding, where it is missing, or where the finding rests on it and its
-    clause is about features of that kind.
+    Those that the message or the remedy names, that clear the finding or that are missing; where there are none, those
+    that the finding rests on and that its clause is about.
     """
     found: dict[str, list[int]] = {}
     for numbered in findings:
         item = numbered.item
         chapter, _, topic = item.clause.partition(".")
+        texts = f"{item.message} {item.remedy}"
         names = [c.parameter for c in item.clears_with] + list(item.missing)
-        kinds = _ABOUT.get(chapter, ())
-        names += [u.parameter for u in item.places if any(kind in u.parameter for kind in kinds)]
-        names += [n for n in FEATURES if n in item.message or n in item.remedy]
-        one_sided = next((side for side in ("shaft", "housing") if side in topic), None)
-        other = {"shaft": "housing_", "housing": "shaft_"}.get(one_sided or "", "-")
+        names += [n for n in FEATURES if re.search(rf"\b{n}\b", texts)]
+        if not any(name in FEATURES for name in names):
+            kinds = _ABOUT.get(chapter, ())
+            other = {"shaft": "housing_", "housing": "shaft_"}.get(topic.split("-")[0], "-")
+            names += [
+                u.parameter
+                for u in item.places
+                if any(kind in u.parameter for kind in kinds) and not u.parameter.startswith(other)
+            ]
         for name in dict.fromkeys(names):
-            if name in FEATURES and not name.startswith(other):
+            if name in FEATURES:
                 found.setdefault(name, []).append(numbered.number)
     return {name: tuple(numbers) for name, numbers in found.items()}

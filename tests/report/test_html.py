@@ -123,7 +123,7 @@ def test_two_hundred_stations_stay_below_5_mb_and_lose_no_finding(wide, rulebook
     text = html_text(result, rulebook)
     assert len(text.encode("utf-8")) < 5_000_000
     found = result.outcomes["finding"] + result.outcomes["conceded"]
-    assert [i for i in strict(text).ids if i[0] == "f"] == [f"f{n}" for n in range(1, found + 1)]
+    assert [i for i in strict(text).ids if re.fullmatch(r"f\d+", i)] == [f"f{n}" for n in range(1, found + 1)]
     assert "make this a long report" in text
 
 
@@ -132,3 +132,10 @@ def test_a_long_report_keeps_each_finding_with_its_change(wide, rulebook, strict
     text = "".join(strict(html_text(result, rulebook)).text)
     assert "findings are shown as tables" in text
     assert text.count("h5 → k5 (checked)") == sum(a.clause == "fit.shaft-class" for a in result.assessments)
+
+
+def test_a_remedy_names_the_cell_and_what_stands_there(sample, rulebook, strict):
+    text = " ".join("".join(strict(html_text(sample, rulebook)).text).split())
+    assert "Make shaft fillet radius 0.2 mm or less, or give the shoulder an undercut." in text
+    assert "Seats D20 shaft fillet radius r_a, now 0.3 mm" in text
+    assert "required life L_req" in text

@@ -1,55 +1,65 @@
 """The half section of a seat, to scale from the values of the table, with the features of findings marked."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from math import cos, radians, sin, sqrt
 from typing import Any
 
 from attrs import frozen
 from markupsafe import Markup
 
-from linter.report.drawings.svg import circle, drawing, line, path, spread, text_width, words
+from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, text_width, words
 from linter.wording import number_text, quantity_text, unit_text
 
-WIDTH = 400.0
+WIDTH = 440.0
 LEFT, RIGHT = 46.0, 262.0
 LABELS = 284.0
-ROW = 30.0
+STEP = 12.5
+
+
+@frozen
+class Feature:
+    """What a parameter is called on the drawing: the feature it belongs to, and which of its properties it states."""
+
+    name: str
+    states: str = ""
+
 
 FEATURES = {
-    "shaft_seat_diameter": "shaft seat",
-    "shaft_seat_cylindricity": "cylindricity",
-    "shaft_seat_runout": "run-out",
-    "shaft_seat_roughness": "roughness",
-    "shaft_shoulder_diameter": "shaft shoulder",
-    "shaft_shoulder_runout": "shoulder run-out",
-    "shaft_fillet_radius": "shaft fillet",
-    "shaft_bore": "shaft bore",
-    "housing_seat_diameter": "housing seat",
-    "housing_seat_cylindricity": "cylindricity",
-    "housing_seat_runout": "run-out",
-    "housing_seat_roughness": "roughness",
-    "housing_shoulder_diameter": "housing shoulder",
-    "housing_shoulder_runout": "shoulder run-out",
-    "housing_fillet_radius": "housing fillet",
-    "housing_outer_diameter": "housing wall",
-    "ring_chamfer": "ring chamfer",
-    "ring_width": "ring width",
-    "bore_diameter": "bore",
-    "outside_diameter": "outside diameter",
-    "inner_ring_shoulder_diameter": "inner ring land",
-    "outer_ring_shoulder_diameter": "outer ring land",
-    "ball_diameter": "ball",
-    "ball_material": "ball material",
-    "contact_angle": "contact angle",
-    "clearance_class": "clearance group",
-    "radial_clearance": "clearance",
-    "spring_rate": "spring rate",
-    "spring_free_length": "spring, free",
-    "spring_installed_length": "spring, installed",
-    "spring_solid_length": "spring, solid",
-    "preload_force": "preload",
-    "axial_float": "axial float",
+    "shaft_seat_diameter": Feature("shaft seat"),
+    "shaft_seat_cylindricity": Feature("shaft seat", "cylindricity"),
+    "shaft_seat_runout": Feature("shaft seat", "run-out"),
+    "shaft_seat_roughness": Feature("shaft seat", "Ra"),
+    "shaft_shoulder_diameter": Feature("shaft shoulder"),
+    "shaft_shoulder_runout": Feature("shaft shoulder", "run-out"),
+    "shaft_fillet_radius": Feature("shaft fillet"),
+    "shaft_bore": Feature("shaft bore"),
+    "housing_seat_diameter": Feature("housing seat"),
+    "housing_seat_cylindricity": Feature("housing seat", "cylindricity"),
+    "housing_seat_runout": Feature("housing seat", "run-out"),
+    "housing_seat_roughness": Feature("housing seat", "Ra"),
+    "housing_shoulder_diameter": Feature("housing shoulder"),
+    "housing_shoulder_runout": Feature("housing shoulder", "run-out"),
+    "housing_fillet_radius": Feature("housing fillet"),
+    "housing_outer_diameter": Feature("housing wall"),
+    "ring_chamfer": Feature("ring chamfer"),
+    "ring_width": Feature("ring width"),
+    "bore_diameter": Feature("bearing bore"),
+    "outside_diameter": Feature("outside diameter"),
+    "inner_ring_shoulder_diameter": Feature("inner ring land"),
+    "outer_ring_shoulder_diameter": Feature("outer ring land"),
+    "ball_diameter": Feature("ball"),
+    "ball_material": Feature("ball", "material"),
+    "contact_angle": Feature("contact angle"),
+    "clearance_class": Feature("clearance group"),
+    "radial_clearance": Feature("clearance"),
+    "spring_rate": Feature("spring", "rate"),
+    "spring_free_length": Feature("spring", "free"),
+    "spring_installed_length": Feature("spring", "installed"),
+    "spring_solid_length": Feature("spring", "solid"),
+    "preload_force": Feature("preload"),
+    "axial_float": Feature("axial float"),
 }
+_WHOLE = {feature.name: name for name, feature in FEATURES.items() if not feature.states}
 _DIAMETERS = {name for name in FEATURES if name.endswith("diameter") or name == "shaft_bore"} - {"ball_diameter"}
 _UNITS = {
     "shaft_seat_roughness": "um",
@@ -294,58 +304,54 @@ def _spots(s: _Shape, sheet: _Sheet) -> dict[str, tuple[float, float]]:
         spring = (-s.gap_left / 2, (s.bore + s.land_inner) / 2)
     elif not s.spring:
         spring = (s.width / 2, s.pitch)
-    spots = {
-        "shaft_shoulder_diameter": (face - 0.25 * w, shaft),
-        "shaft_shoulder_runout": (face, (shaft + bore) / 2),
-        "shaft_fillet_radius": (face + 0.3 * s.shaft_fillet, bore + 0.3 * s.shaft_fillet),
-        "shaft_bore": (w, max(s.hollow, sheet.low)),
-        "housing_shoulder_diameter": (wall + 0.25 * w, home),
-        "housing_shoulder_runout": (wall, (home + s.outside) / 2),
-        "housing_fillet_radius": (wall - 0.3 * s.housing_fillet, s.outside - 0.3 * s.housing_fillet),
-        "housing_outer_diameter": (w / 2, sheet.high),
-        "ring_chamfer": (w - 0.3 * s.chamfer, bore + 0.3 * s.chamfer),
-        "ring_width": (w, (s.outside + s.land_outer) / 2),
-        "bore_diameter": (0.5 * w, bore),
-        "outside_diameter": (0.5 * w, s.outside),
-        "inner_ring_shoulder_diameter": (0.9 * w, s.land_inner),
-        "outer_ring_shoulder_diameter": (0.9 * w, s.land_outer),
-        "ball_diameter": (w / 2 + 0.7 * s.ball, s.pitch + 0.7 * s.ball),
-        "ball_material": (w / 2 + 0.3 * s.ball, s.pitch + 0.3 * s.ball),
-        "contact_angle": (w / 2 + 0.2 * s.ball, s.pitch - 0.4 * s.ball),
-        "clearance_class": (w / 2, s.pitch + s.ball),
-        "radial_clearance": (w / 2, s.pitch + s.ball),
-        "axial_float": (wall, s.outside - s.chamfer),
+    return {
+        "shaft seat": (0.75 * w, bore),
+        "housing seat": (0.75 * w, s.outside),
+        "shaft shoulder": (face, (shaft + bore) / 2),
+        "shaft fillet": (face + 0.3 * s.shaft_fillet, bore + 0.3 * s.shaft_fillet),
+        "shaft bore": (w, max(s.hollow, sheet.low)),
+        "housing shoulder": (wall, (home + s.outside) / 2),
+        "housing fillet": (wall - 0.3 * s.housing_fillet, s.outside - 0.3 * s.housing_fillet),
+        "housing wall": (w / 2, sheet.high),
+        "ring chamfer": (w - 0.3 * s.chamfer, bore + 0.3 * s.chamfer),
+        "ring width": (w, (s.outside + s.land_outer) / 2),
+        "bearing bore": (0.5 * w, bore),
+        "outside diameter": (0.5 * w, s.outside),
+        "inner ring land": (0.9 * w, s.land_inner),
+        "outer ring land": (0.9 * w, s.land_outer),
+        "ball": (w / 2 + 0.5 * s.ball, s.pitch + 0.5 * s.ball),
+        "contact angle": (w / 2 + 0.2 * s.ball, s.pitch - 0.4 * s.ball),
+        "clearance group": (w / 2, s.pitch + s.ball),
+        "clearance": (w / 2, s.pitch + s.ball),
+        "axial float": (wall, s.outside - s.chamfer),
+        "spring": spring,
+        "preload": spring,
     }
-    seats = ("diameter", "cylindricity", "runout", "roughness")
-    spots |= {f"shaft_seat_{k}": ((0.85 - 0.15 * n) * w, bore) for n, k in enumerate(seats)}
-    spots |= {f"housing_seat_{k}": ((0.85 - 0.15 * n) * w, s.outside) for n, k in enumerate(seats)}
-    spring_names = ("spring_rate", "spring_free_length", "spring_installed_length", "spring_solid_length")
-    return spots | dict.fromkeys((*spring_names, "preload_force"), spring)
 
 
-def _strokes(s: _Shape, sheet: _Sheet, names: set[str]) -> list[str]:
+def _strokes(s: _Shape, sheet: _Sheet, names: Collection[str]) -> list[str]:
     """The marked features themselves, drawn strong."""
     x, y = sheet.x, sheet.y
     face, wall = -s.gap_left, s.width + s.gap_right
     parts = []
-    if any(n.startswith("shaft_seat") for n in names):
+    if "shaft seat" in names:
         parts.append(line(x(0), y(s.bore), x(s.width), y(s.bore), "mark"))
-    if any(n.startswith("housing_seat") for n in names):
+    if "housing seat" in names:
         parts.append(line(x(0), y(s.outside), x(s.width), y(s.outside), "mark"))
-    if names & {"shaft_shoulder_diameter", "shaft_shoulder_runout"}:
+    if "shaft shoulder" in names:
         parts.append(line(x(face), y(s.bore + s.shaft_fillet), x(face), y(min(s.shaft_shoulder, sheet.high)), "mark"))
-    if names & {"housing_shoulder_diameter", "housing_shoulder_runout"}:
+    if "housing shoulder" in names:
         low = max(s.housing_shoulder, sheet.low)
         parts.append(line(x(wall), y(s.outside - s.housing_fillet), x(wall), y(low), "mark"))
-    if "shaft_fillet_radius" in names:
+    if "shaft fillet" in names:
         parts.append(circle(x(face), y(s.bore), 8, "mark"))
-    if "housing_fillet_radius" in names:
+    if "housing fillet" in names:
         parts.append(circle(x(wall), y(s.outside), 8, "mark"))
-    if "ring_chamfer" in names:
+    if "ring chamfer" in names:
         parts.append(circle(x(s.width), y(s.bore), 7, "mark"))
-    if "housing_outer_diameter" in names:
+    if "housing wall" in names:
         parts.append(line(x(0), y(sheet.high), x(s.width), y(sheet.high), "mark"))
-    if names & {"ball_diameter", "ball_material"}:
+    if "ball" in names:
         parts.append(circle(x(s.width / 2), y(s.pitch), s.ball * sheet.scale, "mark"))
     return parts
 
@@ -371,27 +377,65 @@ def value_label(values: Mapping[str, Any], name: str) -> str:
     return str(value) if value else "not stated"
 
 
-def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]], s: _Shape, sheet: _Sheet) -> list[str]:
+def marked_features(marks: Mapping[str, Sequence[int]]) -> dict[str, tuple[int, ...]]:
+    """The marked features by name, each with the numbers of all findings about it."""
+    found: dict[str, set[int]] = {}
+    for name, feature in FEATURES.items():
+        if name in marks:
+            found.setdefault(feature.name, set()).update(marks[name])
+    return {feature: tuple(sorted(numbers)) for feature, numbers in found.items()}
+
+
+@frozen
+class _Label:
+    """A balloon with its lines; the first one is strong."""
+
+    feature: str
+    numbers: tuple[int, ...]
+    lines: tuple[str, ...]
+
+    @property
+    def height(self) -> float:
+        return STEP * len(self.lines) + 10
+
+
+def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> list[_Label]:
+    """One label per marked feature: its size, its name, and the properties that findings are about."""
+    labels = []
+    for feature, numbers in marked_features(marks).items():
+        names = [name for name in FEATURES if FEATURES[name].name == feature and name in marks]
+        whole = _WHOLE.get(feature)
+        lines = [feature]
+        if whole and (whole in values or whole in names):
+            lines.insert(0, value_label(values, whole))
+        lines += [
+            f"{states} {value_label(values, name)}" if name in values else f"no {states} stated"
+            for name in names
+            if (states := FEATURES[name].states)
+        ]
+        labels.append(_Label(feature, numbers, tuple(lines)))
+    return labels
+
+
+def _drawn_labels(labels: Sequence[_Label], s: _Shape, sheet: _Sheet) -> list[str]:
     spots = _spots(s, sheet)
-    shown = sorted((n for n in marks if n in spots), key=lambda n: (-spots[n][1], spots[n][0], n))
-    if not shown:
-        return []
-    wanted = [sheet.y(spots[n][1]) for n in shown]
-    bottom = max(sheet.bottom + 8, 10 + ROW * len(shown))
-    rows = spread(wanted, [ROW - 2] * len(shown), 6, bottom, 2)
-    parts = _strokes(s, sheet, set(shown))
-    for name, y in zip(shown, rows, strict=True):
-        fx, fy = sheet.x(spots[name][0]), sheet.y(spots[name][1])
+    shown = sorted(labels, key=lambda a: (-spots[a.feature][1], spots[a.feature][0], a.feature))
+    heights = [label.height for label in shown]
+    wanted = [sheet.y(spots[label.feature][1]) + label.height / 2 - 9 for label in shown]
+    bottom = max(sheet.bottom + 14, 6 + sum(heights))
+    parts = _strokes(s, sheet, {label.feature for label in shown})
+    for label, centre in zip(shown, spread(wanted, heights, 4, bottom, 0), strict=True):
+        y = centre - label.height / 2 + 9
+        fx, fy = sheet.x(spots[label.feature][0]), sheet.y(spots[label.feature][1])
         parts.append(path(["M", fx, fy, "L", LABELS - 14, y, "L", LABELS - 3, y], "leader"))
         parts.append(circle(fx, fy, 2, "dot"))
-        number = ", ".join(str(n) for n in marks[name][:2]) + ("…" if len(marks[name]) > 2 else "")
+        number = ", ".join(str(n) for n in label.numbers[:3]) + ("…" if len(label.numbers) > 3 else "")
         width = max(text_width(number, 10) + 8, 16)
-        parts.append(
-            f'<rect class="balloon" x="{LABELS - 3:.0f}" y="{y - 8:.1f}" width="{width:.1f}" height="16" rx="8"/>'
-        )
+        parts.append(rect(LABELS - 3, y - 8, width, 16, "balloon", 8))
         parts.append(words(LABELS - 3 + width / 2, y + 3.6, number, "t number", "middle"))
-        parts.append(words(LABELS + width + 2, y - 0.5, value_label(values, name), "t strong"))
-        parts.append(words(LABELS + width + 2, y + 11.5, FEATURES[name], "t quiet"))
+        parts.append(words(LABELS + width + 2, y + 3.8, label.lines[0], "t strong"))
+        for k, text in enumerate(label.lines[1:], 1):
+            parts.append(words(LABELS + 15, y + 7 + STEP * k, text, "t quiet"))
     return parts
 
 
@@ -421,15 +465,15 @@ def half_section(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) 
         y = sheet.y(radius)
         parts.append(line(40, y, sheet.x(sheet.x_low) + 3, y, "thin"))
         parts.append(words(2, y + 3.6, f"⌀{number_text(_plain(values, name) or 0.0, 'mm')}", "t quiet"))
-    parts += _labels(values, marks, s, sheet)
-    named = [f"{FEATURES[n]} {value_label(values, n)}" for n in sorted(marks) if n in FEATURES]
-    height = max(sheet.bottom + 18, 22 + ROW * sum(n in FEATURES for n in marks))
+    labels = _labels(values, marks)
+    parts += _drawn_labels(labels, s, sheet)
+    height = max(sheet.bottom + 18, 10 + sum(label.height for label in labels))
     says = (
         f"Shaft, inner ring, ball, outer ring and housing above the axis, bore {number_text(2 * s.bore, 'mm')} mm, "
         f"outside diameter {number_text(2 * s.outside, 'mm')} mm."
     )
     if s.spring:
         says += f" The spring presses on the {s.spring} ring."
-    if named:
-        says += f" Marked: {'; '.join(named)}."
+    if labels:
+        says += f" Marked: {'; '.join(', '.join(reversed(label.lines)) for label in labels)}."
     return drawing("half", WIDTH, height, "Half section of the seat, to scale", says, parts)
