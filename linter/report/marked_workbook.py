@@ -1,0 +1,345 @@
+"""A workbook with the reviewed values, the cells of findings marked, and lists of findings and of what is missing.
+
+It is a new workbook made from values: no formula, macro, link, name or document property of the input gets into it, and
+the input is only read.
+"""
+
+import datetime
+from collections.abc import Sequence
+from io import BytesIO
+from pathlib import Path
+from typing import Any
+
+import xlsxwriter
+from attrs import field, frozen
+from xlsxwriter.format import Format
+from xlsxwriter.workbook import Workbook
+from xlsxwriter.worksheet import Worksheet
+
+from linter.findings import SEVERITIES, Assessment, ReviewResult, Used
+from linter.places import Place
+from linter.reading.grids import Bad, Grid
+from linter.reading.intake import InputError, Source, load
+from linter.reading.xlsx import read_grids
+from linter.report.cells import cells_to_change, what_to_change
+from linter.report.visible import LONGEST, visible
+from linter.report.writing import WriteRefused
+
+#: A fixed date stands in the document properties, so that the same inputs give the same bytes.
+CREATED = datetime.datetime(2000, 1, 1)
+#: Most characters of a cell and most links of a sheet (from memory of the limits of the Office Open XML programs).
+LONGEST_CELL = 32_767
+MOST_LINKS = 65_000
+MOST_IN_COMMENT = 12
+#: A text that begins like this could be taken for a formula once it is saved as delimited text.
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
+
+FILLS = {
+    "critical": ("#F3C6CF", "#6E0A21"),
+    "major": ("#F6D3B3", "#6B2C00"),
+    "minor": ("#F1E6AE", "#453A00"),
+    "remark": ("#CFE0F0", "#1D3F60"),
+    "conceded": ("#DDDDD8", "#3A3A36"),
+}
+GRAVITY = (*SEVERITIES, "conceded")
+
+
+@frozen
+class Mark:
+    """One finding at one cell; ``change`` where this is the cell to change."""
+
+    item: Assessment
+    used: Used
+    change: bool
+
+    @property
+    def grade(self) -> str:
+        """Severity, or ``conceded``."""
+        return grade(self.item)
+
+
+@frozen(eq=False)
+class _Book:
+    """The workbook being written, with its formats and the place of every copied cell."""
+
+    book: Workbook
+    formats: dict[str, Format]
+    sheets: dict[str | None, Worksheet] = field(factory=dict)
+    cells: dict[Place, tuple[str, str]] = field(factory=dict)
+
+    def text(self, sheet: Worksheet, row: int, column: int, value: str, look: str = "plain") -> None:
+        """Write a text as a text, whatever it begins with."""
+        shown = _text(value)
+        name = f"{look}-quoted" if shown.startswith(FORMULA_SIGNS) and f"{look}-quoted" in self.formats else look
+        sheet.write_string(row, column, shown, self.formats[name])
+
+    def cell(self, sheet: Worksheet, row: int, column: int, value: Any, look: str = "plain") -> None:
+        """Write a value as what it is: number, truth value or text."""
+        if isinstance(value, bool):
+            sheet.write_boolean(row, column, value, self.formats[look])
+        elif isinstance(value, (int, float)):
+            sheet.write_number(row, column, value, self.formats[look])
+        else:
+            self.text(sheet, row, column, value.read if isinstance(value, Bad) else str(value), look)
+
+
+def grade(item: Assessment) -> str:
+    """Severity of a finding, or ``conceded``."""
+    return "conceded" if item.outcome == "conceded" else str(item.severity)
+
+
+def marked_workbook(result: ReviewResult, table: Path) -> bytes:
+    """The marked workbook of one reviewed table.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        As reviewed.
+    table : Path
+        The table that was reviewed; it is read again, never written.
+
+    Returns
+    -------
+    bytes
+        An xlsx file, the same bytes for the same inputs. For a workbook it holds a copy of the values of every sheet;
+        for other tables the sheet "Cells used" with each value as read and as understood.
+
+    Raises
+    ------
+    WriteRefused
+        If the table is no longer the one that was reviewed, or can no longer be read.
+    """
+    try:
+        source = load(table, result.input.file)
+        grids = read_grids(source)[0] if source.kind == "workbook" else []
+    except InputError as error:
+        raise WriteRefused(f"the marked workbook is not written: {error}") from None
+    if source.sha256 != result.input.sha256:
+        raise WriteRefused(
+            f"{source.file}: the table changed while it was reviewed; the marked workbook is not written"
+        )
+    stream = BytesIO()
+    options = {
+        "in_memory": True,
+        "strings_to_formulas": False,
+        "strings_to_urls": False,
+        "strings_to_numbers": False,
+        "nan_inf_to_errors": True,
+    }
+    with xlsxwriter.Workbook(stream, options) as book:
+        book.set_properties({"title": "ringseat findings", "author": "ringseat", "created": CREATED})
+        made = _Book(book, _formats(book))
+        findings = book.add_worksheet("Findings")
+        missing = book.add_worksheet("Not assessed")
+        marks = _marks(result)
+        if grids:
+            names = _sheet_names([grid.sheet or "Table" for grid in grids])
+            for grid, name in zip(grids, names, strict=True):
+                _copy(made, grid, name, marks)
+        else:
+            _cells_used(made, result, source, marks)
+        _findings(made, findings, result)
+        _not_assessed(made, missing, result)
+    return stream.getvalue()
+
+
+def _text(value: str) -> str:
+    """A text with hidden characters shown, cut to what a cell holds."""
+    value = value.replace("\r\n", "\n")
+    shown = "\n".join(
+        "".join(visible(line[k : k + LONGEST]) for k in range(0, len(line), LONGEST)) for line in value.split("\n")
+    )
+    return shown if len(shown) <= LONGEST_CELL else f"{shown[: LONGEST_CELL - 60]}… (cut here; {len(shown)} characters)"
+
+
+def _formats(book: Workbook) -> dict[str, Format]:
+    looks: dict[str, dict[str, Any]] = {
+        "plain": {},
+        "wrap": {"text_wrap": True, "valign": "top"},
+        "head": {"bold": True, "bottom": 2, "text_wrap": True, "valign": "bottom"},
+        "title": {"bold": True, "font_size": 14},
+        "link": {"font_color": "#0B556D", "underline": 1, "valign": "top"},
+    }
+    for name, (fill, ink) in FILLS.items():
+        looks[name] = {"bg_color": fill, "font_color": ink, "bold": True, "border": 2, "border_color": ink}
+        looks[f"{name}-looked-at"] = {"pattern": 14, "fg_color": ink, "bg_color": "#FFFFFF", "font_color": "#000000"}
+        looks[f"{name}-word"] = {"bg_color": fill, "font_color": ink, "bold": True, "valign": "top"}
+    formats = {}
+    for name, look in looks.items():
+        formats[name] = book.add_format(look)
+        formats[f"{name}-quoted"] = book.add_format({**look, "quote_prefix": True})
+    return formats
+
+
+def _found(result: ReviewResult) -> list[Assessment]:
+    """Findings and concessions, gravest first, else in the order of the review."""
+    found = [item for item in result.assessments if item.outcome in ("finding", "conceded")]
+    return sorted(found, key=lambda item: GRAVITY.index(grade(item)))
+
+
+def _marks(result: ReviewResult) -> dict[Place, list[Mark]]:
+    marks: dict[Place, list[Mark]] = {}
+    for item in _found(result):
+        change = set(cells_to_change(item))
+        for used in dict.fromkeys(item.places):
+            marks.setdefault(used.place, []).append(Mark(item, used, used in change))
+    return {place: sorted(found, key=lambda m: not m.change) for place, found in marks.items()}
+
+
+def _look(marks: Sequence[Mark]) -> str:
+    """Cell format of a marked cell: that of the gravest finding it should be changed for, or that looks at it."""
+    first = marks[0]
+    return first.grade if first.change else f"{first.grade}-looked-at"
+
+
+def _comment(marks: Sequence[Mark]) -> str:
+    lines = []
+    for mark in marks[:MOST_IN_COMMENT]:
+        where = mark.item.machine if mark.item.station is None else f"{mark.item.machine} {mark.item.station}"
+        word = f"Conceded ({mark.item.severity})" if mark.grade == "conceded" else mark.grade.capitalize()
+        role = "" if mark.change else " (looked at; the cell to change is another)"
+        lines.append(f"{word}, {where}: {visible(mark.item.message)}{role}")
+        if mark.change and (change := what_to_change(mark.item)):
+            lines.append(visible(change))
+    if len(marks) > MOST_IN_COMMENT:
+        lines.append(f"and {len(marks) - MOST_IN_COMMENT} more: see the sheet Findings")
+    return "\n".join(lines)[:LONGEST_CELL]
+
+
+def _mark(sheet: Worksheet, row: int, column: int, marks: Sequence[Mark]) -> None:
+    text = _comment(marks)
+    height = min(400, 20 + 17 * sum(1 + len(line) // 46 for line in text.split("\n")))
+    sheet.write_comment(row, column, text, {"author": "ringseat", "width": 300, "height": height})
+
+
+def _sheet_names(wanted: Sequence[str]) -> list[str]:
+    """Sheet names that are allowed and not taken: by our own sheets or, but for case, by another."""
+    taken = {"findings", "not assessed", "history"}
+    names = []
+    for name in wanted:
+        plain = "".join("_" if c in "[]:*?/\\" else c for c in visible(name)).strip("'")[:31] or "Sheet"
+        chosen, number = plain, 1
+        while chosen.casefold() in taken:
+            number += 1
+            chosen = f"{plain[: 31 - len(str(number)) - 3]} ({number})"
+        taken.add(chosen.casefold())
+        names.append(chosen)
+    return names
+
+
+def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Mark]]) -> None:
+    sheet = made.book.add_worksheet(name)
+    for column in range(grid.width):
+        widest = 0
+        for row in range(grid.height):
+            value = grid.columns[column][row]
+            place = grid.place(row, column)
+            found = marks.get(place)
+            if found:
+                made.cells[place] = (name, str(place.cell))
+            if value is None and not found:
+                continue
+            at = (int(grid.lines[row]) - 1, grid.first_column + column - 1)
+            made.cell(sheet, *at, "" if value is None else value, _look(found) if found else "plain")
+            widest = max(widest, len(str(value)))
+            if found:
+                _mark(sheet, *at, found)
+        sheet.set_column(grid.first_column + column - 1, grid.first_column + column - 1, min(60, max(9, widest + 2)))
+
+
+def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[Place, list[Mark]]) -> None:
+    """The cells of a table that is no workbook: place, whose value, as read and as understood."""
+    name = "Cells used"
+    sheet = made.book.add_worksheet(name)
+    heads = ("Place", "Machine", "Station", "Parameter", "As read", "As understood")
+    for column, (head, width) in enumerate(zip(heads, (22, 22, 14, 30, 26, 30), strict=True)):
+        sheet.set_column(column, column, width)
+        made.text(sheet, 0, column, head, "head")
+    sheet.freeze_panes(1, 0)
+    rows: dict[Place, list[tuple[str, ...]]] = {}
+    for cell in result.understood:
+        read = (cell.machine, cell.station or "", cell.parameter, cell.read, cell.value)
+        rows.setdefault(cell.place, []).append(read)
+    for place, found in marks.items():
+        if place not in rows:
+            rows[place] = [(m.item.machine, m.item.station or "", m.used.parameter, "", m.used.text) for m in found[:1]]
+    number = 0
+    for place, entries in rows.items():
+        here = marks.get(place)
+        for entry in entries:
+            number += 1
+            values = (place.short() or source.file, *entry)
+            for column, value in enumerate(values):
+                made.text(sheet, number, column, value, _look(here) if here and column >= 4 else "plain")
+            if here and place not in made.cells:
+                made.cells[place] = (name, f"E{number + 1}")
+                _mark(sheet, number, 4, here)
+
+
+def _head(made: _Book, sheet: Worksheet, result: ReviewResult, heads: Sequence[tuple[str, int]]) -> int:
+    """Title lines and column heads; the row after them."""
+    counts = ", ".join(f"{number} {word}" for word, number in result.severities.items())
+    outcomes = result.outcomes
+    lines = (
+        f"The gate is {result.gate} (it closes on {result.gate_severity} and graver)",
+        f"{result.input.file}, SHA-256 {result.input.sha256}",
+        f"{result.rulebook.name} {result.rulebook.version}, {result.tool} {result.tool_version}",
+        f"Findings: {counts}; {outcomes['conceded']} conceded, {outcomes['not assessed']} not assessed, "
+        f"{outcomes['met']} met, {outcomes['not applicable']} not applicable",
+        *(f"Could not be run: {failure}" for failure in result.failures),
+        *(f"Concession {note.number}, {note.state}: {note.text}" for note in result.concessions),
+    )
+    for row, line in enumerate(lines):
+        made.text(sheet, row, 0, line, "title" if row == 0 else "plain")
+    row = len(lines) + 1
+    for column, (head, width) in enumerate(heads):
+        sheet.set_column(column, column, width)
+        made.text(sheet, row, column, head, "head")
+    sheet.freeze_panes(row + 1, 0)
+    return row + 1
+
+
+def _findings(made: _Book, sheet: Worksheet, result: ReviewResult) -> None:
+    heads = (
+        ("Severity", 20), ("Clause", 26), ("Machine", 20), ("Station", 14), ("Message", 70), ("What to change", 60),
+        ("Cell", 24),
+    )  # fmt: skip
+    first = row = _head(made, sheet, result, heads)
+    for item in _found(result):
+        word = f"conceded ({item.severity})" if item.outcome == "conceded" else str(item.severity)
+        made.text(sheet, row, 0, word, f"{grade(item)}-word")
+        message = item.message if item.concession is None else f"{item.message} Concession {item.concession}."
+        for column, value in enumerate(
+            (item.clause, item.machine, item.station or "", message, what_to_change(item)), 1
+        ):
+            made.text(sheet, row, column, value, "wrap")
+        cells = cells_to_change(item)
+        if cells:
+            place = cells[0].place
+            label = _text(place.short() or place.file)
+            if place in made.cells and row - first < MOST_LINKS:
+                name, cell = made.cells[place]
+                quoted = name.replace("'", "''")
+                sheet.write_url(row, 6, f"internal:'{quoted}'!{cell}", made.formats["link"], label[:250])
+            else:
+                made.text(sheet, row, 6, label, "wrap")
+        row += 1
+    if row == first:
+        made.text(sheet, row, 0, "None.")
+    else:
+        sheet.autofilter(first - 1, 0, row - 1, len(heads) - 1)
+
+
+def _not_assessed(made: _Book, sheet: Worksheet, result: ReviewResult) -> None:
+    heads = (("Clause", 26), ("Machine", 20), ("Station", 14), ("State these parameters", 44), ("Message", 80))
+    first = row = _head(made, sheet, result, heads)
+    for item in result.assessments:
+        if item.outcome == "not assessed":
+            cells = (item.clause, item.machine, item.station or "", ", ".join(item.missing), item.message)
+            for column, value in enumerate(cells):
+                made.text(sheet, row, column, value, "wrap")
+            row += 1
+    if row == first:
+        made.text(sheet, row, 0, "None: every clause that applies was assessed.")
+    else:
+        sheet.autofilter(first - 1, 0, row - 1, len(heads) - 1)
