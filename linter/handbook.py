@@ -8,7 +8,7 @@ from typing import Any
 
 from linter.packaged import data_folder
 from linter.rulebook import Clause, Rulebook, released_versions
-from linter.wording import number_text, quantity_text, unit_text
+from linter.wording import limit_text, number_text
 
 WIDTH = 100
 
@@ -41,14 +41,6 @@ def steps_text(clause: Clause) -> str:
     return "; ".join(f"above {number_text(step.above)}: {step.severity}" for step in clause.steps)
 
 
-def limit_value_text(value: Any, unit: str) -> str:
-    """A limit with its unit; a list with the unit once at its end."""
-    if isinstance(value, list):
-        words = ", ".join(number_text(v) if isinstance(v, (int, float)) else v for v in value)
-        return f"{words} {unit_text(unit)}".strip()
-    return quantity_text(float(value), unit) if isinstance(value, (int, float)) else str(value)
-
-
 def source_text(book: Rulebook, keys: str) -> str:
     """Sources of one value in words."""
     return "; ".join(book.sources[k].title if k in book.sources else k for k in keys.split("; "))
@@ -69,7 +61,7 @@ def clause_text(book: Rulebook, name: str) -> str:
     if clause.limits:
         lines += ["", "Limits"]
         for key, limit in clause.limits.items():
-            text = f"{key} = {limit_value_text(limit.value, limit.unit)} ({limit.provenance}: {limit.source})"
+            text = f"{key} = {limit_text(limit.value, limit.unit)} ({limit.provenance}: {limit.source})"
             lines += textwrap.wrap(
                 f"{text} {limit.note}".rstrip(), WIDTH, initial_indent="  ", subsequent_indent="      "
             )
@@ -135,12 +127,12 @@ def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
     for key in [*old.limits, *(k for k in new.limits if k not in old.limits)]:
         before, after = old.limits.get(key), new.limits.get(key)
         if before is None and after is not None:
-            yield f"limit {key} is new: {limit_value_text(after.value, after.unit)}"
+            yield f"limit {key} is new: {limit_text(after.value, after.unit)}"
         elif after is None:
             yield f"limit {key} is gone"
         elif before is not None and (before.value, before.unit) != (after.value, after.unit):
             way = _way(before.value, after.value, before.looser)
-            was, now = limit_value_text(before.value, before.unit), limit_value_text(after.value, after.unit)
+            was, now = limit_text(before.value, before.unit), limit_text(after.value, after.unit)
             yield f"limit {key}: {was} -> {now}{way} (source: {after.source}, {after.provenance})"
         elif before is not None and (before.source, before.provenance) != (after.source, after.provenance):
             yield f"limit {key}: source {before.source} -> {after.source}, {before.provenance} -> {after.provenance}"

@@ -71,6 +71,14 @@ def quantity_text(value: float, unit: str) -> str:
     return text + ("" if shown in ("°",) else NARROW_SPACE) + shown
 
 
+def limit_text(value: float | str | list[float | str], unit: str) -> str:
+    """A limit with its unit; a list with the unit once at its end."""
+    if isinstance(value, list):
+        words = ", ".join(v if isinstance(v, str) else number_text(v, unit) for v in value)
+        return f"{words}{NARROW_SPACE}{unit_text(unit)}".strip()
+    return value if isinstance(value, str) else quantity_text(float(value), unit)
+
+
 def rounded(value: float) -> float:
     """A float for the result file: 10 significant digits, so that the last bits of a machine do not show."""
     number = float(value)
