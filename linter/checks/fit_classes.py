@@ -1,5 +1,6 @@
 """Chapter fit: tolerance class and grade of both seats against the published recommendations."""
 
+from collections.abc import Mapping
 from typing import Any
 
 import numpy as np
@@ -96,6 +97,20 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
     side : {"shaft", "housing"}
         Which seat.
     """
+    low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
+    key = ("recommended", side, low, high, _content(limits.table(side)), _content(limits.table("bands")))
+    if key not in view.cache:
+        view.cache[key] = _recommend(view, limits, side)
+    found: Recommended = view.cache[key]
+    return found
+
+
+def _content(table: Mapping[str, NDArray[Any]]) -> tuple[Any, ...]:
+    """What a table says, to compare two of them by."""
+    return tuple(column.tobytes() if column.dtype != object else tuple(column) for column in table.values())
+
+
+def _recommend(view: View, limits: Limits, side: str) -> Recommended:
     s = view.stations
     table, bands = limits.table(side), limits.table("bands")
     shaft = side == "shaft"
@@ -175,7 +190,7 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
         lower,
         upper,
         first,
-        _drawn(diameter, first, first_lower, first_upper),
+        np.where(found, _drawn(diameter, best, labels, first_lower, first_upper), ""),
         _listed(stack > 0, labels),
         first_lower,
         first_upper,
@@ -190,29 +205,28 @@ def _signed(value: float, unit: str = "um") -> str:
     return ("+" if value > 0 else "") + number_text(float(value), unit)
 
 
-def _drawn(diameter: Floats, names: NDArray[Any], lower: Floats, upper: Floats) -> NDArray[Any]:
+def _drawn(diameter: Floats, best: NDArray[np.intp], labels: list[str], lower: Floats, upper: Floats) -> NDArray[Any]:
     """Nominal, class and deviations in mm as they are written on a drawing, one text per row."""
-    code = np.unique(names.astype(str), return_inverse=True)[1]
-    keys, inverse = np.unique(np.stack([diameter, lower, upper, code.astype(float)]), axis=1, return_inverse=True)
-    first_row = np.zeros(keys.shape[1], dtype=np.intp)
-    first_row[inverse.ravel()[::-1]] = np.arange(len(names))[::-1]
+    sizes = np.unique(diameter, return_inverse=True)[1]
+    _, first_row, inverse = np.unique(sizes * len(labels) + best, return_index=True, return_inverse=True)
     texts = []
     for row in first_row:
-        if np.isnan(lower[row]) or not names[row]:
-            texts.append("")
-            continue
-        size = number_text(float(diameter[row]), "mm")
+        size, name = number_text(float(diameter[row]), "mm"), labels[best[row]]
         ends = f"{_signed(upper[row] / 1000, 'mm')}/{_signed(lower[row] / 1000, 'mm')}"
-        texts.append(f"{size} {ends}" if "/" in names[row] else f"{size} {names[row]} ({ends})")
-    return np.array([*texts, ""], dtype=object)[inverse.ravel()]
+        texts.append(f"{size} {ends}" if "/" in name else f"{size} {name} ({ends})")
+    return np.array(texts, dtype=object)[inverse]
 
 
 def _listed(accepted: Bools, labels: list[str]) -> NDArray[Any]:
     """The accepted classes of each row in words, shape (rows,)."""
-    sets, inverse = np.unique(np.packbits(accepted, axis=0), axis=1, return_inverse=True)
-    bits = np.unpackbits(sets, axis=0)[: len(labels)].astype(bool)
-    texts = [", ".join(label for label, on in zip(labels, column, strict=True) if on) for column in bits.T]
-    return np.array(texts, dtype=object)[inverse.ravel()]
+    sets = np.zeros(accepted.shape[1], dtype=np.int64)
+    for start in range(0, len(labels), 30):  # 30 classes a time, so that the number of a set stays within 64 bits
+        group = accepted[start : start + 30]
+        bits = (2 ** np.arange(len(group), dtype=np.int64)) @ group
+        sets = np.unique(bits + (sets << 30), return_inverse=True)[1].astype(np.int64)
+    _, first_row, inverse = np.unique(sets, return_index=True, return_inverse=True)
+    texts = [", ".join(x for x, on in zip(labels, accepted[:, row], strict=True) if on) for row in first_row]
+    return np.array(texts, dtype=object)[inverse]
 
 
 def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:
