@@ -59,7 +59,7 @@ class Number:
     settled: bool = False
 
 
-def _mantissa(text: str, decimal: Decimal | None, exponent: bool) -> tuple[str, int, bool] | str:
+def _mantissa(text: str, decimal: Decimal | None, exponent: bool, grouped: bool = True) -> tuple[str, int, bool] | str:
     """Digits with a point, decimals, and whether the file's mark settled it; or the code of the trouble."""
     marks = [sign for sign in text if sign in ".,"]
     if " " in text or "'" in text:
@@ -90,7 +90,7 @@ def _mantissa(text: str, decimal: Decimal | None, exponent: bool) -> tuple[str, 
         if decimal is None:
             return "ambiguous-number"
         if mark != decimal:
-            return whole + rest, 0, True
+            return (whole + rest, 0, True) if grouped else "other-mark"
         return f"{whole}.{rest}", len(rest), True
     return f"{whole or '0'}.{rest or '0'}", len(rest), False
 
@@ -111,7 +111,7 @@ def _error(code: str, text: str, decimal: Decimal | None) -> ReadError:
     return ReadError(code, text, expected, sentence)
 
 
-def read_number(text: str, decimal: Decimal | None = None) -> Number | ReadError:
+def read_number(text: str, decimal: Decimal | None = None, *, grouped: bool = True) -> Number | ReadError:
     """A number in any usual spelling.
 
     Parameters
@@ -122,6 +122,9 @@ def read_number(text: str, decimal: Decimal | None = None) -> Number | ReadError
         ``1½``), full-width digits.
     decimal : {".", ","}, optional
         Decimal mark of the file. It settles only texts that are ambiguous in themselves: ``7,5`` is 7.5 in every file.
+    grouped : bool
+        False where thousands are not written with a mark, as in small lengths: then ``1,234`` among points is an error
+        (``ambiguous-number``) instead of 1234, the typical slip of three decades.
 
     Returns
     -------
@@ -135,7 +138,10 @@ def read_number(text: str, decimal: Decimal | None = None) -> Number | ReadError
     if match := _NUMBER.fullmatch(folded):
         sign, body, exponent = match.groups()
         body = body.rstrip()
-        mantissa = _mantissa(body, decimal, exponent is not None)
+        mantissa = _mantissa(body, decimal, exponent is not None, grouped)
+        if mantissa == "other-mark":
+            sentence = f"“{shown(text)}” has another decimal mark than the file ({decimal}), or grouped thousands"
+            return ReadError("ambiguous-number", text, f"a number with the decimal mark {decimal}", sentence)
         if isinstance(mantissa, str):
             return _error(mantissa, text, decimal)
         digits, decimals, settled = mantissa
@@ -202,7 +208,7 @@ def vote_decimal(texts: Iterable[str]) -> Decimal | None:
 
 
 def read_numbers(
-    texts: Sequence[str], decimal: Decimal | None = None
+    texts: Sequence[str], decimal: Decimal | None = None, *, grouped: bool = True
 ) -> tuple[NDArray[np.float64], dict[int, ReadError]]:
     """A column of numbers; each distinct text is read once, and plain decimals without a look at each.
 
@@ -210,8 +216,8 @@ def read_numbers(
     ----------
     texts : sequence of str
         Raw texts.
-    decimal : {".", ","}, optional
-        Decimal mark of the file, as in :func:`read_number`.
+    decimal, grouped
+        As in :func:`read_number`.
 
     Returns
     -------
@@ -241,7 +247,7 @@ def read_numbers(
             if not text:
                 table[text] = np.nan
                 continue
-            number = read_number(text, decimal)
+            number = read_number(text, decimal, grouped=grouped)
             if isinstance(number, ReadError):
                 table[text] = np.nan
                 if number.code != "empty":

@@ -27,6 +27,7 @@ _SIGNS = re.compile(
     |(?P<pm>±|\+\ ?/\ ?-|-\ ?/\ ?\+|\+-|p/m(?=[\ 0-9.,]))
     |(?P<tclass>{_CLASS.replace(" ", "[ ]")})
     |(?P<num>(?:[0-9]+(?:'[0-9]{{3}})*(?:[.,][0-9]+)*(?:\.(?!\.))?(?:[eE][+-][0-9]{{1,2}}(?![0-9]))?|[.,][0-9]+))
+    |(?P<bound>[≤≦⩽≥≧⩾])
     |(?P<sep>…|\.{{2,3}}|[;|,/~÷])
     |(?P<sign>[+-])
     |(?P<bracket>[()\[\]{{}}])
@@ -81,7 +82,8 @@ class Item:
 def cut_items(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> tuple[list[Item], bool]:
     """The items of a folded text in order, and whether a decimal mark was settled by the file."""
     proved = decimal_evidence(text)
-    mark = decimal or (next(iter(proved)) if len(proved) == 1 else None)
+    # what the other numbers of the same text prove goes before the file: 13,000 +0,008 is 13 in every file
+    mark = next(iter(proved)) if len(proved) == 1 else decimal
     items: list[Item] = []
     pending = ""  # sign or ± that waits for its number
     blank_before = False
@@ -109,9 +111,9 @@ def cut_items(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> tup
                 pending = "" if glued_range else "-"
             if pending in ("", "+", "-", "pm"):
                 kind = {"": "plain", "+": "signed", "-": "signed", "pm": "pm"}[pending]
-                items.append(
-                    Item(kind, piece, -value if pending == "-" and value else value, number.decimals, number.settled)
-                )
+                spelled = f"-{piece}" if pending == "-" else piece
+                signed = -value if pending == "-" and value else value
+                items.append(Item(kind, spelled, signed, number.decimals, number.settled))
             pending = ""
         elif sort == "pm":
             pending = "pm"
@@ -120,6 +122,8 @@ def cut_items(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> tup
             after_plain = bool(items) and items[-1].sort == "plain" and not (len(items) > 1 and items[-1].value == 0)
             between = piece == "-" and after_plain and (space_after or not blank_before)
             pending = "dash" if between else piece
+        elif sort == "bound":
+            items.append(Item("max" if piece in "≤≦⩽" else "min", piece))
         elif sort == "tclass":
             items.append(Item("class", piece.replace(" ", "")))
         elif sort in ("sep", "bracket"):

@@ -226,6 +226,14 @@ def _size(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted: 
         size = _with_words([item for item in items if item.sort != "class"], raw)
         classes = _classes([item.text for item in items if item.sort == "class"], raw)
         return evolve(size, unit=unit, tolerance_class=classes, notes=(*size.notes, *notes))
+    if items and "sep" in (items[0].sort, items[-1].sort):
+        raise Trouble("not-a-size", raw, f"something is missing beside a sign in “{shown(raw)}”")
+    if conversion(unit or "mm", "mm") and any(item.settled and item.decimals == 0 for item in items):
+        # no length is written with grouped thousands here: a 1,234 among points is rather a slip of three decades
+        raise Trouble(
+            "ambiguous-number", raw, f"“{shown(raw)}” has another decimal mark than the file, or grouped thousands",
+            "a length with the decimal mark of the file",
+        )  # fmt: skip
     brackets = "".join(item.text for item in items if item.sort == "bracket")
     wrapped = len(items) >= 3 and items[0].sort == items[-1].sort == "bracket" and brackets in ("()", "[]")
     if brackets not in ("", "()", "[]", "()()", "{}"):

@@ -76,6 +76,14 @@ def test_what_is_refused(text: str, expected: str) -> None:
     assert code(text) == expected
 
 
+def test_where_nothing_is_grouped_the_other_mark_is_an_error() -> None:
+    found = read_number("1,234", ".", grouped=False)
+    assert isinstance(found, ReadError) and found.code == "ambiguous-number"
+    assert read_number("1.234", ".", grouped=False) == read_number("1.234", ".")
+    column, errors = read_numbers(["1,234", "7.5"], ".", grouped=False)
+    assert np.isnan(column[0]) and column[1] == 7.5 and errors[0].code == "ambiguous-number"
+
+
 def group(digits: str, sign: str) -> str:
     head = len(digits) % 3 or 3
     return sign.join([digits[:head], *(digits[i : i + 3] for i in range(head, len(digits), 3))])

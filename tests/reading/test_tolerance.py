@@ -63,7 +63,14 @@ def test_unilateral(text: str, lower: float, upper: float) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "lower", "upper"), [("7.5 -0.008", -0.008, None), ("7.5-0.008", -0.008, None), ("25 +0.01", None, 0.01)]
+    ("text", "lower", "upper"),
+    [
+        ("7.5 -0.008", -0.008, None),
+        ("7.5-0.008", -0.008, None),
+        ("7.5 -0", 0.0, None),
+        ("7.5 +0", None, 0.0),
+        ("25 +0.01", None, 0.01),
+    ],
 )
 def test_a_single_deviation_leaves_the_other_open(text: str, lower: float | None, upper: float | None) -> None:
     found = size(text)
@@ -92,6 +99,24 @@ def test_limits(text: str) -> None:
 def test_limits_need_a_settled_decimal_mark() -> None:
     assert code("7.500-7.495", decimal=None) == "ambiguous-number"
     assert size("7,500-7,495", decimal=",").upper == 7.5
+
+
+def test_a_mark_proved_in_the_text_goes_before_the_mark_of_the_file() -> None:
+    found = size("Ø13,000 +0,008 0", decimal=".")
+    assert (found.nominal, found.lower, found.upper) == (13.0, 0.0, 0.008)
+
+
+@pytest.mark.parametrize("text", ["4,006/4,001", "4,006", "4,006 h5"])
+def test_a_length_with_the_other_mark_is_no_slip_of_three_decades(text: str) -> None:
+    assert code(text, decimal=".") == "ambiguous-number"
+    assert size("1,250", "N", ".").nominal == 1250.0
+
+
+@pytest.mark.parametrize("text", ["0.3 max", "max. 0.3", "≤0.3", "≤ 0.3"])
+def test_one_limit_alone(text: str) -> None:
+    found = size(text)
+    assert (found.nominal, found.lower, found.upper, found.limits) == (None, None, 0.3, True)
+    assert "one-sided" in found.notes
 
 
 def test_limits_beside_a_nominal_become_deviations() -> None:
@@ -192,7 +217,8 @@ def test_prefixes(text: str, kind: str, count: int, nominal: float) -> None:
         ("", "empty"), ("-", "not-applicable"), ("TBD", "not-known"), ("*", "see-above"), ("7.5 m", "ambiguous-unit"),
         ("min 7.5 max 7.4", "reversed-limits"), ("7" * 201, "too-long"), ("7.5 N", "wrong-unit"),
         ("7.5 ±0.01 ±0.02", "not-a-size"),
-        ("7.5 h5)", "not-a-size"), ("max 7.5 max 7.4", "not-a-size"), ("7.5 hS", "not-a-size"),
+        ("7.5 h5)", "not-a-size"), ("~7.5", "not-a-size"), ("7.5 /", "not-a-size"), ("/7.5", "not-a-size"),
+        ("ca. 7.5", "not-a-size"), ("max 7.5 max 7.4", "not-a-size"), ("7.5 hS", "not-a-size"),
         ("7.5 mm ±1 kN", "wrong-unit"),
     ],
 )  # fmt: skip
