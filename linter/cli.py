@@ -51,14 +51,19 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
 )
 @click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
-def review(**options: Any) -> None:
+@click.option(
+    "--today",
+    type=click.DateTime(["%Y-%m-%d"]),
+    help="Day that concessions are held against, YYYY-MM-DD; the system's by default.",
+)
+def review(today: Any, **options: Any) -> None:
     """Review tables (files or folders) and write findings reports.
 
     Exit status: 0 the gate is open, 1 it is closed, 2 the call could not be carried out.
     """
     from linter.session import review_tables
 
-    sys.exit(review_tables(**options))
+    sys.exit(review_tables(today=None if today is None else today.date(), **options))
 
 
 @main.group(name="rulebook")

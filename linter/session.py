@@ -1,5 +1,7 @@
 """One call of ``ringseat review``: which tables, in which order, which reports, which exit status."""
 
+import datetime
+import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
@@ -12,11 +14,16 @@ from linter.report.writing import write_file
 from linter.rulebook import Rulebook, RulebookError, load
 
 TABLE_SUFFIXES = (".xlsx", ".xlsm", ".csv", ".tsv", ".txt", ".json", ".qif", ".xml")
+#: What the program itself writes is no table, where it stands in a folder to review.
+OWN_SUFFIXES = (".result.json", ".schema.json", ".junit.xml", ".findings.xlsx", "comparison.json")
 OPEN, CLOSED, NOT_DONE = 0, 1, 2
 
 
 def find_tables(paths: Iterable[Path]) -> tuple[list[Path], list[str]]:
-    """Tables named, and those in folders named, each once and in a stable order; and complaints about the rest."""
+    """Tables named, and those in folders named, each once and in a stable order; and complaints about the rest.
+
+    In folders hidden files, lock files and what the program itself wrote are left out.
+    """
     found: dict[Path, None] = {}
     complaints = []
     for path in paths:
@@ -24,7 +31,7 @@ def find_tables(paths: Iterable[Path]) -> tuple[list[Path], list[str]]:
             inside = sorted(
                 p for p in path.rglob("*")
                 if p.suffix.lower() in TABLE_SUFFIXES and p.is_file() and not p.name.startswith((".", "~$"))
-                and not p.name.endswith((".result.json", ".schema.json"))
+                and not p.name.endswith(OWN_SUFFIXES)
             )  # fmt: skip
             if not inside:
                 complaints.append(f"{shown(path)}: the folder has no table ({', '.join(TABLE_SUFFIXES)})")
@@ -42,15 +49,30 @@ def shown(path: Path) -> str:
 
 
 def report_names(tables: Sequence[Path]) -> dict[Path, str]:
-    """Report name of each table: its stem, or its whole path in one word where two tables share a stem."""
+    """Report name of each table, no two the same on any file system.
+
+    It is the table's stem; where two tables share one, the path below the folder they share, in one word; and with a
+    number behind it where even that is taken. ``index`` stays free for the page over all tables.
+    """
     stems: dict[str, list[Path]] = {}
-    for table in tables:
-        stems.setdefault(table.stem, []).append(table)
-    return {
-        table: stem if len(group) == 1 else "-".join(part for part in table.parts if part not in ("/", "..", "."))
-        for stem, group in stems.items()
-        for table in group
-    }
+    for table in sorted(tables):
+        stems.setdefault(table.stem.casefold(), []).append(table)
+    wanted = {}
+    for stem, group in stems.items():
+        shared = Path(os.path.commonpath([t.absolute().parent for t in group]))
+        for table in group:
+            alone = len(group) == 1 and stem != "index"
+            wanted[table] = table.stem if alone else "-".join(table.absolute().relative_to(shared).parts)
+    names: dict[Path, str] = {}
+    taken = {"index"}
+    for table in sorted(wanted):
+        name, number = wanted[table], 1
+        while name.casefold() in taken:
+            number += 1
+            name = f"{wanted[table]}-{number}"
+        taken.add(name.casefold())
+        names[table] = name
+    return names
 
 
 def summary_line(result: ReviewResult) -> str:
@@ -73,8 +95,11 @@ def review_tables(
     gate: str,
     complete: bool,
     date: str | None,
+    today: datetime.date | None = None,
 ) -> int:
     """Review every table and write its reports; see the command's options.
+
+    ``today`` is the day that concessions are held against; the system's where absent.
 
     Returns
     -------
@@ -82,7 +107,9 @@ def review_tables(
         Exit status: 0 every gate is open, 1 one is closed, 2 something could not be carried out (the reason is on
         standard error; every readable table was reviewed all the same).
     """
+    from linter.clearing import with_changes
     from linter.reading import InputError, read_table
+    from linter.report.index import Listed, Unread, index_text
     from linter.review import review_reading
 
     status = OPEN
@@ -93,52 +120,62 @@ def review_tables(
     try:
         book = load(rulebook)
         mapping = _mapping(names)
-        accepted = _concessions(concessions)
+        accepted = _concessions(concessions, today)
     except (RulebookError, ValueError, OSError) as error:
         _complain(str(error))
         return NOT_DONE
     results: list[tuple[str, ReviewResult]] = []
+    unread: list[tuple[str, str]] = []
     report_name = report_names(found)
+    progress = sys.stderr.isatty() and len(found) > 1
     for number, table in enumerate(found, 1):
-        if sys.stderr.isatty() and len(found) > 1:
-            click.echo(f"\r{number}/{len(found)} {table.name:.60}\x1b[K", nl=False, err=True)
+        if progress:
+            click.echo(f"\r{number}/{len(found)} {_safe(table.name):.60}\x1b[K", nl=False, err=True)
         try:
             reading = read_table(table, mapping, shown_as=shown(table))
+            result = review_reading(reading, book, gate=gate, complete=complete)
+            if accepted is not None:
+                result = accepted(result)
+            if "html" in write or "json" in write or "xlsx" in write:
+                result = with_changes(result, reading.stations, book)
         except InputError as error:
-            _complain(str(error))
+            reason = str(error)
+        except Exception as error:
+            reason = f"{shown(table)}: could not be reviewed, a fault of the program ({type(error).__name__}: {error})"
+        else:
+            reason = ""
+        if reason:
+            _complain(reason)
+            unread.append((shown(table), reason))
             status = NOT_DONE
             continue
-        result = review_reading(reading, book, gate=gate, complete=complete)
-        if accepted is not None:
-            result = accepted(result)
-        if "html" in write or "json" in write or "xlsx" in write:
-            from linter.clearing import with_changes
-
-            result = with_changes(result, reading.stations, book)
         try:
             for kind in write:
                 path, content = _written(kind, result, book, out / report_name[table], date, table)
-                write_file(path, content, inputs=(table,))
+                write_file(path, content, inputs=found)
         except OSError as error:
             _complain(f"{shown(table)}: the report could not be written: {error}")
             status = NOT_DONE
         results.append((report_name[table], result))
         if result.gate == "closed":
             status = max(status, CLOSED)
-        if result.failures:
+        for failure in result.failures:
+            _complain(f"{shown(table)}: {failure}")
             status = NOT_DONE
-            for failure in result.failures:
-                _complain(f"{shown(table)}: {failure}")
-    if sys.stderr.isatty() and len(found) > 1:
+    if progress:
         click.echo("\r\x1b[K", nl=False, err=True)
     for _, result in results:
         click.echo(_safe(summary_line(result)))
-    if len(results) > 1 and "html" in write:
-        from linter.report.index import index_text
-
-        write_file(out / "index.html", index_text(results, date=date).encode(), inputs=found)
+    if len(found) > 1 and "html" in write:
+        listed = [Listed(result, f"{name}.html") for name, result in results]
+        try:
+            page = index_text(listed, [Unread(*entry) for entry in unread], date=date)
+            write_file(out / "index.html", page.encode(), inputs=found)
+        except OSError as error:
+            _complain(f"the index page could not be written: {error}")
+            status = NOT_DONE
     if results:
-        click.echo(f"reports: {out}")
+        click.echo(f"reports: {_safe(str(out))}")
     return status
 
 
@@ -177,13 +214,13 @@ def _mapping(path: Path | None) -> Any:
     return Names.load(path)
 
 
-def _concessions(path: Path | None) -> Callable[[ReviewResult], ReviewResult] | None:
+def _concessions(path: Path | None, today: datetime.date | None) -> Callable[[ReviewResult], ReviewResult] | None:
     if path is None:
         return None
     from linter.concessions import apply, load_concessions
 
     accepted = load_concessions(path)
-    return lambda result: apply(result, accepted)
+    return lambda result: apply(result, accepted, today)
 
 
 def _safe(text: str) -> str:
