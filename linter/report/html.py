@@ -8,14 +8,25 @@ from pathlib import Path
 from typing import Any
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from linter.findings import SEVERITIES, ReviewResult
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
-from linter.report.pages import DETAILS, LARGEST, MEANING, label, named_cells, place_name, prose, report_of, value_of
+from linter.report.pages import (
+    DETAILS,
+    LARGEST,
+    MEANING,
+    named_cells,
+    place_name,
+    prose,
+    report_of,
+    same_text,
+    value_of,
+)
 from linter.report.pictures import marked, picture
 from linter.report.visible import visible
 from linter.rulebook import Rulebook
+from linter.vocabulary import vocabulary
 from linter.wording import number_text, quantity_text, unit_text, words_of
 
 _HERE = Path(__file__).resolve().parent
@@ -38,7 +49,13 @@ def environment() -> Environment:
         keep_trailing_newline=False,
     )
     made.filters.update(
-        words=words_of, label=label, unit=unit_text, plural=_plural, sentence=_sentence, basename=_basename
+        words=words_of,
+        label=label,
+        formula=formula,
+        unit=unit_text,
+        plural=_plural,
+        sentence=_sentence,
+        basename=_basename,
     )
     made.globals.update(
         quantity=quantity_text,
@@ -52,6 +69,7 @@ def environment() -> Environment:
         marked=marked,
         marked_features=marked_features,
         named_cells=named_cells,
+        same_text=same_text,
         policy=policy,
         style=style,
     )
@@ -62,15 +80,31 @@ def _plural(count: int, word: str, many: str = "") -> str:
     return f"{number_text(float(count))} {word if count == 1 else many or word + 's'}"
 
 
+_SUBSCRIPT = re.compile(r"(?<![^\W_])([^\W\d_])_([^\W_]+(?: (?:min|max)\b)?)")
+
+
+def formula(text: str) -> Markup:
+    """A formula or symbol with its subscripts set low: ``d_m``, ``r_s min``."""
+    return Markup(_SUBSCRIPT.sub(r"\1<sub>\2</sub>", str(escape(visible(text)))))
+
+
+def label(name: str) -> Markup:
+    """A parameter in words with its symbol, where it has one."""
+    entry = vocabulary().get(name)
+    if entry is None or not entry.symbol:
+        return escape(visible(words_of(name)))
+    return escape(words_of(name)) + Markup(' <span class="sym">{}</span>').format(formula(entry.symbol))
+
+
 def _basename(file: str) -> str:
     """The last part of a file name as given, whichever way its folders are written."""
     return re.split(r"[/\\]", file)[-1] or file
 
 
-def _sentence(text: str) -> str:
+def _sentence(text: str) -> Markup:
     """The text in plain words and with a full stop, where it has none of its own."""
     text = prose(text)
-    return text if text.endswith((".", "!", "?", ":", "…")) or not text else f"{text}."
+    return formula(text if text.endswith((".", "!", "?", ":", "…")) or not text else f"{text}.")
 
 
 @cache

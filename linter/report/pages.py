@@ -85,6 +85,11 @@ class AssumedOnce:
     where: str
 
 
+def same_text(cell: ReadCell) -> bool:
+    """Whether a cell was understood just as it reads, its unit apart."""
+    return cell.value.replace("\u00a0", " ").startswith(cell.read.replace("\u00a0", " "))
+
+
 @frozen
 class ReadRow:
     """One parameter as read and as understood at several stations of a machine."""
@@ -216,7 +221,7 @@ def _having(items: Iterable[Assessment], outcome: str) -> tuple[Assessment, ...]
 
 def place_name(machine: str, station: str | None) -> str:
     """A position in words."""
-    return machine if station is None else f"{machine} {station}"
+    return machine if station is None else f"{machine} · {station}"
 
 
 def _where(places: Iterable[str], total: int) -> str:
@@ -302,12 +307,6 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     if not reasons:
         reasons.append(f"No finding is {grade}.")
     return tuple(reasons)
-
-
-def label(name: str) -> str:
-    """A parameter in words with its symbol, where it has one."""
-    entry = vocabulary().get(name)
-    return words_of(name) if entry is None or not entry.symbol else f"{words_of(name)} {entry.symbol}"
 
 
 def value_of(value: float | str | None, unit: str) -> str:

@@ -5,7 +5,7 @@ import re
 import pytest
 from attrs import evolve
 
-from linter.report.html import html_text
+from linter.report.html import formula, html_text
 from linter.report.visible import visible
 
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
@@ -137,5 +137,12 @@ def test_a_long_report_keeps_each_finding_with_its_change(wide, rulebook, strict
 def test_a_remedy_names_the_cell_and_what_stands_there(sample, rulebook, strict):
     text = " ".join("".join(strict(html_text(sample, rulebook)).text).split())
     assert "Make shaft fillet radius 0.2 mm or less, or give the shoulder an undercut." in text
-    assert "Seats D20 shaft fillet radius r_a, now 0.3 mm" in text
-    assert "required life L_req" in text
+    assert "Seats D20 shaft fillet radius ra, now 0.3 mm" in text
+    assert "required life Lreq" in text
+
+
+def test_subscripts():
+    assert formula("n·d_m = n (d + D)/2, r_s min, D_pw") == (
+        "n·d<sub>m</sub> = n (d + D)/2, r<sub>s min</sub>, D<sub>pw</sub>"
+    )
+    assert formula("shaft_fillet_radius <b> U_res/F") == "shaft_fillet_radius &lt;b&gt; U<sub>res</sub>/F"

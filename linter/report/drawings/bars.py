@@ -117,7 +117,7 @@ def speed_scale(
         parts.append(words(WIDTH - 4, y + 11, f"{number_text(row.low)}{end}", "t quiet", "end"))
         y += pitch
     at = scale.x(speed_factor)
-    text = f"n·d_m {quantity_text(speed_factor, 'mm.r/min')}"
+    text = f"speed factor {quantity_text(speed_factor, 'mm.r/min')}"
     width = text_width(text)
     parts.append(line(at, 15, at, bottom, f"here {bad}"))
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 11, text, "t strong", "middle"))
