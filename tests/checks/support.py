@@ -5,9 +5,10 @@ from typing import Any
 import numpy as np
 from attrs import evolve
 
+from linter.places import Place
 from linter.review import ClauseReview, assess
 from linter.rulebook import Rulebook, Table, load
-from linter.stations import Stations, stations_from_rows
+from linter.stations import Problem, Stations, stations_from_rows
 
 VERSION = "2026.1"
 SEVERITY_RANK = {"critical": 4, "major": 3, "minor": 2, "remark": 1}
@@ -72,3 +73,15 @@ def never_milder(clause: str, rows: list[dict[str, Any]]) -> np.ndarray:
     found = ranks(clause, [{**row, "machine": f"M{k}"} for k, row in enumerate(rows)])
     assert (np.diff(found) >= 0).all(), found
     return found
+
+
+def case_stations(case: dict[str, Any]) -> Stations:
+    """Stations of a worked case with the reading problems it states (``problems``: fields of Problem, file and cell)."""
+    problems = tuple(
+        Problem(
+            p["kind"], p["row"], p["parameter"], Place(p["file"], None, p["cell"]), p["read"], p["expected"],
+            p["message"], p["code"],
+        )
+        for p in case.get("problems", ())
+    )  # fmt: skip
+    return evolve(stations_from_rows(case["stations"]), problems=problems)

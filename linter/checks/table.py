@@ -1,0 +1,212 @@
+"""Chapter table: whether the values can be trusted: identity, cells, classes, sizes that belong together."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+import numpy as np
+
+from linter.checks.base import Limits, Result, View, Working, ladder, shared
+from linter.checks.quantities import is_ball
+from linter.checks.seats import SIDES, PerRow, two_sides
+from linter.mechanics import boundary
+from linter.mechanics.limits import LETTERS, deviations_or_nan
+from linter.stations import Problem
+from linter.wording import value_text, words_of
+
+BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
+CLASSED = ("shaft_seat_diameter", "housing_seat_diameter", "shaft_shoulder_diameter", "housing_shoulder_diameter")
+
+
+def identity(view: View, limits: Limits) -> Result:
+    """Drawing number and revision of the machine."""
+    s = view.stations
+    number, revision = (~view.to_machines(s.known(name)) for name in ("drawing_number", "drawing_revision"))
+    absent = number.astype(float) + revision
+    variant = np.where(number & revision, "", np.where(number, "number", "revision"))
+    return Result(
+        measure=absent,
+        observed=absent,
+        upper=np.zeros(view.machine_count),
+        variant=variant.astype(object),
+        working=[Working("absent", "", "of drawing number and revision not stated", absent)],
+    )
+
+
+@shared
+def problems_by_machine(view: View) -> Mapping[str, Mapping[int | None, Sequence[Problem]]]:
+    """Problems of the reading by kind and machine; None holds those of the file as a whole."""
+    found: dict[str, dict[int | None, list[Problem]]] = {}
+    for problem in view.stations.problems:
+        machine = None if problem.row is None else int(view.stations.machine_row[problem.row])
+        found.setdefault(problem.kind, {}).setdefault(machine, []).append(problem)
+    return found
+
+
+def _told(problem: Problem) -> str:
+    """One problem in words, its place without the file name."""
+    text = problem.message.rstrip(". ")
+    if problem.place is not None:
+        text = text.removeprefix(str(problem.place)).lstrip(": ")
+        text = f"{problem.place.short()}: {text}"
+    return text
+
+
+def _of_kind(view: View, kind: str) -> Result:
+    found = problems_by_machine(view).get(kind, {})
+    common = list(found.get(None, ()))
+    count = np.full(view.machine_count, float(len(common)))
+    for machine, problems in found.items():
+        if machine is not None:
+            count[machine] += len(problems)
+
+    def tell(machine: int) -> str:
+        texts = [_told(problem) for problem in (*found.get(machine, ()), *common)]
+        return "; ".join(texts) if len(texts) < 2 else " ".join(f"({k}) {t}." for k, t in enumerate(texts, 1))
+
+    def cells(machine: int) -> str:
+        places = [p.place.short() for p in (*found.get(machine, ()), *common) if p.place is not None]
+        return ", ".join(dict.fromkeys(places)) or "the cells named"
+
+    told: Any = PerRow(tell)
+    at: Any = PerRow(cells)
+    return Result(
+        measure=count,
+        observed=count,
+        upper=np.zeros(view.machine_count),
+        variant=np.where(count == 1, "", "many").astype(object),
+        facts={"told": told, "cells": at},
+        working=[Working("count", "", "cells concerned", count)],
+    )
+
+
+def agreement(view: View, limits: Limits) -> Result:
+    """Parameters that are stated twice with different values."""
+    return _of_kind(view, "disagreement")
+
+
+def read(view: View, limits: Limits) -> Result:
+    """Cells that were not understood."""
+    return _of_kind(view, "unreadable")
+
+
+def interpretation(view: View, limits: Limits) -> Result:
+    """Cells that were used with an interpretation."""
+    return _of_kind(view, "assumption")
+
+
+def class_agrees(view: View, limits: Limits) -> Result:
+    """Stated deviations against those of the stated ISO 286 class, and the case of its letter."""
+    s = view.stations
+    gaps, wrong, texts = [], [], []
+    for name in CLASSED:
+        size = s.size(name)
+        words = size.tolerance_class.astype(str)
+        stated = words != ""
+        lower, upper = deviations_or_nan(words, size.nominal)
+        gap = np.fmax(np.abs(size.lower * 1000.0 - lower), np.abs(size.upper * 1000.0 - upper))
+        gaps.append(np.where(stated, gap, np.nan))
+        letters = LETTERS["shaft" if name.startswith("shaft") else "hole"]
+        known, code = np.unique(words, return_inverse=True)
+        bad = np.array([word != "" and word.rstrip("0123456789") not in letters for word in known.tolist()])
+        wrong.append(bad[code])
+        texts.append((lower, upper))
+    gap_table, wrong_table = np.array(gaps), np.array(wrong)
+    miscased = wrong_table.any(axis=0)
+    compared = ~np.isnan(gap_table)
+    worst = np.where(miscased, np.argmax(wrong_table, axis=0), np.argmax(np.nan_to_num(gap_table, nan=-1.0), axis=0))
+    rows = np.arange(view.count)
+    observed = gap_table[worst, rows]
+    measure = ladder(observed, np.full(view.count, float(limits["rounding"])))
+    measure = np.where(miscased, np.fmax(np.nan_to_num(measure), 2.0), measure)
+    stated_any = np.logical_or.reduce([s.size(name).tolerance_class != "" for name in CLASSED])
+    class_lower, class_upper = (np.array([pair[k] for pair in texts])[worst, rows] for k in (0, 1))
+    names = np.array(CLASSED, dtype=object)
+
+    def shown(row: int) -> str:
+        return value_text(s, CLASSED[int(worst[row])], row)
+
+    stated_text: Any = PerRow(shown)
+    return Result(
+        measure=measure,
+        unit="um",
+        observed=np.where(miscased, np.nan, observed),
+        upper=np.where(miscased, np.nan, float(limits["rounding"])),
+        applies=stated_any & (compared.any(axis=0) | miscased),
+        reason="no size is stated with a tolerance class",
+        variant=np.where(miscased, "case", "").astype(object),
+        facts={
+            "name": names[worst],
+            "name_words": np.array([words_of(name) for name in CLASSED], dtype=object)[worst],
+            "stated": stated_text,
+        },
+        working=[
+            Working("class_lower", "", "lower deviation of the class", class_lower, "um", "ISO 286-1"),
+            Working("class_upper", "", "upper deviation of the class", class_upper, "um", "ISO 286-1"),
+            Working("gap", "", "largest difference", observed, "um", "stated - class"),
+        ],
+    )  # fmt: skip
+
+
+def nominals_agree(view: View, limits: Limits) -> Result:
+    """Nominals of the seats against bore and outside diameter of the bearing."""
+    s = view.stations
+    seat = {side: s.size(f"{side}_seat_diameter").nominal for side in SIDES}
+    ring = {side: s.number(BASIC[side]) for side in SIDES}
+    apart = {side: 1000.0 * np.abs(seat[side] - ring[side]) for side in SIDES}
+    shift = {side: 1000.0 * limits["shift_share"] * ring[side] for side in SIDES}
+    exact = np.full(view.count, float(limits["exact"]))
+    sides = two_sides(
+        measure={side: ladder(apart[side], exact, np.fmax(shift[side], exact)) for side in SIDES},
+        observed=apart,
+        upper=dict.fromkeys(SIDES, exact),
+        wanted=dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)),
+        needed={
+            side: {f"{side}_seat_diameter": ~np.isnan(seat[side]), BASIC[side]: ~np.isnan(ring[side])} for side in SIDES
+        },
+    )
+    small = (sides.measure > 1.0) & (sides.measure <= 2.0)
+    return Result(
+        measure=sides.measure,
+        unit="um",
+        observed=sides.observed,
+        upper=sides.upper,
+        missing=sides.missing,
+        variant=np.where(small, sides.variant + "_shifted", sides.variant),
+        working=[
+            Working("bore", "d", "bore of the bearing", ring["shaft"], "mm"),
+            Working("shaft_nominal", "", "nominal of the shaft seat", seat["shaft"], "mm"),
+            Working("outside", "D", "outside diameter of the bearing", ring["housing"], "mm"),
+            Working("housing_nominal", "", "nominal of the housing seat", seat["housing"], "mm"),
+        ],
+    )  # fmt: skip
+
+
+def boundary_dimensions(view: View, limits: Limits) -> Result:
+    """Bore, outside diameter and width against the sizes of ISO 15, and the chamfer against that of the size."""
+    s = view.stations
+    bore, outside, width = (s.number(name) for name in ("bore_diameter", "outside_diameter", "ring_width"))
+    found = boundary.boundary_match(bore, outside, width)
+    series = boundary.dimension_series(bore, outside, width)
+    chamfer, standard = s.number("ring_chamfer"), boundary.boundary_chamfer(bore, outside, width)
+    larger = found & (chamfer > standard * (1 + 1e-9))
+    other = s.choice("bearing_type").known & ~is_ball(view)
+    beyond = bore > limits["largest_bore"]
+    return Result(
+        measure=np.where(larger, 2.5, np.where(found, 0.0, 1.5)),
+        unit="mm",
+        observed=np.where(larger, chamfer, np.nan),
+        upper=np.where(larger, standard, np.nan),
+        applies=~other & ~beyond,
+        reason=np.where(
+            other, "the sizes held are those of radial ball bearings", "the sizes held end below this bore"
+        ).astype(object),
+        variant=np.where(larger, "chamfer", "").astype(object),
+        facts={"series": series.astype(object)},
+        working=[
+            Working("bore", "d", "bore", bore, "mm"),
+            Working("outside", "D", "outside diameter", outside, "mm"),
+            Working("width", "B", "width", width, "mm"),
+            Working("series", "", "dimension series", series.astype(object), ""),
+            Working("standard", "r_s min", "smallest chamfer of the size", standard, "mm", "ISO 15, ISO 582"),
+        ],
+    )  # fmt: skip
