@@ -1,0 +1,395 @@
+"""Chapter preload: whether there is one, what it must exceed, what it must stay below, and the window between."""
+
+from collections.abc import Mapping
+from typing import Any
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from linter.checks.base import Limits, Result, View, Working, either, ladder, within
+from linter.checks.contacts import angle_wants, contact, delivered_clearance, force_at_stress, stress_at, under_load
+from linter.checks.lubrication import viscosity
+from linter.checks.preload_band import station_band
+from linter.checks.quantities import (
+    ball_count,
+    ball_diameter,
+    dynamic_rating,
+    equivalent_load,
+    is_ball,
+    mean_diameter,
+    pitch_diameter,
+    speed_factor,
+    static_load_rating,
+)
+from linter.checks.seat_fits import unbalance_force
+from linter.checks.seats import sinking
+from linter.mechanics import balance, boundary, kinematics, materials, preload
+from linter.stations import Bools, Floats
+
+_LEAST = 1e-9
+"""N; stands for a minimum where no criterion binds, so that a ratio to it can be taken."""
+
+
+def ball_positions(view: View) -> Bools:
+    """Rows that are ball bearings, or do not state their type."""
+    return is_ball(view) | ~view.stations.choice("bearing_type").known
+
+
+def preloaded(view: View) -> Bools:
+    """Rows of machines that are preloaded, or of which it is not known."""
+    band = station_band(view)
+    return ~((band.nominal == 0.0) & view.stations.choice("preload_method").is_in("none"))
+
+
+def why_not(view: View) -> NDArray[Any]:
+    """Why a clause about the preload of ball bearings does not apply."""
+    return np.where(
+        ball_positions(view), "the bearings are not preloaded", "preload of roller bearings has other rules"
+    ).astype(object)
+
+
+def present(view: View, limits: Limits) -> Result:
+    """A fast ball bearing without preload must be loaded enough by the machine itself."""
+    s = view.stations
+    band = station_band(view)
+    none = ~preloaded(view)
+    axial = np.abs(s.number("axial_load"))
+    load = equivalent_load(view, axial)
+    rating = dynamic_rating(view).value
+    least = limits["least_share"] * rating
+    by_maker = s.number("speed_max") / s.number("limiting_speed")
+    by_factor = speed_factor(view) / limits["fast_speed_factor"]
+    relative = np.where(np.isnan(by_maker), by_factor, by_maker / limits["fast_share"])
+    fast = relative > 1.0
+    short = np.maximum(1.0 - load / least, 0.0)
+    measure = np.where(short > 0.0, np.where(fast, 2.0, 1.0) + short, np.minimum(least / np.maximum(load, _LEAST), 1.0))
+    measure = np.where(np.isnan(load + least + relative), np.nan, measure)
+    return Result(
+        measure=np.where(none, measure, np.where(np.isnan(band.nominal), np.nan, 0.0)),
+        unit="N",
+        observed=np.where(none, load, band.nominal),
+        lower=np.where(none, least, np.nan),
+        applies=ball_positions(view),
+        reason="rollers are not preloaded by axial force",
+        missing={
+            "bearing_type": ~s.choice("bearing_type").known,
+            **{name: rows & ~none for name, rows in band.missing.items()},
+            "radial_load": none & np.isnan(s.number("radial_load")),
+            "axial_load": none & np.isnan(axial),
+            "dynamic_rating": none & np.isnan(rating),
+            "static_rating": none & np.isnan(static_load_rating(view).value),
+            "contact_angle": none & np.isnan(contact(view).free_angle),
+            "speed_max": none & np.isnan(relative),
+        },
+        variant=np.where(none, np.where(fast, "fast", ""), "preloaded").astype(object),
+        facts={"wanted": (least, "N"), "speed_limit": (limits["fast_share"] * s.number("limiting_speed"), "r/min")},
+        working=[
+            Working("rating", "C", "dynamic rating", rating, "N"),
+            Working("least", "F_min", "least load", least, "N", "share · C"),
+            Working("load", "P", "equivalent load without preload", np.where(none, load, np.nan), "N", "X F_r + Y F_a"),
+            Working("speed_factor", "n·d_m", "speed factor", speed_factor(view), "mm.r/min", "n (d + D)/2"),
+            Working("relative", "", "speed over that from which a bearing counts as fast", relative),
+            Working("force", "F_p", "preload", band.nominal, "N"),
+        ],
+    )  # fmt: skip
+
+
+@frozen(eq=False)
+class Criteria:
+    """Criteria of one side of the window: key to (words, symbol and formula, force [N])."""
+
+    firm: Mapping[str, tuple[str, str, Floats]]
+    advice: Mapping[str, tuple[str, str, Floats]]
+
+
+def _kept(view: View, key: Any, make: Any) -> Any:
+    """Something that depends on the view and on limits, computed once for the same limits."""
+    if key not in view.cache:
+        view.cache[key] = make()
+    return view.cache[key]
+
+
+def _axial_pull(view: View) -> Floats:
+    """Axial force that may pull a spring-loaded ring off [N].
+
+    The largest one stated at the machine, else the weight of a vertical rotor, 0 for a horizontal one.
+    """
+    s = view.stations
+    stated = np.maximum.reduceat(np.nan_to_num(np.abs(s.number("axial_load")), nan=-1.0), view.starts)
+    stated = view.to_stations(stated)
+    weight = balance.STANDARD_GRAVITY * within(s.number("rotor_mass"))
+    orientation = s.choice("shaft_orientation")
+    by_weight = np.where(orientation.is_in("vertical"), weight, np.where(orientation.is_in("horizontal"), 0.0, np.nan))
+    return np.where(stated < 0.0, by_weight, stated)
+
+
+def minima(view: View, limits: Limits) -> Criteria:
+    """What the preload must exceed.
+
+    Firm: published minimum loads and lift-off. Advice: slip of the balls and usual practice. A minimum load that the
+    radial load already gives does not bind.
+    """
+    names = (
+        "least_share", "load_factor", "disturbance_factor", "friction_high", "bore_low",
+    )  # fmt: skip
+    key = ("preload minima", *(float(limits[name]) for name in names))
+    return _kept(view, key, lambda: _minima(view, limits))
+
+
+def _minima(view: View, limits: Limits) -> Criteria:
+    s = view.stations
+    deep = s.choice("bearing_type").is_in("deep groove ball")
+    radial = np.nan_to_num(s.number("radial_load"))
+    speed = within(s.number("speed_max"))
+    by_rating = preload.minimum_by_rating(dynamic_rating(view).value, limits["least_share"])
+    by_formula = preload.minimum_radial_load(limits["load_factor"], viscosity(view), speed, within(mean_diameter(view)))
+    by_formula = np.where(deep, by_formula, np.nan)
+    by_rating, by_formula = (np.where(radial >= force, np.nan, force) for force in (by_rating, by_formula))
+    by_spring = ~s.choice("preload_method").is_in("rigid")
+    pull = np.where(by_spring, _axial_pull(view), np.nan)
+    shake = unbalance_force(view)
+    disturbed = limits["disturbance_factor"] * np.fmax(pull, shake)
+    d_w, d_pw, z = ball_diameter(view), pitch_diameter(view), ball_count(view)
+    angle = within(contact(view).free_angle, 0.0, 89.0, closed=True)
+    outer = s.choice("rotating_ring").is_in("outer")
+    turning = kinematics.speeds(np.where(outer, 0.0, speed), z, d_w, d_pw, angle, np.where(outer, speed, 0.0))
+    density = materials.density(s.choice("ball_material").texts(), ball=True)
+    centrifugal = kinematics.centrifugal_force(d_w, d_pw, turning.cage, density)
+    moment = kinematics.gyroscopic_moment(d_w, turning.ball_spin, turning.cage, angle, density)
+    by_slip = kinematics.preload_against_gyroscopic_slip(moment, z, d_w, angle, limits["friction_high"])
+    by_lift = kinematics.preload_against_skidding(centrifugal, z, angle)
+    motor = deep & s.choice("preload_method").is_in("spring")
+    by_bore = np.where(motor, preload.minimum_by_bore(within(s.number("bore_diameter")), limits["bore_low"]), np.nan)
+    return Criteria(
+        firm={
+            "min_rating": ("least load as a share of C", "share · C", by_rating),
+            "min_formula": ("least load by speed and viscosity", "1000 k_r (ν n/1000)^⅔ (d_m/100)²", by_formula),
+            "min_disturbance": (
+                "factor times the larger of axial pull and unbalance force", "factor · max(F_a, F_U)", disturbed,
+            ),
+        },
+        advice={
+            "min_gyroscopic": ("gyroscopic slip of the balls", "Z sin α M_g/(μ D_w)", by_slip),
+            "min_centrifugal": ("centrifugal force of the balls", "Z F_c sin α", by_lift),
+            "min_bore": ("usual spring force of small motors", "N per mm of bore · d", by_bore),
+        },
+    )  # fmt: skip
+
+
+def maxima(view: View, limits: Limits) -> Criteria:
+    """What the preload must stay below.
+
+    Firm: static cap and the contact stress of stiff designs. Advice: that of quiet and of general designs.
+    """
+    key = (
+        "preload maxima",
+        *(float(limits[n]) for n in ("stress_quiet", "stress_usual", "stress_stiff", "cap", "cap_light", "small_bore")),
+    )
+    return _kept(view, key, lambda: _maxima(view, limits))
+
+
+def _maxima(view: View, limits: Limits) -> Criteria:
+    s = view.stations
+    by_cap = preload.maximum_by_static_rating(static_load_rating(view).value, 1.0) * np.where(
+        light_design(view, limits), limits["cap_light"], limits["cap"]
+    )
+    quiet, usual, stiff = (force_at_stress(view, float(limits[f"stress_{n}"])) for n in ("quiet", "usual", "stiff"))
+    by_cap = np.where(is_ball(view) | ~s.choice("bearing_type").known, by_cap, np.nan)
+    formula = "Hertz at the inner race, or C_0"
+    return Criteria(
+        firm={
+            "max_stiff": ("contact stress where stiffness comes first", formula, stiff),
+            "max_static": ("share of the static rating", "share · C_0", by_cap),
+        },
+        advice={
+            "max_quiet": ("contact stress of quiet, long-lived bearings", formula, quiet),
+            "max_usual": ("contact stress in general use", formula, usual),
+        },
+    )
+
+
+def light_design(view: View, limits: Limits) -> Bools:
+    """Rows held to the smaller static cap: small bores, light diameter series 8, 9, 0 and 1, stainless rings."""
+    s = view.stations
+    series = boundary.dimension_series(s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width"))
+    last = np.array([text[-1:] for text in np.unique(series)])[np.unique(series, return_inverse=True)[1]]
+    return either(
+        s.number("bore_diameter") <= limits["small_bore"],
+        np.isin(last, ("8", "9", "0", "1")),
+        s.choice("ring_material").is_in("stainless bearing steel"),
+    )
+
+
+def _governing(criteria: Mapping[str, tuple[str, str, Floats]], *, largest: bool) -> tuple[Floats, NDArray[Any]]:
+    """Force and words of the criterion that governs; NaN and empty where there is none."""
+    words = np.array([*(c[0] for c in criteria.values()), ""], dtype=object)
+    table = np.stack([c[2] for c in criteria.values()])
+    none = np.isnan(table).all(axis=0)
+    filled = np.where(np.isnan(table), -np.inf if largest else np.inf, table)
+    index = filled.argmax(axis=0) if largest else filled.argmin(axis=0)
+    value = np.take_along_axis(filled, index[np.newaxis], axis=0)[0]
+    return np.where(none, np.nan, value), words[np.where(none, len(words) - 1, index)]
+
+
+def _lines(*sides: Mapping[str, tuple[str, str, Floats]]) -> list[Working]:
+    return [
+        Working(key, "", words, force, "N", formula) for side in sides for key, (words, formula, force) in side.items()
+    ]
+
+
+def _force_lines(view: View) -> list[Working]:
+    band = station_band(view)
+    at = contact(view)
+    return [
+        Working("force_smallest", "F_p min", "smallest preload", band.smallest, "N"),
+        Working("force_nominal", "F_p", "nominal preload", band.nominal, "N"),
+        Working("force_largest", "F_p max", "largest preload", band.largest, "N"),
+        Working("clearance", "G_r", "radial clearance in use", 1000.0 * at.clearance, "um", "before mounting - losses"),
+        Working("fit_loss", "", "clearance lost by the fits", 1000.0 * delivered_clearance(view).fit_loss, "um"),
+        Working("free_angle", "α_0", "contact angle without load", at.free_angle, "deg", "cos α_0 = 1 - G_r/(2 A)"),
+    ]  # fmt: skip
+
+
+def minimum(view: View, limits: Limits) -> Result:
+    """Smallest preload against the largest minimum."""
+    s = view.stations
+    band = station_band(view)
+    criteria = minima(view, limits)
+    firm, firm_words = _governing(criteria.firm, largest=True)
+    wish, wish_words = _governing({**criteria.firm, **criteria.advice}, largest=True)
+    below_firm = band.smallest < firm
+    rating_known = ~np.isnan(dynamic_rating(view).value)
+    floor = np.maximum(np.nan_to_num(firm), _LEAST)
+    goal = np.fmax(wish, floor)
+    measure = sinking(band.smallest, goal, floor, limits["bare_share"] * floor)
+    spring = s.choice("preload_method").is_in("spring") & ~np.isnan(s.size("spring_rate").nominal)
+    wanted = np.where(below_firm, firm, wish)
+    length = s.size("spring_installed_length").nominal - (wanted - band.smallest) / s.size("spring_rate").nominal
+    return Result(
+        measure=measure,
+        unit="N",
+        observed=band.smallest,
+        lower=np.where(np.isnan(wish), np.nan, wanted),
+        applies=ball_positions(view) & preloaded(view),
+        reason=why_not(view),
+        missing={
+            "bearing_type": ~s.choice("bearing_type").known,
+            **band.missing,
+            "dynamic_rating": ~rating_known,
+        },
+        variant=np.select(
+            [np.isnan(wish), spring & (length > 0) & below_firm, spring & (length > 0)],
+            ["free", "spring", "spring_advice"],
+            np.where(below_firm, "", "advice"),
+        ).astype(object),
+        facts={
+            "criterion": np.where(below_firm, firm_words, wish_words),
+            "length_wanted": (length, "mm"),
+            "firm": (firm, "N"),
+        },
+        assumed=[*band.assumed, *contact(view).assumed],
+        working=[
+            *_force_lines(view),
+            *_lines(criteria.firm, criteria.advice),
+            Working(
+                "slip_low_friction", "", "gyroscopic slip with the lower friction",
+                criteria.advice["min_gyroscopic"][2] * limits["friction_high"] / limits["friction_low"], "N",
+            ),
+        ],
+    )  # fmt: skip
+
+
+def maximum(view: View, limits: Limits) -> Result:
+    """Largest preload against contact stress and the static cap."""
+    s = view.stations
+    band = station_band(view)
+    criteria = maxima(view, limits)
+    quiet, usual = criteria.advice["max_quiet"][2], criteria.advice["max_usual"][2]
+    stiff, cap = criteria.firm["max_stiff"][2], criteria.firm["max_static"][2]
+    state = under_load(view, band.largest, preloaded(view))
+    stress = stress_at(view, band.largest, state)
+    over_cap = band.largest > cap * (1 + 1e-9)
+    measure = ladder(band.largest, quiet, usual, stiff)
+    measure = np.where(over_cap, np.fmax(measure, 3.0 + band.largest / cap), measure)
+    step = np.minimum(np.floor(np.nan_to_num(measure)), 3.0)
+    limit = np.select([over_cap, step <= 1, step == 2], [cap, quiet, usual], stiff)
+    stress_limit = np.select(
+        [step <= 1, step == 2], [limits["stress_quiet"], limits["stress_usual"]], limits["stress_stiff"]
+    )
+    exact = contact(view).exact
+    static = static_load_rating(view).value
+    return Result(
+        measure=measure,
+        unit="N",
+        observed=band.largest,
+        upper=limit,
+        applies=ball_positions(view) & preloaded(view),
+        reason=why_not(view),
+        missing={
+            "bearing_type": ~s.choice("bearing_type").known,
+            **band.missing,
+            **angle_wants(view),
+            "static_rating": ~exact & np.isnan(static),
+        },
+        variant=np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
+        facts={
+            "stress_limit": (stress_limit, "MPa"),
+            "cap_share": (cap / static, "1"),
+            "usual": (usual, "N"),
+        },
+        assumed=[*band.assumed, *contact(view).assumed],
+        working=[
+            *_force_lines(view),
+            Working("angle", "α", "contact angle under the largest preload", state.contact_angle, "deg"),
+            Working("ball_load", "Q", "load of one ball", state.ball_load, "N", "F_p/(Z sin α)"),
+            Working(
+                "stress", "p_m", "mean contact pressure under the largest preload", stress, "MPa",
+                "2/3 of the Hertz peak; without geometry 2/3 · 4200 (F/(5 C_0 sin α))^⅓",
+            ),
+            Working("method", "", "how the stress was found", np.where(exact, "Hertz", "from C_0").astype(object)),
+            Working("static", "C_0", "static rating", static, "N"),
+            *_lines(criteria.advice, criteria.firm),
+        ],
+    )  # fmt: skip
+
+
+def window(view: View, limits: Limits) -> Result:
+    """Largest minimum against the smallest maximum."""
+    s = view.stations
+    band = station_band(view)
+    low, high = minima(view, limits), maxima(view, limits)
+    general = {"max_usual": high.advice["max_usual"]}
+    low_firm, low_words = _governing(low.firm, largest=True)
+    high_firm, high_words = _governing(high.firm, largest=False)
+    low_wish, low_wish_words = _governing({**low.firm, **low.advice}, largest=True)
+    high_wish, high_wish_words = _governing({**high.firm, **general}, largest=False)
+    known = ~np.isnan(dynamic_rating(view).value) & ~np.isnan(high.firm["max_stiff"][2])
+    by_firm = np.where(np.isnan(low_firm), 0.0, low_firm / high_firm)
+    by_wish = np.where(np.isnan(low_wish), 0.0, low_wish / high_wish)
+    closed = by_firm > 1.0 + 1e-9
+    measure = np.where(closed, 1.0 + by_firm, np.minimum(by_wish, 2.0))
+    return Result(
+        measure=np.where(known, measure, np.nan),
+        unit="N",
+        observed=np.where(closed, low_firm, low_wish),
+        upper=np.where(closed, high_firm, high_wish),
+        applies=ball_positions(view) & preloaded(view),
+        reason=why_not(view),
+        missing={
+            "bearing_type": ~s.choice("bearing_type").known,
+            "preload_method": ~s.choice("preload_method").known & np.isnan(band.nominal),
+            "dynamic_rating": np.isnan(dynamic_rating(view).value),
+            **angle_wants(view),
+            "static_rating": ~contact(view).exact & np.isnan(static_load_rating(view).value),
+        },
+        variant=np.where(closed, "", "narrow").astype(object),
+        facts={
+            "minimum_by": np.where(closed, low_words, low_wish_words),
+            "maximum_by": np.where(closed, high_words, high_wish_words),
+            "firm_minimum": (low_firm, "N"),
+            "firm_maximum": (high_firm, "N"),
+        },
+        assumed=contact(view).assumed,
+        working=[*_force_lines(view), *_lines(low.firm, low.advice, high.advice, high.firm)],
+    )  # fmt: skip

@@ -1,0 +1,232 @@
+"""Chapter preload: force and travel of the preload spring over the chain of dimensions."""
+
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.growth import growth_range
+from linter.checks.preload import maxima, minima
+from linter.checks.preload_band import installed_length, spring
+from linter.checks.seats import sinking
+from linter.mechanics import preload
+from linter.mechanics.tolerance_chain import Chain, parse_chain
+from linter.stations import Bools, Floats
+
+
+class PerRow:
+    """A number per row, computed only for the rows that a report shows (an array-like by row).
+
+    Parameters
+    ----------
+    make : callable
+        Row index to number.
+    """
+
+    def __init__(self, make: Callable[[int], float]) -> None:
+        self._make = make
+
+    def __getitem__(self, row: int) -> float:
+        """The number of one row."""
+        return self._make(row)
+
+
+def _by_spring(view: View) -> Bools:
+    method = view.stations.choice("preload_method")
+    return view.to_machines(method.is_in("spring") | ~method.known)
+
+
+def _not_spring(view: View) -> NDArray[Any]:
+    none = view.to_machines(view.stations.choice("preload_method").is_in("none"))
+    return np.where(none, "the bearings are not preloaded", "a rigid pair has no spring").astype(object)
+
+
+def _target(view: View, limits: Limits) -> tuple[Floats, Floats, Bools]:
+    """What the force has to stay between [N], and the machines whose stated force carries no tolerance.
+
+    The stated force with its tolerance; with the usual one where it has none; without a stated force the window between
+    the firm criteria of both bearings.
+    """
+    size = view.stations.size("preload_force")
+    nominal = within(view.to_machines(size.nominal))
+    low, high = (within(view.to_machines(x), closed=True) for x in (size.smallest, size.largest))
+    bare = ~np.isnan(nominal) & (np.isnan(low) | np.isnan(high))
+    low = np.where(bare, nominal * (1.0 - limits["usual_tolerance"]), low)
+    high = np.where(bare, nominal * (1.0 + limits["usual_tolerance"]), high)
+    least = np.fmax.reduceat(np.fmax.reduce([c[2] for c in minima(view, limits).firm.values()]), view.starts)
+    most = np.fmin.reduceat(np.fmin.reduce([c[2] for c in maxima(view, limits).firm.values()]), view.starts)
+    open_target = np.isnan(nominal) & (least < most)
+    return np.where(open_target, least, low), np.where(open_target, most, high), bare
+
+
+def force(view: View, limits: Limits) -> Result:
+    """Spring force over length and maker's tolerance against what is stated, else against the preload window."""
+    s = view.stations
+    length, found = installed_length(view), spring(view)
+    low, high, bare = _target(view, limits)
+    marks_low = (
+        np.maximum(found.nominal - found.smallest, 1e-9),
+        np.maximum(found.nominal - found.likely_smallest, 0.0),
+    )
+    marks_high = (
+        np.maximum(found.largest - found.nominal, 1e-9),
+        np.maximum(found.likely_largest - found.nominal, 0.0),
+    )
+    zero = np.zeros(view.machine_count)
+    by_low, by_high = sinking(found.nominal - low, *marks_low, zero), sinking(high - found.nominal, *marks_high, zero)
+    gap = np.where(length.by_chain, np.abs(length.closing - length.stated), np.nan)
+    by_chain = np.where(gap > limits["chain_agreement"], limits["chain_measure"], 0.0)
+    by_force = np.fmax(by_low, by_high)
+    measure = np.where(np.isnan(by_force), np.nan, np.maximum(by_force, by_chain))
+    chain_leads = (by_chain > by_force) & (by_force <= 2.0)
+    too_low = by_low >= by_high
+    ends = {
+        "worst": np.where(too_low, found.smallest, found.largest),
+        "likely": np.where(too_low, found.likely_smallest, found.likely_largest),
+    }
+    observed = np.select([measure > 3.0, measure > 2.0], [found.nominal, ends["likely"]], ends["worst"])
+    observed = np.where(chain_leads, length.closing, observed)
+    stated = ~np.isnan(view.to_machines(s.size("preload_force").nominal))
+    word = np.select([chain_leads, measure > 3.0, measure > 2.0], ["chain", "nominal", "likely"], "")
+    centre = np.where(stated, view.to_machines(s.size("preload_force").nominal), np.sqrt(low * high))
+    rate, free = (view.to_machines(s.size(n).nominal) for n in ("spring_rate", "spring_free_length"))
+    share = share_outside(view, low, high, limits)
+    absent = {name: np.isnan(view.to_machines(s.size(name).nominal)) for name in ("spring_rate", "spring_free_length")}
+    tolerance_known = ~np.isnan(length.half)
+    return Result(
+        measure=measure,
+        unit="N",
+        observed=np.where(chain_leads, np.nan, observed),
+        lower=np.where(chain_leads, np.nan, low),
+        upper=np.where(chain_leads, np.nan, high),
+        applies=_by_spring(view),
+        reason=_not_spring(view),
+        missing={
+            "preload_method": ~view.to_machines(s.choice("preload_method").known),
+            **absent,
+            "spring_installed_length": np.isnan(length.nominal),
+            "spacer_stack": ~tolerance_known & ~np.isnan(length.nominal) | (length.problem != ""),
+            "spring_load_tolerance": np.isnan(found.tolerance) & ~np.logical_or.reduce(list(absent.values())),
+            "preload_force": np.isnan(low) | np.isnan(high),
+        },
+        variant=word.astype(object),
+        facts={
+            "target": np.where(stated, "the preload that is stated", "the window of the two bearings").astype(object),
+            "share": (share, "%"),
+            "length_for_centre": (free - centre / rate, "mm"),
+            "closing": (length.closing, "mm"),
+            "stated_length": (length.stated, "mm"),
+        },
+        assumed=[_usual(view, bare, limits)],
+        working=[
+            Working("rate", "c", "spring rate", rate, "N/mm"),
+            Working("free_length", "L_0", "free length", free, "mm"),
+            Working("length", "L_1", "installed length", length.nominal, "mm", "as stated, else the chain"),
+            Working("closing", "", "nominal closing dimension of the chain", length.closing, "mm"),
+            Working("shortest", "L_1 min", "shortest, worst case", length.shortest, "mm", "chain, worst case"),
+            Working("longest", "L_1 max", "longest, worst case", length.longest, "mm", "chain, worst case"),
+            Working("half", "", "half width by root sum square", length.half, "mm", "√Σ(T/2)²"),
+            Working("chain_problem", "", "why the chain could not be read", length.problem),
+            Working("tolerance", "", "tolerance of the spring force", 100.0 * found.tolerance, "%", "plus and minus"),
+            Working("force_nominal", "F_p", "nominal force", found.nominal, "N", "c (L_0 - L_1)"),
+            Working("force_smallest", "", "smallest force, worst case", found.smallest, "N"),
+            Working("force_largest", "", "largest force, worst case", found.largest, "N"),
+            Working("likely_smallest", "", "smallest force, root sum square", found.likely_smallest, "N"),
+            Working("likely_largest", "", "largest force, root sum square", found.likely_largest, "N"),
+            Working("min_target", "", "lower end of what is wanted", low, "N"),
+            Working("max_target", "", "upper end of what is wanted", high, "N"),
+            Working("share", "", "share of assemblies outside, simulated", share, "%", "Monte Carlo, fixed seed"),
+        ],
+    )  # fmt: skip
+
+
+def _usual(view: View, bare: Bools, limits: Limits) -> Assumes:
+    percent = np.full(view.machine_count, 100.0 * limits["usual_tolerance"])
+    reason = "stated without tolerance; the usual load tolerance of springs stands in, plus or minus"
+    return Assumes("preload_force", percent, "%", reason, bare)
+
+
+def share_outside(view: View, low: Floats, high: Floats, limits: Limits) -> Any:
+    """Share of simulated assemblies outside the wanted force [%], an array-like by machine (fixed seed)."""
+    s = view.stations
+    rate, free = (view.to_machines(s.size(n).nominal) for n in ("spring_rate", "spring_free_length"))
+    found, length = spring(view), installed_length(view)
+    texts = view.to_machines(s.text("spacer_stack"))
+    draws, seed = int(limits["draws"]), int(limits["seed"])
+
+    def make(row: int) -> float:
+        if np.isnan(low[row] + high[row] + found.nominal[row] + length.half[row] + found.tolerance[row]):
+            return float("nan")
+        if length.by_chain[row]:
+            members = parse_chain(str(texts[row]))
+        else:
+            half = float(length.half[row])
+            members = Chain(*(np.array([x]) for x in (1.0, float(length.mean[row]), -half, half)))
+        share = preload.spring_share_outside(
+            rate[row], free[row], members, found.tolerance[row], low[row], high[row], draws, seed
+        )
+        return 100.0 * float(share)
+
+    return PerRow(make)
+
+
+def travel(view: View, limits: Limits) -> Result:
+    """Share of the spring's travel that is used, at the longest and the shortest installed length."""
+    s = view.stations
+    length = installed_length(view)
+    free_size, solid_size = s.size("spring_free_length"), s.size("spring_solid_length")
+    free, solid = (within(view.to_machines(size.nominal)) for size in (free_size, solid_size))
+    free_low, free_high, solid_high = (
+        np.where(np.isnan(view.to_machines(limit)), nominal, view.to_machines(limit))
+        for limit, nominal in ((free_size.smallest, free), (free_size.largest, free), (solid_size.largest, solid))
+    )
+    shorter, longer = growth_range(view)
+    grown = ~np.isnan(shorter)
+    shortest = np.where(np.isnan(length.shortest), length.nominal, length.shortest) + np.nan_to_num(shorter)
+    longest = np.where(np.isnan(length.longest), length.nominal, length.longest) + np.nan_to_num(longer)
+    stroke = np.where(free > solid, free - solid, np.nan)
+    most = np.where(free_high > solid_high, (free_high - shortest) / (free_high - solid_high), np.nan)
+    least = np.where(free_low > solid_high, (free_low - longest) / (free_low - solid_high), np.nan)
+    by_solid = ladder(np.maximum(most, 0.0), limits["solid_near"], limits["solid_far"], 1.0)
+    unused = np.maximum(1.0 - least, 0.0)
+    by_free = ladder(unused, 1.0 - limits["free_near"], 1.0 - limits["free_far"], 1.0)
+    toward_free = by_free > by_solid
+    inside = free - 0.5 * stroke
+    return Result(
+        measure=np.maximum(by_solid, by_free),
+        unit="%",
+        observed=100.0 * np.where(toward_free, least, most),
+        lower=np.where(toward_free, 100.0 * limits["free_near"], np.nan),
+        upper=np.where(toward_free, np.nan, 100.0 * limits["solid_near"]),
+        applies=_by_spring(view),
+        reason=_not_spring(view),
+        missing={
+            "preload_method": ~view.to_machines(s.choice("preload_method").known),
+            "spring_free_length": np.isnan(free),
+            "spring_solid_length": np.isnan(solid),
+            "spring_installed_length": np.isnan(length.nominal),
+            "spacer_stack": (np.isnan(length.half) & ~np.isnan(length.nominal)) | (length.problem != ""),
+        },
+        variant=np.where(toward_free, "free", "").astype(object),
+        facts={
+            "end_length": (np.where(toward_free, longest, shortest), "mm"),
+            "growth_told": np.where(
+                grown, "thermal growth included", "thermal growth not included, span, materials or temperatures missing"
+            ).astype(object),
+            "middle_length": (inside, "mm"),
+        },
+        working=[
+            Working("free_length", "L_0", "free length", free, "mm"),
+            Working("solid_length", "L_c", "solid length", solid, "mm"),
+            Working("length", "L_1", "installed length", length.nominal, "mm"),
+            Working("chain_problem", "", "why the chain could not be read", length.problem),
+            Working("shorter", "", "change of the length by growth, least", shorter, "mm", "housing - shaft"),
+            Working("longer", "", "change of the length by growth, largest", longer, "mm", "housing - shaft"),
+            Working("shortest", "L_1 min", "shortest installed length", shortest, "mm", "worst case + growth"),
+            Working("longest", "L_1 max", "longest installed length", longest, "mm", "worst case + growth"),
+            Working("least", "", "travel used at the longest", 100.0 * least, "%", "(L_0 - L_1)/(L_0 - L_c)"),
+            Working("most", "", "travel used at the shortest", 100.0 * most, "%", "(L_0 - L_1)/(L_0 - L_c)"),
+        ],
+    )  # fmt: skip

@@ -1,0 +1,148 @@
+"""Chapter rotor: unbalance and bending of the rotor that the seats carry."""
+
+import numpy as np
+
+from linter.checks.base import Limits, Result, View, Working, ladder, within
+from linter.checks.preload_band import station_band
+from linter.checks.quantities import dynamic_rating, speed_factor, static_load_rating
+from linter.checks.seat_fits import fixed_radial_load, rotor_unbalance, unbalance_force
+from linter.checks.seats import sinking
+from linter.mechanics import balance
+
+
+def unbalance(view: View, limits: Limits) -> Result:
+    """Force of the residual unbalance on each bearing against its preload and rating."""
+    s = view.stations
+    force = unbalance_force(view)
+    preload = np.where(station_band(view).smallest > 0, station_band(view).smallest, np.nan)
+    rating = within(dynamic_rating(view).value)
+    by_preload = ladder(force, limits["preload_near"] * preload, limits["preload_far"] * preload, preload)
+    by_rating = ladder(force, limits["rating_near"] * rating, limits["rating_far"] * rating)
+    measure = np.fmax(by_preload, by_rating)
+    leads = ~(by_rating > by_preload) & ~np.isnan(by_preload)
+    upper = np.where(leads, limits["preload_near"] * preload, limits["rating_near"] * rating)
+    grade_known = ~np.isnan(s.number("balance_grade"))
+    unknown = np.isnan(force)
+    grade = 1e-3 * rotor_unbalance(view) / within(s.number("rotor_mass")) * within(s.number("speed_max")) * np.pi / 30.0
+    return Result(
+        measure=measure,
+        unit="N",
+        observed=force,
+        upper=upper,
+        missing={
+            "residual_unbalance": unknown & ~grade_known,
+            "balance_grade": unknown & ~grade_known,
+            "rotor_mass": unknown & np.isnan(s.number("rotor_mass")),
+            "dynamic_rating": np.isnan(measure) & ~unknown,
+        },
+        variant=np.where(leads, "", "rating").astype(object),
+        facts={
+            "unbalance_wanted": (rotor_unbalance(view) * upper / force, "g.mm"),
+            "grade_wanted": (grade * upper / force, "mm/s"),
+            "preload_wanted": (force / limits["preload_near"], "N"),
+        },
+        assumed=station_band(view).assumed,
+        working=[
+            Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
+            Working("mass", "m", "rotor mass", s.number("rotor_mass"), "kg"),
+            Working("grade", "G", "balance grade that the unbalance amounts to", grade, "mm/s", "U ω/m"),
+            Working("residual", "U", "residual unbalance of the rotor", rotor_unbalance(view), "g.mm",
+                    "as stated, else 1000 G m/ω"),
+            Working("force", "F_U", "unbalance force on the bearing", force, "N", "U ω²/number of bearings"),
+            Working("preload", "F_p min", "smallest preload", preload, "N"),
+            Working("by_preload", "F_U/F_p", "share of the preload", force / preload, "1", "F_U/F_p"),
+            Working("rating", "C", "dynamic rating", rating, "N"),
+            Working("by_rating", "F_U/C", "share of the dynamic rating", force / rating, "1", "F_U/C"),
+            Working("static", "C_0", "static rating", static_load_rating(view).value, "N"),
+            Working("fixed", "F_r", "load of fixed direction", fixed_radial_load(view), "N"),
+            Working("to_fixed", "F_U/F_r", "unbalance over fixed load", force / fixed_radial_load(view)),
+        ],
+    )  # fmt: skip
+
+
+def balance_grade(view: View, limits: Limits) -> Result:
+    """Balance grade against the one usual at this speed factor and tolerance class."""
+    s = view.stations
+    table = limits.table("grades")
+    speed = within(view.to_machines(s.number("speed_max")))
+    mass = within(view.to_machines(s.number("rotor_mass")))
+    stated = within(view.to_machines(s.number("balance_grade")))
+    residual = within(view.to_machines(s.number("residual_unbalance")))
+    computed = 1e-3 * residual / mass * speed * np.pi / 30.0
+    observed = np.where(np.isnan(residual) | np.isnan(computed), stated, computed)
+    factor = np.fmax.reduceat(speed_factor(view), view.starts)
+    precise = view.to_machines(s.choice("tolerance_class").is_in("P4", "P2"), "any")
+    word = np.where(precise, "P4 P2", "other").astype(object)
+    near, far = (np.full(view.machine_count, np.nan) for _ in range(2))
+    for index, above in enumerate(table["above"]):
+        rows = (factor > above) & (word == table["tolerance_class"][index])
+        near[rows], far[rows] = table["near"][index], table["far"][index]
+    machines = np.full(view.machine_count, "", dtype=object)
+    for value, kinds in zip(limits.table("kinds")["grade"], limits.table("kinds")["machines"], strict=True):
+        machines[near == value] = kinds
+    return Result(
+        measure=ladder(observed, near, far, limits["grade_step"] * far),
+        unit="mm/s",
+        observed=observed,
+        upper=near,
+        missing={
+            "balance_grade": np.isnan(observed) & np.isnan(residual),
+            "rotor_mass": np.isnan(observed) & ~np.isnan(residual) & np.isnan(mass),
+            "bore_diameter": np.isnan(factor) & ~view.to_machines(s.known("bore_diameter"), "all"),
+            "outside_diameter": np.isnan(factor) & ~view.to_machines(s.known("outside_diameter"), "all"),
+        },
+        variant=np.where(np.isnan(residual) | np.isnan(computed), "", "computed").astype(object),
+        facts={
+            "machines": machines,
+            "far_end": (far, "mm/s"),
+            "eccentricity": (balance.permissible_eccentricity(near, speed), "um"),
+            "unbalance_wanted": (balance.permissible_unbalance(near, mass, speed), "g.mm"),
+        },
+        working=[
+            Working("speed", "n", "highest speed", speed, "r/min"),
+            Working("speed_factor", "n·d_m", "largest speed factor of the machine", factor, "mm.r/min", "n (d + D)/2"),
+            Working("precise", "", "tolerance class", np.where(precise, "P4 or P2", "").astype(object)),
+            Working("residual", "U", "residual unbalance", residual, "g.mm"),
+            Working("mass", "m", "rotor mass", mass, "kg"),
+            Working("grade", "G", "balance grade", observed, "mm/s", "as stated, or U ω/m"),
+            Working("permitted", "e_per", "eccentricity that the grade permits",
+                    balance.permissible_eccentricity(observed, speed), "um", "1000 G/ω"),
+            Working("limit_near", "", "usual grade, near end", near, "mm/s", "table by speed factor"),
+            Working("limit_far", "", "usual grade, far end", far, "mm/s", "table by speed factor"),
+        ],
+    )  # fmt: skip
+
+
+def critical_speed(view: View, limits: Limits) -> Result:
+    """Running speed against the first bending critical speed that is stated."""
+    s = view.stations
+    speed = within(view.to_machines(s.number("speed_max")))
+    critical = within(view.to_machines(s.number("first_critical_speed")))
+    ratio = critical / speed
+    apart = np.abs(ratio - 1.0)
+    near, far, least = (np.full(view.machine_count, float(limits[n])) for n in ("near", "far", "least"))
+    margin = sinking(apart, near, far, least)
+    above = ratio < 1.0
+    clear = apart >= near * (1 - 1e-9)
+    measure = np.where(clear, np.where(above, limits["supercritical_measure"], margin), margin + 0.5)
+    low, high = speed * (1.0 - near), speed * (1.0 + near)
+    return Result(
+        measure=measure,
+        unit="r/min",
+        observed=critical,
+        lower=np.where(above, np.nan, high),
+        upper=np.where(above, low, np.nan),
+        variant=np.select([clear & above, above], ["supercritical", "above"], "").astype(object),
+        facts={
+            "margin": (100.0 * apart, "%"),
+            "speed_below": (critical / (1.0 + near), "r/min"),
+            "far_margin": (100.0 * far, "%"),
+            "near_margin": (100.0 * near, "%"),
+        },
+        working=[
+            Working("speed", "n", "highest speed", speed, "r/min"),
+            Working("critical", "n_c", "first bending critical speed, as stated", critical, "r/min"),
+            Working("ratio", "n_c/n", "critical over running speed", ratio, "1", "n_c/n"),
+            Working("apart", "", "margin, basis running speed", 100.0 * apart, "%", "|n_c - n|/n"),
+        ],
+    )  # fmt: skip
