@@ -221,7 +221,7 @@ def _having(items: Iterable[Assessment], outcome: str) -> tuple[Assessment, ...]
 
 def place_name(machine: str, station: str | None) -> str:
     """A position in words."""
-    return machine if station is None else f"{machine} · {station}"
+    return machine if station is None else f"{machine}\u00a0· {station}"
 
 
 def _where(places: Iterable[str], total: int) -> str:
