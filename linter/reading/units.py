@@ -8,12 +8,15 @@ pound-force and kilogram-force by their exact definitions (0.0254 m; 0.45359237 
 
 import math
 import re
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from attrs import frozen
 
 from linter.reading.signs import LONGEST_TEXT, ReadError, fold, shown
+
+#: Unit texts whose meaning is remembered.
+MOST_REMEMBERED = 4096
 
 _G = 9.80665
 _LB = 0.45359237
@@ -216,7 +219,7 @@ def _registry() -> Any:
     return pint.UnitRegistry(cache_folder=None)
 
 
-@cache
+@lru_cache(maxsize=MOST_REMEMBERED)
 def _asked(spelled: str) -> Any:
     """What pint makes of a unit text, or None; only products of plain unit words with small exponents are passed on."""
     if len(spelled) > 40 or not _WIDER.fullmatch(spelled):
@@ -233,7 +236,7 @@ def _unknown(text: str, expected: str) -> ReadError:
     return ReadError("unknown-unit", text, expected, f"“{shown(text)}” is not a unit that is known")
 
 
-@cache
+@lru_cache(maxsize=MOST_REMEMBERED)
 def read_unit(text: str) -> Unit | ReadError:
     """The unit a text names.
 
@@ -263,7 +266,7 @@ def dimension_of(canonical: str) -> str:
     return _CANONICAL[canonical][0]
 
 
-@cache
+@lru_cache(maxsize=MOST_REMEMBERED)
 def factor_to(canonical: str, text: str) -> tuple[float, float] | ReadError:
     """Factor and offset from a unit text to a canonical unit: canonical value = value * factor + offset.
 
