@@ -1,29 +1,28 @@
 """Chapter alignment: form, run-out and roughness of the seats, and the tilt of the rings they add up to."""
 
 from collections.abc import Mapping
-from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
 from linter.checks.quantities import mean_diameter
 from linter.checks.seats import (
     SIDES,
     Columns,
     Feature,
     abutment_wanted,
-    by_words,
+    by_choice,
     demand,
     down,
-    in_range_by_words,
+    in_range_by_choice,
+    of_material,
     two_sides,
     unstated,
 )
 from linter.mechanics import materials
 from linter.mechanics import shaft as beam
 from linter.mechanics.limits import it_value_or_nan
-from linter.stations import Bools, Floats
+from linter.stations import Bools, Choice, Floats
 
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 FORMS = ("cylindricity", "runout", "shoulder_runout")
@@ -35,43 +34,41 @@ def _parameter(side: str, feature: str) -> str:
     return f"{side}_{feature}" if feature == "shoulder_runout" else f"{side}_seat_{feature}"
 
 
-def _graded(table: Columns, end: str, nominal: Floats, **words: NDArray[Any]) -> Floats:
-    """Factor times IT grade of a table at each nominal [mm]; NaN where the words are in no row."""
-    found = np.full(len(nominal), np.nan)
-    for index, grade in enumerate(table[f"{end}_grade"]):
-        hit = np.ones(len(nominal), dtype=bool)
-        for name, given in words.items():
-            hit &= given == table[name][index]
-        if hit.any():
-            it = it_value_or_nan(f"{grade:g}", nominal[hit]) / 1000.0
-            found[hit] = table[f"{end}_factor"][index] * it
-    return found
+@shared
+def grades(view: View) -> Mapping[str, Floats]:
+    """Standard tolerances IT0 to IT18 of the ring diameter of each side [mm], shape (19, rows)."""
+    names = np.array([[str(grade)] for grade in range(19)])
+    return {side: it_value_or_nan(names, view.stations.number(BASIC[side])) / 1000.0 for side in SIDES}
 
 
-def _form_limits(view: View, table: Columns, side: str, feature: str, classes: NDArray[Any]) -> tuple[Floats, Floats]:
+def _graded(view: View, table: Columns, end: str, side: str, kind: Choice, feature: str | None = None) -> Floats:
+    """Factor times IT grade of a table at the ring diameter of a side [mm]; NaN for a class that is in no row."""
+    grade, factor = np.zeros(len(kind.words) + 1, dtype=np.intp), np.full(len(kind.words) + 1, np.nan)
+    for index, word in enumerate(table["tolerance_class"]):
+        if table["element"][index] == side and (feature is None or table["feature"][index] == feature):
+            grade[kind.words.index(word)] = int(table[f"{end}_grade"][index])
+            factor[kind.words.index(word)] = table[f"{end}_factor"][index]
+    return grades(view)[side][grade[kind.codes], np.arange(view.count)] * factor[kind.codes]
+
+
+def _form_limits(view: View, table: Columns, side: str, feature: str, kind: Choice) -> tuple[Floats, Floats]:
     """Stricter and looser limit of one form or run-out tolerance [mm]."""
-    nominal = view.stations.number(BASIC[side])
-    words = {
-        "tolerance_class": classes,
-        "element": np.full(view.count, side, dtype=object),
-        "feature": np.full(view.count, feature, dtype=object),
-    }
-    return _graded(table, "strict", nominal, **words), _graded(table, "loose", nominal, **words)
+    return _graded(view, table, "strict", side, kind, feature), _graded(view, table, "loose", side, kind, feature)
 
 
 def stated(view: View, limits: Limits) -> Result:
     """Form, run-out and roughness that the drawing leaves open."""
     s = view.stations
-    classes = s.choice("tolerance_class").texts()
-    assumed_class = classes == ""
-    classes = np.where(assumed_class, "Normal", classes)
+    kind = s.choice("tolerance_class")
+    assumed_class = ~kind.known
+    kind = Choice(kind.words, np.where(assumed_class, kind.words.index("Normal"), kind.codes).astype(np.int8))
     wanted = abutment_wanted(view)
     features: list[Feature] = []
     rough = np.zeros(view.count, dtype=bool)
     for side in SIDES:
         for feature in FORMS:
             name = _parameter(side, feature)
-            _, loose = _form_limits(view, limits.table("form"), side, feature, classes)
+            _, loose = _form_limits(view, limits.table("form"), side, feature, kind)
             absent = ~s.known(name)
             if feature == "shoulder_runout":
                 absent &= wanted[side]
@@ -79,13 +76,12 @@ def stated(view: View, limits: Limits) -> Result:
     form = np.logical_or.reduce([feature.absent for feature in features])
     for side in SIDES:
         name = f"{side}_seat_roughness"
-        limit = in_range_by_words(
-            limits.table("roughness"), "low", s.number(BASIC[side]),
-            tolerance_class=classes, element=np.full(view.count, side, dtype=object),
-        )  # fmt: skip
+        limit = in_range_by_choice(
+            limits.table("roughness"), "low", s.number(BASIC[side]), "tolerance_class", kind, side
+        )
         features.append(Feature(name, ~s.known(name), "Ra at most", limit, "um"))
         rough |= ~s.known(name)
-    precise = ~s.choice("tolerance_class").is_in("Normal", "P6") & s.choice("tolerance_class").known
+    precise = ~kind.is_in("Normal", "P6")
     raised = (demand(view) > limits["demand_speed_factor"]) | precise
     base = np.where(form, limits["form_measure"], np.where(rough, limits["roughness_measure"], 0.0))
     measure = np.where(base > 0, base + raised, 0.0)
@@ -104,7 +100,7 @@ def stated(view: View, limits: Limits) -> Result:
         working=[
             Working("absent", "", "features not stated", absent_count, "1"),
             Working("demand", "n·d_m", "speed factor that weighs them", demand(view), "mm.r/min"),
-            Working("class_used", "", "tolerance class that weighs them", classes, ""),
+            Working("class_used", "", "tolerance class that weighs them", kind.texts(), ""),
         ],
     )  # fmt: skip
 
@@ -127,9 +123,9 @@ def shoulder_runout(view: View, limits: Limits) -> Result:
 def _form(view: View, limits: Limits, feature: str) -> Result:
     s = view.stations
     table = limits.table("form")
-    classes = s.choice("tolerance_class").texts()
+    kind = s.choice("tolerance_class")
     observed = {side: UM * s.number(_parameter(side, feature)) for side in SIDES}
-    put = {side: _form_limits(view, table, side, feature, classes) for side in SIDES}
+    put = {side: _form_limits(view, table, side, feature, kind) for side in SIDES}
     bounds = {side: (UM * put[side][0], UM * put[side][1]) for side in SIDES}
     wanted: Mapping[str, Bools] = dict.fromkeys(SIDES, np.ones(view.count, dtype=bool))
     if feature == "shoulder_runout":
@@ -239,7 +235,7 @@ def coaxiality(view: View, limits: Limits) -> Result:
     """Coaxiality of the shaft seats and of the bores against the IT grade of the smaller seat."""
     s = view.stations
     table = limits.table("coaxiality")
-    classes = s.choice("tolerance_class").texts()
+    kind = s.choice("tolerance_class")
     two = view.station_count >= 2
     observed: dict[str, Floats] = {}
     bounds: dict[str, tuple[Floats, Floats]] = {}
@@ -249,9 +245,7 @@ def coaxiality(view: View, limits: Limits) -> Result:
         value, stands_in = _coaxial(view, side)
         observed[side] = UM * view.to_machines(value)
         assumed.append(_at_machines(view, stands_in))
-        nominal = s.number(BASIC[side])
-        words = {"tolerance_class": classes, "element": np.full(view.count, side, dtype=object)}
-        strict, loose = (_graded(table, end, nominal, **words) for end in ("strict", "loose"))
+        strict, loose = (_graded(view, table, end, side, kind) for end in ("strict", "loose"))
         bounds[side] = UM * view.to_machines(strict, "min"), UM * view.to_machines(loose, "min")
     sides = two_sides(
         measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
@@ -295,7 +289,7 @@ def _bending(view: View) -> tuple[Floats, Assumes]:
     seat = view.to_machines(within(s.number("bore_diameter")), "min")
     hollow = view.to_machines(np.nan_to_num(s.number("shaft_bore"), nan=0.0), "max")
     span = within(view.to_machines(s.size("bearing_span").nominal))
-    modulus = materials.elastic_modulus(view.to_machines(s.choice("shaft_material").texts()))
+    modulus = view.to_machines(of_material(s.choice("shaft_material"), materials.elastic_modulus))
     slope = np.full(view.machine_count, np.nan)
     ready = ~np.isnan(force + seat + span + modulus) & (hollow >= 0) & (hollow < seat) & (view.station_count == 2)
     if ready.any():
@@ -311,8 +305,8 @@ def _bending(view: View) -> tuple[Floats, Assumes]:
 def tilt(view: View, limits: Limits) -> Result:
     """Angle between the axes of the two rings, from every stated tolerance and the bending of the shaft."""
     s = view.stations
-    kinds = s.choice("bearing_type").texts()
-    low, high = (by_words(limits.table("tilt"), column, bearing_type=kinds) for column in ("low", "high"))
+    table, kind = limits.table("tilt"), s.choice("bearing_type")
+    low, high = (by_choice(table, column, "bearing_type", kind) for column in ("low", "high"))
     span = within(s.size("bearing_span").nominal)
     width = within(s.number("ring_width"))
     wanted = abutment_wanted(view)
@@ -382,12 +376,12 @@ def roughness(view: View, limits: Limits) -> Result:
     """Roughness Ra of the seats against the table by size and tolerance class."""
     s = view.stations
     table = limits.table("roughness")
-    classes = s.choice("tolerance_class").texts()
+    kind = s.choice("tolerance_class")
     observed = {side: s.number(f"{side}_seat_roughness") for side in SIDES}
     bounds: dict[str, tuple[Floats, Floats]] = {}
     for side in SIDES:
-        words = {"tolerance_class": classes, "element": np.full(view.count, side, dtype=object)}
-        low, high = (in_range_by_words(table, end, s.number(BASIC[side]), **words) for end in ("low", "high"))
+        size = s.number(BASIC[side])
+        low, high = (in_range_by_choice(table, end, size, "tolerance_class", kind, side) for end in ("low", "high"))
         bounds[side] = low, high
     sides = two_sides(
         measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},

@@ -18,6 +18,7 @@ from linter.checks.quantities import (
 from linter.checks.seats import SIDES, PerRow
 from linter.mechanics import rating_life, static_rating
 from linter.stations import Bools, Floats
+from linter.vocabulary import parameter
 from linter.wording import quantity_text, value_text
 
 ABOVE_ZERO = (
@@ -69,7 +70,7 @@ class Doubt:
 
 def _value(view: View, name: str) -> Floats:
     s = view.stations
-    return s.size(name).nominal if name in s.toleranced or name.startswith("spring") else s.number(name)
+    return s.number(name) if parameter(name).kind == "number" else s.size(name).nominal
 
 
 def impossible(view: View) -> list[Doubt]:

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from linter.checks.base import Assumes, View, shared
 from linter.checks.quantities import speed_factor
 from linter.mechanics import boundary, tables
-from linter.stations import Bools, Floats
+from linter.stations import Bools, Choice, Floats
 from linter.wording import quantity_text
 
 Columns = Mapping[str, NDArray[Any]]
@@ -145,28 +145,24 @@ def _sorted(table: Columns, column: str, key: str, rows: Bools | None) -> tuple[
     return table[key][order].astype(float), table[column][order].astype(float)
 
 
-def by_words(table: Columns, column: str, **words: NDArray[Any]) -> Floats:
-    """Value of a table column in the row whose word columns equal the given words; NaN where there is none."""
-    count = len(next(iter(words.values())))
-    found = np.full(count, np.nan)
-    for index, value in enumerate(table[column]):
-        hit = np.ones(count, dtype=bool)
-        for name, given in words.items():
-            hit &= given == table[name][index]
-        found[hit] = value
-    return found
+def by_choice(table: Columns, column: str, key: str, choice: Choice) -> Floats:
+    """Value of a table column in the row whose key column holds the word of each row; NaN where there is none."""
+    return choice.map(dict(zip(table[key], table[column].astype(float), strict=True)))
 
 
-def in_range_by_words(table: Columns, column: str, size: Floats, **words: NDArray[Any]) -> Floats:
-    """As :func:`by_words`, in rows that also hold a range ``over`` / ``incl`` of the size (blank ``incl``: open)."""
+def in_range_by_choice(table: Columns, column: str, size: Floats, key: str, choice: Choice, element: str) -> Floats:
+    """As :func:`by_choice`, for one element, in rows with a range ``over`` / ``incl`` of the size (blank: open)."""
     found = np.full(len(size), np.nan)
-    for index, value in enumerate(table[column]):
-        incl = table["incl"][index]
-        hit = (size > table["over"][index]) & ~(size > incl)
-        for name, given in words.items():
-            hit &= given == table[name][index]
-        found[hit] = value
+    for index in np.flatnonzero(table["element"] == element):
+        code = choice.words.index(table[key][index])
+        hit = (choice.codes == code) & (size > table["over"][index]) & ~(size > table["incl"][index])
+        found[hit] = table[column][index]
     return found
+
+
+def of_material(choice: Choice, function: Callable[[Any], Any]) -> Floats:
+    """A material constant per row, looked up once per word; NaN where the word is absent."""
+    return choice.map({word: float(function(word)) for word in choice.words})
 
 
 @frozen(eq=False)
@@ -190,6 +186,14 @@ def limited(view: View, name: str, general: Columns) -> Limited:
     general : table
         Columns ``over``, ``incl`` and ``deviation``, all mm.
     """
+    key = (name, *(general[column].tobytes() for column in ("over", "incl", "deviation")))
+    if key not in view.cache:
+        view.cache[key] = _limited(view, name, general)
+    found: Limited = view.cache[key]
+    return found
+
+
+def _limited(view: View, name: str, general: Columns) -> Limited:
     size = view.stations.size(name)
     deviation = tables.in_ranges(general["over"], general["incl"], general["deviation"], size.nominal)
     stands_in = ~np.isnan(size.nominal) & (np.isnan(size.lower) | np.isnan(size.upper)) & ~np.isnan(deviation)

@@ -15,6 +15,7 @@ from linter.checks.seats import (
     demand,
     down,
     limited,
+    of_material,
     sinking,
     two_sides,
     unstated,
@@ -29,15 +30,20 @@ LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder
 def _heights(view: View, limits: Limits) -> tuple[Floats, Floats]:
     """Smallest shoulder height of the stricter and of the looser source [mm], by bearing type and ring chamfer."""
     table = limits.table("heights")
-    kinds = view.stations.choice("bearing_type").texts()
+    key = ("heights", *(table[column].tobytes() for column in ("rs_min", "strict", "loose")))
+    if key in view.cache:
+        known: tuple[Floats, Floats] = view.cache[key]
+        return known
+    kinds = view.stations.choice("bearing_type")
     strict, loose = np.full(view.count, np.nan), np.full(view.count, np.nan)
     for kind in dict.fromkeys(table["bearing_type"]):
-        rows = kinds == kind
+        rows = kinds.is_in(str(kind))
         if rows.any():
             of_kind = table["bearing_type"] == kind
             value = chamfer(view).value[rows]
             strict[rows] = at_or_above(table, "strict", "rs_min", value, of_kind)
             loose[rows] = at_or_above(table, "loose", "rs_min", value, of_kind)
+    view.cache[key] = strict, loose
     return strict, loose
 
 
@@ -251,20 +257,20 @@ def pressure(view: View, limits: Limits) -> Result:
     force = np.abs(total_axial_load(view))
     area = _faces(view, limits)
     corner = chamfer(view)
-    words = {side: s.choice(f"{side}_material").texts() for side in SIDES}
+    material = {side: s.choice(f"{side}_material") for side in SIDES}
     capacity: dict[str, Floats] = {}
     face: dict[str, Floats] = {}
     needed: dict[str, dict[str, Bools]] = {}
     for side in SIDES:
-        capacity[side] = np.where(
-            words[side] == "plastic", limits["plastic_pressure"], materials.yield_strength(words[side])
-        )
+        capacity[side] = of_material(material[side], materials.yield_strength)
+        if "plastic" in material[side].words:
+            capacity[side] = np.where(material[side].is_in("plastic"), limits["plastic_pressure"], capacity[side])
         face[side] = np.where(force == 0, 0.0, force / area[side])
         face[side] = np.where(np.isnan(area[side]), np.nan, face[side])
         needed[side] = {
             "axial_load": ~np.isnan(s.number("axial_load")),
             "preload_force": ~np.isnan(preload_force(view)),
-            f"{side}_material": words[side] != "",
+            f"{side}_material": material[side].known,
             f"{side}_shoulder_diameter": s.known(f"{side}_shoulder_diameter"),
             "ring_chamfer": ~np.isnan(corner.value),
         }

@@ -15,8 +15,8 @@ from linter.checks.quantities import (
     pitch_diameter,
     speed_factor,
 )
-from linter.checks.seats import by_words
-from linter.stations import Bools, Floats
+from linter.checks.seats import by_choice
+from linter.stations import Bools, Choice, Floats
 
 HYBRID = ("silicon nitride", "zirconia")
 
@@ -126,8 +126,7 @@ def cage(view: View, limits: Limits) -> Result:
     """
     s = view.stations
     table = limits.table("cage")
-    words = s.choice("cage").texts()
-    low, high = (by_words(table, column, cage=words) for column in ("low", "high"))
+    low, high = (by_choice(table, column, "cage", s.choice("cage")) for column in ("low", "high"))
     bore_factor = s.number("speed_max") * s.number("bore_diameter")
     outer = s.choice("rotating_ring").is_in("outer")
     gamma = ball_diameter(view) * np.cos(np.deg2rad(contact_angle(view))) / pitch_diameter(view)
@@ -161,9 +160,9 @@ def cage_temperature(view: View, limits: Limits) -> Result:
     """Temperature of the cage in use, when soaked and at cold start against what its material holds."""
     s = view.stations
     table = limits.table("cage")
-    words = s.choice("cage").texts()
-    warm_low, warm_high, cold = (by_words(table, name, cage=words) for name in ("low", "high", "coldest"))
-    bound = ~np.isnan(by_words(table, "low", cage=words))
+    kind = s.choice("cage")
+    warm_low, warm_high, cold = (by_choice(table, name, "cage", kind) for name in ("low", "high", "coldest"))
+    bound = ~np.isnan(warm_low)
     hottest = np.fmax(s.number("operating_temperature"), s.number("temperature_max"))
     coldest = s.number("temperature_min")
     by_heat = ladder(np.maximum(hottest, 0.0), warm_low, warm_high)
@@ -176,7 +175,7 @@ def cage_temperature(view: View, limits: Limits) -> Result:
         observed=np.where(cold_leads, coldest, hottest),
         lower=np.where(cold_leads, cold, np.nan),
         upper=np.where(cold_leads, np.nan, warm_low),
-        applies=bound | (words == ""),
+        applies=bound | ~kind.known,
         reason="a metal cage holds any temperature that the rings hold",
         variant=np.where(cold_leads, "cold", "").astype(object),
         working=[
@@ -262,18 +261,18 @@ def maker_limit(view: View, limits: Limits) -> Result:
 def precision(view: View, limits: Limits) -> Result:
     """Speed factor against the range that a tolerance class is used in."""
     table = limits.table("classes")
-    words = view.stations.choice("tolerance_class").texts()
-    low, high, far = (by_words(table, name, tolerance_class=words) for name in ("low", "high", "far"))
+    kind = view.stations.choice("tolerance_class")
+    low, high, far = (by_choice(table, name, "tolerance_class", kind) for name in ("low", "high", "far"))
     observed = speed_factor(view)
     return Result(
         measure=ladder(observed, low, high, far),
         unit="mm.r/min",
         observed=observed,
         upper=high,
-        applies=~np.isnan(high) | (words == ""),
+        applies=~np.isnan(high) | ~kind.known,
         reason="this class is made for the highest speeds",
         variant=np.where(observed <= high, "remark", "").astype(object),
-        facts={"near": (low, "mm.r/min"), "better": _better_class(table, words)},
+        facts={"near": (low, "mm.r/min"), "better": _better_class(table, kind)},
         working=[
             Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n (d + D)/2"),
             Working("near", "", "from here on one source asks for a finer class", low, "mm.r/min", "table by class"),
@@ -282,8 +281,6 @@ def precision(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
-def _better_class(table: Mapping[str, NDArray[Any]], words: NDArray[Any]) -> NDArray[Any]:
-    better = np.full(len(words), "", dtype=object)
-    for name, advice in zip(table["tolerance_class"], table["better"], strict=True):
-        better[words == name] = advice
-    return better
+def _better_class(table: Mapping[str, NDArray[Any]], kind: Choice) -> NDArray[Any]:
+    better = dict(zip(table["tolerance_class"], table["better"], strict=True))
+    return np.array([*(better.get(word, "") for word in kind.words), ""], dtype=object)[kind.codes]

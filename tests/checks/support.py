@@ -76,7 +76,7 @@ def never_milder(clause: str, rows: list[dict[str, Any]]) -> np.ndarray:
 
 
 def case_stations(case: dict[str, Any]) -> Stations:
-    """Stations of a worked case with the reading problems it states (``problems``: fields of Problem, file and cell)."""
+    """Stations of a worked case with the reading problems it states (``problems``: fields of Problem, file, cell)."""
     problems = tuple(
         Problem(
             p["kind"], p["row"], p["parameter"], Place(p["file"], None, p["cell"]), p["read"], p["expected"],
