@@ -176,7 +176,11 @@ class Source:
 
 @frozen(eq=False)
 class Rulebook:
-    """A rulebook with every layer applied."""
+    """A rulebook with every layer applied.
+
+    ``reasons`` says for each clause that a layer or newer version changed or added why; ``reason`` why the outermost
+    layer or version is there at all.
+    """
 
     name: str
     version: str
@@ -188,6 +192,7 @@ class Rulebook:
     loosened: tuple[Loosened, ...]
     reasons: Mapping[str, str]
     sha256: str
+    reason: str = ""
 
     def record(self) -> RulebookRecord:
         """What the result file says of it."""

@@ -96,6 +96,7 @@ class Builder:
             loosened=tuple(self.loosened),
             reasons=self.reasons,
             sha256="",
+            reason=self.head.get("reason", ""),
         )
         return evolve(book, sha256=hashlib.sha256(canonical_json(book).encode()).hexdigest())
 
@@ -206,7 +207,7 @@ class Builder:
             before = self.known(file, old.id, "limit", key, old.limits)
             after = _changed_limit(file, old.id, key, before, value)
             new = evolve(new, limits={**new.limits, key: after})
-            if _is_looser(before.looser, before.value, after.value):
+            if is_looser(before.looser, before.value, after.value):
                 was, now = limit_text(before.value, before.unit), limit_text(after.value, after.unit)
                 loosened.append(f"{key}: {was} -> {now}")
         for key, value in raw.get("tables", {}).items():
@@ -259,7 +260,7 @@ class Builder:
             for column, value in new_cells.items():
                 before, row[column] = row[column], value
                 looser = old.looser.get(column, "either")
-                if column not in ORIGIN and _is_looser(looser, _number_or_text(before), _number_or_text(value)):
+                if column not in ORIGIN and is_looser(looser, _number_or_text(before), _number_or_text(value)):
                     lines.append(f"table {key}, {words}: {column} {before or '(blank)'} -> {value or '(blank)'}")
         for added in raw.get("add", ()):
             cells = self.cells(file, clause, key, old, added)
@@ -349,12 +350,12 @@ def _number_or_text(cell: str) -> float | str:
         return cell
 
 
-def _is_looser(looser: str, before: Any, after: Any) -> bool:
+def is_looser(looser: str, before: Any, after: Any) -> bool:
     """Whether a value lets more pass; where that cannot be told, any change counts."""
     if before == after:
         return False
     if isinstance(before, list) and isinstance(after, list):
-        return any(_is_looser(looser, b, a) for b, a in zip(before, after, strict=True))
+        return any(is_looser(looser, b, a) for b, a in zip(before, after, strict=True))
     if looser == "either" or not (isinstance(before, (int, float)) and isinstance(after, (int, float))):
         return True
     return after > before if looser == "higher" else after < before

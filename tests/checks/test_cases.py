@@ -1,25 +1,24 @@
-"""Every worked case of the rulebook: they are its documentation and its tests."""
-
-import tomllib
+"""Every worked case of every version: they are the rulebook's documentation and its tests."""
 
 import pytest
 
-from linter.packaged import data_folder
+from linter.handbook import worked_cases
 from linter.review import assess, assessments
-from linter.rulebook import load
+from linter.rulebook import load, released_versions
 from linter.stations import stations_from_rows
 
-VERSION = "2026.1"
 CASES = [
-    pytest.param(case, id=f"{case['clause']}: {case['title']}")
-    for path in sorted((data_folder("ruleset") / VERSION / "cases").glob("*.toml"))
-    for case in tomllib.loads(path.read_text(encoding="utf-8"))["cases"]
+    pytest.param(version, case, id=f"{version} {name}: {case['title']}")
+    for version in released_versions()
+    for name in load(version).clauses
+    for case in worked_cases(load(version), name)
 ]
+CLAUSES = [(version, clause) for version in released_versions() for clause in load(version).clauses]
 
 
-@pytest.mark.parametrize("case", CASES)
-def test_worked_case(case):
-    assessed = assess(stations_from_rows(case["stations"]), load(VERSION))
+@pytest.mark.parametrize(("version", "case"), CASES)
+def test_worked_case(version, case):
+    assessed = assess(stations_from_rows(case["stations"]), load(version))
     found = [
         a for a in assessments(assessed)
         if a.clause == case["clause"] and (a.station is None or a.station == case.get("station", "A"))
@@ -34,7 +33,7 @@ def test_worked_case(case):
     assert "{" not in record.message + record.remedy
 
 
-@pytest.mark.parametrize("clause", load(VERSION).clauses)
-def test_every_clause_has_worked_cases(clause):
-    kinds = {case.values[0]["kind"] for case in CASES if case.values[0]["clause"] == clause}
+@pytest.mark.parametrize(("version", "clause"), CLAUSES)
+def test_every_clause_has_worked_cases(version, clause):
+    kinds = {case["kind"] for case in worked_cases(load(version), clause)}
     assert {"clear", "limit", "beyond"} <= kinds
