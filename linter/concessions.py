@@ -68,8 +68,8 @@ def load_concessions(path: Path) -> tuple[Concession, ...]:
     Parameters
     ----------
     path : Path
-        JSON where it is named so or its first sign is a brace, else TOML; UTF-8. ``schemas/concessions.schema.json`` has its
-        form.
+        JSON where it is named so or its first sign is a brace, else TOML; UTF-8. Its form is that of
+        ``schemas/concessions.schema.json``.
 
     Returns
     -------
