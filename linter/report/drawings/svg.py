@@ -75,6 +75,17 @@ def text_width(text: str, size: float = 11.0) -> float:
     return 0.56 * size * len(text)
 
 
+def wrapped(text: str, width: float) -> list[str]:
+    """The text in lines no wider than that, broken at spaces."""
+    lines: list[str] = []
+    for word in text.split(" "):
+        if lines and text_width(f"{lines[-1]} {word}") <= width:
+            lines[-1] += f" {word}"
+        else:
+            lines.append(word)
+    return lines
+
+
 def spread(wanted: list[float], widths: list[float], lowest: float, highest: float, gap: float = 5.0) -> list[float]:
     """Centres for labels near their wanted places so that none overlaps its neighbour, in the given order.
 

@@ -6,7 +6,7 @@ from attrs import frozen
 from markupsafe import Markup
 
 from linter.report.drawings.axis import fitting
-from linter.report.drawings.svg import drawing, line, rect, words
+from linter.report.drawings.svg import drawing, line, rect, text_width, words, wrapped
 from linter.wording import quantity_text
 
 WIDTH = 340.0
@@ -37,34 +37,39 @@ def preload_window(
     floor = lows[-1].force if lows else None
     ceiling = highs[0].force if highs else None
     scale = fitting([*(c.force for c in (*lows, *highs)), *force], 6, WIDTH - 20)
-    rows = [(c, "at least") for c in lows] + [(c, "at most") for c in highs]
-    bottom = 30.0 * (len(rows) + 1) + 4
+    rows = []
+    for criterion, least in [(c, True) for c in lows] + [(c, False) for c in highs]:
+        figure = f"{'at least' if least else 'at most'} {quantity_text(criterion.force, 'N')}"
+        rows.append((criterion, least, figure, wrapped(criterion.name, WIDTH - 16 - text_width(figure))))
+    bottom = sum(18 + 12.0 * len(lines) for *_, lines in rows) + 34
     left = scale.left if floor is None else scale.x(floor)
     right = scale.right if ceiling is None else scale.x(ceiling)
     parts = []
     if right > left:
         parts.append(rect(left, 2, right - left, bottom - 2, "window"))
     y = 2.0
-    for criterion, word in rows:
+    for criterion, least, figure, lines in rows:
         at = scale.x(criterion.force)
-        parts.append(words(6, y + 11, criterion.name))
-        parts.append(words(WIDTH - 4, y + 11, f"{word} {quantity_text(criterion.force, 'N')}", "t quiet", "end"))
-        start, end = (at, scale.right) if word == "at least" else (scale.left, at)
-        parts.append(line(scale.left, y + 20, scale.right, y + 20, "axis"))
-        parts.append(rect(start, y + 18, end - start, 4, "okay"))
-        parts.append(line(at, y + 15, at, y + 25, "limit"))
-        y += 30
+        parts.append(words(WIDTH - 4, y + 11, figure, "t quiet", "end"))
+        for text in lines:
+            parts.append(words(6, y + 11, text))
+            y += 12
+        start, end = (at, scale.right) if least else (scale.left, at)
+        parts.append(line(scale.left, y + 8, scale.right, y + 8, "axis"))
+        parts.append(rect(start, y + 6, end - start, 4, "okay"))
+        parts.append(line(at, y + 3, at, y + 13, "limit"))
+        y += 18
     smallest, nominal, largest = force
     inside = (floor is None or smallest >= floor) and (ceiling is None or largest <= ceiling)
     parts.append(words(6, y + 11, "preload: smallest, nominal, largest", "t strong"))
-    figures = " / ".join(quantity_text(value, "1") for value in force) + " N"
-    parts.append(words(WIDTH - 4, y + 11, figures, "t strong", "end"))
+    spread_text = " / ".join(quantity_text(value, "1") for value in force) + " N"
+    parts.append(words(WIDTH - 4, y + 11, spread_text, "t strong", "end"))
     width = max(scale.x(largest) - scale.x(smallest), 2.0)
     parts.append(rect(scale.x(smallest), y + 15, width, 11, "zone2 strongzone2" if inside else "zonebad"))
     parts.append(line(scale.x(nominal), y + 13, scale.x(nominal), y + 28, "limit"))
     parts += scale.drawn(bottom, "N")
-    says = "; ".join(f"{c.name}: {word} {quantity_text(c.force, 'N')}" for c, word in rows)
-    says += f"; preload {figures}, {'inside' if inside else 'outside'} the window"
+    says = "; ".join(f"{criterion.name}: {figure}" for criterion, _, figure, _ in rows)
+    says += f"; preload {spread_text}, {'inside' if inside else 'outside'} the window"
     if floor is not None and ceiling is not None and floor > ceiling:
         says += "; the window is empty"
     return drawing("win", WIDTH, bottom + 20, "Preload and the window it must lie in", f"{says}.", parts)

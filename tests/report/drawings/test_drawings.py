@@ -123,6 +123,13 @@ def test_preload_window_says_where_the_force_lies():
     drawn(preload_window(low, [Criterion("static", 90_000.0)], (0.0, 12.0, 17.4)))
 
 
+def test_a_long_criterion_is_broken_into_lines():
+    name = "factor times the larger of axial pull and unbalance force of the rotor"
+    root = drawn(preload_window([Criterion(name, 3.58)], [], (45.0, 60.0, 75.0)))
+    assert name not in texts(root) and " ".join(texts(root)[1:3]) == name
+    assert name in root.findtext("desc")
+
+
 def test_half_section_marks_and_dimensions_the_feature():
     root = drawn(half_section(SEAT, {"shaft_seat_diameter": (3, 7), "shaft_fillet_radius": (4,)}))
     assert {"⌀4 h5", "R0.3", "3, 7", "4", "shaft seat", "shaft fillet"} <= set(texts(root))
