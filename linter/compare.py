@@ -202,9 +202,9 @@ class _Comparer:
             ):
                 if names:
                     yield f"Machine {machine}: {word}: {', '.join(names)}."
-        for word, clauses in (("only new", new.clauses - old.clauses), ("only old", old.clauses - new.clauses)):
+        for word, clauses in (("new", new.clauses - old.clauses), ("old", old.clauses - new.clauses)):
             if clauses:
-                yield f"Clauses that {word.split()[1]} has alone: {', '.join(sorted(clauses))}."
+                yield f"Clauses only in the {word} result: {', '.join(sorted(clauses))}."
 
     def difference(
         self, kind: str, key: Key, before: dict[str, Any] | None, after: dict[str, Any] | None
@@ -278,7 +278,7 @@ class _Comparer:
             lines = self.book_lines.get(clause, [])
             return bool(lines), _few([f"Rulebook: {line}" for line in lines])
         for result, word in ((self.old, "is new in the rulebook"), (self.new, "is no longer in the rulebook")):
-            if clause not in result.clauses:
+            if clause not in result.clauses and (result.book is None or clause not in result.book.clauses):
                 return True, [f"The clause {word}."]
         return True, ["The rulebook is another; which of its clauses changed is not told by the two files."]
 

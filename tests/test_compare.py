@@ -183,9 +183,12 @@ def test_a_change_of_the_rulebook_alone(compared):
     found = only(compared(review(tight()), review(loose(), book=COMPANY)))
     assert (found.kind, found.cause) == ("appeared", "rulebook")
     assert "is not told" in found.because[0]
-    comparison = compared(review(item("speed.factor", "A")), review(item("speed.factor", "A"), loose(), book=COMPANY))
+    before, after = item("works.coating", "A"), item("works.coating", "A", "finding", severity="minor")
+    comparison = compared(review(loose()), review(loose(), after, book=COMPANY))
     assert only(comparison).because == ("The clause is new in the rulebook.",)
     assert "The rulebook is another: ringseat 2026.1, now works layer 4." in comparison.notes
+    assert "Clauses only in the new result: works.coating." in comparison.notes
+    assert "not told" in only(compared(review(before), review(after, book=COMPANY))).because[0]
 
 
 def test_a_change_of_both(compared):
