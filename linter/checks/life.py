@@ -152,7 +152,7 @@ def _unknown(view: View) -> NDArray[Any]:
     }
     told = np.full(view.count, "", dtype=object)
     for name, rows in wants.items():
-        told = np.where(rows, np.where(told == "", name, told + " and " + name), told)
+        told = np.where(rows, np.where(told == "", name, told + ", " + name), told)
     return np.where(told == "", "fatigue load limit", told).astype(object)
 
 
@@ -272,8 +272,10 @@ def grease(view: View, limits: Limits) -> Result:
     special = lubricant.grease_life_by_limit(ratio, within(temperature, -60.0, 130.0, closed=True), "wide range")
     by_limit = np.where(wide, special, general)
     factor = within(speed * mean_diameter(view), 0.0, 500_000.0)
-    share = within(dynamic_load(view) / dynamic_rating(view).value, 0.0, 0.16, closed=True)
-    by_factor = lubricant.grease_life_by_speed_factor(factor, share, within(temperature, -60.0, 120.0, closed=True))
+    share = np.nan_to_num(dynamic_load(view) / dynamic_rating(view).value)
+    by_factor = lubricant.grease_life_by_speed_factor(
+        factor, within(share, 0.0, 0.16, closed=True), within(temperature, -60.0, 120.0, closed=True)
+    )
     by_factor = np.where(wide, np.nan, by_factor)
     upright = np.where(s.choice("shaft_orientation").is_in("vertical"), limits["vertical_factor"], 1.0)
     turned = np.where(s.choice("rotating_ring").is_in("outer"), limits["outer_ring_factor"], 1.0)
@@ -286,7 +288,7 @@ def grease(view: View, limits: Limits) -> Result:
         },
         default=1.0,
     )
-    loaded = np.interp(np.nan_to_num(share), limits["load_shares"], limits["load_factors"])
+    loaded = np.interp(share, limits["load_shares"], limits["load_factors"])
     by_limit = by_limit * loaded
     base = np.fmin(by_limit, by_factor)
     far = np.fmax(by_limit, by_factor)
@@ -297,7 +299,7 @@ def grease(view: View, limits: Limits) -> Result:
     limiting = np.isnan(s.number("limiting_speed"))
     hottest = np.where(wide, float(limits["hottest_special"]), float(limits["hottest"]))
     hot = temperature > hottest
-    measure = np.where(hot, limits["hot_measure"], _between(required, life, far_life))
+    measure = np.where(hot, limits["hot_measure"], ladder(required, life, 2.0 * far_life, 4.0 * far_life))
     unknown = np.isnan(life) & ~hot
     return Result(
         measure=measure,
@@ -327,8 +329,3 @@ def grease(view: View, limits: Limits) -> Result:
             Working("far_life", "", "grease life, far end", far_life, "h", "larger of the two · factors"),
         ],
     )  # fmt: skip
-
-
-def _between(required: Floats, near: Floats, far: Floats) -> Floats:
-    """1 where the required life reaches the near end, 2 at the far end, 3 at twice the far end, and so on."""
-    return ladder(required, near, far, 2.0 * far)

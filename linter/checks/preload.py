@@ -163,10 +163,10 @@ def _minima(view: View, limits: Limits) -> Criteria:
     by_bore = np.where(motor, preload.minimum_by_bore(within(s.number("bore_diameter")), limits["bore_low"]), np.nan)
     return Criteria(
         firm={
-            "min_rating": ("least load as a share of C", "share · C", by_rating),
+            "min_rating": ("least load that keeps the balls rolling", "share · C", by_rating),
             "min_formula": ("least load by speed and viscosity", "1000 k_r (ν n/1000)^⅔ (d_m/100)²", by_formula),
             "min_disturbance": (
-                "factor times the larger of axial pull and unbalance force", "factor · max(F_a, F_U)", disturbed,
+                "reserve over axial pull and unbalance force", "factor · max(F_a, F_U)", disturbed,
             ),
         },
         advice={

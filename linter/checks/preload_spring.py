@@ -75,7 +75,9 @@ def force(view: View, limits: Limits) -> Result:
         np.maximum(found.likely_largest - found.nominal, 0.0),
     )
     zero = np.zeros(view.machine_count)
-    by_low, by_high = sinking(found.nominal - low, *marks_low, zero), sinking(high - found.nominal, *marks_high, zero)
+    near = 1e-9 * found.nominal
+    by_low = sinking(found.nominal - low + near, *marks_low, zero)
+    by_high = sinking(high - found.nominal + near, *marks_high, zero)
     gap = np.where(length.by_chain, np.abs(length.closing - length.stated), np.nan)
     by_chain = np.where(gap > limits["chain_agreement"], limits["chain_measure"], 0.0)
     by_force = np.fmax(by_low, by_high)

@@ -1,5 +1,7 @@
 """Chapter rotor: unbalance and bending of the rotor that the seats carry."""
 
+from collections.abc import Callable
+
 import numpy as np
 
 from linter.checks.base import Limits, Result, View, Working, ladder, within
@@ -8,6 +10,8 @@ from linter.checks.quantities import dynamic_rating, speed_factor, static_load_r
 from linter.checks.seat_fits import fixed_radial_load, rotor_unbalance, unbalance_force
 from linter.checks.seats import sinking
 from linter.mechanics import balance
+from linter.stations import Floats
+from linter.wording import quantity_text
 
 
 def unbalance(view: View, limits: Limits) -> Result:
@@ -37,8 +41,7 @@ def unbalance(view: View, limits: Limits) -> Result:
         },
         variant=np.where(leads, "", "rating").astype(object),
         facts={
-            "unbalance_wanted": (rotor_unbalance(view) * upper / force, "g.mm"),
-            "grade_wanted": (grade * upper / force, "mm/s"),
+            "finer": _finer(rotor_unbalance(view) * upper / force, grade * upper / force),
             "preload_wanted": (force / limits["preload_near"], "N"),
         },
         assumed=station_band(view).assumed,
@@ -58,6 +61,18 @@ def unbalance(view: View, limits: Limits) -> Result:
             Working("to_fixed", "F_U/F_r", "unbalance over fixed load", force / fixed_radial_load(view)),
         ],
     )  # fmt: skip
+
+
+def _finer(residual: Floats, grade: Floats) -> Callable[[int], str]:
+    """What to put on the drawing, in words by row: the residual unbalance, and the grade where it is known."""
+
+    def make(row: int) -> str:
+        text = f"residual_unbalance {quantity_text(float(residual[row]), 'g.mm')}"
+        if not np.isnan(grade[row]):
+            text += f" (balance_grade {quantity_text(float(grade[row]), 'mm/s')})"
+        return text
+
+    return make
 
 
 def balance_grade(view: View, limits: Limits) -> Result:
