@@ -9,11 +9,19 @@ from numpy.typing import NDArray
 from linter.checks.base import Limits, Result, View, Working, falling, ladder, within
 from linter.checks.fit import clearance_share, retention_cap
 from linter.checks.fit_classes import advice_facts, is_free, recommended
-from linter.checks.fit_use import housing_body, ring_assumed, ring_body, shaft_body
-from linter.checks.seat_fits import Fit, housing_fit, outer_load_rotation, rotation_wants, shaft_fit
+from linter.checks.fit_use import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
+from linter.checks.seat_fits import (
+    Fit,
+    housing_fit,
+    inner_load_rotation,
+    outer_load_rotation,
+    rotation_wants,
+    shaft_fit,
+    unbalance_ratio,
+)
 from linter.mechanics import limits as iso286
 from linter.mechanics import press_fit
-from linter.stations import Floats
+from linter.stations import Choice, Floats
 
 ROLES = ("locating", "floating", "spring-loaded", "cross-located")
 
@@ -67,7 +75,7 @@ def _temperatures(view: View) -> tuple[tuple[str, Floats, Floats, Floats], ...]:
 
 def outer_states(view: View) -> list[State]:
     """Change of the outer ring's interference in each temperature state, at room temperature first."""
-    outside = within(view.stations.number("outside_diameter"))
+    outside = within(view.stations.number("outside_diameter"), high=LARGEST)
     ring, housing = ring_body(view).expansion, housing_body(view).expansion
     return [
         State("room temperature", np.zeros(view.count)),
@@ -80,7 +88,7 @@ def outer_states(view: View) -> list[State]:
 
 def inner_states(view: View) -> list[State]:
     """Change of the inner ring's interference in each temperature state, at room temperature first."""
-    bore = within(view.stations.number("bore_diameter"))
+    bore = within(view.stations.number("bore_diameter"), high=LARGEST)
     ring, shaft = ring_body(view).expansion, shaft_body(view).expansion
     return [
         State("room temperature", np.zeros(view.count)),
@@ -98,6 +106,36 @@ def _extreme(states: Sequence[State], highest: bool) -> tuple[Floats, NDArray[An
     at = filled.argmax(axis=0) if highest else filled.argmin(axis=0)
     names = np.array([s.name for s in states], dtype=object)
     return np.round(filled[at, np.arange(changes.shape[1])], 6), names[at]
+
+
+def free_ring(view: View, limits: Limits) -> Result:
+    """The ring that has to slide is the one with the stationary load (clause ``fit.free-ring``)."""
+    s = view.stations
+    role, ring = s.choice("axial_role"), s.choice("free_ring")
+    moves = role.is_in("floating", "spring-loaded")
+    separable = role.is_in("floating") & s.choice("bearing_type").is_in("cylindrical roller", "needle roller")
+    inner, outer = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
+    codes = np.where(ring.is_in("inner"), inner.codes, outer.codes)
+    load = Choice(inner.words, np.where(ring.known, codes, -1).astype(np.int8))
+    turns = load.map({"stationary": 0.0, "indeterminate": 1.0, "rotating": 2.0})
+    wants = {name: rows & moves for name, rows in rotation_wants(view, limits).items()}
+    return Result(
+        measure=turns,
+        applies=(moves & ~separable) | ~role.known,
+        reason=np.where(
+            separable, "a roller bearing takes up the growth inside itself", "no ring of this position has to move"
+        ).astype(object),
+        missing={"axial_role": ~role.known, "free_ring": moves & ~ring.known, **wants},
+        variant=np.where(load.is_in("indeterminate"), "indeterminate", "").astype(object),
+        facts={"other": np.where(ring.is_in("inner"), "outer", "inner").astype(object)},
+        working=[
+            Working("ring", "", "ring that has to slide", ring.texts()),
+            Working("free_sees", "", "load seen by that ring", load.texts()),
+            Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
+            Working("outer_sees", "", "load seen by the outer ring", outer.texts()),
+            Working("ratio", "U/F", "unbalance force over fixed load", unbalance_ratio(view)),
+        ],
+    )
 
 
 def outer_slides(view: View, limits: Limits) -> Result:

@@ -50,7 +50,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
     inner_measure = np.minimum(inner_loose, retention_cap(s.choice("inner_ring_retention"), limits))
     outer_measure = np.minimum(outer_loose, retention_cap(s.choice("outer_ring_retention"), limits))
     ratio = unbalance_ratio(view)
-    outgrown = s.choice("load_direction").is_in("stationary") & (ratio > limits["fixed_up_to"])
+    outgrown = s.choice("load_direction").is_in("stationary") & (ratio > limits["fixed_up_to"] * (1 + 1e-9))
     worst = np.fmax(inner_measure, outer_measure)
     wants_inner = ~inner.is_in("stationary") & inner.known & np.isnan(inner_measure)
     wants_outer = ~outer.is_in("stationary") & outer.known & np.isnan(outer_measure)

@@ -31,10 +31,10 @@ def delivered_clearance(view: View) -> tuple[Floats, Floats]:
     low, high = internal_clearance.radial_clearance_or_nan(group, s.number("bore_diameter"), kind)
     given = ~np.isnan(stated.nominal)
     spread = ~np.isnan(stated.lower)
-    return (
-        np.where(given, np.where(spread, stated.smallest, stated.nominal), low),
-        np.where(given, np.where(spread, stated.largest, stated.nominal), high),
-    )
+    low = np.where(given, np.where(spread, stated.smallest, stated.nominal), low)
+    high = np.where(given, np.where(spread, stated.largest, stated.nominal), high)
+    sound = (high >= low) & np.isfinite(high - low)
+    return np.where(sound, low, np.nan), np.where(sound, high, np.nan)
 
 
 def _wants_clearance(view: View) -> Bools:

@@ -19,6 +19,8 @@ from linter.mechanics import fit_in_use, materials, press_fit
 from linter.stations import Floats
 
 RING_MATERIAL = "bearing steel"
+LARGEST = 1e5
+"""mm; a diameter beyond it is no diameter."""
 
 
 @frozen(eq=False)
@@ -80,7 +82,8 @@ def housing_body(view: View) -> Body:
 @shared
 def diameters(view: View) -> tuple[Floats, Floats]:
     """Bore and outside diameter [mm] where 0 < d < D, else NaN."""
-    bore, outside = within(view.stations.number("bore_diameter")), within(view.stations.number("outside_diameter"))
+    s = view.stations
+    bore, outside = (within(s.number(name), high=LARGEST) for name in ("bore_diameter", "outside_diameter"))
     fits = outside > bore
     return np.where(fits, bore, np.nan), np.where(fits, outside, np.nan)
 
@@ -120,7 +123,7 @@ def rotation_loss(view: View) -> Floats:
     raceway, _ = fit_in_use.mean_raceway_diameters(bore, outside, "groove")
     shaft, ring = shaft_body(view), ring_body(view)
     loss = 1000.0 * press_fit.rotation_interference_loss(
-        bore, shaft_hole(view), raceway, s.number("speed_max"),
+        bore, shaft_hole(view), raceway, within(s.number("speed_max"), closed=True, high=1e7),
         shaft.density, shaft.modulus, shaft.poisson, ring.density, ring.modulus, ring.poisson,
     )  # fmt: skip
     return np.where(s.choice("rotating_ring").is_in("outer"), 0.0, loss)
@@ -241,7 +244,7 @@ def inner_stress(view: View, limits: Limits) -> Result:
     standing = smoothed(fit.largest, share)
     warm = np.where(np.isnan(shaft_thermal(view)), 0.0, np.maximum(shaft_thermal(view), 0.0))
     turns = s.choice("rotating_ring").is_in("inner")
-    speed = np.where(turns, s.number("speed_max"), 0.0)
+    speed = np.where(turns, within(s.number("speed_max"), closed=True, high=1e7), 0.0)
 
     def hoop(interference: Floats) -> tuple[Floats, Floats]:
         state = press_fit.press_fit(
@@ -251,9 +254,9 @@ def inner_stress(view: View, limits: Limits) -> Result:
         return state.outer_body_interface_hoop, state.pressure
 
     at_rest, pressure = hoop(standing + warm)
-    turning, _ = hoop(standing + warm - rotation_loss(view))
+    turning, _ = hoop(smoothed(fit.mean, share) + warm - rotation_loss(view))
     spin, _ = press_fit.stress_by_rotation(bore, bore, raceway, speed, ring.density, ring.poisson)
-    stress = np.maximum(at_rest, turning + spin)
+    at_speed = turning + spin
     table = limits.table("hoop")
     kind = s.choice("ring_material")
     low, high = np.full(view.count, float(table["low"][0])), np.full(view.count, float(table["high"][0]))
@@ -262,17 +265,24 @@ def inner_stress(view: View, limits: Limits) -> Result:
         low[rows], high[rows] = near, far
     ratio = fit.largest / (1000.0 * bore)
     by_ratio = ladder(np.maximum(ratio, 0.0), limits["largest_ratio"], limits["largest_ratio"])
-    by_stress = ladder(np.maximum(stress, 0.0), low, high)
-    measure = np.maximum(by_stress, by_ratio)
+    by_rest = ladder(np.maximum(at_rest, 0.0), low, high)
+    by_speed = ladder(np.maximum(at_speed, 0.0), low, high)
+    by_fit = np.maximum(by_rest, by_ratio)
     advice = recommended(view, limits, "shaft")
+    published = (fit.seat_upper <= advice.upper) & (by_fit > 1.0)
+    fit_measure = np.where(by_fit > 1.0, by_fit + 1.0, by_fit)  # the first step above the limit is kept for these:
+    fit_measure = np.where(published, np.minimum(fit_measure, limits["published"]), fit_measure)
+    speed_measure = np.where(by_speed > 1.0, by_speed + 1.0, by_speed)
+    fast = speed_measure > fit_measure
+    stress = np.where(fast, at_speed, at_rest)
     return Result(
-        measure=measure,
+        measure=np.maximum(fit_measure, speed_measure),
         unit="MPa",
         observed=stress,
         upper=low,
         missing={"shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter")},
         variant=np.where(
-            advice.first_upper >= fit.seat_upper, "speed", np.where(by_ratio > by_stress, "ratio", "")
+            fast, "speed", np.where(published, "published", np.where(by_ratio > by_rest, "ratio", ""))
         ).astype(object),
         facts={
             **advice_facts(advice),

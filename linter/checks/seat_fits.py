@@ -163,8 +163,8 @@ def load_turning(view: View, limits: Limits) -> Choice:
         direction = view.stations.choice("load_direction")
         ratio = unbalance_ratio(view)
         codes = np.full(view.count, _INDETERMINATE, dtype=np.int8)
-        codes[ratio <= low] = _FIXED
-        codes[ratio >= high] = _TURNING
+        codes[ratio <= low * (1 + 1e-9)] = _FIXED
+        codes[ratio >= high * (1 - 1e-9)] = _TURNING
         codes[np.isnan(ratio)] = _UNKNOWN
         codes[np.isnan(ratio) & direction.is_in("stationary")] = _FIXED
         codes[direction.is_in("rotating")] = _TURNING
