@@ -51,7 +51,7 @@ def two_sides(
     upper: Mapping[str, Floats],
     wanted: Mapping[str, Bools],
     needed: Mapping[str, Mapping[str, Bools]],
-    mark: float = 1.0,
+    grave: float | None = None,
 ) -> TwoSides:
     """Bring shaft and housing to one measure without letting an unknown side hide a finding of the other.
 
@@ -63,14 +63,18 @@ def two_sides(
         Rows where the side is to be judged.
     needed : dict of side to (parameter to bool array)
         What the side needs, and the rows where it is known.
-    mark : float
-        Measure above which a side is a finding.
+    grave : float, optional
+        Measure above which a side is named alone where the other one stays below it; otherwise every side above 1, from
+        where a side is a finding, is named.
     """
     shaft, housing = (np.where(wanted[side], measure[side], np.nan) for side in SIDES)
     worst = np.fmax(shaft, housing)
-    found = worst > mark * (1 + CLOSE)
+    mark = np.full(worst.shape, 1.0 + CLOSE)
+    if grave is not None:
+        mark = np.where(worst > grave * (1 + CLOSE), grave * (1 + CLOSE), mark)
+    found = worst > 1.0 + CLOSE
     by_housing = np.where(np.isnan(shaft), True, housing > shaft)
-    both = (shaft > mark * (1 + CLOSE)) & (housing > mark * (1 + CLOSE))
+    both = (shaft > mark) & (housing > mark)
     met_both = ~found & wanted["shaft"] & wanted["housing"]
     side = np.where(by_housing, "housing", "shaft").astype(object)
     missing: dict[str, Bools] = {}

@@ -118,12 +118,35 @@ def test_roughness_table_agrees_with_the_makers_table():
         assert (table["low"][index], table["high"][index]) == (pytest.approx(strict), pytest.approx(loose))
 
 
-def test_bending_adds_the_slope_of_a_simply_supported_shaft():
+def test_bending_is_the_slope_of_a_simply_supported_shaft():
     """Shigley, Table A-9: slope F l^2/(16 E I) at the supports of a beam loaded at mid-span."""
-    stiff = review("alignment.tilt", pair(shaft_material="steel", radial_load=0)).result.observed[0]
-    bent = review("alignment.tilt", pair(shaft_material="steel", radial_load=20)).result.observed[0]
+    bent = review("alignment.tilt", pair(shaft_material="steel", radial_load=20)).result
     slope = 40 * 60**2 / (16 * 210000 * np.pi * 8**4 / 64)
-    assert bent - stiff == pytest.approx(np.rad2deg(slope) * 60, rel=1e-6)
+    found = next(line.values[0] for line in bent.working if line.key == "from_bending")
+    assert found == pytest.approx(np.rad2deg(slope) * 60, rel=1e-6)
+
+
+def test_an_estimate_of_bending_raises_a_remark_and_no_more():
+    loaded = [
+        ranks("alignment.tilt", pair(shaft_material="steel", radial_load=f))[0] for f in np.geomspace(0.1, 1e5, 30)
+    ]
+    assert set(loaded) == {1}
+    fine = {
+        "bearing_span": 200, "coaxiality_of_bores": 0, "coaxiality_of_shaft_seats": 0,
+        "shaft_seat_cylindricity": 0.0005,
+        "housing_seat_cylindricity": 0.0005, "shaft_shoulder_runout": 0.001, "housing_shoulder_runout": 0.001,
+    }  # fmt: skip
+    loaded = [ranks("alignment.tilt", pair(shaft_material="steel", radial_load=f, **fine))[0] for f in (0.1, 1e5)]
+    assert loaded == [0, 1]
+    hub = ranks("alignment.tilt", pair(shaft_material="steel", radial_load=1e5, rotating_ring="outer", **fine))
+    assert hub[0] == 0
+
+
+def test_only_the_seat_beyond_the_limit_is_named():
+    row = {**SEATS, "shaft_seat_cylindricity": 0.0025, "housing_seat_cylindricity": 0.009}
+    assert review("alignment.cylindricity", [row]).result.variant[0] == "housing"
+    both = {**SEATS, "shaft_seat_cylindricity": 0.0025, "housing_seat_cylindricity": 0.004}
+    assert review("alignment.cylindricity", [both]).result.variant[0] == "both_remark"
 
 
 def test_run_out_stands_in_for_coaxiality_and_is_reported():
