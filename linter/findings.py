@@ -10,6 +10,8 @@ from linter.places import Place
 OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
 SEVERITIES = ("critical", "major", "minor", "remark")
 FORMAT_VERSION = 1
+#: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
+TABLE_CHAPTER = "table"
 
 
 def at_least(severity: str | None, limit: str) -> bool:
@@ -252,19 +254,26 @@ class ReviewResult:
         return _count(SEVERITIES, (a.severity for a in self.assessments if a.outcome == "finding"))
 
     @property
+    def nothing_assessed(self) -> bool:
+        """Whether no clause about a seat or machine could be assessed; clauses about the table itself do not count."""
+        return not any(
+            a.outcome in ("met", "finding", "conceded") and not a.clause.startswith(f"{TABLE_CHAPTER}.")
+            for a in self.assessments
+        )
+
+    @property
     def gate(self) -> str:
         """``open`` or ``closed``.
 
         Closed by a finding at or above ``gate_severity``, by a clause that failed to run, by an expired or exceeded
         concession's finding (which counts as a finding), where ``complete_wanted`` by anything not assessed, and always
-        where nothing at all was assessed.
+        where nothing at all was assessed (see :attr:`nothing_assessed`).
         """
-        outcomes = self.outcomes
         closed = (
             bool(self.failures)
             or any(a.outcome == "finding" and at_least(a.severity, self.gate_severity) for a in self.assessments)
-            or (self.complete_wanted and outcomes["not assessed"] > 0)
-            or outcomes["met"] + outcomes["finding"] + outcomes["conceded"] == 0
+            or (self.complete_wanted and self.outcomes["not assessed"] > 0)
+            or self.nothing_assessed
         )
         return "closed" if closed else "open"
 

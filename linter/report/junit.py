@@ -48,8 +48,7 @@ def _whole(result: ReviewResult) -> list[ET.Element]:
     reasons = [
         failure for failure in result.failures if not any(_failed(result, i, failure) for i in result.assessments)
     ]
-    outcomes = result.outcomes
-    if outcomes["met"] + outcomes["finding"] + outcomes["conceded"] == 0:
+    if result.nothing_assessed:
         reasons.append("nothing could be assessed, so the gate is closed")
     cases = []
     for number, reason in enumerate(reasons, 1):

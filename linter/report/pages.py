@@ -302,7 +302,7 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
         reasons.append(f"{count} {'clause' if count == 1 else 'clauses'} could not be run.")
     if result.complete_wanted and outcomes["not assessed"]:
         reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
-    if outcomes["met"] + outcomes["finding"] + outcomes["conceded"] == 0:
+    if result.nothing_assessed:
         reasons.append("Nothing could be assessed.")
     if not reasons:
         reasons.append(f"No finding is {grade}.")

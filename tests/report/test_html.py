@@ -112,7 +112,11 @@ def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook, strict
 
 
 def test_open_gate_is_not_called_an_approval(sample, rulebook, strict):
-    met = tuple(a for a in sample.assessments if a.outcome in ("met", "not assessed"))
+    met = tuple(
+        evolve(a, clause="speed.factor") if a.outcome == "met" else a
+        for a in sample.assessments
+        if a.outcome in ("met", "not assessed")
+    )
     text = " ".join(" ".join(strict(html_text(evolve(sample, assessments=met), rulebook)).text).split())
     assert "The gate is open" in text and "No finding is major or graver." in text
     assert "A review that finds nothing is not an approval" in text

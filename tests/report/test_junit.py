@@ -90,6 +90,7 @@ def test_conceded_stays_visible(sample):
 
 def test_closed_gate_is_never_green_and_open_gate_never_red(sample):
     only_open = tuple(a for a in sample.assessments if a.severity not in ("critical", "major"))
+    table_only = tuple(a for a in sample.assessments if a.clause.startswith("table."))
     unknown = tuple(a for a in sample.assessments if a.outcome in ("not assessed", "not applicable"))
     for result in (
         sample,
@@ -97,10 +98,12 @@ def test_closed_gate_is_never_green_and_open_gate_never_red(sample):
         evolve(sample, assessments=only_open, complete_wanted=True),
         evolve(sample, assessments=only_open, failures=("speed.seal could not be run (ValueError: no)",)),
         evolve(sample, assessments=unknown),
+        evolve(sample, assessments=table_only),
         evolve(sample, assessments=(), machines=()),
         *(evolve(sample, gate_severity=s) for s in SEVERITIES),
     ):
         xml, _ = read(result)
+        assert result.gate == "closed" or not result.nothing_assessed
         assert (result.gate == "closed") == (xml.failures + xml.errors > 0)
 
 
