@@ -122,7 +122,7 @@ def rulebook_compare(old: str, new: str) -> None:
 )
 def rulebook_handbook(book: str | None, out: Path) -> None:
     """Write the rulebook as one readable HTML document."""
-    from linter.handbook import handbook_html
+    from linter.report.handbook_html import handbook_html
     from linter.report.writing import write_file
 
     rulebook = _load(book)

@@ -2,19 +2,21 @@
 
 import textwrap
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from difflib import SequenceMatcher
 from functools import cache
 from typing import Any
 
 from attrs import evolve, frozen
 
-from linter.findings import Assessment
+from linter.findings import Assessment, Used
 from linter.packaged import data_folder
+from linter.places import Place
 from linter.rulebook import Clause, Limit, Rulebook, Table, load, released_versions
 from linter.rulebook_layers import ORIGIN, is_looser
+from linter.stations import Problem, Stations, stations_from_rows
 from linter.vocabulary import parameter
-from linter.wording import limit_text, number_text, words_of
+from linter.wording import limit_text, number_text, value_text, words_of
 
 WIDTH = 100
 PARTS = ("title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy")
@@ -24,12 +26,22 @@ PARTS = ("title", "level", "question", "check", "arithmetic", "measure", "needs"
 class WorkedCase:
     """A worked case of a clause, and what the rulebook says of it.
 
-    ``stations`` are the stated values, one dict per position; ``record`` is the verdict under the rulebook shown.
+    Attributes
+    ----------
+    title, kind : str
+        What it shows; ``clear``, ``limit``, ``beyond``, ``not assessed`` or ``not applicable``.
+    stations : tuple of dict
+        The stated values as a report shows them, one dict by parameter per position.
+    problems : tuple of str
+        What stood in the table and could not be used as it stands.
+    record : Assessment
+        The verdict under the rulebook that the case is shown with; its places hold the stated values.
     """
 
     title: str
     kind: str
-    stations: tuple[dict[str, Any], ...]
+    stations: tuple[Mapping[str, str], ...]
+    problems: tuple[str, ...]
     record: Assessment
 
 
@@ -128,9 +140,11 @@ def clause_text(book: Rulebook, name: str) -> str:
             verdict = case.record.outcome + (f" ({case.record.severity})" if case.record.severity else "")
             lines += _wrapped(case.kind, f"{case.title}: {verdict}. {case.record.message}", indent=2)
             for values in case.stations:
-                stated = ", ".join(f"{key} {stated_text(key, value)}" for key, value in values.items())
+                stated = ", ".join(f"{key} {text}" for key, text in values.items())
                 lines += _wrapped("", stated, indent=8, hang=2)
-    lines += ["", "Sources"]
+            for problem in case.problems:
+                lines += _wrapped("", problem, indent=8, hang=2)
+    lines += ["", "Sources"] if sources_of(clause) else []
     for key in sources_of(clause):
         if key in book.sources:
             source = book.sources[key]
@@ -153,22 +167,6 @@ def sources_of(clause: Clause) -> tuple[str, ...]:
     return tuple(dict.fromkeys(key for names in named for key in names.split("; ")))
 
 
-def stated_text(name: str, value: Any) -> str:
-    """A stated value of a worked case with its unit: a number, a word, or a toleranced size."""
-    if name in ("machine", "station") or isinstance(value, str):
-        return str(value)
-    unit = parameter(name).unit
-    if isinstance(value, list):
-        if isinstance(value[1], str):
-            return f"{number_text(value[0], unit)} {value[1]}"
-        return f"{limit_text(value[0], unit)} {_signed(value[2])}/{_signed(value[1])}"
-    return limit_text(value, unit)
-
-
-def _signed(value: float) -> str:
-    return f"+{number_text(value, 'mm')}" if value > 0 else number_text(value, "mm")
-
-
 @cache
 def _shipped_cases(version: str) -> tuple[dict[str, Any], ...]:
     folder = data_folder("ruleset") / version / "cases"
@@ -189,6 +187,24 @@ def worked_cases(book: Rulebook, clause: str) -> list[dict[str, Any]]:
     return []
 
 
+def case_stations(case: Mapping[str, Any]) -> Stations:
+    """The stations of a worked case, with the cells that it states as not usable (``problems``)."""
+    problems = tuple(
+        Problem(
+            kind=p["kind"],
+            row=p["row"],
+            parameter=p["parameter"],
+            place=Place(p["file"], None, p["cell"]),
+            read=p["read"],
+            expected=p["expected"],
+            message=p["message"],
+            code=p["code"],
+        )
+        for p in case.get("problems", ())
+    )
+    return evolve(stations_from_rows(case["stations"]), problems=problems)
+
+
 def run_cases(book: Rulebook, clause: str) -> list[WorkedCase]:
     """Worked cases of a clause with the verdicts that this rulebook gives them; none for a clause switched off.
 
@@ -200,14 +216,20 @@ def run_cases(book: Rulebook, clause: str) -> list[WorkedCase]:
         Id of the clause.
     """
     from linter.review import assess, assessments
-    from linter.stations import stations_from_rows
 
     alone = evolve(book, clauses={clause: book.clauses[clause]})
     found = []
     for case in worked_cases(book, clause) if book.clauses[clause].off is None else ():
-        records = assessments(assess(stations_from_rows(case["stations"]), alone))
-        record = next(r for r in records if r.station in (None, case.get("station", "A")))
-        found.append(WorkedCase(case["title"], case["kind"], tuple(case["stations"]), record))
+        stations = case_stations(case)
+        stated = tuple(
+            {name: value_text(stations, name, row) for name in values if name not in ("machine", "station")}
+            for row, values in enumerate(case["stations"])
+        )
+        record = next(r for r in assessments(assess(stations, alone)) if r.station in (None, case.get("station", "A")))
+        place = Place("worked case", None, None)
+        used = tuple(Used(name, place, text) for values in stated for name, text in values.items())
+        problems = tuple(problem.message for problem in stations.problems)
+        found.append(WorkedCase(case["title"], case["kind"], stated, problems, evolve(record, places=used)))
     return found
 
 

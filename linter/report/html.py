@@ -113,9 +113,9 @@ def style() -> Markup:
     return Markup((_HERE / "report.css").read_text(encoding="utf-8"))
 
 
-def policy() -> str:
-    """The Content-Security-Policy: nothing is allowed but this one style sheet, named by its hash."""
-    digest = base64.b64encode(hashlib.sha256(style().encode("utf-8")).digest()).decode("ascii")
+def policy(sheet: str | None = None) -> str:
+    """The Content-Security-Policy: nothing is allowed but one style sheet (:func:`style` by default), by its hash."""
+    digest = base64.b64encode(hashlib.sha256((sheet or style()).encode("utf-8")).digest()).decode("ascii")
     return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
 
 

@@ -2,10 +2,9 @@
 
 import pytest
 
-from linter.handbook import worked_cases
+from linter.handbook import case_stations, worked_cases
 from linter.review import assess, assessments
 from linter.rulebook import load, released_versions
-from linter.stations import stations_from_rows
 
 CASES = [
     pytest.param(version, case, id=f"{version} {name}: {case['title']}")
@@ -18,7 +17,7 @@ CLAUSES = [(version, clause) for version in released_versions() for clause in lo
 
 @pytest.mark.parametrize(("version", "case"), CASES)
 def test_worked_case(version, case):
-    assessed = assess(stations_from_rows(case["stations"]), load(version))
+    assessed = assess(case_stations(case), load(version))
     found = [
         a for a in assessments(assessed)
         if a.clause == case["clause"] and (a.station is None or a.station == case.get("station", "A"))
