@@ -1,7 +1,5 @@
 """Chapter table: whether the bearing can exist as stated, and whether values lie where such values lie."""
 
-from typing import Any
-
 import numpy as np
 from attrs import frozen
 
@@ -15,7 +13,7 @@ from linter.checks.quantities import (
     pitch_diameter,
     speed_factor,
 )
-from linter.checks.seats import SIDES, PerRow
+from linter.checks.seats import SIDES
 from linter.mechanics import rating_life, static_rating
 from linter.stations import Bools, Floats
 from linter.vocabulary import parameter
@@ -170,14 +168,12 @@ def plausible(view: View, limits: Limits) -> Result:
     def cells(row: int) -> str:
         return ", ".join(dict.fromkeys(name for doubt in of_row(row) for name in doubt.names))
 
-    told: Any = PerRow(tell)
-    at: Any = PerRow(cells)
     return Result(
         measure=np.where(hard > 0, 2.0 + hard, np.where(soft > 0, 2.0 - 1.0 / (1.0 + soft), 0.0)),
         observed=hard + soft,
         upper=np.zeros(view.count),
         variant=np.where(hard > 0, "", "doubtful").astype(object),
-        facts={"told": told, "cells": at},
+        facts={"told": tell, "cells": cells},
         working=[
             Working("impossible", "", "values that exclude each other", hard),
             Working("doubtful", "", "values outside what occurs", soft),

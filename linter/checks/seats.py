@@ -236,23 +236,6 @@ def sinking(value: Floats, *marks: Floats) -> Floats:
     return np.where(np.logical_or.reduce([np.isnan(value), *(np.isnan(mark) for mark in marks)]), np.nan, measure)
 
 
-class PerRow:
-    """A text per row, made only for the rows that a report shows.
-
-    Parameters
-    ----------
-    make : callable
-        Row index to text.
-    """
-
-    def __init__(self, make: Callable[[int], str]) -> None:
-        self._make = make
-
-    def __getitem__(self, row: int) -> str:
-        """The text of one row."""
-        return self._make(row)
-
-
 @frozen(eq=False)
 class Feature:
     """A feature that the drawing should state.
@@ -278,8 +261,8 @@ class Feature:
     unit: str
 
 
-def unstated(features: Sequence[Feature]) -> Any:
-    """The absent features of a row in words, each with the value to put there (an array-like of texts by row)."""
+def unstated(features: Sequence[Feature]) -> Callable[[int], str]:
+    """The absent features in words, each with the value to put there: a function from a row to its text."""
 
     def make(row: int) -> str:
         parts = []
@@ -292,7 +275,7 @@ def unstated(features: Sequence[Feature]) -> Any:
                 parts.append(text)
         return ", ".join(parts[:-1]) + (" and " if len(parts) > 1 else "") + parts[-1] if parts else "nothing"
 
-    return PerRow(make)
+    return make
 
 
 @shared

@@ -1,13 +1,12 @@
 """Chapter table: whether the values can be trusted: identity, cells, classes, sizes that belong together."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 import numpy as np
 
 from linter.checks.base import Limits, Result, View, Working, ladder, shared
 from linter.checks.quantities import is_ball
-from linter.checks.seats import SIDES, PerRow, two_sides
+from linter.checks.seats import SIDES, two_sides
 from linter.mechanics import boundary
 from linter.mechanics.limits import LETTERS, deviations_or_nan
 from linter.stations import Problem
@@ -67,14 +66,12 @@ def _of_kind(view: View, kind: str) -> Result:
         places = [p.place.short() for p in (*found.get(machine, ()), *common) if p.place is not None]
         return ", ".join(dict.fromkeys(places)) or "the cells named"
 
-    told: Any = PerRow(tell)
-    at: Any = PerRow(cells)
     return Result(
         measure=count,
         observed=count,
         upper=np.zeros(view.machine_count),
         variant=np.where(count == 1, "", "many").astype(object),
-        facts={"told": told, "cells": at},
+        facts={"told": tell, "cells": cells},
         working=[Working("count", "", "cells concerned", count)],
     )
 
@@ -125,7 +122,6 @@ def class_agrees(view: View, limits: Limits) -> Result:
     def shown(row: int) -> str:
         return value_text(s, CLASSED[int(worst[row])], row)
 
-    stated_text: Any = PerRow(shown)
     return Result(
         measure=measure,
         unit="um",
@@ -137,7 +133,7 @@ def class_agrees(view: View, limits: Limits) -> Result:
         facts={
             "name": names[worst],
             "name_words": np.array([words_of(name) for name in CLASSED], dtype=object)[worst],
-            "stated": stated_text,
+            "stated": shown,
         },
         working=[
             Working("class_lower", "", "lower deviation of the class", class_lower, "um", "ISO 286-1"),

@@ -104,7 +104,7 @@ def test_run_out_of_a_150_mm_seat():
 def test_a_missing_run_out_is_a_finding_with_the_value_to_put():
     row = {k: v for k, v in SEATS.items() if k != "shaft_seat_runout"}
     found = review("alignment.stated", [row])
-    assert found.result.facts["unstated"][0].replace("\u00a0", " ") == "shaft_seat_runout (at most 0.003 mm)"
+    assert found.result.facts["unstated"](0).replace("\u00a0", " ") == "shaft_seat_runout (at most 0.003 mm)"
     slow = {**row, "speed_max": 1000}
     assert ranks("alignment.stated", [slow, row, {**slow, "tolerance_class": "P5"}]).tolist() == [2, 3, 3]
 

@@ -106,7 +106,7 @@ def test_general_tolerance_stands_in_and_is_reported():
 
 def test_values_to_put_for_what_is_not_stated():
     found = review("shoulder.stated", [SIZE]).result
-    assert found.facts["unstated"][0].replace("\u00a0", " ") == (
+    assert found.facts["unstated"](0).replace("\u00a0", " ") == (
         "shaft_shoulder_diameter (at least 25 mm), shaft_fillet_radius (at most 1 mm), "
         "housing_shoulder_diameter (at most 42 mm) and housing_fillet_radius (at most 1 mm)"
     )

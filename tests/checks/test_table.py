@@ -76,8 +76,8 @@ def test_rows_do_not_see_each_other(clause):
 def test_what_cannot_be_is_critical_and_names_the_parameter(wrong):
     found = review("table.plausible", [{**SIZE, **wrong}])
     assert ranks("table.plausible", [{**SIZE, **wrong}])[0] == 4
-    assert next(iter(wrong)) in found.result.facts["told"][0]
-    assert next(iter(wrong)) in found.result.facts["cells"][0]
+    assert next(iter(wrong)) in found.result.facts["told"](0)
+    assert next(iter(wrong)) in found.result.facts["cells"](0)
 
 
 @pytest.mark.parametrize(
