@@ -138,6 +138,19 @@ class Report:
     cells: Mapping[tuple[str, str | None, str], ReadCell]
     by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
 
+    def where(self, item: Assessment) -> str:
+        """A position as the index names it: the machine only where there are several."""
+        if len(self.machines) == 1:
+            return item.station or "whole machine"
+        return place_name(item.machine, item.station)
+
+    def by_clause(self, severity: str) -> list[tuple[str, list[Numbered]]]:
+        """Findings of one severity by the title of their clause, the commonest first."""
+        groups: dict[str, list[Numbered]] = {}
+        for numbered in self.by_severity[severity]:
+            groups.setdefault(numbered.item.title, []).append(numbered)
+        return sorted(groups.items(), key=lambda group: (-len(group[1]), group[0]))
+
 
 def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
     """Group a result for the report.
@@ -224,48 +237,50 @@ def place_name(machine: str, station: str | None) -> str:
     return machine if station is None else f"{machine}\u00a0· {station}"
 
 
-def _where(places: Iterable[str], total: int) -> str:
-    names = list(dict.fromkeys(places))
-    if len(names) == total > 2:
-        return f"all {total} positions"
+def _where(result: ReviewResult, places: Iterable[tuple[str, str | None]]) -> str:
+    """Positions in words, short where they are many."""
+    found = dict.fromkeys(places)
+    everywhere = [(m.machine, station) for m in result.machines for station in m.stations]
+    if len(everywhere) > 1 and all(place in found for place in everywhere):
+        return "both positions" if len(everywhere) == 2 else f"all {len(everywhere)} positions"
+    if len(result.machines) == 1:
+        names = [station or "the machine as a whole" for _, station in found]
+    else:
+        names = [place_name(*place) for place in found]
     if len(names) > SHOWN_PLACES:
         return f"{', '.join(names[: SHOWN_PLACES - 1])} and {len(names) - SHOWN_PLACES + 1} more"
     return ", ".join(names)
 
 
-def _positions(result: ReviewResult) -> int:
-    return sum(len(m.stations) for m in result.machines)
-
-
 def _wanted(result: ReviewResult) -> tuple[Wanted, ...]:
     clauses: dict[str, dict[str, None]] = {}
-    places: dict[str, list[str]] = {}
+    places: dict[str, list[tuple[str, str | None]]] = {}
     for item in result.assessments:
         for name in item.missing:
             clauses.setdefault(name, {})[item.clause] = None
-            places.setdefault(name, []).append(place_name(item.machine, item.station))
+            places.setdefault(name, []).append((item.machine, item.station))
     order = {name: k for k, name in enumerate(vocabulary())}
     names = sorted(clauses, key=lambda n: (-len(clauses[n]), order.get(n, len(order)), n))
-    return tuple(Wanted(n, tuple(clauses[n]), _where(places[n], _positions(result))) for n in names)
+    return tuple(Wanted(n, tuple(clauses[n]), _where(result, places[n])) for n in names)
 
 
 def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
     """Not assessed without a parameter that is wanted: message and where."""
-    places: dict[tuple[str, str], list[str]] = {}
+    places: dict[tuple[str, str], list[tuple[str, str | None]]] = {}
     for item in result.assessments:
         if item.outcome == "not assessed" and not item.missing:
-            places.setdefault((item.title, item.message), []).append(place_name(item.machine, item.station))
-    return tuple((f"{title}: {text}", _where(where, _positions(result))) for (title, text), where in places.items())
+            places.setdefault((item.title, item.message), []).append((item.machine, item.station))
+    return tuple((f"{title}: {text}", _where(result, where)) for (title, text), where in places.items())
 
 
 def _assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
-    places: dict[Assumed, list[str]] = {}
+    places: dict[Assumed, list[tuple[str, str | None]]] = {}
     for item in result.assessments:
         for entry in item.assumed:
-            places.setdefault(entry, []).append(place_name(item.machine, item.station))
+            places.setdefault(entry, []).append((item.machine, item.station))
     order = {name: k for k, name in enumerate(vocabulary())}
     entries = sorted(places, key=lambda a: (order.get(a.parameter, len(order)), a.parameter, str(a.value), a.reason))
-    return tuple(AssumedOnce(a, _where(places[a], _positions(result))) for a in entries)
+    return tuple(AssumedOnce(a, _where(result, places[a])) for a in entries)
 
 
 def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:

@@ -32,6 +32,8 @@ def visible(text: str) -> str:
         Text that can be encoded as UTF-8. Control characters become their picture (``␀``), others their code
         (``[U+202E]``). A text longer than 1200 characters is cut and says so.
     """
+    if text.isascii() and text.isprintable() and len(text) <= LONGEST:
+        return text
     if len(text) > LONGEST:
         text = f"{text[:LONGEST]}… (cut here; {len(text)} characters)"
     return _HIDDEN.sub(_shown, text)
