@@ -22,6 +22,8 @@ from linter.mechanics import limits as iso286
 from linter.stations import Bools, Choice, Floats
 from linter.wording import number_text
 
+NO_CLASS = "a class agreed with the bearing's maker (published tables print none here)"
+
 
 @frozen(eq=False)
 class Recommended:
@@ -174,8 +176,9 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
     lower, upper = np.where(found, lower, np.nan), np.where(found, upper, np.nan)
     if not labels:
         blank = np.full(count, "", dtype=object)
+        none = np.full(count, NO_CLASS, dtype=object)
         nothing = np.full(count, np.nan)
-        return Recommended(lower, upper, blank, blank, blank, nothing, nothing, nothing, nothing, unknown, share)
+        return Recommended(lower, upper, blank, none, blank, nothing, nothing, nothing, nothing, unknown, share)
     stack = np.array(weights)
     best = stack.argmax(axis=0)
     index = np.arange(count)
@@ -190,7 +193,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         lower,
         upper,
         first,
-        np.where(found, _drawn(diameter, best, labels, first_lower, first_upper), ""),
+        np.where(found, _drawn(diameter, best, labels, first_lower, first_upper), NO_CLASS),
         _listed(stack > 0, labels),
         first_lower,
         first_upper,
