@@ -92,6 +92,8 @@ def test_workbook_2000_rows_openpyxl(benchmark, workbook):
 
     def iterate() -> int:
         book = openpyxl.load_workbook(workbook, read_only=True)
-        return sum(1 for sheet in book.worksheets for row in sheet.iter_rows() for cell in row if cell.value is not None)
+        return sum(
+            1 for sheet in book.worksheets for row in sheet.iter_rows() for cell in row if cell.value is not None
+        )
 
     assert benchmark.pedantic(iterate, rounds=3, iterations=1) > 100_000

@@ -11,6 +11,8 @@ from linter.places import Place, column_letters
 from linter.reading.grids import Column, Grid
 from linter.stations import Problem, Unused
 
+MOST_UNUSED = 10_000
+
 
 @frozen(eq=False)
 class Strip:
@@ -114,6 +116,16 @@ class Found:
     layouts: list[str] = field(factory=list)
     seen: list[str] = field(factory=list)
     words: list[TableWord] = field(factory=list)
+    uncounted: int = 1
+
+    def leave(self, unused: Unused) -> None:
+        """List a cell as unused; beyond very many the rest is only counted."""
+        if len(self.unused) < MOST_UNUSED:
+            self.unused.append(unused)
+            return
+        self.uncounted += 1
+        more = f"{self.uncounted} more cells"
+        self.unused[MOST_UNUSED - 1 :] = [Unused("", more, unused.place, "not used, for reasons like those above")]
 
     def say(self, note: str) -> None:
         """Add a note once."""

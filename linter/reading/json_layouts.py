@@ -131,10 +131,9 @@ class _Walk:
         text = cell_text(value) if not isinstance(value, (dict, list)) else f"{len(value)} entries"
         if value is None or text == "":
             return
-        self.found.seen.append(name)
-        self.found.unused.append(
-            Unused(name, visible(text, 120), Place(self.source.file, pointer=pointer(path)), reason)
-        )
+        if len(self.found.seen) < 100:
+            self.found.seen.append(name)
+        self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=pointer(path)), reason))
 
     def _node(self, node: Any, path: Path, here: _Here) -> None:
         if isinstance(node, dict):
@@ -145,6 +144,9 @@ class _Walk:
             self._unused(str(path[-1]) if path else "", node, path, "a value without a name that is recognised")
 
     def _list(self, nodes: list[Any], path: Path, here: _Here) -> None:
+        if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
+            self._unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
+            return
         for index, node in enumerate(nodes):
             self._node(node, (*path, index), here)
 

@@ -171,7 +171,7 @@ class _Sheet:
             if heading.parameter == "machine" and any(machine != self.title.machine for machine in first):
                 place = grid.place(row, column)
                 if all(unused.place != place for unused in self.found.unused):
-                    self.found.unused.append(
+                    self.found.leave(
                         Unused(label, grid.text(row, column), place, "the table names its machines itself")
                     )
             elif len(rows):

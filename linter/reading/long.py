@@ -198,7 +198,7 @@ class _Rows:
         grid = self.table.grid
         if not is_blank(grid.columns[column][row]):
             self.found.seen.append(name)
-            self.found.unused.append(Unused(name, visible(grid.text(row, column)), grid.place(row, column), reason))
+            self.found.leave(Unused(name, visible(grid.text(row, column)), grid.place(row, column), reason))
 
     def _leave(self, row: int, name: str, reason: str, but: Sequence[int] = ()) -> None:
         """List the value cells of a row as unused."""
@@ -369,7 +369,7 @@ class _Rows:
             shown = ", ".join(samples[:3]) + (f", … ({len(rows)} cells)" if len(samples) > 3 else "")
             what = {"NOTE": "a column of notes or results", "EXPR": "expressions; the value beside them is read"}
             reason = what.get(role, "a column that says nothing about the values")
-            self.found.unused.append(Unused(label, shown, grid.place(rows[0], column), reason))
+            self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
 
     def _across(self, row: int, columns: list[int]) -> dict[int, str]:
         """Machine of each column; a blank cell right of a named one belongs to it, which is said unless they are merged."""

@@ -180,7 +180,7 @@ class _Document:
             self.found.seen.append(label)
             if target or zone:
                 place = Place(self.source.file, pointer=pointer)
-                self.found.unused.append(Unused(visible(label), visible(target or zone), place, self.words.why(label)))
+                self.found.leave(Unused(visible(label), visible(target or zone), place, self.words.why(label)))
             return
         if parameter(heading.parameter).kind == "number" and zone and not target:
             self._add(

@@ -12,7 +12,7 @@ import numpy as np
 from attrs import define, field
 from numpy.typing import NDArray
 
-from linter.places import PlaceColumn
+from linter.places import Place, PlaceColumn
 from linter.reading.blocks import Found, Strip
 from linter.reading.grids import cell_text
 from linter.reading.intake import InputError, visible
@@ -66,9 +66,9 @@ class Resolver:
         InputError
             If the file names no station.
         """
+        self.keys = _index(self.file, self.found)
         self.problems.extend(self.found.problems)
         self.unused.extend(self.found.unused)
-        self.keys = _index(self.file, self.found)
         rows = len(self.keys.machine_row)
         if rows == 0:
             seen = ", ".join(visible(word, 30) for word in self.found.seen[:8]) or "no station"
@@ -375,12 +375,13 @@ def _index(file: str, found: Found) -> Keys:
     for machine in [m for m, names in stations.items() if not names]:
         del stations[machine]
         if stations or any(s for b in found.blocks for s in b.stations):
-            message = (
-                f"{file}: machine {visible(machine)} has no station; it is not reviewed; expected at least one station."
+            place = _place_of_machine(file, found, machine)
+            where = str(place) if place else file
+            message = f"{where}: machine {visible(machine)} has no station; it is not reviewed; expected a station."
+            problem = Problem(
+                "unreadable", None, "station", place, visible(machine), "a station", message, "no-station"
             )
-            found.problems.append(
-                Problem("unreadable", None, "station", None, visible(machine), "a station", message, "no-station")
-            )
+            found.problems.append(problem)
     keys = Keys(list(stations))
     sizes = [len(names) for names in stations.values()]
     keys.size = np.array(sizes, dtype=np.intp)
@@ -398,3 +399,14 @@ def _index(file: str, found: Found) -> Keys:
         keys.block_rows.append(np.array(rows, dtype=np.intp))
         keys.block_machines.append(np.array(machines, dtype=np.intp))
     return keys
+
+
+def _place_of_machine(file: str, found: Found, machine: str) -> Place | None:
+    """First cell that names a machine."""
+    for block in found.blocks:
+        for strip in block.strips:
+            if strip.parameter == "machine":
+                for index, cell in enumerate(strip.cells.tolist()):
+                    if cell_text(cell) == machine:
+                        return strip.place(file, index)
+    return None

@@ -57,6 +57,8 @@ def settle_numbers(
     source : int array, shape (count,)
         Position, over all cells of all strips, of the first cell that states the value; -1 where none does.
     """
+    if not stated:
+        return np.full(count, np.nan), np.full(count, -1, dtype=np.intp)
     columns = [getattr(one.values, pick) for one in stated]
     parts = [np.full(len(s.cell), np.nan) if c is None else c[s.cell] for s, c in zip(stated, columns, strict=True)]
     numbers = parts[0] if len(parts) == 1 else np.concatenate(parts)

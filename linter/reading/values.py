@@ -376,9 +376,9 @@ class _Quantities:
         """Read a text that is no plain number; returns whether it carried its own unit, and what was wrong."""
         if error.code in ("too-long", *_MISSING):
             return False, _trouble(error)
-        number, unit = split_quantity(text)
+        number, unit = ("", "") if self._is_size() else split_quantity(text)
         unit = self.terms.mapping.unit(unit)
-        if unit and self.strip.aspect != "tolerance":
+        if unit:
             values, wrong = read_numbers([number], self.decimal)
             if not wrong and not np.isnan(values[0]):
                 found = factor_to(self.entry.unit, unit)
@@ -388,7 +388,14 @@ class _Quantities:
                     0.0 if self.strip.aspect in ("upper", "lower", "tolerance") else found[1]
                 )
                 return True, None
-        return self._read_tolerance(text, index, table, lower, upper, words)
+        carried, trouble = self._read_tolerance(text, index, table, lower, upper, words)
+        if trouble is not None and trouble.code == "not-a-size" and not self._is_size():
+            trouble = _trouble(error)
+        return carried, trouble
+
+    def _is_size(self) -> bool:
+        """Whether the cells may state a size with its tolerance, or a tolerance."""
+        return self.entry.kind == "toleranced" and self.strip.aspect in ("value", "tolerance")
 
     def _read_tolerance(
         self, text: str, index: int, table: Floats, lower: Floats, upper: Floats, words: NDArray[Any]
@@ -416,7 +423,7 @@ class _Quantities:
         if size.kind in ("thread", "chamfer") or (size.kind == "radius" and entry.name.endswith("diameter")):
             said = f"“{shown(text)}” is a {size.kind}, not the size that is wanted"
             return carried, Trouble(-1, "unreadable", "wrong-feature", text, expected, said)
-        if entry.kind == "number" or aspect not in ("value", "tolerance"):
+        if not self._is_size():
             return carried, self._plain_number(size, text, index, table, factor, offset)
         if size.nominal is not None:
             table[index] = tidy(size.nominal * factor + offset)

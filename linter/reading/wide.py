@@ -158,7 +158,7 @@ class _Rows:
         if station_at is None and not by_heading and "station" in levels and len(rows):
             stations = [f"row {grid.lines[r]}" for r in rows.tolist()]
             self.found.say("no station is named; every row is a station of its own, named after its row")
-        block = Block(machines, stations, [], self.length_unit)
+        block = Block(list(machines), list(stations), [], self.length_unit)
         extra: dict[str, int] = {}
         count = len(rows)
         for column, heading in enumerate(headings):
@@ -221,21 +221,28 @@ class _Rows:
                 continue
             text = grid.text(row, filled[0])
             remark = bool(_COMMENT.match(text)) and text not in ("--",)
-            lonely = (
-                len(filled) == 1
-                and grid.width > 2
-                and (filled[0] not in (machine_at, station_at) or _FOOTER.match(text))
-            )
+            lonely = len(filled) == 1 and grid.width > 2
+            if lonely and not _FOOTER.match(text):
+                if filled[0] == station_at:
+                    lonely = False
+                elif filled[0] == machine_at:
+                    lonely = station_at is not None and not self._opens_machine(row, machine_at, station_at)
             if lonely and not remark and self.table.headings[filled[0]] is not None and filled[0] != 0:
                 lonely = False
             if remark or lonely:
                 keep[index] = False
                 for column in filled:
                     what = "a comment row" if remark else "a section or footer row"
-                    self.found.unused.append(
+                    self.found.leave(
                         Unused(what, grid.text(row, column), grid.place(row, column), "not a row of values")
                     )
         return np.flatnonzero(keep) + self.first
+
+    def _opens_machine(self, row: int, machine_at: int, station_at: int) -> bool:
+        """Whether a row with a machine alone stands above stations whose machine cell is blank."""
+        grid = self.table.grid
+        below = row + 1
+        return below < grid.height and not grid.text(below, machine_at) and bool(grid.text(below, station_at))
 
     def _keys(self, rows: NDArray[np.intp], column: int | None) -> list[str]:
         if column is None:
@@ -274,7 +281,7 @@ class _Rows:
         shown = ", ".join(visible(text, 40) for text in samples[:3]) + (f", … ({count} cells)" if count > 3 else "")
         at = table.bottom if label else int(rows[0]) if len(rows) else table.bottom
         reason = self.words.why(label) if label else "the column has no heading"
-        self.found.unused.append(Unused(label, shown, grid.place(at, column), reason))
+        self.found.leave(Unused(label, shown, grid.place(at, column), reason))
 
     def _add(
         self, block: Block, column: int, heading: Heading, label: str, rows: NDArray[np.intp], base: NDArray[np.intp]

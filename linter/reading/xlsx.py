@@ -250,6 +250,8 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
                     value = Bad("struck-out", str(value), "a value that is not struck out")
                 elif meaning and not isinstance(value, str):
                     formats[number, column] = meaning
+                    if meaning == "%" and isinstance(value, (int, float)) and not isinstance(value, bool):
+                        value = float(f"{value * 100:.12g}")  # 0.05 is shown, and meant, as 5 %
             kept.append((column, value))
         if kept:
             top, bottom = min(top, number), number

@@ -1,0 +1,119 @@
+"""JSON: nested machines, records, flat keys, value and unit pairs; every value with its pointer."""
+
+import json
+
+import pytest
+
+from linter.reading import InputError, read_table
+
+
+def read(tmp_path, document):
+    path = tmp_path / "t.json"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    return read_table(path)
+
+
+def test_machine_with_stations(tmp_path):
+    reading = read(
+        tmp_path,
+        {
+            "machine": "M", "drawing_number": "D-1", "speed_max": 5000,
+            "stations": [
+                {"station": "A", "bore_diameter": 4, "shaft_seat_diameter": "4 k5"},
+                {"station": "B", "bore_diameter": 4, "shaft_seat_diameter": {"nominal": 4, "upper": 0.006, "lower": 0.001}},
+            ],
+        },
+    )  # fmt: skip
+    stations = reading.stations
+    assert stations.machines == ("M",)
+    assert stations.number("speed_max").tolist() == [5000, 5000]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.006, 0.006])
+    assert stations.place("bore_diameter", 1).pointer == "/stations/1/bore_diameter"
+    assert stations.place("speed_max", 1).pointer == "/speed_max"
+    assert "JSON" in reading.layout
+
+
+def test_several_machines_by_list_and_by_name(tmp_path):
+    by_list = {
+        "machines": [{"machine": m, "stations": {"A": {"bore_diameter": 4}, "B": {"bore_diameter": 5}}} for m in "PQ"]
+    }
+    by_name = {"machines": {m: {"stations": {"A": {"bore_diameter": 4}, "B": {"bore_diameter": 5}}} for m in "PQ"}}
+    for document in (by_list, by_name):
+        stations = read(tmp_path, document).stations
+        assert stations.machines == ("P", "Q")
+        assert stations.text("station").tolist() == ["A", "B", "A", "B"]
+        assert stations.number("bore_diameter").tolist() == [4, 5, 4, 5]
+
+
+def test_stations_without_a_name_are_counted_and_said(tmp_path):
+    reading = read(tmp_path, {"machine": "M", "stations": [{"bore_diameter": 4}, {"bore_diameter": 5}]})
+    assert reading.stations.text("station").tolist() == ["1", "2"]
+    assert any("names no station" in note for note in reading.notes)
+
+
+def test_records_with_units(tmp_path):
+    records = [
+        {"name": "Bore diameter", "value": 0.1575, "unit": "in", "machine": "M", "station": "A"},
+        {"name": "speed_max", "value": "120000", "unit": "rpm", "machine": "M"},
+        {
+            "name": "Shaft seat diameter",
+            "nominal": 4,
+            "upper": 6,
+            "lower": 1,
+            "unit": "mm",
+            "machine": "M",
+            "station": "A",
+        },
+        {"name": "what is this", "value": 3, "machine": "M"},
+    ]
+    reading = read(tmp_path, records)
+    assert reading.stations.number("bore_diameter").tolist() == pytest.approx([4.0005])
+    assert reading.stations.number("speed_max").tolist() == [120000]
+    assert [(u.name, u.place.pointer) for u in reading.unused] == [("what is this", "/3")]
+
+
+def test_flat_keys_with_stations_in_them(tmp_path):
+    document = {"machine": "M", "bore_diameter_A": 4, "bore_diameter_B": 5, "units": "mm"}
+    stations = read(tmp_path, document).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("bore_diameter").tolist() == [4, 5]
+
+
+def test_value_and_unit_pairs(tmp_path):
+    document = {"machine": "M", "stations": [{"station": "A", "Bore": {"value": "0.4", "unit": "cm"}}]}
+    assert read(tmp_path, document).stations.number("bore_diameter").tolist() == [4.0]
+
+
+def test_file_level_units_and_results(tmp_path):
+    document = {
+        "units": {"length": "in"},
+        "machine": "M",
+        "stations": [{"station": "A", "Bore": 0.1575}],
+        "results": {"bore_diameter": 99},
+    }
+    reading = read(tmp_path, document)
+    assert reading.stations.number("bore_diameter").tolist() == pytest.approx([4.0005])
+    assert [u.name for u in reading.unused] == ["results"]
+
+
+def test_foreign_length_without_any_unit_is_not_used(tmp_path):
+    reading = read(tmp_path, {"machine": "M", "stations": [{"station": "A", "Bore": 4.0}]})
+    assert [p.code for p in reading.stations.problems] == ["unit-missing"]
+    assert reading.stations.number("bore_diameter")[0] != reading.stations.number("bore_diameter")[0]
+
+
+def test_null_lists_and_truth_values(tmp_path):
+    document = {
+        "machine": "M",
+        "stations": [{"station": "A", "bore_diameter": None, "housing_split": False, "ball_count": [7]}],
+    }
+    reading = read(tmp_path, document)
+    assert reading.stations.choice("housing_split").texts().tolist() == ["no"]
+    assert reading.stations.problems == ()
+    assert [u.name for u in reading.unused] == ["ball_count"]
+
+
+def test_scalar_and_empty_documents(tmp_path):
+    for document in ([], {}, [[]], [1, 2], {"a": []}):
+        with pytest.raises(InputError, match="nothing-recognised"):
+            read(tmp_path, document)

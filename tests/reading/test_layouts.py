@@ -1,0 +1,308 @@
+"""Every layout of a text table: where its names, values, units, machines and stations stand."""
+
+import pytest
+
+from linter.reading import InputError, read_names, read_table
+from linter.reading.equations import cut_line
+from linter.reading.mapping import Mapping
+from linter.reading.names import Names
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(text: str, names: Names | None = None):
+        path = tmp_path / "table.csv"
+        path.write_text(text, encoding="utf-8")
+        return read_table(path, names)
+
+    return reader
+
+
+def codes(reading):
+    return sorted(p.code for p in reading.stations.problems)
+
+
+def test_long_with_header_station_column_and_title_block(read):
+    reading = read(
+        "Drawing number;ZX-17;;\nRevision;B\nMaße in mm\n\n"
+        "Name;Wert;Einheit;Lagerstelle;Kommentar\n"
+        "Maschine;Gebläse;;;\n"
+        "Wellensitz;7,5 k5;mm;A;\nshaft_seat_diameter;7,5 +0,012/+0,004;;B;fest\n"
+        "bore_diameter;7,5;mm;A;\nbore_diameter;7,5;mm;B;\n"
+        "speed_max;110000;1/min;;\nlubrication;Fett;;A;\nunknown thing;77;mm;A;\n"
+    )
+    stations = reading.stations
+    assert reading.layout == "one row per parameter"
+    assert stations.machines == ("Gebläse",)
+    assert stations.text("drawing_number").tolist() == ["ZX-17", "ZX-17"]
+    assert stations.text("drawing_revision").tolist() == ["B", "B"]
+    assert stations.number("bore_diameter").tolist() == [7.5, 7.5]
+    assert stations.size("shaft_seat_diameter").upper[1] == pytest.approx(0.012)
+    assert stations.choice("lubrication").texts().tolist() == ["grease", ""]
+    assert stations.place("speed_max", 0).cell == "B11"
+    assert {(u.name, u.place.cell) for u in reading.unused} == {("unknown thing", "B13"), ("Kommentar", "E8")} | (
+        {("Wellensitz", "B7")} if stations.size("shaft_seat_diameter").nominal[0] != 7.5 else set()
+    )
+
+
+def test_long_without_header_and_station_in_the_name(read):
+    reading = read('machine,M7\nbore_diameter [A],4 mm\nbore_diameter [B],4 mm\n"shaft_seat_diameter_A",4 k5\n')
+    assert reading.layout == "one row per parameter"
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [4.0, 4.0]
+    assert reading.stations.place("bore_diameter", 0).cell == "B2"
+
+
+def test_long_with_expressions_is_not_evaluated(read):
+    reading = read(
+        "Name,Unit,Expression,Value\nmachine,,,M\nstation,,,A\nbore_diameter,mm,2*2,4\noutside_diameter,mm,11,\nring_width,mm,4/2+x,\n"
+    )
+    assert reading.stations.number("bore_diameter").tolist() == [4.0]
+    assert reading.stations.number("outside_diameter").tolist() == [11.0]
+    assert codes(reading) == ["not-a-number"]
+    assert any(u.name == "Expression" for u in reading.unused)
+
+
+def test_sections_name_stations(read):
+    reading = read(
+        "Name,Value,Unit\nmachine,M,\n-- Bearing A --,,\nBore diameter,4,mm\n-- Bearing B --,,\nBore diameter,5,mm\n"
+    )
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [4.0, 5.0]
+
+
+def test_transposed(read):
+    reading = read(
+        "Parameter,Unit,A,B\ndrawing_number,,D-7,D-7\nBore,mm,4,4\nOutside diameter,mm,11,11\nshaft_seat_diameter,mm,4 k5,4 h5\n"
+        "speed_max,r/min,50000,50000\nunknown,mm,1,2\n"
+    )
+    assert reading.layout == "one column per station (transposed)"
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k5", "h5"]
+    assert reading.stations.place("bore_diameter", 1).cell == "D3"
+    assert [u.place.cell for u in reading.unused] == ["C7", "D7"]
+
+
+def test_transposed_with_machine_and_station_rows(read):
+    reading = read("machine,M1,,M2\nstation,A,B,A\nbore_diameter,4,5,6\noutside_diameter,11,12,13\n")
+    assert reading.stations.machines == ("M1", "M2")
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5, 6]
+    assert codes(reading) == ["filled-down"]
+
+
+def test_units_row_and_heading_units(read):
+    reading = read(
+        "machine,station,Bore diameter,Outside diameter [in],Shaft seat roughness\n,,mm,,µm\nM,A,4,0.5,0.4\nM,B,4.5,0.5,0.8\n"
+    )
+    assert reading.stations.number("bore_diameter").tolist() == [4.0, 4.5]
+    assert reading.stations.number("outside_diameter").tolist() == [12.7, 12.7]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert reading.stations.problems == ()
+
+
+def test_deviation_limit_and_class_columns(read):
+    reading = read(
+        "machine,station,shaft_seat_diameter,shaft_seat_diameter tol+,shaft_seat_diameter tol-,"
+        "housing_seat_diameter min,housing_seat_diameter max,housing_seat_diameter class,outside_diameter\n"
+        ",,mm,µm,µm,mm,mm,,mm\n"
+        "M,A,4,6,1,11.00,11.011,H6,11\nM,B,4,6,,11.00,11.0110,H6,11\n"
+    )
+    shaft, housing = (reading.stations.size(f"{part}_seat_diameter") for part in ("shaft", "housing"))
+    assert shaft.upper[0] == pytest.approx(0.006)
+    assert shaft.lower[0] == pytest.approx(0.001)
+    assert shaft.nominal[1] == 4.0
+    assert shaft.upper[1] != shaft.upper[1]
+    assert codes(reading) == ["one-sided"]
+    assert housing.nominal.tolist() == [11.0, 11.0]
+    assert housing.upper.tolist() == pytest.approx([0.011, 0.011])
+    assert housing.tolerance_class.tolist() == ["H6", "H6"]
+
+
+def test_tolerance_columns_beside_the_size(read):
+    reading = read(
+        "machine,station,shaft_seat_diameter,Upper deviation,Lower deviation,bore_diameter\nM,A,4.5,0.0065,0.0015,4.5\n"
+    )
+    assert reading.stations.size("shaft_seat_diameter").upper[0] == pytest.approx(0.0065)
+    assert reading.stations.problems == ()
+
+
+def test_stacked_tables_and_machines_given_once(read):
+    reading = read(
+        "Head: none\nmachine,speed_max,drawing_number\nM1,1000,D1\nM2,2000,D2\n\nmachine,station,bore_diameter\nM1,A,4\n,B,5\nM2,A,6\n"
+    )
+    stations = reading.stations
+    assert stations.machines == ("M1", "M2")
+    assert stations.number("speed_max").tolist() == [1000, 1000, 2000]
+    assert stations.number("bore_diameter").tolist() == [4, 5, 6]
+    assert codes(reading) == ["filled-down"]
+    assert [u.value for u in reading.unused] == ["Head: none"]
+
+
+def test_repeated_heading_begins_a_new_table(read):
+    reading = read(
+        "machine,station,bore_diameter\nM1,A,4\nM1,B,5\nmachine,station,outside_diameter\nM1,A,11\nM1,B,12\n"
+    )
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+    assert reading.stations.number("outside_diameter").tolist() == [11, 12]
+
+
+def test_blocks_side_by_side(read):
+    reading = read("machine,station,bore_diameter,,machine,station,bore_diameter\nM1,A,4,,M2,A,6\nM1,B,5,,M2,B,7\n")
+    assert reading.stations.machines == ("M1", "M2")
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5, 6, 7]
+    assert reading.stations.place("bore_diameter", 3).cell == "G3"
+
+
+def test_generic_row_with_inheritance(read):
+    reading = read("station,machine,bore_diameter,lubrication\nA,M,4,grease\nB,M,*,*\n")
+    assert reading.stations.number("bore_diameter").tolist() == [4, 4]
+    assert codes(reading) == ["inherited", "inherited"]
+
+
+def test_station_in_wide_headings(read):
+    reading = read("machine,bore_diameter A,bore_diameter B,speed_max\nM1,4,5,1000\nM2,6,7,2000\n")
+    assert reading.stations.text("station").tolist() == ["A", "B", "A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5, 6, 7]
+    assert reading.stations.number("speed_max").tolist() == [1000, 1000, 2000, 2000]
+
+
+def test_name_at_feature_headings(read):
+    reading = read("machine,bore_diameter@A,bore_diameter@B\nM1,4,5\n")
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+
+
+def test_first_article_list(read):
+    reading = read(
+        "Char No,Characteristic,Nominal,Upper Tol,Lower Tol,Unit,Actual 1\n"
+        "1,Shaft seat diameter A,4.000,+0.006,+0.001,mm,4.003\n2,Shaft seat diameter B,4.000,+0.006,+0.001,mm,4.09\n"
+        "3,Housing seat diameter A,11,0.011,0,mm,11.003\n"
+    )
+    size = reading.stations.size("shaft_seat_diameter")
+    assert size.upper.tolist() == pytest.approx([0.006, 0.006])
+    assert size.nominal.tolist() == [4.0, 4.0]
+    assert reading.stations.size("housing_seat_diameter").lower[0] == 0.0
+    assert {u.name for u in reading.unused} == {"Char No", "Actual 1"}
+
+
+def test_no_station_column_makes_each_row_a_station_and_says_so(read):
+    reading = read("machine,bore_diameter,outside_diameter\nM,4,11\nM,5,12\n")
+    assert reading.stations.text("station").tolist() == ["row 2", "row 3"]
+    assert any("no station is named" in note for note in reading.notes)
+
+
+def test_comment_section_and_footer_rows(read):
+    reading = read(
+        "machine,station,bore_diameter\n# exported\nM,A,4\n// checked,,\n-- second --,,\nM,B,5\nEnd of table,,\n"
+    )
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+    assert len(reading.unused) == 4
+
+
+def test_every_filled_cell_is_accounted_for(read):
+    text = "\n".join(
+        [
+            "Title,here,,,", "machine,station,bore_diameter,odd,shaft_seat_diameter", "M,A,4,x,4 k5", "M,B,4 apples,y,-",
+            "M,C,,z,4 q99", "remark,,,,",
+        ]
+    )  # fmt: skip
+    reading = read(text + "\n")
+    seen = {u.place.cell for u in reading.understood} | {u.place.cell for u in reading.unused}
+    seen |= {p.place.cell for p in reading.stations.problems if p.place}
+    headings = {f"{c}2" for c in "ABCDE"}
+    column_of_odd = {"D3", "D4", "D5"}  # listed once, at its heading
+    filled = {
+        f"{'ABCDE'[c]}{r + 1}"
+        for r, line in enumerate(text.split("\n"))
+        for c, cell in enumerate(line.split(","))
+        if cell
+    }
+    assert filled - headings - column_of_odd <= seen
+    assert "D2" in seen
+
+
+def test_equation_lines():
+    assert cut_line('"name"= 4 mm \'comment') == ("name", "4 mm", "comment")
+    assert cut_line('"a""b" = "c=d" * 2') == ('a"b', '"c=d" * 2', "")
+    assert cut_line('"x"=1\'234.5') == ("x", "1'234.5", "")
+    assert cut_line("' only a comment") == ("", "", "' only a comment"[1:].strip()) or cut_line("' c")[0] == ""
+    assert cut_line("") == ("", "", "")
+
+
+def test_equation_file(read):
+    reading = read(
+        '"machine"= M9 \'the rotor\r\r\n"shaft_seat_diameter A"= 4.00mm\r\r\n"D1@Sketch1"="shaft_seat_diameter A"\r\r\n'
+        '"bore_diameter A"= 0.1575in\r\r\n"speed_max"=40000 1/min\r\r\n'
+    )
+    assert "equations" in reading.layout
+    assert reading.stations.machines == ("M9",)
+    assert reading.stations.number("bore_diameter").tolist() == pytest.approx([4.0005])
+    assert reading.stations.place("speed_max", 0).cell == "B5"
+    assert {u.name for u in reading.unused} >= {"D1@Sketch1"}
+
+
+_QIF = """<?xml version="1.0"?>
+<QIFDocument xmlns="http://qifstandards.org/xsd/qif3"><FileUnits><PrimaryUnits><LinearUnit><SIUnitName>meter</SIUnitName>
+<UnitName>x</UnitName><UnitConversion><Factor>{factor}</Factor></UnitConversion></LinearUnit></PrimaryUnits></FileUnits>
+<Product><PartSet><Part id="1"><Name>Spindle</Name></Part></PartSet></Product><Characteristics><CharacteristicDefinitions>
+<DiameterCharacteristicDefinition id="1"><Tolerance><MaxValue>{high}</MaxValue><MinValue>{low}</MinValue>
+<DefinedAsLimit>{limit}</DefinedAsLimit></Tolerance></DiameterCharacteristicDefinition>
+<CylindricityCharacteristicDefinition id="5"><ToleranceValue>0.002</ToleranceValue></CylindricityCharacteristicDefinition>
+</CharacteristicDefinitions><CharacteristicNominals><DiameterCharacteristicNominal id="2">
+<CharacteristicDefinitionId>1</CharacteristicDefinitionId><TargetValue>4</TargetValue></DiameterCharacteristicNominal>
+<CylindricityCharacteristicNominal id="6"><CharacteristicDefinitionId>5</CharacteristicDefinitionId>
+</CylindricityCharacteristicNominal></CharacteristicNominals><CharacteristicItems>
+<DiameterCharacteristicItem id="3"><Name>Shaft seat diameter A</Name><CharacteristicNominalId>2</CharacteristicNominalId>
+</DiameterCharacteristicItem><CylindricityCharacteristicItem id="7"><Name>Shaft seat cylindricity A</Name>
+<CharacteristicNominalId>6</CharacteristicNominalId></CylindricityCharacteristicItem>
+<DiameterCharacteristicItem id="8"><Name>Hole 12</Name><CharacteristicNominalId>2</CharacteristicNominalId>
+</DiameterCharacteristicItem></CharacteristicItems></Characteristics></QIFDocument>"""
+
+
+def test_qif_with_deviations_and_with_limits(read):
+    deviations = read(_QIF.format(factor="0.001", high="0.006", low="0.001", limit="false"))
+    limits = read(_QIF.format(factor="0.001", high="4.006", low="4.001", limit="true"))
+    for reading in (deviations, limits):
+        size = reading.stations.size("shaft_seat_diameter")
+        assert reading.stations.machines == ("Spindle",)
+        assert (size.nominal[0], size.lower[0], size.upper[0]) == pytest.approx((4, 0.001, 0.006))
+        assert reading.stations.number("shaft_seat_cylindricity").tolist() == [0.002]
+        assert [u.name for u in reading.unused] == ["Hole 12"]
+        assert reading.stations.problems == ()
+
+
+def test_qif_flag_that_contradicts_its_numbers(read):
+    reading = read(_QIF.format(factor="0.001", high="4.2", low="3.8", limit="false"))
+    assert codes(reading) == ["limit-flag"]
+    assert (
+        reading.stations.size("shaft_seat_diameter").upper[0] != reading.stations.size("shaft_seat_diameter").upper[0]
+    )
+
+
+def test_qif_in_inches_and_without_a_known_unit(read):
+    inch = read(_QIF.format(factor="0.0254", high="0.006", low="0.001", limit="false"))
+    assert inch.stations.size("shaft_seat_diameter").nominal[0] == pytest.approx(101.6)
+    unknown = read(_QIF.format(factor="0.0031", high="0.006", low="0.001", limit="false"))
+    assert "unit-missing" in codes(unknown)
+
+
+def test_mapping_of_stations_units_and_defaults(read):
+    names = Names(Mapping(stations={"Links": "A"}, default_unit="mm"))
+    reading = read("machine,station,Bore\nM,Links,4\nM,B,5\n", names)
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+
+
+def test_words_that_are_not_recognised(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text("machine,station,bore_diameter,Wobble,Sitzmaß links oben\nM,A,4,7,8\n", encoding="utf-8")
+    words = read_names(path)
+    assert [w.text for w in words] == ["Wobble", "Sitzmaß links oben"]
+    assert words[0].samples == ("7",)
+    assert words[0].place.cell == "D1"
+
+
+def test_refusal_says_what_was_seen_and_expected(read):
+    with pytest.raises(InputError) as caught:
+        read("alpha,beta\n1,2\n")
+    assert "alpha" in str(caught.value)
+    assert "bore_diameter" in str(caught.value)

@@ -1,0 +1,182 @@
+"""Workbooks: what a cell holds decides, not what it looks like; nothing that has no value passes as one."""
+
+import datetime
+import zipfile
+
+import openpyxl
+import pytest
+from openpyxl.styles import Font
+
+from linter.reading import InputError, read_table
+
+_HEAD = ["machine", "station", "bore_diameter", "shaft_seat_diameter", "lubrication"]
+
+
+def save(tmp_path, *rows, name="t.xlsx", head=True):
+    book = openpyxl.Workbook()
+    sheet = book.active
+    sheet.title = "Seats"
+    for row in ([_HEAD] if head else []) + list(rows):
+        sheet.append(row)
+    path = tmp_path / name
+    book.save(path)
+    return path, book, sheet
+
+
+def problems(reading):
+    return {p.place.cell: p.code for p in reading.stations.problems if p.place}
+
+
+def test_values_and_places(tmp_path):
+    path, _, _ = save(tmp_path, ["M", "A", 4, "4 k5", "grease"], ["M", "B", 4.5, 5, None])
+    reading = read_table(path)
+    stations = reading.stations
+    assert reading.layout == "one row per station"
+    assert stations.number("bore_diameter").tolist() == [4.0, 4.5]
+    assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k5", ""]
+    assert stations.choice("lubrication").texts().tolist() == ["grease", ""]
+    place = stations.place("shaft_seat_diameter", 1)
+    assert (place.sheet, place.cell) == ("Seats", "D3")
+    assert stations.place("lubrication", 1) is None
+    assert stations.problems == ()
+
+
+def test_numbers_in_number_cells_are_never_ambiguous(tmp_path):
+    path, _, _ = save(tmp_path, ["M", "A", 1.234, 1.234, None])
+    stations = read_table(path).stations
+    assert stations.number("bore_diameter").tolist() == [1.234]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [1.234]
+
+
+def test_text_that_looks_like_a_number_keeps_its_own_rules(tmp_path):
+    path, _, _ = save(tmp_path, ["M", "A", "1.234", "7,5 k5", None])
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [1234.0] or problems(reading)
+
+
+def test_formula_without_value_error_date_and_truth(tmp_path):
+    path, book, sheet = save(tmp_path, *(["M", s, 4, "4 k5", "grease"] for s in "ABCDE"))
+    sheet["C2"] = "=2+2"
+    sheet["C3"] = "#REF!"
+    sheet["C3"].data_type = "e"
+    sheet["C4"] = datetime.date(2026, 8, 3)
+    sheet["C5"] = True
+    sheet["D6"] = datetime.datetime(2026, 8, 3)
+    book.save(path)
+    reading = read_table(path)
+    assert problems(reading) == {
+        "C2": "not-calculated", "C3": "error-cell", "C4": "date-cell", "C5": "not-a-number", "D6": "date-cell",
+    }  # fmt: skip
+    assert reading.stations.number("bore_diameter")[4] == 4.0
+    message = next(p.message for p in reading.stations.problems if p.place.cell == "C3")
+    assert "Seats C3" in message
+    assert "#REF!" in message
+    assert "not used" in message
+
+
+def test_calculated_formula_gives_its_stored_value(tmp_path):
+    path, book, sheet = save(tmp_path, ["M", "A", 4, "4 k5", None])
+    sheet["C2"] = "=2+2"
+    book.save(path)
+    members = {}
+    with zipfile.ZipFile(path) as archive:
+        members = {name: archive.read(name) for name in archive.namelist()}
+    xml = members["xl/worksheets/sheet1.xml"]
+    assert b"<f>2+2</f>" in xml
+    members["xl/worksheets/sheet1.xml"] = xml.replace(b"<f>2+2</f><v></v>", b"<f>2+2</f><v>4</v>").replace(
+        b"<f>2+2</f><v/>", b"<f>2+2</f><v>4</v>"
+    )
+    with zipfile.ZipFile(path, "w") as archive:
+        for name, data in members.items():
+            archive.writestr(name, data)
+    assert read_table(path).stations.number("bore_diameter").tolist() == [4.0]
+
+
+def test_struck_out_cell_is_not_used(tmp_path):
+    path, book, sheet = save(tmp_path, ["M", "A", 4, "4 k5", "grease"])
+    sheet["D2"].font = Font(strike=True)
+    book.save(path)
+    assert problems(read_table(path)) == {"D2": "struck-out"}
+
+
+def test_unit_and_percent_in_the_number_format(tmp_path):
+    path, book, sheet = save(tmp_path, head=False)
+    sheet.append(["machine", "station", "Bore", "required_reliability"])
+    sheet.append(["M", "A", 0.1575, 0.95])
+    sheet["C2"].number_format = '0.0000" in"'
+    sheet["D2"].number_format = "0%"
+    book.save(path)
+    stations = read_table(path).stations
+    assert stations.number("bore_diameter").tolist() == pytest.approx([4.0005])
+    assert stations.number("required_reliability").tolist() == [95.0]
+
+
+def test_merged_hidden_and_empty(tmp_path):
+    path, book, sheet = save(tmp_path, ["M", "A", 4, "4 k5", "grease"], [None, "B", 4, "4 k5", None])
+    sheet.merge_cells("A2:A3")
+    sheet.merge_cells("E2:E3")
+    sheet.row_dimensions[3].hidden = True
+    sheet.column_dimensions["D"].hidden = True
+    book.create_sheet("Cover")
+    notes = book.create_sheet("History")
+    notes["A1"] = "revision history"
+    notes.sheet_state = "veryHidden"
+    book.save(path)
+    reading = read_table(path)
+    assert reading.stations.machines == ("M",)
+    assert reading.stations.choice("lubrication").texts().tolist() == ["grease", "grease"]
+    text = " | ".join(reading.notes)
+    for words in (
+        "1 hidden row",
+        "1 hidden column",
+        "Cover is empty",
+        "History is hidden (veryHidden)",
+        "History: no table",
+    ):
+        assert words in text
+    assert reading.stations.problems == ()
+
+
+def test_two_row_heading_with_merged_cells(tmp_path):
+    path, book, sheet = save(tmp_path, head=False)
+    sheet["B2"], sheet["C2"], sheet["D2"], sheet["E2"] = "machine", "station", "shaft_seat_diameter", None
+    sheet["D3"], sheet["E3"] = "min", "max"
+    sheet["B4"], sheet["C4"], sheet["D4"], sheet["E4"] = "M", "A", 3.995, 4.0
+    sheet.merge_cells("D2:E2")
+    sheet.merge_cells("B2:B3")
+    sheet.merge_cells("C2:C3")
+    book.save(path)
+    stations = read_table(path).stations
+    size = stations.size("shaft_seat_diameter")
+    assert (size.smallest[0], size.largest[0]) == pytest.approx((3.995, 4.0))
+    assert stations.place("shaft_seat_diameter", 0).cell == "E4"
+
+
+def test_machine_sheet_and_station_sheet(tmp_path):
+    book = openpyxl.Workbook()
+    machines = book.active
+    machines.title = "Machines"
+    for row in (["machine", "drawing_number", "speed_max"], ["M1", "D-1", 1000], ["M2", "D-2", 2000]):
+        machines.append(row)
+    stations = book.create_sheet("Stations")
+    for row in (["machine", "station", "bore_diameter"], ["M1", "A", 4], ["M1", "B", 4], ["M2", "A", 5]):
+        stations.append(row)
+    book.save(tmp_path / "t.xlsx")
+    read = read_table(tmp_path / "t.xlsx").stations
+    assert read.machines == ("M1", "M2")
+    assert read.number("speed_max").tolist() == [1000, 1000, 2000]
+    assert read.place("speed_max", 1).sheet == "Machines"
+    assert read.place("bore_diameter", 2).cell == "C4"
+
+
+def test_workbook_without_a_known_name(tmp_path):
+    path, _, _ = save(tmp_path, ["what", "ever"], [1, 2], head=False)
+    with pytest.raises(InputError, match="nothing-recognised") as caught:
+        read_table(path)
+    assert "what" in str(caught.value)
+
+
+def test_empty_workbook(tmp_path):
+    path, _, _ = save(tmp_path, head=False)
+    with pytest.raises(InputError, match="empty"):
+        read_table(path)
