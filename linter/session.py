@@ -59,10 +59,11 @@ def report_names(tables: Sequence[Path]) -> dict[Path, str]:
         stems.setdefault(table.stem.casefold(), []).append(table)
     wanted = {}
     for stem, group in stems.items():
-        shared = Path(os.path.commonpath([t.absolute().parent for t in group]))
-        for table in group:
+        whole = {table: Path(os.path.abspath(table)) for table in group}
+        shared = Path(os.path.commonpath([path.parent for path in whole.values()]))
+        for table, path in whole.items():
             alone = len(group) == 1 and stem != "index"
-            wanted[table] = table.stem if alone else "-".join(table.absolute().relative_to(shared).parts)
+            wanted[table] = table.stem if alone else "-".join(path.relative_to(shared).parts)
     names: dict[Path, str] = {}
     taken = {"index"}
     for table in sorted(wanted):
@@ -149,13 +150,16 @@ def review_tables(
             unread.append((shown(table), reason))
             status = NOT_DONE
             continue
-        try:
-            for kind in write:
+        for kind in write:
+            try:
                 path, content = _written(kind, result, book, out / report_name[table], date, table)
                 write_file(path, content, inputs=found)
-        except OSError as error:
-            _complain(f"{shown(table)}: the report could not be written: {error}")
-            status = NOT_DONE
+            except OSError as error:
+                _complain(f"{shown(table)}: the report could not be written: {error}")
+                status = NOT_DONE
+            except Exception as error:
+                _complain(f"{shown(table)}: no {kind} report, a fault of the program ({type(error).__name__}: {error})")
+                status = NOT_DONE
         results.append((report_name[table], result))
         if result.gate == "closed":
             status = max(status, CLOSED)
