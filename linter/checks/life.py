@@ -25,6 +25,9 @@ from linter.stations import Bools, Floats
 
 #: Rollers whose equivalent load is their radial load as long as no axial load acts.
 RADIAL_ROLLERS = ("cylindrical roller", "needle roller")
+#: Ends of the ranges of the grease life formulas (see :mod:`linter.mechanics.lubricant`): degC, and n·d_m.
+GREASE_BY_LIMIT_UP_TO = {"general": 110.0, "wide range": 130.0}
+GREASE_BY_FACTOR_UP_TO = 500_000.0
 _FILTERED = ("oil jet", "under-race oil", "oil mist", "oil-air")
 
 
@@ -267,16 +270,23 @@ def grease(view: View, limits: Limits) -> Result:
     greased = lubrication.is_in("grease", "grease for high speed")
     wide = lubrication.is_in("grease for high speed")
     temperature, speed = s.number("operating_temperature"), s.number("speed_operating")
-    ratio = within(speed / s.number("limiting_speed"), 0.0, 1.0)
-    general = lubricant.grease_life_by_limit(ratio, within(temperature, -60.0, 110.0, closed=True), "general")
-    special = lubricant.grease_life_by_limit(ratio, within(temperature, -60.0, 130.0, closed=True), "wide range")
-    by_limit = np.where(wide, special, general)
-    factor = within(speed * mean_diameter(view), 0.0, 500_000.0)
-    share = np.nan_to_num(dynamic_load(view) / dynamic_rating(view).value)
-    by_factor = lubricant.grease_life_by_speed_factor(
-        factor, within(share, 0.0, 0.16, closed=True), within(temperature, -60.0, 120.0, closed=True)
+    ratio = within(speed / s.number("limiting_speed"))
+    held = np.minimum(ratio, 1.0)
+    general, special = (
+        lubricant.grease_life_by_limit(held, np.clip(temperature, -60.0, hottest), name)
+        * _hotter(temperature, hottest, limits["halving"])
+        for name, hottest in GREASE_BY_LIMIT_UP_TO.items()
     )
+    factor = within(speed * mean_diameter(view))
+    share = np.nan_to_num(dynamic_load(view) / dynamic_rating(view).value)
+    loaded = np.interp(share, limits["load_shares"], limits["load_factors"])
+    by_limit = np.where(wide, special, general) * loaded
+    by_factor = lubricant.grease_life_by_speed_factor(
+        np.minimum(factor, GREASE_BY_FACTOR_UP_TO), np.clip(share, 0.0, 0.16), np.clip(temperature, -60.0, 120.0)
+    ) * _hotter(temperature, 120.0, limits["halving"])
     by_factor = np.where(wide, np.nan, by_factor)
+    covered = (ratio <= 1.0) | (~wide & (factor <= GREASE_BY_FACTOR_UP_TO))
+    by_limit, by_factor = (np.where(covered, x, np.nan) for x in (by_limit, by_factor))
     upright = np.where(s.choice("shaft_orientation").is_in("vertical"), limits["vertical_factor"], 1.0)
     turned = np.where(s.choice("rotating_ring").is_in("outer"), limits["outer_ring_factor"], 1.0)
     dirty = s.choice("cleanliness").map(
@@ -288,8 +298,6 @@ def grease(view: View, limits: Limits) -> Result:
         },
         default=1.0,
     )
-    loaded = np.interp(share, limits["load_shares"], limits["load_factors"])
-    by_limit = by_limit * loaded
     base = np.fmin(by_limit, by_factor)
     far = np.fmax(by_limit, by_factor)
     common = upright * turned * dirty
@@ -299,7 +307,8 @@ def grease(view: View, limits: Limits) -> Result:
     limiting = np.isnan(s.number("limiting_speed"))
     hottest = np.where(wide, float(limits["hottest_special"]), float(limits["hottest"]))
     hot = temperature > hottest
-    measure = np.where(hot, limits["hot_measure"], ladder(required, life, 2.0 * far_life, 4.0 * far_life))
+    by_life = ladder(required, life, 2.0 * far_life, 4.0 * far_life)
+    measure = np.where(hot, np.fmax(by_life, limits["hot_measure"]), by_life)
     unknown = np.isnan(life) & ~hot
     return Result(
         measure=measure,
@@ -329,3 +338,8 @@ def grease(view: View, limits: Limits) -> Result:
             Working("far_life", "", "grease life, far end", far_life, "h", "larger of the two · factors"),
         ],
     )  # fmt: skip
+
+
+def _hotter(temperature: Floats, hottest: float, halving: float) -> Floats:
+    """Factor on a grease life beyond the range of its formula: halved for every so many kelvin more."""
+    return 2.0 ** (-np.maximum(temperature - hottest, 0.0) / halving)
