@@ -242,10 +242,10 @@ def propose_names(table: Path, names: Path | None) -> str:
     from linter.reading.names import Names
     from linter.reading.propose import proposal_toml, propose
 
-    known = Names.built_in() if names is None else Names.load(names)
     try:
-        words = read_names(table)
-    except InputError as error:
+        known = Names.built_in() if names is None else Names.load(names)
+        words = read_names(table, known, shown_as=shown(table))
+    except (InputError, ValueError) as error:
         _complain(str(error))
         raise SystemExit(NOT_DONE) from None
-    return proposal_toml(propose(words, known))
+    return proposal_toml(propose((word.text for word in words), known), shown(table))

@@ -256,6 +256,18 @@ def test_concessions_open_the_gate_on_their_day_and_not_later(review, here):
     assert "accepted.json: concession 1" in review("fan.csv", *accepted, code=2).stderr
 
 
+def test_names_are_proposed_for_words_that_are_not_understood(here):
+    (here / "odd.csv").write_text(FAN.replace("bore_diameter", "bore_diametr"), encoding="utf-8")
+    (here / "bad.toml").write_text("names = 1", encoding="utf-8")
+    result = CliRunner().invoke(main, ["names", "odd.csv"])
+    assert result.exit_code == 0 and "bore_diametr" in result.stdout and "bore_diameter" in result.stdout
+    result = CliRunner().invoke(main, ["names", "odd.csv", "--out", "names.toml"])
+    assert result.exit_code == 0 and "bore_diametr" in (here / "names.toml").read_text(encoding="utf-8")
+    for arguments, word in ((["gone.csv"], "gone.csv"), (["odd.csv", "--names", "bad.toml"], "bad.toml")):
+        result = CliRunner().invoke(main, ["names", *arguments])
+        assert result.exit_code == 2 and word in result.stderr and result.stdout == ""
+
+
 def test_two_results_are_compared(review, here):
     review("fan.csv", "--out", "old")
     (here / "fan.csv").write_text(FAN.replace("4 h5", "4 k5").replace(",B,60000", ",C,60000"), encoding="utf-8")
