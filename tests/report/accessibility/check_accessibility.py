@@ -54,7 +54,7 @@ def axe(folder: Path) -> str:
 
 def look(report: Path, script: str, folder: Path, width: int, dark: bool) -> dict:
     text = report.read_text(encoding="utf-8")
-    text = re.sub(r'<meta http-equiv="Content-Security-Policy"[^>]*>', "", text).replace("<details>", "<details open>")
+    text = re.sub(r'<meta http-equiv="Content-Security-Policy"[^>]*>', "", text).replace("<details", "<details open")
     inside = script.replace("</script", "<\\/script")
     text = text.replace("</head>", f"<script>{inside}</script></head>").replace("</body>", f"{RUN}</body>")
     page = folder / "page.html"
