@@ -314,6 +314,12 @@ def _base(name: str, folder: Path, seen: tuple[Path, ...]) -> Rulebook:
 
 
 def canonical_json(book: Rulebook) -> str:
-    """Everything in a rulebook but its hash, with sorted keys and no spaces: what the hash is taken over."""
-    content = asdict(book, filter=lambda attribute, _: attribute.name != "sha256")
+    """Everything in a rulebook but its hash, with sorted keys and no spaces: what the hash is taken over.
+
+    What is empty is left out, so that a field that later programs add does not change the hash of an old version.
+    """
+    content = asdict(book, filter=lambda attribute, value: attribute.name != "sha256" and value not in _EMPTY)
     return json.dumps(content, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+
+
+_EMPTY: tuple[Any, ...] = (None, "", (), [], {})
