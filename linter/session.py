@@ -137,8 +137,7 @@ def review_tables(
             result = review_reading(reading, book, gate=gate, complete=complete)
             if accepted is not None:
                 result = accepted(result)
-            if "html" in write or "json" in write or "xlsx" in write:
-                result = with_changes(result, reading.stations, book)
+            result = with_changes(result, reading.stations, book)
         except InputError as error:
             reason = str(error)
         except Exception as error:

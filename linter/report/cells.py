@@ -1,6 +1,12 @@
-"""Which of the cells a finding rests on is the one to change."""
+"""Which of the cells a finding rests on is the one to change, and what to change in words."""
 
-from linter.findings import Assessment, Used
+import re
+
+from linter.findings import Assessment, Change, Used
+from linter.vocabulary import vocabulary
+from linter.wording import words_of
+
+_NAME = re.compile(r"[a-z][a-z0-9_]*")
 
 
 def cells_to_change(item: Assessment) -> tuple[Used, ...]:
@@ -14,28 +20,44 @@ def cells_to_change(item: Assessment) -> tuple[Used, ...]:
     Returns
     -------
     tuple of Used
-        Cells of the parameters that a change clears; where no change is known those that the remedy names; where it
-        names none all cells. In the order of ``item.places``.
+        Cells of the parameters that a change clears; where no change is known those that the remedy names, and none
+        where the table does not state what the remedy names; where it names no parameter, all cells. In the order of
+        ``item.places``.
     """
     cleared = {change.parameter for change in item.clears_with}
-    for chosen in (
-        tuple(used for used in item.places if used.parameter in cleared),
-        tuple(used for used in item.places if used.parameter in item.remedy),
-    ):
-        if chosen:
-            return chosen
-    return item.places
+    found = tuple(used for used in item.places if used.parameter in cleared)
+    if found:
+        return found
+    named = {word for word in _NAME.findall(item.remedy) if word in vocabulary()}
+    return tuple(used for used in item.places if used.parameter in named) if named else item.places
 
 
 def what_to_change(item: Assessment) -> str:
     """The changes that clear a finding and its remedy, in one line of plain text; empty where there is nothing."""
-    alone = [f"{change.parameter}: {change.text}" for change in item.clears_with if not change.together]
-    sets: dict[int, list[str]] = {}
-    for change in item.clears_with:
-        if change.together:
-            sets.setdefault(change.together, []).append(f"{change.parameter}: {change.text}")
-    ways = [*alone, *(" together with ".join(group) for group in sets.values())]
-    parts = [f"Clears it: {'; or '.join(ways)}."] if ways else []
+    parts = []
+    for verified, lead in (
+        (True, "Clears it, and nothing else gets worse"),
+        (False, "Clears it; the other clauses were not run with it"),
+    ):
+        changes = [change for change in item.clears_with if change.verified is verified]
+        sets: dict[int, list[str]] = {}
+        for change in changes:
+            if change.together:
+                sets.setdefault(change.together, []).append(_in_words(change))
+        ways = [_in_words(change) for change in changes if not change.together]
+        ways += [" together with ".join(group) for group in sets.values()]
+        if ways:
+            parts.append(sentence(f"{lead}: {'; or '.join(ways)}"))
     if item.remedy:
-        parts.append(item.remedy)
+        parts.append(sentence(item.remedy))
     return " ".join(parts)
+
+
+def _in_words(change: Change) -> str:
+    words = words_of(change.parameter)
+    return change.text if words in change.text or change.parameter in change.text else f"{words}: {change.text}"
+
+
+def sentence(text: str) -> str:
+    """A text that ends like a sentence."""
+    return text if not text or text.rstrip()[-1:] in (".", "!", "?", ":", "") else f"{text.rstrip()}."

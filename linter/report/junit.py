@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from xml.etree import ElementTree as ET
 
 from linter.findings import Assessment, MachineRecord, Quantity, ReviewResult, at_least
-from linter.report.cells import what_to_change
+from linter.report.cells import cells_to_change, sentence, what_to_change
 from linter.report.visible import visible
 from linter.wording import quantity_text
 
@@ -123,12 +123,15 @@ def _reason(outcome: str, message: str) -> str:
 
 
 def _details(item: Assessment) -> str:
-    lines = [item.message, what_to_change(item)]
+    lines = [sentence(item.message), what_to_change(item)]
     limits = [
         f"{word} {quantity_text(quantity.value, quantity.unit)}"
         for word, quantity in (("observed", item.observed), ("at least", item.lower), ("at most", item.upper))
         if isinstance(quantity, Quantity)
     ]
     lines.append(", ".join(limits))
-    lines += [f"{used.place}: {used.parameter} {used.text}" for used in item.places]
+    change = cells_to_change(item)
+    lines += [f"change {used.place}: {used.parameter}, now {used.text}" for used in change]
+    others = [f"{used.place.short()} {used.parameter} {used.text}" for used in item.places if used not in change]
+    lines.append(f"rests also on {'; '.join(others)}" if others else "")
     return "\n".join(visible(line) for line in lines if line)

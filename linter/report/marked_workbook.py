@@ -16,12 +16,12 @@ from xlsxwriter.format import Format
 from xlsxwriter.workbook import Workbook
 from xlsxwriter.worksheet import Worksheet
 
-from linter.findings import SEVERITIES, Assessment, ReviewResult, Used
+from linter.findings import SEVERITIES, Assessment, ReviewResult
 from linter.places import Place
 from linter.reading.grids import Bad, Grid
 from linter.reading.intake import InputError, Source, load
 from linter.reading.xlsx import read_grids
-from linter.report.cells import cells_to_change, what_to_change
+from linter.report.cells import cells_to_change, sentence, what_to_change
 from linter.report.visible import LONGEST, visible
 from linter.report.writing import WriteRefused
 
@@ -42,20 +42,6 @@ FILLS = {
     "conceded": ("#DDDDD8", "#3A3A36"),
 }
 GRAVITY = (*SEVERITIES, "conceded")
-
-
-@frozen
-class Mark:
-    """One finding at one cell; ``change`` where this is the cell to change."""
-
-    item: Assessment
-    used: Used
-    change: bool
-
-    @property
-    def grade(self) -> str:
-        """Severity, or ``conceded``."""
-        return grade(self.item)
 
 
 @frozen(eq=False)
@@ -131,14 +117,18 @@ def marked_workbook(result: ReviewResult, table: Path) -> bytes:
         made = _Book(book, _formats(book))
         findings = book.add_worksheet("Findings")
         missing = book.add_worksheet("Not assessed")
-        marks = _marks(result)
+        placed = _placed(result)
+        marks: dict[Place, list[Assessment]] = {}
+        for item, places in placed:
+            for place in places:
+                marks.setdefault(place, []).append(item)
         if grids:
             names = _sheet_names([grid.sheet or "Table" for grid in grids])
             for grid, name in zip(grids, names, strict=True):
                 _copy(made, grid, name, marks)
         else:
             _cells_used(made, result, source, marks)
-        _findings(made, findings, result)
+        _findings(made, findings, result, placed)
         _not_assessed(made, missing, result)
     return stream.getvalue()
 
@@ -162,7 +152,6 @@ def _formats(book: Workbook) -> dict[str, Format]:
     }
     for name, (fill, ink) in FILLS.items():
         looks[name] = {"bg_color": fill, "font_color": ink, "bold": True, "border": 2, "border_color": ink}
-        looks[f"{name}-looked-at"] = {"pattern": 14, "fg_color": ink, "bg_color": "#FFFFFF", "font_color": "#000000"}
         looks[f"{name}-word"] = {"bg_color": fill, "font_color": ink, "bold": True, "valign": "top"}
     formats = {}
     for name, look in looks.items():
@@ -177,36 +166,41 @@ def _found(result: ReviewResult) -> list[Assessment]:
     return sorted(found, key=lambda item: GRAVITY.index(grade(item)))
 
 
-def _marks(result: ReviewResult) -> dict[Place, list[Mark]]:
-    marks: dict[Place, list[Mark]] = {}
+def _placed(result: ReviewResult) -> list[tuple[Assessment, tuple[Place, ...]]]:
+    """Findings with the cells that are marked for them, gravest first.
+
+    They are the cells to change; where the table does not state what is to be changed, the cell that names the station
+    or the machine.
+    """
+    names: dict[tuple[str, str | None], Place] = {}
+    for cell in result.understood:
+        if cell.parameter == "station":
+            names.setdefault((cell.machine, cell.station), cell.place)
+        elif cell.parameter == "machine":
+            names.setdefault((cell.machine, None), cell.place)
+    placed = []
     for item in _found(result):
-        change = set(cells_to_change(item))
-        for used in dict.fromkeys(item.places):
-            marks.setdefault(used.place, []).append(Mark(item, used, used in change))
-    return {place: sorted(found, key=lambda m: not m.change) for place, found in marks.items()}
+        places = tuple(dict.fromkeys(used.place for used in cells_to_change(item)))
+        if not places:
+            named = names.get((item.machine, item.station), names.get((item.machine, None)))
+            places = (named,) if named is not None else tuple(used.place for used in item.places[:1])
+        placed.append((item, places))
+    return placed
 
 
-def _look(marks: Sequence[Mark]) -> str:
-    """Cell format of a marked cell: that of the gravest finding it should be changed for, or that looks at it."""
-    first = marks[0]
-    return first.grade if first.change else f"{first.grade}-looked-at"
-
-
-def _comment(marks: Sequence[Mark]) -> str:
+def _comment(items: Sequence[Assessment]) -> str:
     lines = []
-    for mark in marks[:MOST_IN_COMMENT]:
-        where = mark.item.machine if mark.item.station is None else f"{mark.item.machine} {mark.item.station}"
-        word = f"Conceded ({mark.item.severity})" if mark.grade == "conceded" else mark.grade.capitalize()
-        role = "" if mark.change else " (looked at; the cell to change is another)"
-        lines.append(f"{word}, {where}: {visible(mark.item.message)}{role}")
-        if mark.change and (change := what_to_change(mark.item)):
-            lines.append(visible(change))
-    if len(marks) > MOST_IN_COMMENT:
-        lines.append(f"and {len(marks) - MOST_IN_COMMENT} more: see the sheet Findings")
-    return "\n".join(lines)[:LONGEST_CELL]
+    for item in items[:MOST_IN_COMMENT]:
+        where = item.machine if item.station is None else f"{item.machine} {item.station}"
+        word = f"Conceded ({item.severity})" if item.outcome == "conceded" else grade(item).capitalize()
+        lines.append(f"{word}, {where}: {visible(sentence(item.message))}")
+        lines.append(visible(what_to_change(item)))
+    if len(items) > MOST_IN_COMMENT:
+        lines.append(f"and {len(items) - MOST_IN_COMMENT} more: see the sheet Findings")
+    return "\n".join(line for line in lines if line)[:LONGEST_CELL]
 
 
-def _mark(sheet: Worksheet, row: int, column: int, marks: Sequence[Mark]) -> None:
+def _mark(sheet: Worksheet, row: int, column: int, marks: Sequence[Assessment]) -> None:
     text = _comment(marks)
     height = min(400, 20 + 17 * sum(1 + len(line) // 46 for line in text.split("\n")))
     sheet.write_comment(row, column, text, {"author": "ringseat", "width": 300, "height": height})
@@ -227,7 +221,7 @@ def _sheet_names(wanted: Sequence[str]) -> list[str]:
     return names
 
 
-def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Mark]]) -> None:
+def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Assessment]]) -> None:
     sheet = made.book.add_worksheet(name)
     for column in range(grid.width):
         widest = 0
@@ -240,14 +234,14 @@ def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Mark]]) ->
             if value is None and not found:
                 continue
             at = (int(grid.lines[row]) - 1, grid.first_column + column - 1)
-            made.cell(sheet, *at, "" if value is None else value, _look(found) if found else "plain")
+            made.cell(sheet, *at, "" if value is None else value, grade(found[0]) if found else "plain")
             widest = max(widest, len(str(value)))
             if found:
                 _mark(sheet, *at, found)
         sheet.set_column(grid.first_column + column - 1, grid.first_column + column - 1, min(60, max(9, widest + 2)))
 
 
-def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[Place, list[Mark]]) -> None:
+def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[Place, list[Assessment]]) -> None:
     """The cells of a table that is no workbook: place, whose value, as read and as understood."""
     name = "Cells used"
     sheet = made.book.add_worksheet(name)
@@ -262,7 +256,8 @@ def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[P
         rows.setdefault(cell.place, []).append(read)
     for place, found in marks.items():
         if place not in rows:
-            rows[place] = [(m.item.machine, m.item.station or "", m.used.parameter, "", m.used.text) for m in found[:1]]
+            uses = [(item, used) for item in found for used in item.places if used.place == place]
+            rows[place] = [(i.machine, i.station or "", used.parameter, "", used.text) for i, used in uses[:1]]
     number = 0
     for place, entries in rows.items():
         here = marks.get(place)
@@ -270,7 +265,7 @@ def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[P
             number += 1
             values = (place.short() or source.file, *entry)
             for column, value in enumerate(values):
-                made.text(sheet, number, column, value, _look(here) if here and column >= 4 else "plain")
+                made.text(sheet, number, column, value, grade(here[0]) if here and column >= 4 else "plain")
             if here and place not in made.cells:
                 made.cells[place] = (name, f"E{number + 1}")
                 _mark(sheet, number, 4, here)
@@ -299,23 +294,26 @@ def _head(made: _Book, sheet: Worksheet, result: ReviewResult, heads: Sequence[t
     return row + 1
 
 
-def _findings(made: _Book, sheet: Worksheet, result: ReviewResult) -> None:
+def _findings(
+    made: _Book, sheet: Worksheet, result: ReviewResult, placed: Sequence[tuple[Assessment, tuple[Place, ...]]]
+) -> None:
     heads = (
         ("Severity", 20), ("Clause", 26), ("Machine", 20), ("Station", 14), ("Message", 70), ("What to change", 60),
         ("Cell", 24),
     )  # fmt: skip
     first = row = _head(made, sheet, result, heads)
-    for item in _found(result):
+    for item, places in placed:
         word = f"conceded ({item.severity})" if item.outcome == "conceded" else str(item.severity)
         made.text(sheet, row, 0, word, f"{grade(item)}-word")
-        message = item.message if item.concession is None else f"{item.message} Concession {item.concession}."
+        message = sentence(item.message)
+        if item.concession is not None:
+            message += f" Concession {item.concession}."
         for column, value in enumerate(
             (item.clause, item.machine, item.station or "", message, what_to_change(item)), 1
         ):
             made.text(sheet, row, column, value, "wrap")
-        cells = cells_to_change(item)
-        if cells:
-            place = cells[0].place
+        if places:
+            place = places[0]
             label = _text(place.short() or place.file)
             if place in made.cells and row - first < MOST_LINKS:
                 name, cell = made.cells[place]

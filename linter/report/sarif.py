@@ -15,7 +15,7 @@ from attrs import asdict
 
 from linter.findings import Assessment, Loosened, ReviewResult, Used
 from linter.places import Place
-from linter.report.cells import cells_to_change, what_to_change
+from linter.report.cells import cells_to_change, sentence, what_to_change
 from linter.report.visible import visible
 from linter.rulebook import Clause, Rulebook
 
@@ -202,7 +202,7 @@ class _Run:
             "ruleId": item.clause,
             "kind": KIND[item.outcome],
             "level": LEVEL[item.severity] if fails and item.severity is not None else "none",
-            "message": _message(f"{item.message} {change}".strip()),
+            "message": _message(f"{sentence(item.message)} {change}".strip()),
             "partialFingerprints": {"clauseMachineStation/v1": hashlib.sha256(identity.encode()).hexdigest()},
             "locations": [],
             "properties": {

@@ -97,7 +97,7 @@ def test_cells_to_change_are_filled_and_commented(reviewed, table):
     seats = open_book(marked_workbook(reviewed, table))["Seats"]
     for cell, severity, text in (
         ("D20", "critical", "Make shaft_fillet_radius 0.2 mm or less"),
-        ("D14", "major", "Clears it: shaft_seat_diameter: h5 -> k5"),
+        ("D14", "major", "Clears it, and nothing else gets worse: shaft seat diameter: h5 -> k5."),
         ("D12", "minor", "Choose clearance group C3"),
         ("D4", "remark", "speed factor"),
     ):
@@ -110,15 +110,27 @@ def test_cells_to_change_are_filled_and_commented(reviewed, table):
     assert seats["C14"].comment is None and seats["C14"].fill.fill_type is None
 
 
-def test_a_cell_that_is_only_looked_at_is_marked_otherwise(reviewed, table):
+def test_only_the_cell_to_change_is_marked(reviewed, table):
     item = next(i for i in reviewed.assessments if i.clause == "fit.shaft-class")
     looked = Used("speed_max", Place(reviewed.input.file, "Seats", "D4"), "82 000 r/min")
-    seats = open_book(
-        marked_workbook(evolve(reviewed, assessments=(evolve(item, places=(*item.places, looked)),)), table)
-    )["Seats"]
-    assert seats["D14"].fill.fill_type == "solid" and seats["D4"].fill.fill_type not in (None, "solid")
-    assert "the cell to change is another" in seats["D4"].comment.text
-    assert "the cell to change" not in seats["D14"].comment.text
+    result = evolve(reviewed, assessments=(evolve(item, places=(looked, *item.places)),))
+    seats = open_book(marked_workbook(result, table))["Seats"]
+    assert seats["D14"].fill.fill_type == "solid" and seats["D14"].comment is not None
+    assert seats["D4"].fill.fill_type is None and seats["D4"].comment is None
+
+
+def test_what_the_table_does_not_state_is_marked_at_the_name_of_the_station(reviewed, table):
+    item = next(i for i in reviewed.assessments if i.clause == "fit.shaft-class")
+    absent = evolve(item, clears_with=(), remedy="State housing_seat_runout.")
+    cell = reviewed.understood[0]
+    name = evolve(
+        cell, machine="blower", station="A", parameter="station", place=Place(reviewed.input.file, "Seats", "C12")
+    )
+    result = evolve(reviewed, assessments=(absent,), understood=(*reviewed.understood, name))
+    book = open_book(marked_workbook(result, table))
+    assert book["Seats"]["C12"].comment.text.startswith("Major, blower A: ")
+    assert book["Seats"]["D14"].comment is None
+    assert any(c.hyperlink and c.hyperlink.location == "'Seats'!C12" for row in book["Findings"] for c in row)
 
 
 def test_findings_sheet_lists_every_finding_gravest_first_with_a_link(reviewed, table):

@@ -141,7 +141,9 @@ def test_the_first_location_is_the_cell_to_change(sample, rulebook):
     (entry,) = run_of(evolve(sample, assessments=(evolve(item, places=more),)), rulebook)["results"]
     assert entry["locations"][0]["logicalLocations"][0]["name"] == "shaft_seat_diameter"
     assert len(entry["relatedLocations"]) == 2
-    assert "Clears it: shaft_seat_diameter: h5 -> k5; or shaft_seat_diameter: h5 -> m5." in entry["message"]["text"]
+    text = entry["message"]["text"]
+    assert "Clears it, and nothing else gets worse: shaft seat diameter: h5 -> k5." in text
+    assert "Clears it; the other clauses were not run with it: shaft seat diameter: h5 -> m5." in text
 
 
 def test_identity_does_not_depend_on_the_place_or_the_value(sample, rulebook):
@@ -195,7 +197,7 @@ def test_the_input_is_named_by_its_hash_and_never_by_an_absolute_path(sample, ru
 def test_braces_and_links_in_a_table_stay_text(sample, rulebook):
     item = evolve(sample.assessments[0], message="a {0} b [x](javascript:alert) c", remedy="")
     (entry,) = run_of(evolve(sample, assessments=(item,)), rulebook)["results"]
-    assert entry["message"]["text"] == "a {{0}} b [x] (javascript:alert) c"
+    assert entry["message"]["text"] == "a {{0}} b [x] (javascript:alert) c."
 
 
 def test_same_bytes_sorted_keys_and_any_text(sample, hostile, rulebook):
