@@ -10,6 +10,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.checks.base import Assumes, View, shared, within
+from linter.checks.fit_clearance import delivered_clearance
 from linter.checks.quantities import (
     ball_count,
     ball_diameter,
@@ -19,7 +20,7 @@ from linter.checks.quantities import (
     static_load_rating,
 )
 from linter.checks.seat_fits import housing_fit, shaft_fit
-from linter.mechanics import ball_bearing, fit_in_use, hertz, internal_clearance, materials, preload
+from linter.mechanics import ball_bearing, fit_in_use, hertz, materials, preload
 from linter.stations import Bools, Floats
 
 #: Free contact angle [deg] that stands in for a deep groove bearing whose clearance or geometry is not known: the usual
@@ -59,28 +60,21 @@ class Contact:
 
 
 @frozen(eq=False)
-class Delivered:
-    """Radial clearance before mounting [mm] and the share of it that fits and temperature take away."""
+class Losses:
+    """Radial clearance that fits and a hotter inner ring take away on the mean [mm]; NaN where not known."""
 
-    clearance: Floats
-    fit_loss: Floats
-    heat_loss: Floats
+    fits: Floats
+    heat: Floats
 
 
 @shared
-def delivered_clearance(view: View) -> Delivered:
-    """Middle of the radial clearance before mounting, and its mean loss by fits and temperature [mm].
+def clearance_losses(view: View) -> Losses:
+    """Mean loss of radial clearance by fits and temperature.
 
     A raceway follows an interference U as d/F on a solid shaft and E/D in a thick housing of the ring's own modulus
-    (Lamé, F and E the raceway diameters); a loose ring leaves the clearance alone. Unknown losses are NaN.
+    (Lamé, F and E the raceway diameters); a loose ring leaves the clearance alone.
     """
     s = view.stations
-    size = s.size("radial_clearance")
-    stated = np.where(np.isnan(size.upper), size.nominal, 0.5 * (size.smallest + size.largest))
-    low, high = internal_clearance.radial_clearance_or_nan(
-        s.choice("clearance_class").texts(), s.number("bore_diameter"), "deep groove ball"
-    )
-    clearance = within(np.where(np.isnan(stated), 0.5 * (low + high), stated) / 1000.0, closed=True)
     bore, outside = within(s.number("bore_diameter")), within(s.number("outside_diameter"))
     outside = np.where(outside > bore, outside, np.nan)
     inner_race, outer_race = fit_in_use.mean_raceway_diameters(bore, outside, "plain")
@@ -90,7 +84,7 @@ def delivered_clearance(view: View) -> Delivered:
     ring = np.where(ring == "", "bearing steel", ring)
     hotter = s.number("shaft_temperature") - s.number("housing_temperature")
     heat = fit_in_use.clearance_heat_loss(materials.expansion(ring), hotter, outer_race)
-    return Delivered(clearance, fits / 1000.0, heat)
+    return Losses(fits / 1000.0, heat)
 
 
 @shared
@@ -105,8 +99,10 @@ def contact(view: View) -> Contact:
     z = np.where(z == np.floor(z), within(z, 2.0, 200.0, closed=True), np.nan)
     inner, outer = (within(s.number(f"{race}_groove_ratio"), 0.5) for race in ("inner", "outer"))
     deep = s.choice("bearing_type").is_in("deep groove ball")
-    before = delivered_clearance(view)
-    running = before.clearance - np.nan_to_num(before.fit_loss) - np.nan_to_num(before.heat_loss)
+    low, high = delivered_clearance(view)
+    losses = clearance_losses(view)
+    before = within(0.5 * (low + high) / 1000.0, closed=True)
+    running = before - np.nan_to_num(losses.fits) - np.nan_to_num(losses.heat)
     running = np.where(deep, np.maximum(running, 0.0), np.nan)
     distance = ball_bearing.groove_distance(d_w, inner, outer)
     by_clearance = ball_bearing.free_contact_angle(np.where(running <= 2.0 * distance, running, np.nan), distance)
@@ -143,7 +139,7 @@ def contact(view: View) -> Contact:
             Assumes(
                 "radial_clearance", 1000.0 * running, "um",
                 "seats or tolerance class not stated; the clearance before mounting stands in for the one in use",
-                deep & ~stands_in & np.isnan(before.fit_loss),
+                deep & ~stands_in & np.isnan(losses.fits),
             ),
             Assumes("ball_material", balls, "", "not stated; steel stands in", ball & (words == "")),
         ),

@@ -5,7 +5,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, Result, View, Working, ladder, within
+from linter.checks.base import Limits, Result, View, Working, ladder, shared, within
 from linter.checks.contacts import contact, under_load
 from linter.checks.lubrication import viscosity, viscosity_ratio, viscosity_wants
 from linter.checks.preload_band import station_band
@@ -36,6 +36,7 @@ def radial_roller(view: View) -> Bools:
     return view.stations.choice("bearing_type").is_in(*RADIAL_ROLLERS)
 
 
+@shared
 def loads(view: View) -> tuple[Floats, Floats]:
     """Radial load, and axial load with the nominal preload, on each position [N]; NaN where not known."""
     s = view.stations
@@ -46,6 +47,7 @@ def loads(view: View) -> tuple[Floats, Floats]:
     return radial, axial + preload
 
 
+@shared
 def dynamic_load(view: View) -> Floats:
     """Equivalent load P [N] of ball bearings with preload, and of radial rollers without axial load."""
     radial, axial = loads(view)

@@ -8,7 +8,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.checks.base import Limits, Result, View, Working, either, ladder, within
-from linter.checks.contacts import angle_wants, contact, delivered_clearance, force_at_stress, stress_at, under_load
+from linter.checks.contacts import angle_wants, clearance_losses, contact, force_at_stress, stress_at, under_load
 from linter.checks.lubrication import viscosity
 from linter.checks.preload_band import station_band
 from linter.checks.quantities import (
@@ -246,7 +246,7 @@ def _force_lines(view: View) -> list[Working]:
         Working("force_nominal", "F_p", "nominal preload", band.nominal, "N"),
         Working("force_largest", "F_p max", "largest preload", band.largest, "N"),
         Working("clearance", "G_r", "radial clearance in use", 1000.0 * at.clearance, "um", "before mounting - losses"),
-        Working("fit_loss", "", "clearance lost by the fits", 1000.0 * delivered_clearance(view).fit_loss, "um"),
+        Working("fit_loss", "", "clearance lost by the fits", 1000.0 * clearance_losses(view).fits, "um"),
         Working("free_angle", "α_0", "contact angle without load", at.free_angle, "deg", "cos α_0 = 1 - G_r/(2 A)"),
     ]  # fmt: skip
 

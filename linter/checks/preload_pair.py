@@ -154,8 +154,10 @@ def unload(view: View, limits: Limits) -> Result:
         assumed=[
             *found.assumed,
             Assumes(
-                "ball_count", limit, "N",
-                "internal geometry not stated; lift-off of two equal bearings (2.83 times the preload) stands in",
+                "ball_count",
+                np.full(view.machine_count, "two equal bearings", dtype=object),
+                "",
+                f"internal geometry not stated; lift-off at {limits['equal_pair_factor']} times the preload stands in",
                 stands_in,
             ),
         ],

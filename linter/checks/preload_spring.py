@@ -10,6 +10,7 @@ from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, w
 from linter.checks.growth import growth_range
 from linter.checks.preload import maxima, minima
 from linter.checks.preload_band import installed_length, spring
+from linter.checks.quantities import static_load_rating
 from linter.checks.seats import sinking
 from linter.mechanics import preload
 from linter.mechanics.tolerance_chain import Chain, parse_chain
@@ -230,5 +231,44 @@ def travel(view: View, limits: Limits) -> Result:
             Working("longest", "L_1 max", "longest installed length", longest, "mm", "worst case + growth"),
             Working("least", "", "travel used at the longest", 100.0 * least, "%", "(L_0 - L_1)/(L_0 - L_c)"),
             Working("most", "", "travel used at the shortest", 100.0 * most, "%", "(L_0 - L_1)/(L_0 - L_c)"),
+        ],
+    )  # fmt: skip
+
+
+def solid(view: View, limits: Limits) -> Result:
+    """Force of the spring pressed solid, as it may be at assembly, against the static rating."""
+    s = view.stations
+    method = s.choice("preload_method")
+    rate, free, shut = (
+        within(s.size(name).nominal) for name in ("spring_rate", "spring_free_length", "spring_solid_length")
+    )
+    rating = static_load_rating(view).value
+    force = rate * within(free - shut, closed=True)
+    near, far = limits["near"] * rating, limits["far"] * rating
+    return Result(
+        measure=ladder(force, near, far),
+        unit="N",
+        observed=force,
+        upper=near,
+        applies=method.is_in("spring") | ~method.known,
+        reason=np.where(
+            method.is_in("none"), "the bearings are not preloaded", "a rigid pair has no spring"
+        ).astype(object),
+        missing={
+            "preload_method": ~method.known,
+            "spring_rate": np.isnan(rate),
+            "spring_free_length": np.isnan(free),
+            "spring_solid_length": np.isnan(shut),
+            "static_rating": np.isnan(rating),
+        },
+        facts={"share": (force / rating, "1")},
+        working=[
+            Working("rate", "c", "spring rate", rate, "N/mm"),
+            Working("free_length", "L_0", "free length", free, "mm"),
+            Working("solid_length", "L_c", "solid length", shut, "mm"),
+            Working("force", "F_c", "force of the spring pressed solid", force, "N", "c (L_0 - L_c)"),
+            Working("rating", "C_0", "static rating", rating, "N"),
+            Working("limit_near", "", "share of C_0, near end", near, "N"),
+            Working("limit_far", "", "share of C_0, far end", far, "N"),
         ],
     )  # fmt: skip

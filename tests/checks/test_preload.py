@@ -73,6 +73,7 @@ SWEEPS = {
         {**SPRING, "spacer_stack": "", "spring_installed_length": [x, -0.1, 0.1]} for x in np.linspace(9, 3.9, 30)]),
     "travel to free": ("preload.spring-travel", [
         {**SPRING, "spacer_stack": "", "spring_installed_length": [x, -0.1, 0.1]} for x in np.linspace(9, 14.2, 30)]),
+    "spring solid": ("preload.spring-solid", [{**SPRING, "spring_rate": x} for x in np.linspace(5, 150, 30)]),
     "thermal, rigid": ("preload.thermal", [{**RIGID, **WARM, "bearing_span": x} for x in np.geomspace(0.5, 300, 30)]),
     "thermal, spring": ("preload.thermal", [{**SPRING, **WARM, "bearing_span": x} for x in np.geomspace(5, 9000, 30)]),
     "unload, spring": ("preload.unload", [{**SPRING, "axial_load": x} for x in np.linspace(0, 200, 30)]),
@@ -214,6 +215,7 @@ def test_preload_of_a_rigid_pair_follows_from_its_offset():
         ("preload.maximum", "stress_quiet", 1200, RIGID),
         ("preload.window", "stress_usual", 300, SPRING),
         ("preload.spring-travel", "solid_near", 0.5, SPRING),
+        ("preload.spring-solid", "near", 0.05, SPRING),
         ("preload.thermal", "change_near", 0.001, {**SPRING, **WARM}),
         ("preload.unload", "disturbance_factor", 15, SPRING),
         ("preload.rigid-speed", "near", 500000, RIGID),
