@@ -12,7 +12,7 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from linter.findings import Assessment, Change, ReviewResult
+from linter.findings import SEVERITIES, Assessment, Change, ReviewResult
 from linter.mechanics.limits import deviations_or_nan
 from linter.review import assess
 from linter.rulebook import Rulebook
@@ -29,8 +29,12 @@ HOLE_LETTERS = ("F", "G", "H", "JS", "J", "K", "M", "N", "P", "R")
 GRADES = (3, 4, 5, 6, 7)
 #: Rows assessed at once, and at most for one table.
 CHUNK_ROWS = 20_000
-MOST_ROWS = 200_000
-PAIR_CANDIDATES = 8
+MOST_ROWS = 100_000
+PAIR_CANDIDATES = 6
+MOST_PAIRS = 300
+
+#: Said in the result where a table has more candidates than are tried.
+STOPPED = f"changes that clear a finding were looked for among the first {MOST_ROWS} candidate rows only"
 
 
 @frozen(eq=False)
@@ -58,24 +62,46 @@ def with_changes(result: ReviewResult, stations: Stations, rulebook: Rulebook) -
     rulebook : Rulebook
         What it was reviewed under.
     """
-    findings = [a for a in result.assessments if a.outcome == "finding"]
-    if not findings:
+    if not result.outcomes["finding"]:
         return result
-    found = _Search(stations, rulebook, findings).run()
+    search = _Search(stations, rulebook, result)
+    found = search.run()
     return evolve(
         result,
+        notes=(*result.notes, STOPPED) if search.stopped else result.notes,
         assessments=tuple(evolve(a, clears_with=found[id(a)]) if id(a) in found else a for a in result.assessments),
     )
 
 
 class _Search:
-    def __init__(self, stations: Stations, rulebook: Rulebook, findings: Sequence[Assessment]) -> None:
-        self.stations, self.rulebook, self.findings = stations, rulebook, findings
+    def __init__(self, stations: Stations, rulebook: Rulebook, result: ReviewResult) -> None:
+        self.stations, self.rulebook = stations, rulebook
+        self.findings = [a for a in result.assessments if a.outcome == "finding"]
         self.clauses = [c.id for c in rulebook.clauses.values() if c.off is None]
-        self.before = assess(stations, rulebook).grades()
         self.machine_of = {name: index for index, name in enumerate(stations.machines)}
         self.rows_of = [np.flatnonzero(stations.machine_row == m) for m in range(len(stations.machines))]
+        self.before = self.grades_of(result.assessments)
         self.spent = 0
+        self.stopped = False
+
+    def grades_of(self, assessments: Iterable[Assessment]) -> NDArray[np.int8]:
+        """Grades by clause and row as :meth:`linter.review.Assessed.grades` gives them, read off the records."""
+        grades = np.zeros((len(self.clauses), len(self.stations)), dtype=np.int8)
+        index = {name: k for k, name in enumerate(self.clauses)}
+        for record in assessments:
+            grade = -1 if record.outcome == "not assessed" else 0
+            if record.severity is not None:
+                grade = len(SEVERITIES) - SEVERITIES.index(record.severity)
+            grades[index[record.clause], self.rows(record)] = grade
+        return grades
+
+    def rows(self, record: Assessment) -> NDArray[np.intp]:
+        """Rows that a record is about: its station's, or all of its machine."""
+        rows = self.rows_of[self.machine_of[record.machine]]
+        if record.station is None:
+            return rows
+        names = self.stations.text("station")
+        return np.array([r for r in rows if str(names[r]) == record.station], dtype=np.intp)
 
     def run(self) -> dict[int, tuple[Change, ...]]:
         singles: dict[tuple[str, int], list[Candidate]] = {}
@@ -102,19 +128,19 @@ class _Search:
                 found[id(finding)] = tuple(changes)
             elif len(groups) > 1:
                 left.append((finding, groups))
-        for finding, groups in left:
-            pair = self.best_pair(finding, groups)
-            if pair:
+        wanted_pairs = [self.pairs(groups) for _, groups in left]
+        after = self.try_out(list(dict.fromkeys(pair for pairs in wanted_pairs for pair in pairs)))
+        for (finding, _), pairs in zip(left, wanted_pairs, strict=True):
+            good_pairs = [pair for pair in pairs if self.clears(finding, after.get(pair))]
+            if good_pairs:
+                pair = min(good_pairs, key=lambda p: sum(c.distance for c in p))
                 found[id(finding)] = tuple(self.change(c, together=1) for c in pair)
         return found
 
     def parameters(self, finding: Assessment) -> Iterator[tuple[str, int]]:
         """Parameters that may be changed for a finding, each with the row to change."""
         clause = self.rulebook.clauses[finding.clause]
-        rows = self.rows_of[self.machine_of[finding.machine]]
-        if finding.station is not None:
-            names = self.stations.text("station")
-            rows = np.array([r for r in rows if str(names[r]) == finding.station])
+        rows = self.rows(finding)
         for name in dict.fromkeys((*clause.needs, *clause.uses)):
             entry = parameter(name)
             if entry.change:
@@ -128,6 +154,7 @@ class _Search:
         for trial in trials:
             size = len(self.rows_of[int(self.stations.machine_row[trial[0].row])])
             if self.spent + rows + size > MOST_ROWS:
+                self.stopped = True
                 break
             batch.append(trial)
             rows += size
@@ -168,20 +195,17 @@ class _Search:
         rows = self.rows_of[self.machine_of[finding.machine]]
         before = self.before[:, rows]
         clause = self.clauses.index(finding.clause)
-        names = self.stations.text("station")
-        own = [k for k, r in enumerate(rows) if finding.station is None or str(names[r]) == finding.station]
+        own = np.isin(rows, self.rows(finding))
         return bool(
             (after[clause, own] == 0).all()
             and (after <= np.maximum(before, 0)).all()
             and not ((after == -1) & (before != -1)).any()
         )
 
-    def best_pair(self, finding: Assessment, groups: Sequence[Sequence[Candidate]]) -> tuple[Candidate, ...] | None:
+    def pairs(self, groups: Sequence[Sequence[Candidate]]) -> Sequence[tuple[Candidate, ...]]:
+        """Pairs of the nearest candidates of two parameters, for one finding."""
         near = [sorted(g, key=lambda c: c.distance)[:PAIR_CANDIDATES] for g in groups if g]
-        trials = [(a, b) for first, second in combinations(near, 2) for a in first for b in second]
-        grades = self.try_out(trials[:2000])
-        good = [t for t in trials if self.clears(finding, grades.get(t))]
-        return min(good, key=lambda t: sum(c.distance for c in t)) if good else None
+        return [(a, b) for first, second in combinations(near, 2) for a in first for b in second][:MOST_PAIRS]
 
     def change(self, candidate: Candidate, together: int = 0) -> Change:
         entry = parameter(candidate.name)
@@ -191,8 +215,10 @@ class _Search:
         after = value_text(single, candidate.name, 0)
         station = "" if entry.level == "machine" else f" ({self.stations.text('station')[candidate.row]})"
         value = candidate.value
-        if isinstance(value, tuple):
-            value = value[0] if entry.change == "size" else value[3]
+        if entry.kind == "choice":
+            value = entry.choices[value]
+        elif isinstance(value, tuple):
+            value = value[3] or value[0]
         return Change(
             parameter=candidate.name,
             value=float(value) if isinstance(value, (int, float)) else value,
@@ -253,7 +279,7 @@ def _series(stations: Stations, name: str, row: int) -> Iterator[Candidate]:
     for decade in decades:
         for number in SERIES:
             value = float(f"{number * 10.0**decade:.3g}")
-            if value == now:
+            if value == now or (known and not 0.2 <= value / now <= 5.0):
                 continue
             # Where nothing is stated yet the coarsest value that clears is the nearest.
             distance = abs(np.log(value / now)) if known else -np.log(value)
