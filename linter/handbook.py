@@ -1,5 +1,6 @@
 """The rulebook as text: the list, one clause in the terminal, what changed between two versions."""
 
+import re
 import textwrap
 import tomllib
 from collections.abc import Iterator, Mapping
@@ -19,6 +20,7 @@ from linter.vocabulary import parameter
 from linter.wording import limit_text, number_text, value_text, words_of
 
 WIDTH = 100
+_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 PARTS = ("title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy")
 
 
@@ -102,6 +104,11 @@ def parameter_text(name: str) -> str:
     return f"{name} [{unit}]" if unit not in ("", "1") else name
 
 
+def template_text(text: str) -> str:
+    """A message or remedy with what is filled in for each row in square brackets."""
+    return _PLACEHOLDER.sub(lambda match: f"[{words_of(match[1])}]", text)
+
+
 def clause_text(book: Rulebook, name: str) -> str:
     """One clause for the terminal, with everything that the handbook says of it but its drawing."""
     clause = book.clauses[name]
@@ -122,7 +129,7 @@ def clause_text(book: Rulebook, name: str) -> str:
     lines += _wrapped("Measure", clause.measure) + _wrapped("Severity", steps_text(clause))
     lines += _wrapped("Wants", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
     lines += _wrapped("Also looks at", ", ".join(map(parameter_text, clause.uses)))
-    lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", clause.remedy)
+    lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", template_text(clause.remedy))
     if clause.limits:
         lines += ["", "Limits"]
         for key, limit in clause.limits.items():
@@ -137,8 +144,8 @@ def clause_text(book: Rulebook, name: str) -> str:
     if cases:
         lines += ["", "Worked cases"]
         for case in cases:
-            verdict = case.record.outcome + (f" ({case.record.severity})" if case.record.severity else "")
-            lines += _wrapped(case.kind, f"{case.title}: {verdict}. {case.record.message}", indent=2)
+            verdict = {"met": "met. ", "finding": f"finding ({case.record.severity}). "}.get(case.record.outcome, "")
+            lines += _wrapped(case.kind, f"{case.title}: {verdict}{case.record.message}", indent=2)
             for values in case.stations:
                 stated = ", ".join(f"{key} {text}" for key, text in values.items())
                 lines += _wrapped("", stated, indent=8, hang=2)

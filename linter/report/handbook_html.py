@@ -9,15 +9,14 @@ from typing import Any
 from attrs import frozen
 from markupsafe import Markup
 
-from linter.handbook import WorkedCase, gravest, run_cases, sources_of
+from linter.handbook import WorkedCase, gravest, run_cases, sources_of, template_text
 from linter.report.html import environment, policy, style
 from linter.report.pictures import picture
 from linter.rulebook import Clause, Rulebook, Table
 from linter.vocabulary import Parameter, vocabulary
-from linter.wording import limit_text, number_text, words_of
+from linter.wording import limit_text, number_text
 
 _HERE = Path(__file__).resolve().parent
-_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 PROVENANCE = {
     "read": "the value was read in the source named",
     "from memory": "the value is remembered from the source named; confirm it before relying on it alone",
@@ -65,11 +64,6 @@ class ShownParameter:
 def anchor_of(kind: str, name: str) -> str:
     """Anchor of a clause, chapter or parameter."""
     return f"{kind}-{re.sub('[^a-z0-9]+', '-', name.lower())}"
-
-
-def template_text(text: str) -> str:
-    """A message or remedy with what is filled in for each row in square brackets."""
-    return _PLACEHOLDER.sub(lambda match: f"[{words_of(match[1])}]", text)
 
 
 def _drawing(clause: Clause, cases: tuple[WorkedCase, ...], book: Rulebook) -> tuple[Markup | None, WorkedCase | None]:
