@@ -66,6 +66,11 @@ def anchor_of(kind: str, name: str) -> str:
     return f"{kind}-{re.sub('[^a-z0-9]+', '-', name.lower())}"
 
 
+def cell_text(cell: str) -> str:
+    """A cell of a limit table as it is written, with thousands apart."""
+    return number_text(float(cell)) if cell.isdigit() and len(cell) > 4 else cell
+
+
 def _drawing(clause: Clause, cases: tuple[WorkedCase, ...], book: Rulebook) -> tuple[Markup | None, WorkedCase | None]:
     """The drawing that the clause asks for, from its gravest finding, or else from the first case that gives one."""
     order = sorted(cases, key=lambda c: (c.record.outcome != "finding", c.kind != "beyond"))
@@ -149,6 +154,7 @@ def handbook_html(book: Rulebook) -> str:
         provenance=PROVENANCE,
         kinds=KINDS,
         anchor_of=anchor_of,
+        cell_text=cell_text,
         limit_text=limit_text,
         number_text=number_text,
         template_text=template_text,

@@ -72,7 +72,7 @@ def test_everything_of_every_clause_is_there(book_and_page, strict):
         for case in run_cases(book, clause.id):
             assert _plain(case.record.message) in text
         for table in clause.tables.values():
-            assert table.file in text
+            assert f"({table.file})" in page
     for source in book.sources.values():
         assert _plain(source.title) in text
     for name, parameter in vocabulary().items():
