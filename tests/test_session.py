@@ -5,6 +5,7 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
+import openpyxl
 import pytest
 from click.testing import CliRunner, Result
 
@@ -287,9 +288,13 @@ def test_same_bytes_in_every_writer_on_any_machine_and_in_any_order(here):
     """Two runs in other time zones, locales and hash seeds, with the tables in another order and another folder."""
     (here / "second").mkdir()
     (here / "second" / "mill.csv").write_text(FAN.replace("fan,", "mill,"), encoding="utf-8")
+    book = openpyxl.Workbook()
+    for row in FAN.replace("fan,", "book,").splitlines():
+        book.active.append(row.split(","))
+    book.save(here / "second" / "book.xlsx")
     made = []
     for folder, tables, zone, language, seed in (
-        ("one", ["fan.csv", "second/mill.csv"], "UTC", "C", "1"),
+        ("one", ["fan.csv", "second/mill.csv", "second/book.xlsx"], "UTC", "C", "1"),
         ("two", ["second", "fan.csv", "fan.csv"], "Pacific/Auckland", "tr_TR.UTF-8", "4242"),
     ):
         environment = {
@@ -301,7 +306,7 @@ def test_same_bytes_in_every_writer_on_any_machine_and_in_any_order(here):
         assert done.returncode == 1 and done.stderr == ""
         made.append({p.name: p.read_bytes() for p in sorted((here / folder).iterdir())})
     one, two = made
-    assert set(one) == {f"{name}{suffix}" for name in ("fan", "mill") for suffix in SUFFIXES} | {"index.html"}
+    assert set(one) == {f"{name}{suffix}" for name in ("fan", "mill", "book") for suffix in SUFFIXES} | {"index.html"}
     assert [name for name in one if one[name] != two[name]] == []
     for name, written in one.items():
         assert str(here).encode() not in written, name
