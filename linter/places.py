@@ -1,5 +1,6 @@
 """Where a value stood in its file: kept from the first step of a review to the last."""
 
+from functools import cache
 from typing import Any
 
 import numpy as np
@@ -7,6 +8,7 @@ from attrs import field, frozen
 from numpy.typing import NDArray
 
 
+@cache
 def column_letters(column: int) -> str:
     """Spreadsheet letters of a column counted from 1 (1 is ``A``, 28 is ``AB``)."""
     letters = ""

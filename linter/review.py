@@ -262,6 +262,8 @@ def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, st
             remedy = f"State {_listed(list(missing))}."
         else:
             message = "Not assessed: the values given have no solution within the range of this clause's arithmetic."
+        if result is not None and "not_assessed" in result.facts and (why := teller.word("not_assessed")):
+            message = f"{message[:-1]} ({why})."
     else:
         assert result is not None
         variant = "" if result.variant is None else str(result.variant[row])
@@ -408,26 +410,25 @@ def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", com
 def station_values(stations: Stations, row: int) -> dict[str, Any]:
     """Every stated or assumed value of one row, as :class:`linter.findings.StationRecord` holds them."""
     values: dict[str, Any] = {}
-    for entry in vocabulary().values():
-        if entry.name in ("machine", "station") or not bool(stations.known(entry.name)[row]):
-            continue
-        if entry.kind == "number":
-            values[entry.name] = rounded(float(stations.number(entry.name)[row]))
-        elif entry.kind == "toleranced":
-            size = stations.size(entry.name)
+    for name, number in stations.numbers.items():
+        if not np.isnan(number[row]):
+            values[name] = rounded(float(number[row]))
+    for name, size in stations.toleranced.items():
+        if not np.isnan(size.nominal[row]):
             lower, upper = (None if np.isnan(v[row]) else rounded(float(v[row])) for v in (size.lower, size.upper))
-            values[entry.name] = {
+            values[name] = {
                 "nominal": rounded(float(size.nominal[row])),
                 "lower": lower,
                 "upper": upper,
                 "class": str(size.tolerance_class[row]) or None,
             }
-        elif entry.kind == "choice":
-            choice = stations.choice(entry.name)
-            values[entry.name] = choice.words[int(choice.codes[row])]
-        else:
-            values[entry.name] = str(stations.text(entry.name)[row])
-    return values
+    for name, choice in stations.choices.items():
+        if choice.codes[row] >= 0:
+            values[name] = choice.words[int(choice.codes[row])]
+    for name, text in stations.texts.items():
+        if text[row] and name not in ("machine", "station"):
+            values[name] = str(text[row])
+    return {name: values[name] for name in vocabulary() if name in values}
 
 
 def with_assessments(result: ReviewResult, changed: Iterable[Assessment]) -> ReviewResult:

@@ -116,13 +116,13 @@ def _signed(value: float, unit: str) -> str:
 def value_text(stations: Stations, name: str, row: int) -> str:
     """The value of one parameter in one row, as a report shows it."""
     entry = parameter(name)
-    if not bool(stations.known(name)[row]):
-        return "not stated"
     if entry.kind == "number":
-        return quantity_text(float(stations.number(name)[row]), entry.unit)
+        value = float(stations.number(name)[row])
+        return "not stated" if math.isnan(value) else quantity_text(value, entry.unit)
     if entry.kind == "toleranced":
         return size_text(stations.size(name), row, entry.unit)
     if entry.kind == "choice":
         choice = stations.choice(name)
-        return choice.words[int(choice.codes[row])]
-    return str(stations.text(name)[row])
+        code = int(choice.codes[row])
+        return "not stated" if code < 0 else choice.words[code]
+    return str(stations.text(name)[row]) or "not stated"

@@ -81,8 +81,9 @@ class Result:
     variant : object array of str or None
         Which of the clause's messages a row takes; empty for the plain one.
     facts : dict of str to array, (array, unit) or function
-        Further values for messages: float arrays with their unit, object arrays of text, or a function from a row to its
-        text. Text that is composed row by row takes the function, so that only the rows a report shows are composed.
+        Further values for messages: float arrays with their unit, object arrays of text, or a function from a row to
+        its text. Text that is composed row by row takes the function, so that only the rows a report shows are
+        composed. The fact ``not_assessed`` is added to the message of a row that could not be assessed.
     assumed : sequence of Assumes
         Values that stood in for absent ones, besides the vocabulary's own defaults.
     """
@@ -177,7 +178,7 @@ def either(*masks: Bools) -> Bools:
 def ladder(value: Floats, *marks: Floats | float) -> Floats:
     """A measure that rises by one from mark to mark: 0 at zero, 1 at the first mark, 2 at the second, and so on.
 
-    Beyond the last mark it goes on in proportion. A NaN mark takes the place of the next one (the way up to it counts
+    Beyond the last mark it goes on in proportion (without end where that mark is 0). A NaN mark takes the place of the next one (the way up to it counts
     at once). NaN where the value or the last mark is.
 
     Parameters
@@ -201,7 +202,7 @@ def ladder(value: Floats, *marks: Floats | float) -> Floats:
         share = np.divide(value - below, width, out=np.where(value > level, 1.0, 0.0), where=width > 0)
         measure += np.clip(share, 0.0, 1.0)
         below = level
-    beyond = np.divide(value - below, below, out=np.zeros_like(value), where=below > 0)
+    beyond = np.divide(value - below, below, out=np.full_like(value, np.inf), where=below > 0)
     measure += np.where(value > below, beyond, 0.0)
     return np.where(np.isnan(value) | np.isnan(below), np.nan, measure)
 
@@ -225,8 +226,11 @@ def within(values: Floats, low: float = 0.0, high: float = np.inf, *, closed: bo
     Parameters
     ----------
     values : float array
+        Any shape.
     low, high : float
-        The domain; open at ``low`` unless ``closed``.
+        The domain.
+    closed : bool
+        Whether ``low`` itself belongs to it.
     """
     inside = (values >= low if closed else values > low) & (values <= high)
     return np.where(inside, values, np.nan)
