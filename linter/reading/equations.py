@@ -15,6 +15,8 @@ _START = re.compile(rb'\s*"(?:[^"\n]|"")*"\s*=')
 
 def is_equations(source: Source, declared_encoding: str = "") -> bool:
     """Whether most lines of a text are a quoted name and an equals sign."""
+    if b'"' not in source.data[: 2**18]:
+        return False
     data, _ = to_utf8(source, declared_encoding)
     lines = [line for line in data[: 2**18].split(b"\n") if line.strip()]
     return bool(lines) and 2 * sum(1 for line in lines if _START.match(line)) >= len(lines)

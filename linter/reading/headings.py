@@ -1,5 +1,6 @@
 """Words of a table to parameters: what a heading, a row label or a JSON key names, each looked up once."""
 
+import re
 from typing import Any
 
 from attrs import define, field, frozen
@@ -8,6 +9,7 @@ from linter.reading.names import Names
 from linter.reading.signs import fold
 from linter.vocabulary import Parameter, parameter
 
+_NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,]")
 _ASPECTS = {"class": "tolerance"}
 
 
@@ -75,13 +77,16 @@ class Words:
     def station(self, text: str) -> str:
         """A station by its cell: as the mapping names it, else as it stands."""
         text = text.strip()
-        return self.names.mapping.stations.get(fold(text), text)
+        stations = self.names.mapping.stations
+        return stations.get(fold(text), text) if stations else text
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
         return self.names.why(text.strip()) or "the name is not recognised"
 
     def _find(self, text: str) -> Heading | None:
+        if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
+            return None  # values are never looked up as names
         match = self.names.find(text)
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}

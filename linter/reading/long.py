@@ -372,7 +372,7 @@ class _Rows:
             self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
 
     def _across(self, row: int, columns: list[int]) -> dict[int, str]:
-        """Machine of each column; a blank cell right of a named one belongs to it, which is said unless they are merged."""
+        """Machine of each column; a blank right of a named one belongs to it, which is said unless they are merged."""
         grid = self.table.grid
         merged = {
             c for top, left, bottom, right in grid.merged if top <= row <= bottom for c in range(left + 1, right + 1)

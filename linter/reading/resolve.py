@@ -367,21 +367,14 @@ def _index(file: str, found: Found) -> Keys:
             if station and station not in names:
                 names[station] = len(names)
     for station in stations.pop("", {}):
-        read = f"station {visible(station)} without a machine"
-        message = (
-            f"{file}: {read}, in a table of {len(only)} machines; expected a machine in every row; it is not reviewed."
-        )
-        found.problems.append(Problem("unreadable", None, "machine", None, read, "a machine", message, "no-machine"))
-    for machine in [m for m, names in stations.items() if not names]:
+        _tell(found, _ALIKE_STATION, f"station {visible(station)}", Place(file))
+    empty = [machine for machine, names in stations.items() if not names]
+    if empty and len(empty) < len(stations):
+        places = _places_of_machines(found, file)
+        for machine in empty:
+            _tell(found, _ALIKE_MACHINE, f"machine {visible(machine)}", places.get(machine, Place(file)))
+    for machine in empty:
         del stations[machine]
-        if stations or any(s for b in found.blocks for s in b.stations):
-            place = _place_of_machine(file, found, machine)
-            where = str(place) if place else file
-            message = f"{where}: machine {visible(machine)} has no station; it is not reviewed; expected a station."
-            problem = Problem(
-                "unreadable", None, "station", place, visible(machine), "a station", message, "no-station"
-            )
-            found.problems.append(problem)
     keys = Keys(list(stations))
     sizes = [len(names) for names in stations.values()]
     keys.size = np.array(sizes, dtype=np.intp)
@@ -393,20 +386,47 @@ def _index(file: str, found: Found) -> Keys:
     for block in found.blocks:
         rows, machines = [], []
         for machine, station in zip(block.machines, block.stations, strict=True):
-            owner = number.get(machine or fallback, _NONE) if machine or fallback or station else _ALL
+            machine = machine or fallback
+            owner = number.get(machine, _NONE) if machine or station else _ALL
             machines.append(owner)
-            rows.append(start[owner] + stations[machine or fallback][station] if station and owner >= 0 else -1)
+            rows.append(start[owner] + stations[machine][station] if station and owner >= 0 else -1)
         keys.block_rows.append(np.array(rows, dtype=np.intp))
         keys.block_machines.append(np.array(machines, dtype=np.intp))
     return keys
 
 
-def _place_of_machine(file: str, found: Found, machine: str) -> Place | None:
-    """First cell that names a machine."""
+_ALIKE_STATION = ("no-machine", "machine", "is of no machine, in a table of several", "a machine in every row")
+_ALIKE_MACHINE = ("no-station", "station", "has no station", "at least one station")
+
+
+def _tell(found: Found, sort: tuple[str, str, str, str], what: str, place: Place) -> None:
+    """A machine without stations or a station without a machine; beyond many they are only counted."""
+    code, parameter_name, trouble, expected = sort
+    alike = sum(1 for problem in found.problems if problem.code == code) if len(found.problems) < 10 * MOST_ALIKE else 0
+    if alike > MOST_ALIKE or len(found.problems) >= 10 * MOST_ALIKE:
+        last = found.problems[-1]
+        if last.code == code and last.place is None:
+            count = int(last.read.split()[0]) + 1
+            found.problems.pop()
+        else:
+            count = 1
+        message = f"{place.file}: {count} more {trouble}; they are not reviewed; expected {expected}."
+        found.problems.append(
+            Problem("unreadable", None, parameter_name, None, f"{count} more", expected, message, code)
+        )
+        return
+    message = f"{place}: {what} {trouble}; it is not reviewed; expected {expected}."
+    found.problems.append(Problem("unreadable", None, parameter_name, place, what, expected, message, code))
+
+
+def _places_of_machines(found: Found, file: str) -> dict[str, Place]:
+    """First cell that names each machine."""
+    places: dict[str, Place] = {}
     for block in found.blocks:
         for strip in block.strips:
             if strip.parameter == "machine":
                 for index, cell in enumerate(strip.cells.tolist()):
-                    if cell_text(cell) == machine:
-                        return strip.place(file, index)
-    return None
+                    text = cell_text(cell)
+                    if text not in places:
+                        places[text] = strip.place(file, index)
+    return places

@@ -63,7 +63,10 @@ def settle_numbers(
     parts = [np.full(len(s.cell), np.nan) if c is None else c[s.cell] for s, c in zip(stated, columns, strict=True)]
     numbers = parts[0] if len(parts) == 1 else np.concatenate(parts)
     group = stated[0].group if len(stated) == 1 else np.concatenate([s.group for s in stated])
-    have = np.flatnonzero(~np.isnan(numbers))
+    absent = np.isnan(numbers)
+    if len(group) == count and np.array_equal(group, np.arange(count)):
+        return numbers, np.where(absent, -1, np.arange(count))
+    have = np.flatnonzero(~absent)
     group, kept = group[have], numbers[have]
     result = np.full(count, np.nan)
     source = np.full(count, -1, dtype=np.intp)

@@ -129,5 +129,5 @@ def _voters(cells: list[str]) -> list[str]:
     if b"," in marks:
         chosen += islice((cell for cell in cells if "," in cell), _VOTERS)
     if any(pair in marks for pair in (b"..", b".,", b",.", b",,")):
-        chosen += islice(_GROUPING.findall(joined), _VOTERS)
+        chosen += islice((cell for cell in dict.fromkeys(cells) if _GROUPING.search(cell)), _VOTERS)
     return chosen

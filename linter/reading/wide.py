@@ -17,6 +17,7 @@ from linter.stations import Problem, Unused
 from linter.vocabulary import parameter
 
 _COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
+_FIRST_SIGNS = frozenset("#/!;-'= \t\n\xa0epstEPST")
 _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
@@ -72,6 +73,8 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
             pair = _candidate(grid, words, (row, row + 1))
             if pair is not None and (best is None or pair.score > max(best.score, single.score if single else 0)):
                 best = pair
+        if best is not None and best.score >= max(4, 0.5 * grid.width) and row > best.bottom:
+            break  # what stands below a full heading is data
     return best
 
 
@@ -93,7 +96,7 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 
 def _no_data(cell: Any) -> bool:
     """Whether a cell can begin a row that holds no data."""
-    if type(cell) is not str:
+    if type(cell) is not str or cell[0] not in _FIRST_SIGNS:
         return False
     return not cell.strip() or _COMMENT.match(cell) is not None or _FOOTER.match(cell) is not None
 
@@ -152,7 +155,9 @@ class _Rows:
         rows = self._data_rows(machine_at, station_at)
         machines = self._keys(rows, machine_at) if machine_at is not None else [self.machine] * len(rows)
         machines = self._fill_machines(rows, machines, machine_at)
-        stations = [self.words.station(text) if text else "" for text in self._keys(rows, station_at)]
+        stations = self._keys(rows, station_at)
+        known = {text: self.words.station(text) for text in dict.fromkeys(stations)}
+        stations = [known[text] for text in stations]
         by_heading = [h.station for h in headings if h and h.station]
         levels = {parameter(h.parameter).level for h in headings if h and h.parameter not in ("machine", "station")}
         if station_at is None and not by_heading and "station" in levels and len(rows):
@@ -248,6 +253,8 @@ class _Rows:
         if column is None:
             return [""] * len(rows)
         cells = self.table.grid.columns[column][rows].tolist()
+        if set(map(type, cells)) == {str}:
+            return list(map(str.strip, cells))
         return ["" if isinstance(cell, Bad) else cell_text(cell) for cell in cells]
 
     def _fill_machines(self, rows: NDArray[np.intp], machines: list[str], column: int | None) -> list[str]:

@@ -56,7 +56,10 @@ def test_decimal_comma_does_not_vote_for_the_comma():
 
 
 def test_quotes_and_lines_inside_cells(tmp_path):
-    text = 'machine,station,bearing_designation,bore_diameter\n"M, the ""first""",A,"two\nlines",4\n"M, the ""first""",B,x,5\n'
+    text = (
+        "machine,station,bearing_designation,bore_diameter\n"
+        '"M, the ""first""",A,"two\nlines",4\n"M, the ""first""",B,x,5\n'
+    )
     reading = read(tmp_path, text)
     assert reading.stations.machines == ('M, the "first"',)
     assert reading.stations.text("bearing_designation").tolist() == ["two\nlines", "x"]

@@ -20,7 +20,10 @@ def test_machine_with_stations(tmp_path):
             "machine": "M", "drawing_number": "D-1", "speed_max": 5000,
             "stations": [
                 {"station": "A", "bore_diameter": 4, "shaft_seat_diameter": "4 k5"},
-                {"station": "B", "bore_diameter": 4, "shaft_seat_diameter": {"nominal": 4, "upper": 0.006, "lower": 0.001}},
+                {
+                    "station": "B", "bore_diameter": 4,
+                    "shaft_seat_diameter": {"nominal": 4, "upper": 0.006, "lower": 0.001},
+                },
             ],
         },
     )  # fmt: skip

@@ -73,7 +73,8 @@ def test_sections_name_stations(read):
 
 def test_transposed(read):
     reading = read(
-        "Parameter,Unit,A,B\ndrawing_number,,D-7,D-7\nBore,mm,4,4\nOutside diameter,mm,11,11\nshaft_seat_diameter,mm,4 k5,4 h5\n"
+        "Parameter,Unit,A,B\ndrawing_number,,D-7,D-7\n"
+        "Bore,mm,4,4\nOutside diameter,mm,11,11\nshaft_seat_diameter,mm,4 k5,4 h5\n"
         "speed_max,r/min,50000,50000\nunknown,mm,1,2\n"
     )
     assert reading.layout == "one column per station (transposed)"
@@ -92,7 +93,8 @@ def test_transposed_with_machine_and_station_rows(read):
 
 def test_units_row_and_heading_units(read):
     reading = read(
-        "machine,station,Bore diameter,Outside diameter [in],Shaft seat roughness\n,,mm,,µm\nM,A,4,0.5,0.4\nM,B,4.5,0.5,0.8\n"
+        "machine,station,Bore diameter,Outside diameter [in],Shaft seat roughness\n"
+        ",,mm,,µm\nM,A,4,0.5,0.4\nM,B,4.5,0.5,0.8\n"
     )
     assert reading.stations.number("bore_diameter").tolist() == [4.0, 4.5]
     assert reading.stations.number("outside_diameter").tolist() == [12.7, 12.7]
@@ -128,7 +130,8 @@ def test_tolerance_columns_beside_the_size(read):
 
 def test_stacked_tables_and_machines_given_once(read):
     reading = read(
-        "Head: none\nmachine,speed_max,drawing_number\nM1,1000,D1\nM2,2000,D2\n\nmachine,station,bore_diameter\nM1,A,4\n,B,5\nM2,A,6\n"
+        "Head: none\nmachine,speed_max,drawing_number\n"
+        "M1,1000,D1\nM2,2000,D2\n\nmachine,station,bore_diameter\nM1,A,4\n,B,5\nM2,A,6\n"
     )
     stations = reading.stations
     assert stations.machines == ("M1", "M2")
@@ -201,8 +204,8 @@ def test_comment_section_and_footer_rows(read):
 def test_every_filled_cell_is_accounted_for(read):
     text = "\n".join(
         [
-            "Title,here,,,", "machine,station,bore_diameter,odd,shaft_seat_diameter", "M,A,4,x,4 k5", "M,B,4 apples,y,-",
-            "M,C,,z,4 q99", "remark,,,,",
+            "Title,here,,,", "machine,station,bore_diameter,odd,shaft_seat_diameter", "M,A,4,x,4 k5",
+            "M,B,4 apples,y,-", "M,C,,z,4 q99", "remark,,,,",
         ]
     )  # fmt: skip
     reading = read(text + "\n")
@@ -243,15 +246,18 @@ def test_equation_file(read):
 _QIF = """<?xml version="1.0"?>
 <QIFDocument xmlns="http://qifstandards.org/xsd/qif3"><FileUnits><PrimaryUnits><LinearUnit><SIUnitName>meter</SIUnitName>
 <UnitName>x</UnitName><UnitConversion><Factor>{factor}</Factor></UnitConversion></LinearUnit></PrimaryUnits></FileUnits>
-<Product><PartSet><Part id="1"><Name>Spindle</Name></Part></PartSet></Product><Characteristics><CharacteristicDefinitions>
+<Product><PartSet><Part id="1"><Name>Spindle</Name></Part></PartSet></Product>
+<Characteristics><CharacteristicDefinitions>
 <DiameterCharacteristicDefinition id="1"><Tolerance><MaxValue>{high}</MaxValue><MinValue>{low}</MinValue>
 <DefinedAsLimit>{limit}</DefinedAsLimit></Tolerance></DiameterCharacteristicDefinition>
-<CylindricityCharacteristicDefinition id="5"><ToleranceValue>0.002</ToleranceValue></CylindricityCharacteristicDefinition>
+<CylindricityCharacteristicDefinition id="5">
+<ToleranceValue>0.002</ToleranceValue></CylindricityCharacteristicDefinition>
 </CharacteristicDefinitions><CharacteristicNominals><DiameterCharacteristicNominal id="2">
 <CharacteristicDefinitionId>1</CharacteristicDefinitionId><TargetValue>4</TargetValue></DiameterCharacteristicNominal>
 <CylindricityCharacteristicNominal id="6"><CharacteristicDefinitionId>5</CharacteristicDefinitionId>
 </CylindricityCharacteristicNominal></CharacteristicNominals><CharacteristicItems>
-<DiameterCharacteristicItem id="3"><Name>Shaft seat diameter A</Name><CharacteristicNominalId>2</CharacteristicNominalId>
+<DiameterCharacteristicItem id="3"><Name>Shaft seat diameter A</Name>
+<CharacteristicNominalId>2</CharacteristicNominalId>
 </DiameterCharacteristicItem><CylindricityCharacteristicItem id="7"><Name>Shaft seat cylindricity A</Name>
 <CharacteristicNominalId>6</CharacteristicNominalId></CylindricityCharacteristicItem>
 <DiameterCharacteristicItem id="8"><Name>Hole 12</Name><CharacteristicNominalId>2</CharacteristicNominalId>

@@ -113,7 +113,8 @@ def test_reversed_deviations_are_said(read):
     reading = one(read, "shaft_seat_diameter", "4 +0.001/+0.006")
     assert [(p.kind, p.code) for p in reading.stations.problems] == [("assumption", "reversed-deviations")]
     columns = read(
-        "machine,station,shaft_seat_diameter,shaft_seat_diameter upper,shaft_seat_diameter lower\nM,A,4.5,0.001,0.0065\n"
+        "machine,station,shaft_seat_diameter,shaft_seat_diameter upper,shaft_seat_diameter lower\n"
+        "M,A,4.5,0.001,0.0065\n"
     )
     assert problems(columns) == {("reversed-deviations", "D2")}
     assert np.isnan(columns.stations.size("shaft_seat_diameter").upper[0])
@@ -122,7 +123,8 @@ def test_reversed_deviations_are_said(read):
 
 def test_cell_and_columns_that_state_different_tolerances(read):
     reading = read(
-        "machine,station,shaft_seat_diameter,shaft_seat_diameter upper,shaft_seat_diameter lower\nM,A,4 ±0.01,0.02,-0.02\n"
+        "machine,station,shaft_seat_diameter,shaft_seat_diameter upper,shaft_seat_diameter lower\n"
+        "M,A,4 ±0.01,0.02,-0.02\n"
     )
     (problem,) = reading.stations.problems
     assert (problem.kind, problem.code) == ("disagreement", "stated-twice")
@@ -174,7 +176,7 @@ def test_station_value_without_station_is_taken_for_all_and_said(read):
 def test_machine_without_a_station_is_said(read):
     reading = read("machine,speed_max,drawing_number\nM1,1000,D\nM2,2000,D\n\nmachine,station,bore_diameter\nM1,A,4\n")
     assert reading.stations.machines == ("M1",)
-    assert [(p.code, p.read) for p in reading.stations.problems] == [("no-station", "M2")]
+    assert [(p.code, p.read) for p in reading.stations.problems] == [("no-station", "machine M2")]
     assert reading.stations.number("speed_max").tolist() == [1000]
 
 
