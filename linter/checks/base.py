@@ -178,8 +178,8 @@ def either(*masks: Bools) -> Bools:
 def ladder(value: Floats, *marks: Floats | float) -> Floats:
     """A measure that rises by one from mark to mark: 0 at zero, 1 at the first mark, 2 at the second, and so on.
 
-    Beyond the last mark it goes on in proportion (without end where that mark is 0). A NaN mark takes the place of the next one (the way up to it counts
-    at once). NaN where the value or the last mark is.
+    Beyond the last mark it goes on in proportion (without end where that mark is 0). A NaN mark takes the place of the
+    next one (the way up to it counts at once). NaN where the value or the last mark is.
 
     Parameters
     ----------

@@ -310,7 +310,10 @@ def _against(view: View, limits: Limits, side: str) -> Result:
             **rotation_wants(view, limits),
         },
         variant=variant,
-        facts=advice_facts(advice),
+        facts={
+            **advice_facts(advice),
+            "article": np.where(load.is_in("indeterminate"), "an", "a").astype(object),
+        },
         assumed=assumed,
         working=working,
     )

@@ -203,6 +203,8 @@ def film(view: View, limits: Limits) -> Result:
     kappa = viscosity_ratio(view)
     low, extreme, boundary = (np.full(view.count, float(limits[n])) for n in ("full", "additives", "boundary"))
     high = float(limits["thick"])
+    # the viscosity line gives back its own points up to the last bits only
+    kappa = np.where(np.abs(kappa - low) <= 1e-9 * low, low, kappa)
     thin = sinking(kappa, low, extreme, boundary)
     measure = np.where(kappa < low, thin + 0.5, np.where(kappa > high, 1.5 - 0.5 * high / kappa, thin))
     solid = s.choice("lubrication").is_in("solid film")

@@ -211,7 +211,10 @@ def band(view: View) -> Band:
     known = view.to_machines(method.known)
     size = s.size("preload_force")
     stated = within(view.to_machines(size.nominal), closed=True)
-    low, high = (within(view.to_machines(x), closed=True) for x in (size.smallest, size.largest))
+    low, high = (
+        np.where(np.isnan(stated), np.nan, np.maximum(view.to_machines(x), 0.0))  # bearings are pushed, never pulled
+        for x in (size.smallest, size.largest)
+    )
     of_spring = spring(view)
     offset = s.size("rigid_preload_offset")
     first, last = axial_constants(view)

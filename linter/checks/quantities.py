@@ -55,7 +55,7 @@ def ball_diameter(view: View) -> Floats:
     """Ball diameter D_w [mm] where it fits the bearing: D_w cos(alpha)/D_pw up to 0.40."""
     stated = within(view.stations.number("ball_diameter"))
     share = stated * np.cos(np.deg2rad(contact_angle(view))) / pitch_diameter(view)
-    return np.where(share <= 0.40, stated, np.nan)
+    return np.where((share > 0.0) & (share <= 0.40), stated, np.nan)
 
 
 @shared

@@ -18,7 +18,7 @@ def unbalance(view: View, limits: Limits) -> Result:
     """Force of the residual unbalance on each bearing against its preload and rating."""
     s = view.stations
     force = unbalance_force(view)
-    preload = np.where(station_band(view).smallest > 0, station_band(view).smallest, np.nan)
+    preload = np.where(station_band(view).nominal > 0, station_band(view).smallest, np.nan)
     rating = within(dynamic_rating(view).value)
     by_preload = ladder(force, limits["preload_near"] * preload, limits["preload_far"] * preload, preload)
     by_rating = ladder(force, limits["rating_near"] * rating, limits["rating_far"] * rating)
