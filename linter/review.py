@@ -291,7 +291,7 @@ def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, st
             _assumed(stations, name, r) for name in names if name in stations.assumed
             for r in rows[: 1 if parameter(name).level == "machine" else None] if stations.assumed[name].rows[r]
         ),
-        places=tuple(
+        places=_cells(result, row) + tuple(
             Used(name, place, value_text(stations, name, r)) for name in names if name in stations.places
             for r in rows[: 1 if parameter(name).level == "machine" else None]
             if (place := stations.place(name, r)) is not None
@@ -316,6 +316,11 @@ def _check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
                 Assumed(entry.parameter, value if isinstance(value, str) else rounded(value), entry.unit, entry.reason)
             )
     return tuple(found)
+
+
+def _cells(result: Result | None, row: int) -> tuple[Used, ...]:
+    named = () if result is None or result.cells is None else result.cells(row)
+    return tuple(Used(name, place, text) for name, place, text in named)
 
 
 def _quantity(result: Result | None, name: str, row: int) -> Quantity | None:

@@ -292,8 +292,9 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
     ----------
     rows : list of dict
         One dict per station: parameter name to value. A number parameter takes a number in its canonical unit, a choice
-        or text its word, a toleranced one ``nominal``, ``[nominal, lower, upper]`` (same unit) or ``[nominal, "k5"]``
-        (an ISO 286 class; sizes in mm). ``machine`` and ``station`` default to ``"M"`` and ``"A"``, ``"B"``, ...
+        or text its word, a toleranced one ``nominal``, ``[nominal, lower, upper]`` (same unit), ``[nominal, "k5"]``
+        (an ISO 286 class; sizes in mm) or ``[nominal, lower, upper, "k5"]``. ``machine`` and ``station`` default to
+        ``"M"`` and ``"A"``, ``"B"``, ...
 
     Returns
     -------
@@ -346,7 +347,7 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
                     lower, upper = deviations(v[1], v[0])
                     parts.append((float(v[0]), float(lower) / 1000, float(upper) / 1000, v[1]))
                 else:
-                    parts.append((float(v[0]), float(v[1]), float(v[2]), ""))
+                    parts.append((float(v[0]), float(v[1]), float(v[2]), str(v[3]) if len(v) > 3 else ""))
             nominal, lower, upper = (np.array([part[k] for part in parts], dtype=float) for k in range(3))
             sizes[name] = Toleranced(nominal, lower, upper, np.array([part[3] for part in parts], dtype=object))
     return apply_defaults(Stations(machines, machine_row, numbers, sizes, choices, texts))

@@ -8,6 +8,7 @@ import numpy as np
 from attrs import field, frozen
 from numpy.typing import NDArray
 
+from linter.places import Place
 from linter.stations import Bools, Floats, Stations
 
 Reduction = Literal["first", "sum", "min", "max", "any", "all", "count"]
@@ -86,6 +87,8 @@ class Result:
         composed. The fact ``not_assessed`` is added to the message of a row that could not be assessed.
     assumed : sequence of Assumes
         Values that stood in for absent ones, besides the vocabulary's own defaults.
+    cells : function or None
+        Cells that a row rests on besides those of its parameters: what it concerns, place, text as read.
     """
 
     measure: Floats
@@ -100,6 +103,7 @@ class Result:
     variant: NDArray[Any] | None = None
     facts: Mapping[str, NDArray[Any] | tuple[Floats, str] | Callable[[int], str]] = field(factory=dict)
     assumed: Sequence[Assumes] = ()
+    cells: Callable[[int], Sequence[tuple[str, Place, str]]] | None = None
 
 
 class View:

@@ -9,6 +9,7 @@ from linter.checks.quantities import is_ball
 from linter.checks.seats import SIDES, two_sides
 from linter.mechanics import boundary
 from linter.mechanics.limits import LETTERS, deviations_or_nan
+from linter.places import Place
 from linter.stations import Problem
 from linter.wording import value_text, words_of
 
@@ -62,6 +63,12 @@ def _of_kind(view: View, kind: str) -> Result:
         texts = [_told(problem) for problem in (*found.get(machine, ()), *common)]
         return "; ".join(texts) if len(texts) < 2 else " ".join(f"({k}) {t}." for k, t in enumerate(texts, 1))
 
+    def named(machine: int) -> list[tuple[str, Place, str]]:
+        return [
+            (p.parameter or "cell", p.place, p.read)
+            for p in (*found.get(machine, ()), *common) if p.place is not None
+        ]  # fmt: skip
+
     def cells(machine: int) -> str:
         places = [p.place.short() for p in (*found.get(machine, ()), *common) if p.place is not None]
         return ", ".join(dict.fromkeys(places)) or "the cells named"
@@ -73,6 +80,7 @@ def _of_kind(view: View, kind: str) -> Result:
         variant=np.where(count == 1, "", "many").astype(object),
         facts={"told": tell, "cells": cells},
         working=[Working("count", "", "cells concerned", count)],
+        cells=named,
     )
 
 
