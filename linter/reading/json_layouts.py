@@ -17,6 +17,7 @@ from linter.vocabulary import parameter
 
 Path = tuple[str | int, ...]
 
+_WITH_STATIONS = "JSON, machines with stations"
 _RESULTS = {"results", "result", "output", "outputs", "findings", "summary", "assessments"}
 _MACHINES = {"machines", "machine_list", "arrangements", "assemblies", "rotors"}
 _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bearing_positions"}
@@ -80,6 +81,7 @@ class _Walk:
     piles: dict[tuple[Heading, str], _Pile] = field(factory=dict)
     rows: dict[tuple[str, str], int] = field(factory=dict)
     length_unit: str = ""
+    named: _Here = field(factory=_Here)
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
@@ -98,6 +100,8 @@ class _Walk:
                 )
             )
         self.found.blocks.append(block)
+        if _WITH_STATIONS in self.found.layouts:
+            self.found.layouts[:] = [_WITH_STATIONS]
 
     def _layout(self, text: str) -> None:
         if text not in self.found.layouts:
@@ -198,7 +202,7 @@ class _Walk:
 
     def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
-        self._layout("JSON, machines with stations")
+        self._layout(_WITH_STATIONS)
         if isinstance(value, dict):
             items: list[tuple[str | int, Any, str]] = [(key, child, key) for key, child in value.items()]
         elif isinstance(value, list):
@@ -234,12 +238,21 @@ class _Walk:
         name_key = next(folded[key] for key in _NAME if key in folded and isinstance(node[folded[key]], str))
         label = node[name_key]
         machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
-        here = _Here(machine or here.machine, station or here.station)
+        here = _Here(machine or here.machine or self.named.machine, station or here.station)
         heading = self.words.heading(label)
         if heading is None:
             value = next((node[folded[key]] for key in _ASPECTS if key in folded), None)
             self._unused(label, value, path, "the name is not recognised")
             return
+        if heading.parameter in ("machine", "station"):
+            # a record that names the machine or station holds for the records behind it
+            text = next((cell_text(node[folded[key]]) for key in _ASPECTS if key in folded), "")
+            if heading.parameter == "machine":
+                self.named = here = _Here(text, "")
+            else:
+                self.named = here = _Here(here.machine, self.words.station(text))
+        elif not here.station and heading.entry.level == "station":
+            here = _Here(here.machine, self.named.station)
         self._parts(heading, label, node, path, here, skip={name_key})
 
     def _parts(

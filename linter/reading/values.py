@@ -393,6 +393,11 @@ class _Quantities:
             trouble = _trouble(error)
         return carried, trouble
 
+    def _may_be_wide(self) -> bool:
+        """Whether two numbers may be the ends of a wide range: of a clearance, a force, a rate or a float."""
+        entry = self.entry
+        return entry.unit in ("um", "N", "N/mm") or entry.name == "axial_float" or self.strip.aspect != "value"
+
     def _is_size(self) -> bool:
         """Whether the cells may state a size with its tolerance, or a tolerance."""
         return self.entry.kind == "toleranced" and self.strip.aspect in ("value", "tolerance")
@@ -406,7 +411,7 @@ class _Quantities:
         if aspect == "tolerance":
             size = read_deviation_pair(text, unit, self.decimal, half_width=self.terms.mapping.half_width)
         else:
-            size = read_size(text, unit, self.decimal, ranges=entry.unit in ("um", "N", "N/mm") or aspect != "value")
+            size = read_size(text, unit, self.decimal, ranges=self._may_be_wide())
         if isinstance(size, ReadError):
             return False, _trouble(size)
         factor, offset = self.factor, self.offset

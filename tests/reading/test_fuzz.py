@@ -15,11 +15,14 @@ _settings = settings(max_examples=120, deadline=None, suppress_health_check=list
 
 _WORDS = """
 machine|station|Machine:|bore_diameter|Bore [mm]|shaft_seat_diameter|shaft_seat_diameter upper|Name|Value|Unit|speed_max
-lubrication|d|D|M1|A|B|4|4 k5|4 +0.006/+0.001|±0.01|1.234|1,234|7,5|*|-|TBD|mm|in|%|grease|yes|#REF!|=1+1|"|'|| |-- A --
+lubrication|d|D|M1|A|B|4|4 k5|4 +0.006/+0.001
+1.234|1,234|7,5|*|-|TBD|mm|in|%|grease|yes|#REF!|=1+1|"|'||-- A --
 # x|Units: mm|1e400|-1e-400|4 µm|Ø4 H7/g6|(4)|3-8|4/0|\u202e|max 4|4…5|H7|NaN|inf|0x10|1_000|nan|ISO 2768-mK|\x1b[0m|null
-true|@|A@B|a:b|//
+true|±0.01|@|A@B|a:b|//
 """
-_words = st.sampled_from([word for line in _WORDS.strip().split("\n") for word in line.split("|")] + ["9" * 50])
+_words = st.sampled_from(
+    [word for line in _WORDS.strip().split("\n") for word in line.split("|")] + ["9" * 50, "", " "]
+)
 _cell = _words | st.text(max_size=12) | st.integers(-(10**30), 10**30).map(str) | st.floats().map(str)
 
 

@@ -120,3 +120,21 @@ def test_scalar_and_empty_documents(tmp_path):
     for document in ([], {}, [[]], [1, 2], {"a": []}):
         with pytest.raises(InputError, match="nothing-recognised"):
             read(tmp_path, document)
+
+
+def test_records_that_name_machine_and_station_hold_for_those_behind(tmp_path):
+    records = [
+        {"name": "machine", "value": "M"},
+        {"name": "speed_max", "value": 1000},
+        {"name": "station", "value": "A"},
+        {"name": "bore_diameter", "value": 4},
+        {"name": "station", "value": "B"},
+        {"name": "bore_diameter", "value": 5},
+        {"name": "outside_diameter", "value": 11, "station": "A"},
+    ]
+    stations = read(tmp_path, records).stations
+    assert stations.machines == ("M",)
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("bore_diameter").tolist() == [4, 5]
+    assert stations.number("outside_diameter")[0] == 11
+    assert stations.problems == ()

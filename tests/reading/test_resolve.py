@@ -213,3 +213,8 @@ def test_understood_lists_each_cell_once_with_its_value(read):
     assert told == {
         ("A2", "M"): "M", ("B2", "A"): "A", ("C2", "0.4 cm"): "4 mm", ("D2", "4 k5"): "4 mm k5",
     }  # fmt: skip
+
+
+def test_wide_ranges_of_clearance_force_and_float(read):
+    assert one(read, "radial_clearance", "2-13").stations.size("radial_clearance").largest[0] == 13
+    assert one(read, "axial_float", "0.15 ±0.05").stations.size("axial_float").upper[0] == pytest.approx(0.05)
