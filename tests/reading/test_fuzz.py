@@ -17,7 +17,8 @@ _WORDS = """
 machine|station|Machine:|bore_diameter|Bore [mm]|shaft_seat_diameter|shaft_seat_diameter upper|Name|Value|Unit|speed_max
 lubrication|d|D|M1|A|B|4|4 k5|4 +0.006/+0.001
 1.234|1,234|7,5|*|-|TBD|mm|in|%|grease|yes|#REF!|=1+1|"|'||-- A --
-# x|Units: mm|1e400|-1e-400|4 µm|Ø4 H7/g6|(4)|3-8|4/0|\u202e|max 4|4…5|H7|NaN|inf|0x10|1_000|nan|ISO 2768-mK|\x1b[0m|null
+# x|Units: mm|1e400|-1e-400|4 µm|Ø4 H7/g6|(4)|3-8|4/0|\u202e|max 4|4…5|H7
+NaN|inf|0x10|1_000|nan|ISO 2768-mK|\x1b[0m|null
 true|±0.01|@|A@B|a:b|//
 """
 _words = st.sampled_from(
