@@ -15,6 +15,8 @@ from linter.reading.units import conversion, known_unit
 
 #: Deviations beyond these parts of the nominal are more likely in another unit: whole numbers, and with decimals.
 WIDEST_WHOLE_DEVIATION, WIDEST_DEVIATION = 0.05, 0.25
+#: Smaller deviations than this are never doubted: nobody states fifths of a micrometre.
+LEAST_DOUBTED = 0.2
 #: A unit behind the deviations that is this much smaller than the unit of the table belongs to the deviations alone
 #: (µm beside mm, thou beside inch).
 SMALL_UNIT = 1 / 500
@@ -280,7 +282,7 @@ def _size(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted: 
     if upper is not None:
         upper = _to_unit(upper, deviation_unit, unit, raw) if deviation_unit != unit else upper
     stated_behind = any(item.sort == "unit" for item in all_items)
-    if not stated_behind and not ranges and nominal.value and widest > part * abs(nominal.value):
+    if not stated_behind and not ranges and nominal.value and widest > max(LEAST_DOUBTED, part * abs(nominal.value)):
         raise Trouble(
             "unlikely-deviations", raw,
             f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",

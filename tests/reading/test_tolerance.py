@@ -343,3 +343,8 @@ def test_any_text_gives_a_size_or_an_error(text: str, ranges: bool, unit: str | 
 def test_a_hostile_text_of_full_length_is_refused_like_any_other(text: str) -> None:
     assert isinstance(read_size(text, "mm"), ReadError)
     assert isinstance(read_deviation_pair(text, "mm"), ReadError)
+
+
+def test_small_deviations_of_a_small_size_are_not_doubted():
+    size = read_size("0.15 ±0.05", "mm", ".")
+    assert (size.nominal, size.lower, size.upper) == (0.15, -0.05, 0.05)
