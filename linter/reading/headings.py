@@ -9,7 +9,8 @@ from linter.reading.names import Names
 from linter.reading.signs import fold
 from linter.vocabulary import Parameter, parameter
 
-_NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,]")
+#: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
+_NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
 _ASPECTS = {"class": "tolerance"}
 
 
