@@ -220,7 +220,7 @@ class _Quantities:
             numbers = np.full(len(distinct), np.nan)
             errors = {i: _LATER for i, text in enumerate(distinct) if text}
         else:
-            numbers, errors = read_numbers(distinct, self.decimal)
+            numbers, errors = read_numbers(distinct, self.decimal, grouped=self._grouped())
         table = self._convert(numbers)
         lower, upper = np.full(len(distinct), np.nan), np.full(len(distinct), np.nan)
         words = np.full(len(distinct), "", dtype=object)
@@ -264,6 +264,10 @@ class _Quantities:
                     )
         self._say_assumed_unit(result)
         return result
+
+    def _grouped(self) -> bool:
+        """Whether grouped thousands are believed: not in a length, where ``1,234`` is rather a slip of the mark."""
+        return dimension_of(self.entry.unit) != "length"
 
     def _plain_column(self) -> Values | None:
         """A long column of plain decimals with a settled unit, converted as a whole; None for any other."""
@@ -379,7 +383,7 @@ class _Quantities:
         number, unit = ("", "") if self._is_size() else split_quantity(text)
         unit = self.terms.mapping.unit(unit)
         if unit:
-            values, wrong = read_numbers([number], self.decimal)
+            values, wrong = read_numbers([number], self.decimal, grouped=self._grouped())
             if not wrong and not np.isnan(values[0]):
                 found = factor_to(self.entry.unit, unit)
                 if isinstance(found, ReadError):

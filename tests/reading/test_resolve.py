@@ -51,8 +51,9 @@ def test_ambiguous_number_is_not_used(read):
     reading = read("machine;station;bore_diameter\nM;A;1.234\nM;B;7.125\n")
     assert problems(reading) == {("ambiguous-number", "C2"), ("ambiguous-number", "C3")}
     assert np.isnan(reading.stations.number("bore_diameter")).all()
-    settled = read("machine;station;bore_diameter;outside_diameter\nM;A;1.234;11,5\nM;B;7;11\n")
-    assert settled.stations.number("bore_diameter")[0] == 1234.0
+    settled = read("machine;station;bore_diameter;radial_load;outside_diameter\nM;A;1.234;1.234;11,5\nM;B;7;7;11\n")
+    assert np.isnan(settled.stations.number("bore_diameter")[0])  # rather a slip of the mark than a metre of bore
+    assert settled.stations.number("radial_load")[0] == 1234.0
     declared = read("machine;station;bore_diameter\nM;A;1.234\n", Names(Mapping(decimal=".")))
     assert declared.stations.number("bore_diameter")[0] == 1.234
 
@@ -218,3 +219,12 @@ def test_understood_lists_each_cell_once_with_its_value(read):
 def test_wide_ranges_of_clearance_force_and_float(read):
     assert one(read, "radial_clearance", "2-13").stations.size("radial_clearance").largest[0] == 13
     assert one(read, "axial_float", "0.15 ±0.05").stations.size("axial_float").upper[0] == pytest.approx(0.05)
+
+
+def test_thousands_are_not_believed_in_a_length(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text("station;bore_diameter [mm];speed_max [r/min]\nA;1,234;60,000\nB;0.5;\n", encoding="utf-8")
+    reading = read_table(path)
+    assert np.isnan(reading.stations.number("bore_diameter")[0])
+    assert [p.read for p in reading.stations.problems] == ["1,234"]
+    assert reading.stations.number("speed_max")[0] == 60000
