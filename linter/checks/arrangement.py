@@ -1,6 +1,6 @@
 """Chapter fit: what each position does axially, the float it needs, and the outer fit over all temperatures."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -22,6 +22,7 @@ from linter.checks.seat_fits import (
 from linter.mechanics import limits as iso286
 from linter.mechanics import press_fit
 from linter.stations import Choice, Floats
+from linter.wording import quantity_text
 
 ROLES = ("locating", "floating", "spring-loaded", "cross-located")
 
@@ -62,6 +63,12 @@ class State(NamedTuple):
     change: Floats
 
 
+def outer_ring_temperature(view: View) -> Floats:
+    """Temperature of the outer ring in use [degC]: midway between the bearing and the housing it sits in."""
+    s = view.stations
+    return 0.5 * (s.number("operating_temperature") + s.number("housing_temperature"))
+
+
 def _temperatures(view: View) -> tuple[tuple[str, Floats, Floats, Floats], ...]:
     """Name of each state with the temperatures of shaft, ring and housing [degC]; NaN where not stated."""
     s = view.stations
@@ -69,7 +76,7 @@ def _temperatures(view: View) -> tuple[tuple[str, Floats, Floats, Floats], ...]:
     return (
         ("cold", cold, cold, cold),
         ("soaked at the highest temperature", hot, hot, hot),
-        ("running", s.number("shaft_temperature"), s.number("operating_temperature"), s.number("housing_temperature")),
+        ("running", s.number("shaft_temperature"), outer_ring_temperature(view), s.number("housing_temperature")),
     )
 
 
@@ -151,7 +158,15 @@ def outer_slides(view: View, limits: Limits) -> Result:
     change, name = np.where(inner, inner_change, outer_change), np.where(inner, inner_name, outer_name)
     tightest = np.round(fit.largest + change, 6)
     band = fit.largest - fit.smallest
-    stuck = np.divide(np.maximum(tightest, 0.0), band, out=np.where(tightest > 0, np.inf, 0.0), where=band > 0)
+
+    def tight_share(largest: Floats) -> Floats:
+        tight = np.maximum(largest, 0.0)
+        return np.divide(tight, band, out=np.where(tight > 0, np.inf, tight), where=band > 0)
+
+    advice = [recommended(view, limits, side) for side in ("shaft", "housing")]
+    sliding = np.where(inner, fit.seat_upper <= advice[0].upper, fit.seat_lower >= advice[1].lower)
+    heat = np.where(sliding, float(limits["published"]), 1.0)
+    stuck = np.maximum(tight_share(fit.largest), heat * tight_share(tightest))
     separable = role.is_in("floating") & s.choice("bearing_type").is_in("cylindrical roller", "needle roller")
     bonded = np.where(
         inner,
@@ -164,7 +179,8 @@ def outer_slides(view: View, limits: Limits) -> Result:
     housing_unknown = ~inner & ring.known & ~s.known("housing_material") & ~bonded
     shaft_unknown = inner & ~s.known("shaft_material") & ~bonded
     cold_unknown, hot_unknown = ~s.known("temperature_min"), ~s.known("temperature_max")
-    advice = [recommended(view, limits, side) for side in ("shaft", "housing")]
+    inner_load, outer_load = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
+    turns = np.where(inner, inner_load.is_in("rotating"), outer_load.is_in("rotating"))
     blocked = (moves & bonded) & ~(stuck > limits["bonded"])
     return Result(
         measure=measure,
@@ -185,7 +201,11 @@ def outer_slides(view: View, limits: Limits) -> Result:
             "temperature_min": cold_unknown & ~bonded,
             "temperature_max": hot_unknown & ~bonded,
         },
-        variant=np.where(blocked, "bonded", np.where(inner, "inner", "outer")).astype(object),
+        variant=np.select(
+            [blocked, fit.largest <= 0, inner & ~turns, ~inner & ~turns, inner],
+            ["bonded", np.where(inner, "inner_heat", "outer_heat"), "inner", "outer", "inner_turning"],
+            "outer_turning",
+        ).astype(object),
         facts={
             "state": name,
             "ring": ring.texts(),
@@ -214,6 +234,19 @@ def outer_slides(view: View, limits: Limits) -> Result:
     )
 
 
+def _opens(view: View, change: Floats) -> Callable[[int], str]:
+    """How much more than the ring the housing opens, in words by row; empty where it does not."""
+    material = view.stations.choice("housing_material")
+
+    def make(row: int) -> str:
+        if not change[row] < 0.0 or material.codes[row] < 0:
+            return ""
+        word = material.words[int(material.codes[row])]
+        return f"; the {word} housing opens by {quantity_text(-float(change[row]), 'um')} more than the ring"
+
+    return make
+
+
 def outer_looseness(view: View, limits: Limits) -> Result:
     """An outer ring with a stationary load is not too loose in a warm housing (clause ``fit.outer-looseness``)."""
     s = view.stations
@@ -238,8 +271,10 @@ def outer_looseness(view: View, limits: Limits) -> Result:
             "housing_seat_diameter": np.isnan(fit.seat_lower) & s.known("outside_diameter"),
             "temperature_max": ~warm,
         },
-        variant=np.where(measure < loose, "held", np.where(change < 0, "warm", "")).astype(object),
-        facts={"state": name, "grown": (-change, "um"), "far": (far_edge, "um")},
+        variant=np.where(
+            measure < loose, "held", np.where(is_free(view, "outer"), "free", np.where(change < 0, "warm", ""))
+        ).astype(object),
+        facts={"state": name, "grown": (-change, "um"), "far": (far_edge, "um"), "opens": _opens(view, change)},
         assumed=[ring_assumed(view)],
         working=[
             Working("seat_lower", "", "lower deviation of the housing seat", fit.seat_lower, "um"),
@@ -264,7 +299,7 @@ def outer_hold(view: View, limits: Limits) -> Result:
     fit, load = housing_fit(view), outer_load_rotation(view, limits)
     change, name = _extreme(outer_states(view), highest=False)
     smallest, largest = np.round(fit.smallest + change, 6), np.round(fit.largest + change, 6)
-    creep = clearance_share(smallest, largest)
+    creep = np.maximum(clearance_share(smallest, largest) - clearance_share(fit.smallest, fit.largest), 0.0)
     measure = np.minimum(creep, retention_cap(s.choice("outer_ring_retention"), limits))
     warm = s.known("temperature_max") | s.known("housing_temperature")
     plastic = s.choice("housing_material").is_in("plastic")
@@ -274,8 +309,12 @@ def outer_hold(view: View, limits: Limits) -> Result:
         unit="um",
         observed=smallest,
         lower=np.zeros(view.count),
-        applies=~load.is_in("stationary", "indeterminate"),
-        reason="the outer ring sees no rotating load",
+        applies=~load.is_in("stationary", "indeterminate") & (plastic | ~(fit.largest <= 0)),
+        reason=np.where(
+            load.is_in("stationary", "indeterminate"),
+            "the outer ring sees no rotating load",
+            "the outer ring is loose at 20 °C already, which fit.load-rotation judges",
+        ).astype(object),
         missing={
             **rotation_wants(view, limits),
             "housing_seat_diameter": np.isnan(fit.seat_lower) & s.known("outside_diameter"),

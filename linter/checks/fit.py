@@ -47,8 +47,13 @@ def load_rotation(view: View, limits: Limits) -> Result:
     inner_fit, outer_fit = shaft_fit(view), housing_fit(view)
     inner, outer = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
     inner_loose, outer_loose = _ring_measure(inner_fit, inner, limits), _ring_measure(outer_fit, outer, limits)
+    shaft, housing = recommended(view, limits, "shaft"), recommended(view, limits, "housing")
+    inner_printed, outer_printed = inner_fit.seat_lower >= shaft.lower, outer_fit.seat_upper <= housing.upper
     inner_measure = np.minimum(inner_loose, retention_cap(s.choice("inner_ring_retention"), limits))
     outer_measure = np.minimum(outer_loose, retention_cap(s.choice("outer_ring_retention"), limits))
+    held_inner, held_outer = inner_measure < inner_loose, outer_measure < outer_loose
+    inner_measure = np.where(inner_printed, np.minimum(inner_measure, limits["published"]), inner_measure)
+    outer_measure = np.where(outer_printed, np.minimum(outer_measure, limits["published"]), outer_measure)
     ratio = unbalance_ratio(view)
     outgrown = s.choice("load_direction").is_in("stationary") & (ratio > limits["fixed_up_to"] * (1 + 1e-9))
     worst = np.fmax(inner_measure, outer_measure)
@@ -59,11 +64,10 @@ def load_rotation(view: View, limits: Limits) -> Result:
     known = inner.known & outer.known
     on_inner = np.nan_to_num(inner_measure) >= np.nan_to_num(outer_measure)
     fit = Fit(*(np.where(on_inner, a, b) for a, b in zip(inner_fit, outer_fit, strict=True)))
-    shaft, housing = recommended(view, limits, "shaft"), recommended(view, limits, "housing")
     both = (inner_measure > 0) & (outer_measure > 0)
     ring = np.where(inner_measure > 0, "inner", np.where(outer_measure > 0, "outer", ""))
-    held = np.where(on_inner, inner_measure < inner_loose, outer_measure < outer_loose)
-    near = np.where(on_inner, shaft.fit_smallest, housing.fit_smallest) <= fit.smallest
+    held = np.where(on_inner, held_inner, held_outer)
+    near = np.where(on_inner, inner_printed, outer_printed)
     how = np.where(ring == "", "", np.where(held, "_held", np.where(near, "_near", "")))
     variant = np.where(both, "both", np.char.add(ring, how))
     by_residual = np.where(s.known("residual_unbalance"), "outgrown_residual", "outgrown")

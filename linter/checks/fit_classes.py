@@ -180,8 +180,13 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         nothing = np.full(count, np.nan)
         return Recommended(lower, upper, blank, none, blank, nothing, nothing, nothing, nothing, unknown, share)
     stack = np.array(weights)
-    best = stack.argmax(axis=0)
     index = np.arange(count)
+    # a ring with a rotating load: of the classes that about as many sources print, the one that holds it best
+    hold = np.array([e[0] if shaft else -e[1] for e in ends])
+    much = stack >= 0.5 * stack.max(axis=0)
+    hold = np.where(much & ~np.isnan(hold), hold, -np.inf)
+    votes = np.where(by_load["stationary"] | (hold >= hold.max(axis=0)), stack, 0.0)
+    best = votes.argmax(axis=0)
     first = np.where(found, np.array(labels, dtype=object)[best], "")
     first_lower = np.array([e[0] for e in ends])[best, index]
     first_upper = np.array([e[1] for e in ends])[best, index]

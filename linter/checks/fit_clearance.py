@@ -1,5 +1,7 @@
 """Chapter fit: the radial clearance that the fits and the temperatures leave."""
 
+from collections.abc import Callable
+
 import numpy as np
 
 from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
@@ -19,6 +21,7 @@ from linter.checks.quantities import speed_factor
 from linter.checks.seat_fits import housing_fit, probable_half, shaft_fit
 from linter.mechanics import fit_in_use, internal_clearance, materials, press_fit
 from linter.stations import Bools, Floats
+from linter.wording import quantity_text
 
 
 @shared
@@ -40,6 +43,26 @@ def delivered_clearance(view: View) -> tuple[Floats, Floats]:
 def _wants_clearance(view: View) -> Bools:
     s = view.stations
     return ~s.known("clearance_class") & ~s.known("radial_clearance")
+
+
+_NEXT_GROUP = {"C2": "CN", "CN": "C3", "C3": "C4", "C4": "C5"}
+
+
+def _more_clearance(view: View, wanted: Floats) -> Callable[[int], str]:
+    """Which cell to change for more clearance before mounting, in words by row."""
+    s = view.stations
+    group, stated = s.choice("clearance_class"), s.known("radial_clearance")
+
+    def make(row: int) -> str:
+        word = group.words[int(group.codes[row])] if group.codes[row] >= 0 else ""
+        more = quantity_text(float(wanted[row]), "um")
+        if stated[row]:
+            return f"Raise radial_clearance by up to {more}"
+        if word in _NEXT_GROUP:
+            return f"Change clearance_class from {word} to {_NEXT_GROUP[word]} (up to {more} more would be needed)"
+        return f"Order up to {more} more clearance (radial_clearance)"
+
+    return make
 
 
 def miniature_play(view: View, limits: Limits) -> Result:
@@ -138,11 +161,14 @@ def running_clearance(view: View, limits: Limits) -> Result:
         return np.clip(np.maximum(-value, 0.0) / room, 0.0, 1.0)
 
     allowed = limits["tight_per_mm"] * bore
-    measure = below_zero(worst, likely) + below_zero(likely, mean) + np.maximum(-mean, 0.0) / allowed
+    seizing = limits["seizing_per_mm"] * bore
+    measure = 0.5 * below_zero(worst, likely) + 0.5 * below_zero(likely, mean) + ladder(
+        np.maximum(-mean, 0.0), allowed, seizing
+    )
     kind = s.choice("bearing_type")
     words = kind.texts().astype(str)
-    _, ordinary = internal_clearance.radial_clearance_or_nan("CN", s.number("bore_diameter"), words)
-    _, larger = internal_clearance.radial_clearance_or_nan("C3", s.number("bore_diameter"), words)
+    _, ordinary = internal_clearance.radial_clearance_or_nan("C3", s.number("bore_diameter"), words)
+    _, larger = internal_clearance.radial_clearance_or_nan("C4", s.number("bore_diameter"), words)
     rattles = s.choice("preload_method").is_in("none") & ~np.isnan(ordinary)
     too_loose = np.where(rattles, np.maximum(ladder(np.maximum(best, 0.0), ordinary, larger) - 1.0, 0.0), 0.0)
     is_loose = too_loose > measure
@@ -164,7 +190,7 @@ def running_clearance(view: View, limits: Limits) -> Result:
             "housing_seat_diameter": np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },
         variant=np.where(is_loose, "loose", np.where(mean < 0, "mean", "")).astype(object),
-        facts={"wanted": (np.maximum(-worst, 0.0), "um"), "ordinary": (ordinary, "um")},
+        facts={"more": _more_clearance(view, np.maximum(-worst, 0.0)), "ordinary": (ordinary, "um")},
         assumed=[
             ring_assumed(view),
             hole_assumed(view),

@@ -184,7 +184,8 @@ def inner_hold(view: View, limits: Limits) -> Result:
     reserve = np.where(speed_factor(view) > limits["fast_from"], float(limits["reserve"]), 0.0)
     loss = load_loss + heat_loss - thermal + speed_loss + reserve
     left = [smoothed(value, share) - loss for value in (fit.smallest, fit.mean, fit.largest)]
-    creep = clearance_share(left[0], left[2])
+    loose = clearance_share(fit.smallest, fit.largest)
+    creep = np.maximum(clearance_share(left[0], left[2]) - loose, 0.0)
     measure = np.minimum(creep, retention_cap(s.choice("inner_ring_retention"), limits))
     held = measure < creep
     advice = recommended(view, limits, "shaft")
@@ -195,8 +196,12 @@ def inner_hold(view: View, limits: Limits) -> Result:
         unit="um",
         observed=left[0],
         lower=np.zeros(view.count),
-        applies=~load.is_in("stationary"),
-        reason="the load stands still relative to the inner ring, which need not be held",
+        applies=~load.is_in("stationary") & ~(fit.largest <= 0),
+        reason=np.where(
+            load.is_in("stationary"),
+            "the load stands still relative to the inner ring, which need not be held",
+            "the inner ring is loose before any loss, which fit.load-rotation judges",
+        ).astype(object),
         missing={
             **rotation_wants(view, limits),
             "shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter"),
@@ -208,7 +213,9 @@ def inner_hold(view: View, limits: Limits) -> Result:
             **advice_facts(advice),
             "lift": (np.maximum(-left[0], 0.0) / share, "um"),
             "needed": (needed, "um"),
+            "finish": np.where(share < fit_in_use.smoothing_factor(bore, "ground"), ", grind the seat (shaft_seat_roughness)", "").astype(object),
             "creeping": (100.0 * np.minimum(creep, 1.0), "%"),
+            "loose": (100.0 * np.minimum(loose, 1.0), "%"),
         },
         assumed=[ring_assumed(view), hole_assumed(view), roughness_assumed(view, "turned")],
         working=[
@@ -269,7 +276,8 @@ def inner_stress(view: View, limits: Limits) -> Result:
     by_speed = ladder(np.maximum(at_speed, 0.0), low, high)
     by_fit = np.maximum(by_rest, by_ratio)
     advice = recommended(view, limits, "shaft")
-    published = (fit.seat_upper <= advice.upper) & (by_fit > 1.0)
+    miniature = (bore < limits["bore_below"]) & (fit.largest <= limits["miniature_press"] * (1 + 1e-9))
+    published = ((fit.seat_upper <= advice.upper) | miniature) & (by_fit > 1.0)
     fit_measure = np.where(by_fit > 1.0, by_fit + 1.0, by_fit)  # the first step above the limit is kept for these:
     fit_measure = np.where(published, np.minimum(fit_measure, limits["published"]), fit_measure)
     speed_measure = np.where(by_speed > 1.0, by_speed + 1.0, by_speed)

@@ -311,7 +311,7 @@ def grease(view: View, limits: Limits) -> Result:
     limiting = np.isnan(s.number("limiting_speed"))
     hottest = np.where(wide, float(limits["hottest_special"]), float(limits["hottest"]))
     hot = temperature > hottest
-    by_life = ladder(required, life, 2.0 * far_life, 4.0 * far_life)
+    by_life = ladder(required, life, far_life, 2.0 * far_life, 4.0 * far_life)
     measure = np.where(hot, np.fmax(by_life, limits["hot_measure"]), by_life)
     unknown = np.isnan(life) & ~hot
     return Result(

@@ -263,6 +263,8 @@ def minimum(view: View, limits: Limits) -> Result:
     floor = np.maximum(np.nan_to_num(firm), _LEAST)
     goal = np.fmax(wish, floor)
     measure = sinking(band.smallest, goal, floor, limits["bare_share"] * floor)
+    # a rule as round as 0.01 C is not broken by the spread of a spring whose nominal force keeps it
+    measure = np.where(band.nominal >= floor * (1 - 1e-9), np.minimum(measure, 2.0), measure)
     spring = s.choice("preload_method").is_in("spring") & ~np.isnan(s.size("spring_rate").nominal)
     wanted = np.where(below_firm, firm, wish)
     length = s.size("spring_installed_length").nominal - (wanted - band.smallest) / s.size("spring_rate").nominal

@@ -15,6 +15,7 @@ from linter.checks.seats import sinking
 from linter.mechanics import preload
 from linter.mechanics.tolerance_chain import Chain, parse_chain
 from linter.stations import Bools, Floats
+from linter.wording import quantity_text
 
 
 class PerRow:
@@ -82,18 +83,20 @@ def force(view: View, limits: Limits) -> Result:
     gap = np.where(length.by_chain, np.abs(length.closing - length.stated), np.nan)
     by_chain = np.where(gap > limits["chain_agreement"], limits["chain_measure"], 0.0)
     by_force = np.fmax(by_low, by_high)
-    measure = np.where(np.isnan(by_force), np.nan, np.maximum(by_force, by_chain))
+    stated = ~np.isnan(view.to_machines(s.size("preload_force").nominal))
+    weighed = np.where(stated, by_force, np.minimum(by_force, limits["window_measure"]))
+    measure = np.where(np.isnan(by_force), np.nan, np.maximum(weighed, by_chain))
     chain_leads = (by_chain > by_force) & (by_force <= 2.0)
     too_low = by_low >= by_high
     ends = {
         "worst": np.where(too_low, found.smallest, found.largest),
         "likely": np.where(too_low, found.likely_smallest, found.likely_largest),
     }
-    observed = np.select([measure > 3.0, measure > 2.0], [found.nominal, ends["likely"]], ends["worst"])
+    observed = np.select([by_force > 3.0, by_force > 2.0], [found.nominal, ends["likely"]], ends["worst"])
     observed = np.where(chain_leads, length.closing, observed)
-    stated = ~np.isnan(view.to_machines(s.size("preload_force").nominal))
-    word = np.select([chain_leads, measure > 3.0, measure > 2.0], ["chain", "nominal", "likely"], "")
-    centre = np.where(stated, view.to_machines(s.size("preload_force").nominal), np.sqrt(low * high))
+    word = np.select([chain_leads, by_force > 3.0, by_force > 2.0], ["chain", "nominal", "likely"], "")
+    usual = low / (1.0 - limits["usual_tolerance"])  # a spring of usual tolerance then just reaches the lower end
+    centre = np.where(stated, 0.5 * (low + high), np.minimum(usual, np.sqrt(low * high)))
     rate, free = (view.to_machines(s.size(n).nominal) for n in ("spring_rate", "spring_free_length"))
     share = share_outside(view, low, high, limits)
     absent = {name: np.isnan(view.to_machines(s.size(name).nominal)) for name in ("spring_rate", "spring_free_length")}
@@ -118,7 +121,9 @@ def force(view: View, limits: Limits) -> Result:
         facts={
             "target": np.where(stated, "the preload that is stated", "the window of the two bearings").astype(object),
             "share": (share, "%"),
-            "length_for_centre": (free - centre / rate, "mm"),
+            "setting": _setting(found.nominal, centre, free - centre / rate, limits),
+            "by_length": (0.5 * rate * (length.longest - length.shortest), "N"),
+            "by_maker": (found.tolerance * found.nominal, "N"),
             "closing": (length.closing, "mm"),
             "stated_length": (length.stated, "mm"),
         },
@@ -143,6 +148,20 @@ def force(view: View, limits: Limits) -> Result:
             Working("share", "", "share of assemblies outside, simulated", share, "%", "Monte Carlo, fixed seed"),
         ],
     )  # fmt: skip
+
+
+def _setting(force: Floats, centre: Floats, length: Floats, limits: Limits) -> Callable[[int], str]:
+    """What to do about the installed length, in words by machine: nothing where the force is central already."""
+
+    def make(row: int) -> str:
+        if abs(force[row] - centre[row]) <= limits["central"] * centre[row]:
+            return "Leave the nominal spring_installed_length and narrow the spread"
+        wanted = quantity_text(float(centre[row]), "N")
+        if length[row] <= 0.0:
+            return f"Choose a stiffer spring (spring_rate), which gives {wanted}"
+        return f"Set spring_installed_length to {quantity_text(float(length[row]), 'mm')}, where the spring gives {wanted}"
+
+    return make
 
 
 def _usual(view: View, bare: Bools, limits: Limits) -> Assumes:

@@ -7,7 +7,7 @@ import numpy as np
 from linter.checks.base import Limits, Result, View, Working, ladder, within
 from linter.checks.preload_band import station_band
 from linter.checks.quantities import dynamic_rating, speed_factor, static_load_rating
-from linter.checks.seat_fits import fixed_radial_load, rotor_unbalance, unbalance_force
+from linter.checks.seat_fits import fixed_radial_load, rotor_unbalance, unbalance_force, unbalance_ratio
 from linter.checks.seats import sinking
 from linter.mechanics import balance
 from linter.stations import Floats
@@ -95,8 +95,11 @@ def balance_grade(view: View, limits: Limits) -> Result:
     machines = np.full(view.machine_count, "", dtype=object)
     for value, kinds in zip(limits.table("kinds")["grade"], limits.table("kinds")["machines"], strict=True):
         machines[near == value] = kinds
+    shaken = view.to_machines(unbalance_ratio(view), "max")
+    harmless = (shaken <= limits["small_effect"]) & (factor <= limits["slow_up_to"])
+    measure = ladder(observed, near, far, limits["grade_step"] * far)
     return Result(
-        measure=ladder(observed, near, far, limits["grade_step"] * far),
+        measure=np.where(harmless, np.minimum(measure, 2.0), measure),
         unit="mm/s",
         observed=observed,
         upper=near,

@@ -281,7 +281,7 @@ def pressure(view: View, limits: Limits) -> Result:
         },
         observed=face,
         upper={side: limits["share_near"] * capacity[side] for side in SIDES},
-        wanted=abutment_wanted(view),
+        wanted={side: wanted & ~(area[side] <= 0) for side, wanted in abutment_wanted(view).items()},
         needed=needed,
     )
     general = (limited(view, f"{side}_shoulder_diameter", limits.table("general")).assumed for side in SIDES)
@@ -291,7 +291,7 @@ def pressure(view: View, limits: Limits) -> Result:
         observed=sides.observed,
         upper=sides.upper,
         applies=sides.applies,
-        reason="neither ring bears on a shoulder here",
+        reason="neither ring bears on the face of a shoulder here",
         missing=sides.missing,
         variant=sides.variant,
         assumed=[corner.assumed, *general],

@@ -133,8 +133,10 @@ def cage(view: View, limits: Limits) -> Result:
     faster = np.where(outer, (1 + gamma) / (1 - gamma), 1.0)
     observed = bore_factor * faster
     unknown = outer & np.isnan(gamma)
+    measure = ladder(observed, low, high)
+    vouched = s.number("speed_max") <= s.number("limiting_speed")
     return Result(
-        measure=ladder(observed, low, high),
+        measure=np.where(vouched, np.minimum(measure, limits["vouched"]), measure),
         unit="mm.r/min",
         observed=observed,
         upper=low,
