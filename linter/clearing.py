@@ -4,7 +4,7 @@ For each finding the nearest change of one parameter that clears it without maki
 change does, a pair. Every change offered was verified by the run that found it.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import combinations
 from typing import Any
 
@@ -18,7 +18,7 @@ from linter.review import assess
 from linter.rulebook import Rulebook
 from linter.stations import Assumption, Choice, Stations, Toleranced
 from linter.vocabulary import parameter
-from linter.wording import value_text, words_of
+from linter.wording import value_text
 
 #: Rounded preferred numbers, series R''10 (from memory of ISO 497:1973).
 SERIES = (1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0)
@@ -50,6 +50,14 @@ class Candidate:
     distance: float
 
 
+@frozen(eq=False)
+class Effect:
+    """What a trial does: findings gone, as (clause, row), and clauses that get a remark they did not have."""
+
+    cleared: set[tuple[int, int]]
+    remarks: tuple[int, ...]
+
+
 def with_changes(result: ReviewResult, stations: Stations, rulebook: Rulebook) -> ReviewResult:
     """The same result with ``clears_with`` filled for its findings.
 
@@ -77,22 +85,27 @@ class _Search:
     def __init__(self, stations: Stations, rulebook: Rulebook, result: ReviewResult) -> None:
         self.stations, self.rulebook = stations, rulebook
         self.findings = [a for a in result.assessments if a.outcome == "finding"]
-        self.clauses = [c.id for c in rulebook.clauses.values() if c.off is None]
+        self.index = {c.id: k for k, c in enumerate(c for c in rulebook.clauses.values() if c.off is None)}
         self.machine_of = {name: index for index, name in enumerate(stations.machines)}
         self.rows_of = [np.flatnonzero(stations.machine_row == m) for m in range(len(stations.machines))]
+        names = stations.text("station")
+        self.named = {
+            (machine, str(name)): rows[[str(names[r]) == str(name) for r in rows]]
+            for machine, rows in zip(stations.machines, self.rows_of, strict=True)
+            for name in names[rows]
+        }
         self.before = self.grades_of(result.assessments)
         self.spent = 0
         self.stopped = False
 
     def grades_of(self, assessments: Iterable[Assessment]) -> NDArray[np.int8]:
         """Grades by clause and row as :meth:`linter.review.Assessed.grades` gives them, read off the records."""
-        grades = np.zeros((len(self.clauses), len(self.stations)), dtype=np.int8)
-        index = {name: k for k, name in enumerate(self.clauses)}
+        grades = np.zeros((len(self.index), len(self.stations)), dtype=np.int8)
         for record in assessments:
-            grade = -1 if record.outcome == "not assessed" else 0
+            grade = {"not assessed": -1, "not applicable": -2}.get(record.outcome, 0)
             if record.severity is not None:
                 grade = len(SEVERITIES) - SEVERITIES.index(record.severity)
-            grades[index[record.clause], self.rows(record)] = grade
+            grades[self.index[record.clause], self.rows(record)] = grade
         return grades
 
     def rows(self, record: Assessment) -> NDArray[np.intp]:
@@ -100,8 +113,7 @@ class _Search:
         rows = self.rows_of[self.machine_of[record.machine]]
         if record.station is None:
             return rows
-        names = self.stations.text("station")
-        return np.array([r for r in rows if str(names[r]) == record.station], dtype=np.intp)
+        return self.named[(record.machine, record.station)]
 
     def run(self) -> dict[int, tuple[Change, ...]]:
         singles: dict[tuple[str, int], list[Candidate]] = {}
@@ -115,27 +127,49 @@ class _Search:
                 groups.append(singles[key])
             wanted.append(groups)
         trials = [(c,) for group in singles.values() for c in group]
-        clean = self.try_out(trials)
+        singly = self.try_out(trials)
         found: dict[int, tuple[Change, ...]] = {}
         left = []
         for finding, groups in zip(self.findings, wanted, strict=True):
             changes = []
+            aim = self.rows_to_clear(finding)
             for group in groups:
-                good = [c for c in group if self.clears(finding, clean.get((c,)))]
-                if good:
-                    changes.append(self.change(min(good, key=lambda c: c.distance)))
+                good = [c for c in group if (c,) in singly and aim <= singly[(c,)].cleared]
+                clean = [c for c in good if not singly[(c,)].remarks]
+                if clean:
+                    changes.append(self.change(finding, min(clean, key=lambda c: c.distance)))
             if changes:
                 found[id(finding)] = tuple(changes)
-            elif len(groups) > 1:
+            else:
                 left.append((finding, groups))
         wanted_pairs = [self.pairs(groups) for _, groups in left]
-        after = self.try_out(list(dict.fromkeys(pair for pairs in wanted_pairs for pair in pairs)))
-        for (finding, _), pairs in zip(left, wanted_pairs, strict=True):
-            good_pairs = [pair for pair in pairs if self.clears(finding, after.get(pair))]
+        paired = self.try_out(list(dict.fromkeys(pair for pairs in wanted_pairs for pair in pairs)))
+        for (finding, groups), pairs in zip(left, wanted_pairs, strict=True):
+            aim = self.rows_to_clear(finding)
+            good_pairs = [p for p in pairs if p in paired and aim <= paired[p].cleared and not paired[p].remarks]
             if good_pairs:
                 pair = min(good_pairs, key=lambda p: sum(c.distance for c in p))
-                found[id(finding)] = tuple(self.change(c, together=1) for c in pair)
+                found[id(finding)] = tuple(self.change(finding, c, together=1) for c in pair)
+            elif finding.severity != "remark":
+                found[id(finding)] = tuple(self.at_the_cost(finding, singly, groups))
         return found
+
+    def at_the_cost(
+        self,
+        finding: Assessment,
+        singly: Mapping[tuple[Candidate, ...], Effect],
+        groups: Sequence[Sequence[Candidate]],
+    ) -> Iterator[Change]:
+        """For each parameter the nearest change that clears a finding and leaves remarks on other clauses."""
+        aim = self.rows_to_clear(finding)
+        titles = [self.rulebook.clauses[name].title for name in self.index]
+        for group in groups:
+            good = [c for c in group if (c,) in singly and aim <= singly[(c,)].cleared]
+            if good:
+                best = min(good, key=lambda c: (len(singly[(c,)].remarks), c.distance))
+                costs = ", ".join(titles[k] for k in singly[(best,)].remarks)
+                change = self.change(finding, best)
+                yield evolve(change, verified=False, text=f"{change.text}, which leaves a remark on: {costs}")
 
     def parameters(self, finding: Assessment) -> Iterator[tuple[str, int]]:
         """Parameters that may be changed for a finding, each with the row to change."""
@@ -146,9 +180,9 @@ class _Search:
             if entry.change:
                 yield from ((name, int(r)) for r in (rows[:1] if entry.level == "machine" else rows))
 
-    def try_out(self, trials: Sequence[tuple[Candidate, ...]]) -> dict[tuple[Candidate, ...], NDArray[np.int8]]:
-        """Grades of the machine's rows after each trial; trials beyond the cap are left out."""
-        grades: dict[tuple[Candidate, ...], NDArray[np.int8]] = {}
+    def try_out(self, trials: Sequence[tuple[Candidate, ...]]) -> dict[tuple[Candidate, ...], Effect]:
+        """What each trial does, of those that make nothing worse beyond a remark; none is tried beyond the cap."""
+        effects: dict[tuple[Candidate, ...], Effect] = {}
         batch: list[tuple[Candidate, ...]] = []
         rows = 0
         for trial in trials:
@@ -159,17 +193,15 @@ class _Search:
             batch.append(trial)
             rows += size
             if rows >= CHUNK_ROWS:
-                grades.update(self.assess_batch(batch))
+                effects.update(self.assess_batch(batch))
                 self.spent += rows
                 batch, rows = [], 0
         if batch:
-            grades.update(self.assess_batch(batch))
+            effects.update(self.assess_batch(batch))
             self.spent += rows
-        return grades
+        return effects
 
-    def assess_batch(
-        self, batch: Sequence[tuple[Candidate, ...]]
-    ) -> Iterable[tuple[tuple[Candidate, ...], NDArray[np.int8]]]:
+    def assess_batch(self, batch: Sequence[tuple[Candidate, ...]]) -> Iterator[tuple[tuple[Candidate, ...], Effect]]:
         blocks = [self.rows_of[int(self.stations.machine_row[trial[0].row])] for trial in batch]
         copies = replicate(self.stations, blocks)
         starts = np.concatenate(([0], np.cumsum([len(b) for b in blocks])))
@@ -182,38 +214,42 @@ class _Search:
                     else start + int(np.searchsorted(block, candidate.row))
                 )
                 put(copies, candidate.name, at, candidate.value)
-        grades = assess(copies, self.rulebook).grades()
-        return [
-            (trial, grades[:, start : start + len(block)])
-            for start, block, trial in zip(starts, blocks, batch, strict=False)
-        ]
+        after = assess(copies, self.rulebook).grades()
+        before = self.before[:, np.concatenate(blocks)]
+        lost = (after == -1) & (before >= 0)
+        graver = after > np.maximum(before, 0)
+        forbidden = (lost | (graver & (after > 1))).any(axis=0)
+        gone = (before > 0) & ((after == 0) | (after == -2))
+        for trial, block, start in zip(batch, blocks, starts, strict=False):
+            columns = slice(start, start + len(block))
+            if not forbidden[columns].any():
+                clauses, rows = np.nonzero(gone[:, columns])
+                yield (
+                    trial,
+                    Effect(
+                        cleared={(int(c), int(block[r])) for c, r in zip(clauses, rows, strict=True)},
+                        remarks=tuple(np.flatnonzero(graver[:, columns].any(axis=1)).tolist()),
+                    ),
+                )
 
-    def clears(self, finding: Assessment, after: NDArray[np.int8] | None) -> bool:
-        """Whether the finding is gone, and no clause of its machine is graver or newly not assessed."""
-        if after is None:
-            return False
-        rows = self.rows_of[self.machine_of[finding.machine]]
-        before = self.before[:, rows]
-        clause = self.clauses.index(finding.clause)
-        own = np.isin(rows, self.rows(finding))
-        return bool(
-            (after[clause, own] == 0).all()
-            and (after <= np.maximum(before, 0)).all()
-            and not ((after == -1) & (before != -1)).any()
-        )
+    def rows_to_clear(self, finding: Assessment) -> set[tuple[int, int]]:
+        """Clause and rows of a finding."""
+        clause = self.index[finding.clause]
+        return {(clause, int(row)) for row in self.rows(finding)}
 
     def pairs(self, groups: Sequence[Sequence[Candidate]]) -> Sequence[tuple[Candidate, ...]]:
         """Pairs of the nearest candidates of two parameters, for one finding."""
         near = [sorted(g, key=lambda c: c.distance)[:PAIR_CANDIDATES] for g in groups if g]
         return [(a, b) for first, second in combinations(near, 2) for a in first for b in second][:MOST_PAIRS]
 
-    def change(self, candidate: Candidate, together: int = 0) -> Change:
+    def change(self, finding: Assessment, candidate: Candidate, together: int = 0) -> Change:
         entry = parameter(candidate.name)
         before = value_text(self.stations, candidate.name, candidate.row)
         single = replicate(self.stations, [np.array([candidate.row])])
         put(single, candidate.name, 0, candidate.value)
         after = value_text(single, candidate.name, 0)
-        station = "" if entry.level == "machine" else f" ({self.stations.text('station')[candidate.row]})"
+        elsewhere = finding.station is None and entry.level == "station"
+        station = f" at {self.stations.text('station')[candidate.row]}" if elsewhere else ""
         value = candidate.value
         if entry.kind == "choice":
             value = entry.choices[value]
@@ -223,7 +259,7 @@ class _Search:
             parameter=candidate.name,
             value=float(value) if isinstance(value, (int, float)) else value,
             unit=entry.unit,
-            text=f"{words_of(candidate.name)}{station}: {before} \u2192 {after}",
+            text=f"{before} \u2192 {after}{station}",
             verified=True,
             together=together,
         )
@@ -322,12 +358,3 @@ def put(stations: Stations, name: str, at: int | slice, value: Any) -> None:
             )
         size = stations.toleranced[name]
         size.nominal[at], size.lower[at], size.upper[at], size.tolerance_class[at] = value
-
-
-def changes_text(changes: Sequence[Change]) -> str:
-    """The changes of one finding in one sentence."""
-    if not changes:
-        return "No change of one or two parameters was found that clears this without making something else worse."
-    if changes[0].together:
-        return "Together clear this: " + "; ".join(c.text for c in changes) + ". Nothing else gets worse."
-    return "Each of these clears it and makes nothing else worse: " + "; ".join(c.text for c in changes) + "."

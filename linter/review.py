@@ -72,14 +72,16 @@ class Assessed:
     reviews: Mapping[str, ClauseReview] = field(factory=dict)
 
     def grades(self) -> NDArray[np.int8]:
-        """Severity by clause and station, shape (clauses, rows): 0 for none to 4 for critical, -1 not assessed.
+        """Grade by clause and station, shape (clauses, rows).
 
-        A clause about the machine counts for each of its stations.
+        1 for a remark to 4 for critical, 0 for met, -1 for not assessed, -2 for not applicable. A clause about the
+        machine counts for each of its stations.
         """
         rows = []
         for review in self.reviews.values():
             grade = np.where(review.outcome == FINDING, len(SEVERITIES) - review.severity, 0)
-            grade = np.where(review.outcome == NOT_ASSESSED, -1, grade).astype(np.int8)
+            grade = np.where(review.outcome == NOT_ASSESSED, -1, grade)
+            grade = np.where(review.outcome == NOT_APPLICABLE, -2, grade).astype(np.int8)
             rows.append(self.view.to_stations(grade) if review.clause.level == "machine" else grade)
         return np.array(rows, dtype=np.int8).reshape(len(self.reviews), len(self.stations))
 

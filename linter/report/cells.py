@@ -6,6 +6,9 @@ from linter.findings import Assessment, Change, Used
 from linter.vocabulary import vocabulary
 from linter.wording import words_of
 
+#: Said of a finding without changes.
+NONE_FOUND = "Among the changes tried, no single one and no pair clears this without making something else worse."
+
 _NAME = re.compile(r"[a-z][a-z0-9_]*")
 
 
@@ -37,7 +40,7 @@ def what_to_change(item: Assessment) -> str:
     parts = []
     for verified, lead in (
         (True, "Clears it, and nothing else gets worse"),
-        (False, "Clears it; the other clauses were not run with it"),
+        (False, "Clears it, at a cost"),
     ):
         changes = [change for change in item.clears_with if change.verified is verified]
         sets: dict[int, list[str]] = {}
@@ -48,6 +51,8 @@ def what_to_change(item: Assessment) -> str:
         ways += [" together with ".join(group) for group in sets.values()]
         if ways:
             parts.append(sentence(f"{lead}: {'; or '.join(ways)}"))
+    if item.outcome == "finding" and not item.clears_with:
+        parts.append(NONE_FOUND)
     if item.remedy:
         parts.append(sentence(item.remedy))
     return " ".join(parts)

@@ -11,6 +11,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup, escape
 
 from linter.findings import SEVERITIES, ReviewResult
+from linter.report.cells import NONE_FOUND
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
 from linter.report.pages import (
     DETAILS,
@@ -58,6 +59,7 @@ def environment() -> Environment:
         basename=_basename,
     )
     made.globals.update(
+        none_found=NONE_FOUND,
         quantity=quantity_text,
         number=number_text,
         value_of=value_of,
