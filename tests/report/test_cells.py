@@ -40,7 +40,7 @@ def test_changes_in_words(sample):
     )
     assert what_to_change(finding(sample, clears_with=changes, remedy="See the drawing")) == (
         "Clears it, and nothing else gets worse: shaft seat diameter (A): h5 -> k5; or clearance class: CN -> C3. "
-        "Clears it; the other clauses were not run with it: speed max: 10 -> 9 together with ball diameter: 3 -> 2. "
+        "Clears it, at a cost: speed max: 10 -> 9 together with ball diameter: 3 -> 2. "
         "See the drawing."
     )
     assert what_to_change(finding(sample)) == ""

@@ -143,7 +143,7 @@ def test_the_first_location_is_the_cell_to_change(sample, rulebook):
     assert len(entry["relatedLocations"]) == 2
     text = entry["message"]["text"]
     assert "Clears it, and nothing else gets worse: shaft seat diameter: h5 -> k5." in text
-    assert "Clears it; the other clauses were not run with it: shaft seat diameter: h5 -> m5." in text
+    assert "Clears it, at a cost: shaft seat diameter: h5 -> m5." in text
 
 
 def test_identity_does_not_depend_on_the_place_or_the_value(sample, rulebook):
