@@ -2,7 +2,7 @@ from attrs import evolve
 
 from linter.findings import Change, Used
 from linter.places import Place
-from linter.report.cells import cells_to_change, sentence, what_to_change
+from linter.report.cells import NONE_FOUND, cells_to_change, sentence, what_to_change
 
 
 def used(name: str, cell: str) -> Used:
@@ -43,7 +43,7 @@ def test_changes_in_words(sample):
         "Clears it, at a cost: speed max: 10 -> 9 together with ball diameter: 3 -> 2. "
         "See the drawing."
     )
-    assert what_to_change(finding(sample)) == ""
+    assert what_to_change(finding(sample)) == NONE_FOUND
 
 
 def test_sentences_end_once():
