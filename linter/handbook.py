@@ -327,7 +327,7 @@ def _row_differences(where: str, table: Table, before: tuple[str, ...], after: t
 
 def _row_name(table: Table, row: tuple[str, ...]) -> str:
     """The words of a row, or its first cell where it has none."""
-    arrays = table.arrays()
+    arrays = table.arrays
     words = [
         cell for column, cell in zip(table.columns, row, strict=True)
         if cell and column not in ORIGIN and arrays[column].dtype == object

@@ -10,7 +10,7 @@ import json
 import re
 import tomllib
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
@@ -69,7 +69,8 @@ class Table:
     rows: tuple[tuple[str, ...], ...]
     looser: Mapping[str, str]
 
-    def arrays(self) -> dict[str, NDArray[Any]]:
+    @cached_property
+    def arrays(self) -> Mapping[str, NDArray[Any]]:
         """Column name to array: float where every filled cell is a number (blank is NaN), else object text."""
         arrays: dict[str, NDArray[Any]] = {}
         for index, name in enumerate(self.columns):
@@ -78,6 +79,7 @@ class Table:
                 arrays[name] = np.array([float(cell) if cell else np.nan for cell in cells])
             except ValueError:
                 arrays[name] = np.array(cells, dtype=object)
+            arrays[name].flags.writeable = False
         return arrays
 
 
@@ -94,7 +96,6 @@ class Limits:
 
     def __init__(self, clause: "Clause") -> None:
         self._clause = clause
-        self._arrays: dict[str, dict[str, NDArray[Any]]] = {}
 
     def __getitem__(self, name: str) -> Any:
         """The value of a limit; KeyError names the clause where the rulebook lacks it."""
@@ -103,14 +104,13 @@ class Limits:
         except KeyError:
             raise KeyError(f"clause {self._clause.id} has no limit {name!r}") from None
 
-    def table(self, name: str) -> dict[str, NDArray[Any]]:
-        """A limit table as arrays by column."""
-        if name not in self._arrays:
-            try:
-                self._arrays[name] = self._clause.tables[name].arrays()
-            except KeyError:
-                raise KeyError(f"clause {self._clause.id} has no table {name!r}") from None
-        return self._arrays[name]
+    def table(self, name: str) -> Mapping[str, NDArray[Any]]:
+        """A limit table as arrays by column; KeyError names the clause where the rulebook lacks it."""
+        try:
+            table = self._clause.tables[name]
+        except KeyError:
+            raise KeyError(f"clause {self._clause.id} has no table {name!r}") from None
+        return table.arrays
 
 
 @frozen(eq=False)

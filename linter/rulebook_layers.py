@@ -272,7 +272,7 @@ class Builder:
 
     def cells(self, file: str, clause: str, key: str, table: Table, raw: Mapping[str, Any]) -> dict[str, str]:
         """Cells of a layer as text, of known columns and of the kind that stands there."""
-        arrays = table.arrays()
+        arrays = table.arrays
         cells = {column: str(value) for column, value in raw.items()}
         for column, value in cells.items():
             if column not in table.columns:

@@ -46,7 +46,7 @@ def _moved(clause: Clause):
             if _numbers(limit.value):
                 yield evolve(clause, limits={**clause.limits, key: evolve(limit, value=_scaled(limit.value, factor))})
         for key, table in clause.tables.items():
-            for column, values in enumerate(table.arrays().values()):
+            for column, values in enumerate(table.arrays.values()):
                 if values.dtype != object:
                     moved = _moved_table(table, column, factor)
                     yield evolve(clause, tables={**clause.tables, key: moved})
@@ -56,7 +56,7 @@ def _has_numbers(clause: Clause) -> bool:
     return any(_numbers(limit.value) for limit in clause.limits.values()) or any(
         values.dtype != object and not np.isnan(values).all()
         for table in clause.tables.values()
-        for values in table.arrays().values()
+        for values in table.arrays.values()
     )
 
 

@@ -111,7 +111,7 @@ def test_a_missing_run_out_is_a_finding_with_the_value_to_put():
 
 def test_roughness_table_agrees_with_the_makers_table():
     """URB, General catalogue v14, tables 4.5 to 4.7."""
-    table = load(VERSION).clauses["alignment.roughness"].tables["roughness"].arrays()
+    table = load(VERSION).clauses["alignment.roughness"].tables["roughness"].arrays
     for index, element in enumerate(table["element"]):
         size = table["over"][index] + 1.0
         strict, loose = abutment.roughness_range(size, table["tolerance_class"][index], element)

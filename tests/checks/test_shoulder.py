@@ -88,11 +88,11 @@ def test_chamfer_06_with_fillet_08_stops_the_release_whatever_else_is_unknown():
 
 def test_tables_of_the_rulebook_agree_with_the_makers_tables():
     """NTN CAT. 2202-IX/E table 14.3, NSK E1102 table 11.2, TPI CAT 2260/TE table 3.7, JIS B 1566."""
-    fillets = load(VERSION).clauses["shoulder.fillet"].tables["fillets"].arrays()
+    fillets = load(VERSION).clauses["shoulder.fillet"].tables["fillets"].arrays
     strict, loose = abutment.fillet_range(fillets["rs_min"])
     np.testing.assert_allclose(fillets["low"], strict)
     np.testing.assert_allclose(fillets["high"], loose)
-    heights = load(VERSION).clauses["shoulder.shaft-height"].tables["heights"].arrays()
+    heights = load(VERSION).clauses["shoulder.shaft-height"].tables["heights"].arrays
     strict, loose = abutment.shoulder_height_range(heights["rs_min"], heights["bearing_type"])
     np.testing.assert_allclose(heights["strict"], strict)
     np.testing.assert_allclose(heights["loose"], loose)
