@@ -6,7 +6,7 @@ from typing import Any, NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, Result, View, Working, falling, ladder, within
+from linter.checks.base import Limits, Result, View, Working, ladder, within
 from linter.checks.fit import clearance_share, retention_cap
 from linter.checks.fit_classes import advice_facts, is_free, recommended
 from linter.checks.fit_use import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
@@ -361,9 +361,9 @@ def axial_float(view: View, limits: Limits) -> Result:
     nothing = ~view.to_machines(known[0] | known[1] | known[2])
     running = known[2]
     soaked = known[0] & known[1]
-    with np.errstate(divide="ignore"):
-        measure = falling(play, travel)
-    measure = np.where(travel <= 0, np.where(play >= 0, 0.0, 1000.0), measure)
+    room = np.maximum(play, 0.0)
+    measure = ladder(travel, limits["share"] * room, room)
+    measure = np.where(travel <= 0, np.where(play >= 0, 0.0, np.inf), measure)
     return Result(
         measure=np.where(nothing, np.nan, measure),
         unit="um",

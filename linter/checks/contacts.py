@@ -19,7 +19,7 @@ from linter.checks.quantities import (
     pitch_diameter,
     static_load_rating,
 )
-from linter.checks.seat_fits import housing_fit, shaft_fit
+from linter.checks.seat_fits import housing_fit, of_material, shaft_fit
 from linter.mechanics import ball_bearing, fit_in_use, hertz, materials, preload
 from linter.stations import Bools, Floats
 
@@ -80,11 +80,22 @@ def clearance_losses(view: View) -> Losses:
     inner_race, outer_race = fit_in_use.mean_raceway_diameters(bore, outside, "plain")
     fits = np.maximum(shaft_fit(view).mean, 0.0) * bore / inner_race
     fits = fits + np.maximum(housing_fit(view).mean, 0.0) * outer_race / outside
-    ring = s.choice("ring_material").texts()
-    ring = np.where(ring == "", "bearing steel", ring)
+    ring = of_material(s.choice("ring_material"), materials.expansion, unstated="bearing steel")
     hotter = s.number("shaft_temperature") - s.number("housing_temperature")
-    heat = fit_in_use.clearance_heat_loss(materials.expansion(ring), hotter, outer_race)
+    heat = fit_in_use.clearance_heat_loss(ring, hotter, outer_race)
     return Losses(fits / 1000.0, heat)
+
+
+@shared
+def contact_modulus(view: View) -> Floats:
+    """Effective modulus E' of balls on rings [MPa]; steel balls and bearing steel rings where nothing is stated."""
+    balls, rings = view.stations.choice("ball_material"), view.stations.choice("ring_material")
+    return hertz.effective_modulus(
+        of_material(balls, materials.elastic_modulus, ball=True, unstated="steel"),
+        of_material(balls, materials.poisson_ratio, ball=True, unstated="steel"),
+        of_material(rings, materials.elastic_modulus, unstated="bearing steel"),
+        of_material(rings, materials.poisson_ratio, unstated="bearing steel"),
+    )
 
 
 @shared
@@ -108,17 +119,11 @@ def contact(view: View) -> Contact:
     by_clearance = ball_bearing.free_contact_angle(np.where(running <= 2.0 * distance, running, np.nan), distance)
     stands_in = deep & np.isnan(by_clearance)
     free = np.where(deep, np.where(stands_in, USUAL_ANGLE, by_clearance), contact_angle(view))
-    words = s.choice("ball_material").texts()
-    balls = np.where(words == "", "steel", words)
-    ring = s.choice("ring_material").texts()
-    ring = np.where(ring == "", "bearing steel", ring)
+    balls = np.array([*s.choice("ball_material").words, "steel"], dtype=object)[s.choice("ball_material").codes]
     ready = ~np.isnan(d_w + d_pw + z + inner + outer + free) & is_ball(view)
     constant, pressure = (np.full(view.count, np.nan) for _ in range(2))
     if ready.any():
-        modulus = hertz.effective_modulus(
-            materials.elastic_modulus(balls[ready], ball=True), materials.poisson_ratio(balls[ready], ball=True),
-            materials.elastic_modulus(ring[ready]), materials.poisson_ratio(ring[ready]),
-        )  # fmt: skip
+        modulus = contact_modulus(view)[ready]
         sides = [
             hertz.point_contact(
                 1.0, *hertz.race_curvatures(d_w[ready], d_pw[ready], free[ready], groove[ready], race), modulus
@@ -141,7 +146,7 @@ def contact(view: View) -> Contact:
                 "seats or tolerance class not stated; the clearance before mounting stands in for the one in use",
                 deep & ~stands_in & np.isnan(losses.fits),
             ),
-            Assumes("ball_material", balls, "", "not stated; steel stands in", ball & (words == "")),
+            Assumes("ball_material", balls, "", "not stated; steel stands in", ball & ~s.choice("ball_material").known),
         ),
     )  # fmt: skip
 
@@ -200,11 +205,12 @@ def force_at_stress(view: View, mean_pressure: float) -> Floats:
 @shared
 def stiffer(view: View) -> Floats:
     """Pressure of a contact with these balls over that with steel balls under one load, (E'/E'_steel)^(2/3)."""
-    words = view.stations.choice("ball_material").texts()
-    balls = np.where(words == "", "steel", words)
+    balls = view.stations.choice("ball_material")
     steel = materials.elastic_modulus("bearing steel"), materials.poisson_ratio("bearing steel")
     both = hertz.effective_modulus(
-        materials.elastic_modulus(balls, ball=True), materials.poisson_ratio(balls, ball=True), *steel
+        of_material(balls, materials.elastic_modulus, ball=True, unstated="steel"),
+        of_material(balls, materials.poisson_ratio, ball=True, unstated="steel"),
+        *steel,
     )
     return (both / hertz.effective_modulus(*steel, *steel)) ** (2.0 / 3.0)
 

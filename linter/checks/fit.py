@@ -41,6 +41,12 @@ def _ring_measure(fit: Fit, load: Choice, limits: Limits) -> Floats:
     return np.where(load.is_in("stationary"), 0.0, share * by_load)
 
 
+_VARIANTS = (
+    "inner", "inner_near", "inner_held", "outer", "outer_near", "outer_held",
+    "", "both", "outgrown", "outgrown_residual", "unloaded",
+)  # fmt: skip
+
+
 def load_rotation(view: View, limits: Limits) -> Result:
     """A ring that sees a rotating load has no possible clearance (clause ``fit.load-rotation``)."""
     s = view.stations
@@ -65,13 +71,15 @@ def load_rotation(view: View, limits: Limits) -> Result:
     on_inner = np.nan_to_num(inner_measure) >= np.nan_to_num(outer_measure)
     fit = Fit(*(np.where(on_inner, a, b) for a, b in zip(inner_fit, outer_fit, strict=True)))
     both = (inner_measure > 0) & (outer_measure > 0)
-    ring = np.where(inner_measure > 0, "inner", np.where(outer_measure > 0, "outer", ""))
+    first = np.where(inner_measure > 0, 1, np.where(outer_measure > 0, 2, 0))
     held = np.where(on_inner, held_inner, held_outer)
     near = np.where(on_inner, inner_printed, outer_printed)
-    how = np.where(ring == "", "", np.where(held, "_held", np.where(near, "_near", "")))
-    variant = np.where(both, "both", np.char.add(ring, how))
-    by_residual = np.where(s.known("residual_unbalance"), "outgrown_residual", "outgrown")
-    variant = np.where(outgrown, np.where(np.isinf(ratio), "unloaded", by_residual), variant).astype(object)
+    how = np.where(held, 2, np.where(near, 1, 0))
+    plain = np.where(both, _VARIANTS.index("both"), np.where(first > 0, 3 * first - 3 + how, _VARIANTS.index("")))
+    by_residual = np.where(
+        s.known("residual_unbalance"), _VARIANTS.index("outgrown_residual"), _VARIANTS.index("outgrown")
+    )
+    variant = np.where(outgrown, np.where(np.isinf(ratio), _VARIANTS.index("unloaded"), by_residual), plain)
     wanted_share = np.divide(limits["fixed_up_to"], ratio, out=np.full(view.count, np.nan), where=ratio > 0)
 
     clear = 100 * np.minimum(clearance_share(fit.smallest, fit.largest), 1.0)
@@ -92,7 +100,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": unknown_seat(wants_inner, inner_fit.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": unknown_seat(wants_outer, outer_fit.seat_lower) & s.known("outside_diameter"),
         },
-        variant=variant,
+        variant=np.array(_VARIANTS, dtype=object)[variant],
         facts={
             **advice_facts(shaft, "shaft_draw"),
             **advice_facts(housing, "housing_draw"),

@@ -1,6 +1,6 @@
 """Chapter fit: tolerance class and grade of both seats against the published recommendations."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 import numpy as np
@@ -25,6 +25,23 @@ from linter.wording import number_text
 NO_CLASS = "a class agreed with the bearing's maker (published tables print none here)"
 
 
+class Texts:
+    """A text per row, composed only for the rows that a report shows (an array-like by row).
+
+    Parameters
+    ----------
+    make : callable
+        Row index to text.
+    """
+
+    def __init__(self, make: Callable[[int], str]) -> None:
+        self._make = make
+
+    def __getitem__(self, row: int) -> str:
+        """The text of one row."""
+        return self._make(row)
+
+
 @frozen(eq=False)
 class Recommended:
     """What the published tables recommend for one seat, arrays of shape (rows,).
@@ -33,7 +50,7 @@ class Recommended:
     ----------
     lower, upper : float array
         Deviations [um] that all accepted classes together span; NaN where no row of the table fits.
-    first, draw, accepted : object array of str
+    first, draw, accepted : text by row
         The class that most sources print; the same with nominal and deviations as it is drawn; every accepted class.
     first_lower, first_upper : float array
         Deviations of that class [um].
@@ -47,9 +64,9 @@ class Recommended:
 
     lower: Floats
     upper: Floats
-    first: NDArray[Any]
-    draw: NDArray[Any]
-    accepted: NDArray[Any]
+    first: Texts
+    draw: Texts
+    accepted: Texts
     first_lower: Floats
     first_upper: Floats
     fit_smallest: Floats
@@ -75,15 +92,22 @@ def is_free(view: View, ring: str) -> Bools:
 
 def _words_mask(cells: NDArray[Any], choice: Choice, default: str) -> dict[str, Bools]:
     """Rows that each cell (words joined by blanks) is about."""
-    words = choice.texts()
-    words[~choice.known] = default
-    return {cell: np.isin(words.astype(str), cell.split()) for cell in dict.fromkeys(map(str, cells))}
+    found = {}
+    for cell in dict.fromkeys(map(str, cells)):
+        words = cell.split()
+        rows = choice.is_in(*(word for word in words if word in choice.words))
+        found[cell] = rows | ~choice.known if default in words else rows
+    return found
 
 
-def _family(view: View) -> NDArray[Any]:
-    words = view.stations.choice("bearing_type").texts()
-    words[(words == "") | (words == "deep groove ball") | (words == "angular contact ball")] = "ball"
-    return words
+def _family(view: View, word: str) -> Bools:
+    """Rows of a bearing family of the tables; a bearing that states no type counts as a ball bearing."""
+    kind = view.stations.choice("bearing_type")
+    if word == "any":
+        return np.ones(view.count, dtype=bool)
+    if word == "ball":
+        return kind.is_in("deep groove ball", "angular contact ball") | ~kind.known
+    return kind.is_in(word) if word in kind.words else np.zeros(view.count, dtype=bool)
 
 
 def recommended(view: View, limits: Limits, side: str) -> Recommended:
@@ -129,8 +153,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
     by_load = {word: load.is_in(word) for word in load.words}
     if shaft:  # the published rows for an indeterminate load are those for a rotating one
         by_load["rotating"] = load.is_in("rotating", "indeterminate")
-    family = _family(view)
-    by_family = {str(w): np.ones(view.count, bool) if w == "any" else family == w for w in set(table["family"])}
+    by_family = {str(word): _family(view, str(word)) for word in set(table["family"])}
     by_class = _words_mask(table["bearing_classes"], s.choice("tolerance_class"), "Normal")
     light_alloy = s.choice("housing_material").is_in("aluminium", "magnesium", "zinc alloy", "plastic")
 
@@ -175,8 +198,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
     found = upper >= lower
     lower, upper = np.where(found, lower, np.nan), np.where(found, upper, np.nan)
     if not labels:
-        blank = np.full(count, "", dtype=object)
-        none = np.full(count, NO_CLASS, dtype=object)
+        blank, none = Texts(lambda row: ""), Texts(lambda row: NO_CLASS)
         nothing = np.full(count, np.nan)
         return Recommended(lower, upper, blank, none, blank, nothing, nothing, nothing, nothing, unknown, share)
     stack = np.array(weights)
@@ -187,7 +209,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
     hold = np.where(much & ~np.isnan(hold), hold, -np.inf)
     votes = np.where(by_load["stationary"] | (hold >= hold.max(axis=0)), stack, 0.0)
     best = votes.argmax(axis=0)
-    first = np.where(found, np.array(labels, dtype=object)[best], "")
+    first = Texts(lambda row: labels[best[row]] if found[row] else "")
     first_lower = np.array([e[0] for e in ends])[best, index]
     first_upper = np.array([e[1] for e in ends])[best, index]
     if shaft:
@@ -198,7 +220,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         lower,
         upper,
         first,
-        np.where(found, _drawn(diameter, best, labels, first_lower, first_upper), NO_CLASS),
+        _drawn(diameter, best, labels, first_lower, first_upper, found),
         _listed(stack > 0, labels),
         first_lower,
         first_upper,
@@ -213,28 +235,24 @@ def _signed(value: float, unit: str = "um") -> str:
     return ("+" if value > 0 else "") + number_text(float(value), unit)
 
 
-def _drawn(diameter: Floats, best: NDArray[np.intp], labels: list[str], lower: Floats, upper: Floats) -> NDArray[Any]:
-    """Nominal, class and deviations in mm as they are written on a drawing, one text per row."""
-    sizes = np.unique(diameter, return_inverse=True)[1]
-    _, first_row, inverse = np.unique(sizes * len(labels) + best, return_index=True, return_inverse=True)
-    texts = []
-    for row in first_row:
+def _drawn(
+    diameter: Floats, best: NDArray[np.intp], labels: list[str], lower: Floats, upper: Floats, found: Bools
+) -> Texts:
+    """Nominal, class and deviations in mm as they are written on a drawing, by row."""
+
+    def make(row: int) -> str:
+        if not found[row]:
+            return NO_CLASS
         size, name = number_text(float(diameter[row]), "mm"), labels[best[row]]
         ends = f"{_signed(upper[row] / 1000, 'mm')}/{_signed(lower[row] / 1000, 'mm')}"
-        texts.append(f"{size} {ends}" if "/" in name else f"{size} {name} ({ends})")
-    return np.array(texts, dtype=object)[inverse]
+        return f"{size} {ends}" if "/" in name else f"{size} {name} ({ends})"
+
+    return Texts(make)
 
 
-def _listed(accepted: Bools, labels: list[str]) -> NDArray[Any]:
-    """The accepted classes of each row in words, shape (rows,)."""
-    sets = np.zeros(accepted.shape[1], dtype=np.int64)
-    for start in range(0, len(labels), 30):  # 30 classes a time, so that the number of a set stays within 64 bits
-        group = accepted[start : start + 30]
-        bits = (2 ** np.arange(len(group), dtype=np.int64)) @ group
-        sets = np.unique(bits + (sets << 30), return_inverse=True)[1].astype(np.int64)
-    _, first_row, inverse = np.unique(sets, return_index=True, return_inverse=True)
-    texts = [", ".join(x for x, on in zip(labels, accepted[:, row], strict=True) if on) for row in first_row]
-    return np.array(texts, dtype=object)[inverse]
+def _listed(accepted: Bools, labels: list[str]) -> Texts:
+    """The accepted classes in words, by row."""
+    return Texts(lambda row: ", ".join(x for x, on in zip(labels, accepted[:, row], strict=True) if on))
 
 
 def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:
@@ -255,7 +273,7 @@ def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:
     ]
 
 
-def advice_facts(advice: Recommended, prefix: str = "draw") -> dict[str, NDArray[Any] | tuple[Floats, str]]:
+def advice_facts(advice: Recommended, prefix: str = "draw") -> dict[str, Any]:
     """Facts for a remedy that names the class to draw."""
     return {
         prefix: advice.draw,
@@ -365,7 +383,7 @@ def grade(view: View, limits: Limits) -> Result:
             near[rows] = iso286.it_value_or_nan(str(table["near"][i]), s.number(name)[rows])
             far[rows] = iso286.it_value_or_nan(str(table["far"][i]), s.number(name)[rows])
             near_word[rows] = str(table["near"][i])
-        width = fit.seat_upper - fit.seat_lower
+        width = np.round(fit.seat_upper - fit.seat_lower, 6)
         measures.append(ladder(width, np.round(near, 6), np.round(far, 6)))
         marks.append((width, near, far, near_word))
     on_shaft = np.nan_to_num(measures[0]) >= np.nan_to_num(measures[1])
@@ -405,7 +423,7 @@ def split_housing(view: View, limits: Limits) -> Result:
     lowest, forbidden, finest = (np.round(v, 6) for v in (lowest, forbidden, finest))
     pinch = lowest - fit.seat_lower
     room = np.maximum(lowest - forbidden, 1e-6)
-    width = fit.seat_upper - fit.seat_lower
+    width = np.round(fit.seat_upper - fit.seat_lower, 6)
     tight = np.where(pinch > 0, 1.0 + pinch / room, 0.0)
     fine = np.where(width < finest, 1.0 - width / finest, 0.0)
     measure = np.where(np.isnan(pinch + width), np.nan, np.maximum(tight, fine))

@@ -18,7 +18,7 @@ from linter.checks.fit_use import (
     smoothing,
 )
 from linter.checks.quantities import speed_factor
-from linter.checks.seat_fits import housing_fit, probable_half, shaft_fit
+from linter.checks.seat_fits import housing_fit, probable_half, shaft_fit, word_array
 from linter.mechanics import fit_in_use, internal_clearance, materials, press_fit
 from linter.stations import Bools, Floats
 from linter.wording import quantity_text
@@ -29,8 +29,7 @@ def delivered_clearance(view: View) -> tuple[Floats, Floats]:
     """Radial clearance before mounting [um], smallest and largest: as stated, else by its group (ISO 5753-1)."""
     s = view.stations
     stated = s.size("radial_clearance")
-    kind = s.choice("bearing_type").texts().astype(str)
-    group = s.choice("clearance_class").texts().astype(str)
+    kind, group = word_array(s.choice("bearing_type")), word_array(s.choice("clearance_class"))
     low, high = internal_clearance.radial_clearance_or_nan(group, s.number("bore_diameter"), kind)
     given = ~np.isnan(stated.nominal)
     spread = ~np.isnan(stated.lower)
@@ -43,6 +42,14 @@ def delivered_clearance(view: View) -> tuple[Floats, Floats]:
 def _wants_clearance(view: View) -> Bools:
     s = view.stations
     return ~s.known("clearance_class") & ~s.known("radial_clearance")
+
+
+def _has_no_group(view: View) -> Bools:
+    """Rows whose clearance group has no value in ISO 5753-1 for this bearing and bore."""
+    s = view.stations
+    stated = s.known("clearance_class") & ~s.known("radial_clearance")
+    looked_up = s.known("bore_diameter") & s.known("bearing_type")
+    return stated & looked_up & np.isnan(delivered_clearance(view)[0])
 
 
 _NEXT_GROUP = {"C2": "CN", "CN": "C3", "C3": "C4", "C4": "C5"}
@@ -86,6 +93,7 @@ def miniature_play(view: View, limits: Limits) -> Result:
         reason="the bore is not that of a miniature bearing, or the bearing has no radial play of its own",
         missing={
             "clearance_class": _wants_clearance(view),
+            "radial_clearance": _has_no_group(view),
             "shaft_seat_diameter": np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },
@@ -162,11 +170,13 @@ def running_clearance(view: View, limits: Limits) -> Result:
 
     allowed = limits["tight_per_mm"] * bore
     seizing = limits["seizing_per_mm"] * bore
-    measure = 0.5 * below_zero(worst, likely) + 0.5 * below_zero(likely, mean) + ladder(
-        np.maximum(-mean, 0.0), allowed, seizing
+    measure = (
+        0.5 * below_zero(worst, likely)
+        + 0.5 * below_zero(likely, mean)
+        + ladder(np.maximum(-mean, 0.0), allowed, seizing)
     )
     kind = s.choice("bearing_type")
-    words = kind.texts().astype(str)
+    words = word_array(kind)
     _, ordinary = internal_clearance.radial_clearance_or_nan("C3", s.number("bore_diameter"), words)
     _, larger = internal_clearance.radial_clearance_or_nan("C4", s.number("bore_diameter"), words)
     rattles = s.choice("preload_method").is_in("none") & ~np.isnan(ordinary)
@@ -186,6 +196,7 @@ def running_clearance(view: View, limits: Limits) -> Result:
         missing={
             "bearing_type": ~kind.known,
             "clearance_class": _wants_clearance(view),
+            "radial_clearance": _has_no_group(view),
             "shaft_seat_diameter": np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },

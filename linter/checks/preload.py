@@ -22,7 +22,7 @@ from linter.checks.quantities import (
     speed_factor,
     static_load_rating,
 )
-from linter.checks.seat_fits import unbalance_force
+from linter.checks.seat_fits import of_material, unbalance_force
 from linter.checks.seats import sinking
 from linter.mechanics import balance, boundary, kinematics, materials, preload
 from linter.stations import Bools, Floats
@@ -154,7 +154,7 @@ def _minima(view: View, limits: Limits) -> Criteria:
     angle = within(contact(view).free_angle, 0.0, 89.0, closed=True)
     outer = s.choice("rotating_ring").is_in("outer")
     turning = kinematics.speeds(np.where(outer, 0.0, speed), z, d_w, d_pw, angle, np.where(outer, speed, 0.0))
-    density = materials.density(s.choice("ball_material").texts(), ball=True)
+    density = of_material(s.choice("ball_material"), materials.density, ball=True)
     centrifugal = kinematics.centrifugal_force(d_w, d_pw, turning.cage, density)
     moment = kinematics.gyroscopic_moment(d_w, turning.ball_spin, turning.cage, angle, density)
     by_slip = kinematics.preload_against_gyroscopic_slip(moment, z, d_w, angle, limits["friction_high"])

@@ -155,8 +155,8 @@ def installed_length(view: View) -> Length:
 def spring(view: View) -> Spring:
     """Force of the preload spring over its installed length and the maker's tolerance.
 
-    The stated tolerance of the force at the installed length counts; without one, the tolerances of rate and free
-    length take its place. In the worst case they add to those of the length, in the likely band as root sum square.
+    The stated tolerance of the force at the installed length counts in full. Without one, the tolerances of rate and
+    free length take its place; in the root sum square they add to that of the length.
     """
     s = view.stations
     length = installed_length(view)
@@ -181,8 +181,8 @@ def spring(view: View) -> Spring:
         + (rate * 0.5 * (free_high - free_low)) ** 2
         + (0.5 * (rate_high - rate_low) * (free - mean)) ** 2
     )
-    spread = np.where(by_share, np.hypot(rate * half, middle * share), spread)
-    likely_small, likely_large = np.maximum(middle - spread, 0.0), middle + spread
+    likely_small = np.where(by_share, force(mean + half, rate, free) * (1.0 - share), np.maximum(middle - spread, 0.0))
+    likely_large = np.where(by_share, force(mean - half, rate, free) * (1.0 + share), middle + spread)
     known = (by_share | ~np.isnan(rate_low + rate_high + free_low + free_high)) & ~np.isnan(length.half)
     tolerance = np.where(by_share, share, np.divide(spread, middle, out=np.full_like(middle, np.nan), where=middle > 0))
     return Spring(nominal, small, large, likely_small, likely_large, tolerance, known & ~np.isnan(nominal))

@@ -5,10 +5,11 @@ seats, clearance negative. Forces are in N at one position.
 """
 
 from collections.abc import Callable
+from functools import cache
 from typing import NamedTuple
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import NDArray
 
 from linter.checks.base import Limits, View, shared, within
 from linter.mechanics import balance, ring_tolerances
@@ -37,10 +38,29 @@ class Fit(NamedTuple):
     ring_upper: Floats
 
 
-def of_material(material: Choice, constant: Callable[[ArrayLike], NDArray[np.float64]]) -> Floats:
-    """A constant of :mod:`linter.mechanics.materials` per row; NaN where no material is stated."""
-    words = np.array(material.words)
-    return material.map(dict(zip(material.words, constant(words), strict=True)))
+def of_material(
+    material: Choice, constant: Callable[..., NDArray[np.float64]], *, ball: bool = False, unstated: str = ""
+) -> Floats:
+    """A constant of :mod:`linter.mechanics.materials` per row.
+
+    ``unstated`` is the word that stands in where no material is stated; NaN there without one.
+    """
+    values = _by_word(material.words, constant, ball, unstated)
+    return values[material.codes]
+
+
+@cache
+def _by_word(
+    words: tuple[str, ...], constant: Callable[..., NDArray[np.float64]], ball: bool, unstated: str
+) -> Floats:
+    found = constant(np.array([*words, unstated]), **({"ball": True} if ball else {}))
+    found.flags.writeable = False
+    return found
+
+
+def word_array(choice: Choice) -> NDArray[np.str_]:
+    """The word of each row as a numpy text array, empty where absent."""
+    return np.array([*choice.words, ""])[choice.codes]
 
 
 def _seat(view: View, name: str, diameter: Floats) -> tuple[Floats, Floats]:
@@ -73,7 +93,7 @@ def shaft_fit(view: View) -> Fit:
     s = view.stations
     diameter = s.number("bore_diameter")
     seat = _seat(view, "shaft_seat_diameter", diameter)
-    ring = ring_tolerances.bore_deviation_or_nan(s.choice("tolerance_class").texts().astype(str), diameter)
+    ring = ring_tolerances.bore_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
     lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
     fit = iso286.fit(lower, upper, *seat)
     return Fit(*fit, *seat, lower, upper)
@@ -85,7 +105,7 @@ def housing_fit(view: View) -> Fit:
     s = view.stations
     diameter = s.number("outside_diameter")
     seat = _seat(view, "housing_seat_diameter", diameter)
-    ring = ring_tolerances.outside_deviation_or_nan(s.choice("tolerance_class").texts().astype(str), diameter)
+    ring = ring_tolerances.outside_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
     lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
     fit = iso286.fit(*seat, lower, upper)
     return Fit(*fit, *seat, lower, upper)
