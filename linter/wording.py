@@ -28,7 +28,7 @@ def unit_text(unit: str) -> str:
 def number_text(value: float, unit: str = "1") -> str:
     """A number as it is shown: at most four significant digits past the point, thousands apart.
 
-    Lengths in mm keep three decimals where they have them; whole numbers stay whole.
+    Lengths in mm keep four decimals where they have them, below 0.01 mm five; whole numbers stay whole.
     """
     if value is None or math.isnan(value):
         return "not known"
@@ -36,7 +36,7 @@ def number_text(value: float, unit: str = "1") -> str:
         return "unlimited" if value > 0 else "-unlimited"
     magnitude = abs(value)
     if unit == "mm":
-        digits = 4
+        digits = 4 if magnitude >= 0.01 else 5
     elif magnitude >= 1000 or magnitude == 0:
         digits = 0
     else:

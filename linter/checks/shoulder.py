@@ -281,19 +281,23 @@ def pressure(view: View, limits: Limits) -> Result:
         },
         observed=face,
         upper={side: limits["share_near"] * capacity[side] for side in SIDES},
-        wanted={side: wanted & ~(area[side] <= 0) for side, wanted in abutment_wanted(view).items()},
+        wanted=abutment_wanted(view),
         needed=needed,
     )
     general = (limited(view, f"{side}_shoulder_diameter", limits.table("general")).assumed for side in SIDES)
+    bare = {side: np.isinf(face[side]) & abutment_wanted(view)[side] for side in SIDES}
+    no_face = np.select(
+        [bare["shaft"] & bare["housing"], *bare.values()], ["both_bare", "shaft_bare", "housing_bare"], ""
+    )
     return Result(
         measure=sides.measure,
         unit="MPa",
-        observed=sides.observed,
+        observed=np.where(no_face == "", sides.observed, np.nan),
         upper=sides.upper,
         applies=sides.applies,
-        reason="neither ring bears on the face of a shoulder here",
+        reason="neither ring bears on a shoulder here",
         missing=sides.missing,
-        variant=sides.variant,
+        variant=np.where(no_face == "", sides.variant, no_face).astype(object),
         assumed=[corner.assumed, *general],
         working=[
             Working("force", "F_a + F_p", "axial load and preload", force, "N"),

@@ -1,0 +1,230 @@
+"""Laws that every clause of every released version obeys, whatever it is about."""
+
+import re
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from attrs import evolve
+
+from linter.handbook import case_stations, worked_cases
+from linter.review import assess, assessments
+from linter.rulebook import load, released_versions
+from linter.stations import stations_from_rows
+from linter.vocabulary import vocabulary
+from tests.laws import (
+    ABSURD,
+    DIFFERENT,
+    EVERY,
+    REMOVALS,
+    arrange,
+    complete,
+    moved_rows,
+    moving,
+    ranks,
+    varied,
+)
+
+#: Clauses about what the reading left behind: there is always an answer, so that no row is ever not assessed.
+ALWAYS_ASSESSED = {"table.identity", "table.agreement", "table.read", "table.interpretation", "table.class-agrees"}
+#: Clauses that are about every position or machine: no row of theirs is ever not applicable.
+ABOUT_EVERY_POSITION = {
+    "table.identity",
+    "table.agreement",
+    "table.read",
+    "table.interpretation",
+    "table.nominals-agree",
+    "table.plausible",
+    "speed.factor",
+    "speed.cage",
+    "fit.load-rotation",
+    "fit.grade",
+    "fit.arrangement",
+    "fit.inner-stress",
+    "fit.mounting",
+    "alignment.stated",
+    "alignment.cylindricity",
+    "alignment.seat-runout",
+    "alignment.shoulder-runout",
+    "alignment.form-within-size",
+    "alignment.roughness",
+    "shoulder.stated",
+    "shoulder.fillet",
+    "shoulder.other-ring",
+    "shoulder.pressure",
+    "life.rating",
+    "life.static",
+    "rotor.unbalance",
+    "rotor.balance-grade",
+    "rotor.critical-speed",
+}
+MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
+
+
+@pytest.mark.parametrize(("version", "clause"), EVERY)
+def test_every_outcome_has_a_worked_case(version, clause):
+    book = load(version)
+    alone = evolve(book, clauses={clause: book.clauses[clause]})
+    seen = set()
+    for case in worked_cases(book, clause):
+        assert case["message"], case["title"]
+        assessed = assess(case_stations(case), alone)
+        assert assessed.reviews[clause].failure is None
+        records = [r for r in assessments(assessed) if r.station in (None, case.get("station", "A"))]
+        seen |= {record.outcome for record in records}
+    assert {"finding", "met"} <= seen
+    assert ("not assessed" in seen) != (clause in ALWAYS_ASSESSED)
+    assert ("not applicable" in seen) != (clause in ABOUT_EVERY_POSITION)
+
+
+@pytest.mark.parametrize("version", released_versions())
+def test_clauses_about_every_position_apply_to_every_position(version):
+    assessed = assess(complete(500), load(version))
+    for clause in ABOUT_EVERY_POSITION:
+        assert not (assessed.reviews[clause].outcome == NOT_APPLICABLE).any(), clause
+    for clause in ALWAYS_ASSESSED:
+        assert not (assessed.reviews[clause].outcome == NOT_ASSESSED).any(), clause
+
+
+def never_falls_again(found):
+    """Severity may fall towards a good range and rise beyond it; it may not rise and then fall."""
+    graded = found[found >= 0]
+    steps = [int(np.sign(b - a)) for a, b in pairwise(graded) if a != b]
+    return steps == sorted(steps)
+
+
+#: Values that are looked up in a table, so that one of them is the row of the table and every other is none.
+LOOKED_UP = {("table.boundary-dimensions", "ring_width")}
+
+
+@pytest.mark.parametrize(("version", "clause"), DIFFERENT)
+def test_severity_never_drops_as_a_value_gets_worse(version, clause):
+    book = load(version)
+    entry = book.clauses[clause]
+    alone = evolve(book, clauses={clause: entry})
+    for case, index, name, way, values in moving(entry, version):
+        if (clause, name) in LOOKED_UP:
+            continue
+        assessed = assess(stations_from_rows(moved_rows(case, index, name, values)), alone)
+        review = assessed.reviews[clause]
+        assert review.failure is None
+        found = ranks(review)
+        if entry.level == "station":
+            found = found[assessed.stations.text("station") == case.get("station", "A")]
+        assert len(found) == len(values)
+        told = f"{case['title']}: {name} {way}: {found}"
+        sides = [np.full(len(found), True)]
+        if clause == "rotor.critical-speed":  # the worst lies in the middle, and both ways lead off it
+            s, starts = assessed.stations, assessed.view.starts
+            above = (s.number("speed_max") > s.number("first_critical_speed"))[starts]
+            sides = [above, ~above]
+        for side in sides:
+            assert never_falls_again(found[side]), told
+        inside = np.flatnonzero(found >= 0)
+        if len(inside):
+            assert (found[inside[0] : inside[-1] + 1] >= 0).all(), told
+
+
+@pytest.mark.parametrize("version", released_versions())
+def test_a_row_of_three_values_gets_no_verdict_that_needed_more(version):
+    book = load(version)
+    bare = stations_from_rows([{"bore_diameter": 25.0, "outside_diameter": 52.0, "speed_max": 10_000.0}])
+    assessed = assess(bare, book)
+    _check_wants(assessed)
+    verdicts = {k for k, r in assessed.reviews.items() if r.outcome[0] in (MET, FINDING)}
+    # what the three values, or their being all there is, decide by themselves
+    assert verdicts == {
+        "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible",
+        "alignment.stated", "shoulder.stated",
+    }  # fmt: skip
+    for record in assessments(assessed, outcomes=["not assessed"]):
+        assert record.missing, record.clause
+        assert not {"bore_diameter", "outside_diameter", "speed_max"} & set(record.missing)
+        assert record.remedy == "State " + _listed(record.missing) + "."
+
+
+def _listed(names):
+    return names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
+
+
+def _check_wants(assessed):
+    """No check failed; wants name parameters; a verdict had all its needs; every row without one says what it lacks."""
+    stations, view = assessed.stations, assessed.view
+    for name, review in assessed.reviews.items():
+        assert review.failure is None
+        assert set(review.missing) <= set(vocabulary())
+        judged = np.isin(review.outcome, (MET, FINDING))
+        for need in review.clause.needs:
+            known = stations.known(need)
+            known = view.to_machines(known, "all") if review.clause.level == "machine" else known
+            assert known[judged].all(), (name, need)
+        assert not np.isnan(review.result.measure[judged]).any(), name
+        for absent in review.missing.values():
+            assert not absent[judged].any(), name
+
+
+@pytest.mark.parametrize("machine", [0, 1, 2])
+def test_any_one_value_may_be_missing(machine):
+    assessed = assess(varied(machine, REMOVALS), load())
+    _check_wants(assessed)
+    whole = assess(arrange(complete(40), [machine]), load())
+    for name, review in assessed.reviews.items():
+        at_station = review.clause.level == "station"
+        places = assessed.stations.machine_row if at_station else np.arange(len(REMOVALS))
+        lacking = np.logical_or.reduce([*review.missing.values(), np.zeros(len(review.outcome), bool)])
+        before = np.tile(whole.reviews[name].outcome, len(REMOVALS))
+        # what had a verdict, or was not asked for, loses it only with the wants named
+        lost = (review.outcome == NOT_ASSESSED) & (before != NOT_ASSESSED)
+        assert lacking[lost].all(), (name, {REMOVALS[place][0] for place in places[lost & ~lacking]})
+
+
+@pytest.mark.parametrize("machine", [0, 1, 2])
+def test_any_one_value_may_be_absurd(machine):
+    assessed = assess(varied(machine, ABSURD), load())
+    _check_wants(assessed)
+    for record in assessments(assessed):
+        assert not re.search(r"[{}]|\bnan\b", record.message + record.remedy), record
+
+
+@pytest.mark.parametrize("version", released_versions())
+def test_a_machine_alone_gets_the_verdict_that_it_gets_among_others(version):
+    book = load(version)
+    stations = complete(500)
+    order = np.random.default_rng(7).permutation(len(stations.machines))
+    together = assess(arrange(stations, list(order)), book)
+    for place in range(0, len(order), 25):
+        alone = assess(arrange(stations, [order[place]]), book)
+        for name, review in together.reviews.items():
+            machine = review.clause.level == "machine"
+            rows = [place] if machine else np.flatnonzero(together.stations.machine_row == place)
+            other = alone.reviews[name]
+            np.testing.assert_array_equal(review.outcome[rows], other.outcome, err_msg=name)
+            np.testing.assert_array_equal(review.severity[rows], other.severity, err_msg=name)
+            np.testing.assert_allclose(review.result.measure[rows], other.result.measure, rtol=1e-9, err_msg=name)
+
+
+_VALUE = r"(?<![\w.,/−±+\u00a0])([−±+]?\d[\d\u00a0.]*(?:\u00a0[^\W\d]\S*)?)"
+FAULTS = {
+    "a placeholder that was not filled": r"[{}]",
+    "a value that is not there": r"\bnan\b|\bNone\b(?! of)|not known|\binf\b|unlimited",
+    "two spaces": r"[ \u00a0]{2}",
+    "a before a vowel": r"\b[Aa] (?=[aeioAEIO])|\b[Aa] u(?!ni|se)",
+    "an before a consonant": r"\b[Aa]n (?=[b-df-gj-np-tv-z])",
+    "a range of one value": _VALUE + r" to \1(?![\d\u00a0.])",
+    "stray punctuation": r" [.,;:]|\.\.|,,|\( | \)|\(\)|;;|,\.",
+    "a word twice": r"\b([A-Za-z]+) \1\b",
+    "a negative length": r"length (?:of |to )?−",
+}
+
+
+@pytest.mark.parametrize("version", released_versions())
+def test_messages_and_remedies_read_as_sentences(version):
+    records = assessments(assess(complete(400), load(version)))
+    told = [(r.clause, text) for r in records for text in (r.message, r.remedy) if text]
+    for fault, pattern in FAULTS.items():
+        wrong = [(clause, text) for clause, text in told if re.search(pattern, text)]
+        assert not wrong, (fault, wrong[:3])
+    for record in records:
+        assert record.message[0].isupper() or not record.message[0].isalpha(), record.message
+        assert bool(record.remedy) == (record.outcome in ("finding", "not assessed")) or not record.missing, record
+        assert not record.remedy or record.remedy.endswith("."), record.remedy
