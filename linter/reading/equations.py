@@ -25,8 +25,8 @@ def is_equations(source: Source, declared_encoding: str = "") -> bool:
 def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[str, ...]]:
     """Names, values and comments of an equation file as three columns without a header.
 
-    A line is cut at the first equals sign outside quotes; what stands behind an apostrophe that no digit precedes is
-    its comment. Expressions are kept as text and never evaluated.
+    A line is cut at the first equals sign outside quotes; what stands behind an apostrophe is its comment,
+    unless it groups digits or stands inside a word. Expressions are kept as text and never evaluated.
 
     Raises
     ------
@@ -48,6 +48,15 @@ def _bounded(text: str) -> str | Bad:
     return text
 
 
+def _inside(line: str, index: int, equals: int) -> bool:
+    """Whether an apostrophe belongs to the value: it groups digits (``1'234``) or stands in a word (``bain d'huile``)."""
+    before, behind = line[max(index - 1, 0) : index], line[index + 1 : index + 4]
+    if before.isdigit() and behind.isdigit():
+        return True
+    value = line[equals + 1 : index].strip()
+    return before.isalpha() and behind[:1].isalpha() and value[:1].isalpha()
+
+
 def cut_line(line: str) -> tuple[str, str, str]:
     """Name, value and comment of one line; a line without an equals sign is all comment."""
     quoted = False
@@ -61,7 +70,7 @@ def cut_line(line: str) -> tuple[str, str, str]:
             continue
         elif sign == "=" and equals < 0:
             equals = index
-        elif sign == "'" and not (index and line[index - 1].isdigit() and line[index + 1 : index + 4].isdigit()):
+        elif sign == "'" and not _inside(line, index, equals):
             comment = index
             break
     end = comment if comment >= 0 else len(line)

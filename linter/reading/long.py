@@ -102,6 +102,7 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """Role of each column by the words of a header row; empty where a cell of the row is no text."""
     roles: dict[int, str] = {}
     values = 0
+    measured: list[int] = []
     for column in range(grid.width):
         cell = grid.columns[column][row]
         if is_blank(cell):
@@ -115,11 +116,14 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
         groups = words.groups(cell)
         if "VALUE" in groups and _MEASURED.search(cell):
             roles[column] = "NOTE"
+            measured.append(column)
         elif "VALUE" in groups and "NAME" not in groups:
             values += 1
             roles[column] = "VALUE" if values == 1 else "NOTE"
         elif groups:
             roles[column] = groups[0]
+    if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *_ASPECTS}:
+        roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
     return roles
 
 

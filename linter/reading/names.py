@@ -314,15 +314,20 @@ class Names:
                 return inner
         for rest, piece, strict in station_cuts(text):
             station = self.station(piece)
-            if not strict and (station is None or len(rest) < 3):
+            if not strict and (station is None or _is_short(rest)):
                 continue
             if (inner := self._peel(rest, done, reasons)) is None:
                 continue
-            if station is None and len(rest) < 3:
+            if station is None and _is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
+
+
+def _is_short(text: str) -> bool:
+    """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
+    return len(text) < 2 or (len(text) == 2 and word_key(text) not in _headings().words)
 
 
 def _spelled_out(key: str) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from linter.reading.blocks import Block, Found, Strip, filled_down
 from linter.reading.grids import Bad, Grid, cell_text, is_blank
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import visible
-from linter.reading.units import known_unit
+from linter.reading.units import known_unit, split_heading_unit
 from linter.stations import Problem, Unused
 from linter.vocabulary import parameter
 
@@ -71,7 +71,8 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
             best = single
         if row + 1 < grid.height and (single is None or single.score < grid.width):
             pair = _candidate(grid, words, (row, row + 1))
-            if pair is not None and (best is None or pair.score > max(best.score, single.score if single else 0)):
+            beaten = max(best.score if best else 0, single.score if single else 0)
+            if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
                 best = pair
         if best is not None and best.score >= max(4, 0.5 * grid.width) and row > best.bottom:
             break  # what stands below a full heading is data
@@ -92,6 +93,21 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def _is_second_heading(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row below a heading says of each size which part of it a column states (and maybe units)."""
+    parts = 0
+    for cell in grid.row(row):
+        if is_blank(cell):
+            continue
+        if type(cell) is not str:
+            return False
+        if words.group(cell) in JOINABLE:
+            parts += 1
+        elif known_unit(cell.strip("[]() ")) is None and words.group(cell) != "VALUE":
+            return False
+    return parts > 0
 
 
 def _no_data(cell: Any) -> bool:
@@ -181,7 +197,21 @@ class _Rows:
             if heading.aspect == "unit":
                 continue
             self._add(block, column, heading, label, rows, base)
+        for start in extra.values():
+            self._drop_unstated(block, start, count)
         return block
+
+    def _drop_unstated(self, block: Block, start: int, count: int) -> None:
+        """A station that only headings name is none of a machine whose cells for it are all blank."""
+        stated = np.zeros(len(block.machines), dtype=bool)
+        for strip in block.strips:
+            inside = (strip.rows >= start) & (strip.rows < start + count)
+            if inside.any():
+                filled = [not is_blank(cell) for cell in strip.cells[inside].tolist()]
+                stated[strip.rows[inside][filled]] = True
+        for row in range(start, start + count):
+            if not stated[row]:
+                block.stations[row] = ""
 
     def _unit_column(self, heading: Heading) -> int | None:
         """Column that states the unit of each row for a parameter."""
@@ -199,7 +229,8 @@ class _Rows:
             if heading is None and label and size is not None:
                 aspect = JOINABLE.get(self.words.group(label), "")
                 if aspect:
-                    heading = Heading(size.parameter, size.station, size.unit, aspect, size.own_unit)
+                    unit = split_heading_unit(label)[1] or size.unit
+                    heading = Heading(size.parameter, size.station, unit, aspect, size.own_unit)
             elif heading is not None:
                 size = heading if parameter(heading.parameter).kind == "toleranced" else None
             if heading is not None and self.units[column] and not heading.unit:

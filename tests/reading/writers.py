@@ -1,30 +1,36 @@
-"""An arrangement written in any layout, number spelling, unit and encoding: the other half of the round trip."""
+"""An arrangement in the spelling of an office: words of a language, numbers, units, tolerances, encodings."""
 
-import io
-import json
+import csv
+from functools import cache
+from pathlib import Path
 from typing import Any
 
 from attrs import field, frozen
 
-#: Parameters of the written arrangements: level, kind, and the units they may be written in with their factors.
-NUMBERS = {
-    "speed_max": ("machine", {"r/min": 1.0, "1/s": 60.0}),
-    "rotor_mass": ("machine", {"kg": 1.0, "g": 0.001}),
-    "bore_diameter": ("station", {"mm": 1.0, "cm": 10.0, "in": 25.4}),
-    "outside_diameter": ("station", {"mm": 1.0, "cm": 10.0, "in": 25.4}),
-    "shaft_seat_roughness": ("station", {"µm": 1.0, "mm": 1000.0}),
-    "radial_load": ("station", {"N": 1.0, "kN": 1000.0}),
+import linter.reading
+from linter.reading.names import GROUPS, heading_words, word_key
+from linter.reading.numbers import read_numbers
+
+#: Parameters of the written arrangements: level, and the units they may be written in with factor and offset.
+NUMBERS: dict[str, tuple[str, dict[str, tuple[float, float]]]] = {
+    "speed_max": ("machine", {"r/min": (1.0, 0.0), "1/s": (60.0, 0.0), "1/min": (1.0, 0.0)}),
+    "rotor_mass": ("machine", {"kg": (1.0, 0.0), "g": (0.001, 0.0)}),
+    "temperature_min": ("machine", {"°C": (1.0, 0.0), "K": (1.0, -273.15)}),
+    "bore_diameter": ("station", {"mm": (1.0, 0.0), "cm": (10.0, 0.0), "in": (25.4, 0.0)}),
+    "outside_diameter": ("station", {"mm": (1.0, 0.0), "cm": (10.0, 0.0), "in": (25.4, 0.0)}),
+    "shaft_seat_roughness": ("station", {"um": (1.0, 0.0), "µm": (1.0, 0.0), "μm": (1.0, 0.0), "mm": (1000.0, 0.0)}),
+    "radial_load": ("station", {"N": (1.0, 0.0), "kN": (1000.0, 0.0)}),
 }
 SIZES = ("shaft_seat_diameter", "housing_seat_diameter")
 CHOICES = {"lubrication": ("grease", "oil bath", "oil jet"), "cage": ("polyamide", "phenolic", "peek")}
 TEXTS = {"drawing_number": "machine", "bearing_designation": "station"}
-#: Headings of languages for some of the names.
-TRANSLATED = {
-    "bore_diameter": ("bore_diameter", "Bore diameter", "Bohrungsdurchmesser"),
-    "outside_diameter": ("outside_diameter", "Outside diameter", "Außendurchmesser"),
-    "machine": ("machine", "Machine", "Maschine"),
-    "station": ("station", "Station", "Lagerstelle"),
-}
+LANGUAGES = ("en", "de", "fr", "es", "it", "ja", "zh", "ru")
+CODE_PAGES = {
+    "cp1252": ("en", "de", "fr", "es", "it"), "cp1250": ("de",), "cp1251": ("ru",), "cp932": ("ja",), "gbk": ("zh",),
+}  # fmt: skip
+_MEASURED = ("actual", "actual value", "istwert", "measured", "valeur mesurée", "valor medido", "実測値", "实测值")
+_WRITTEN = (*NUMBERS, *SIZES, *CHOICES, *TEXTS, "machine", "station", "NAME", "VALUE", "UNIT", "UPPER", "LOWER",
+            "CLASS", "CHAR-ID", "NOTE")  # fmt: skip
 
 
 @frozen
@@ -37,56 +43,147 @@ class Size:
     tolerance_class: str = ""
 
 
+Values = dict[str, Any]
+
+
 @frozen
 class Arrangement:
     """Machines by name: values of the machine, and stations by name with theirs."""
 
-    machines: dict[str, tuple[dict[str, Any], dict[str, dict[str, Any]]]]
+    machines: dict[str, tuple[Values, dict[str, Values]]]
+
+    def rows(self) -> list[tuple[str, str, Values, Values]]:
+        """Machine, station, values of the machine and of the station, in order."""
+        return [(m, s, values, own) for m, (values, stations) in self.machines.items() for s, own in stations.items()]
+
+    def names(self, level: str) -> list[str]:
+        """Names stated at a level, in order."""
+        found: dict[str, None] = {}
+        for _, _, values, own in self.rows():
+            found.update(dict.fromkeys(values if level == "machine" else own))
+        return list(found)
+
+    def first(self) -> "Arrangement":
+        """The first machine alone."""
+        return Arrangement(dict(list(self.machines.items())[:1]))
+
+
+@cache
+def headings(language: str) -> dict[str, tuple[str, ...]]:
+    """Words of a language by what they stand for; those that stand for one thing only."""
+    meant: dict[str, set[str]] = {}
+    for target, word, _ in heading_words():
+        if target != "@STATION":
+            # a station is a group and a parameter both, and so is a machine
+            meant.setdefault(word_key(word), set()).add(target.lower() if target in ("STATION", "MACHINE") else target)
+    found: dict[str, list[str]] = {}
+    for target, word, spoken in heading_words():
+        alone = meant.get(word_key(word)) == {target}
+        if spoken == language and target in _WRITTEN and alone and len(word) > 1:
+            found.setdefault(target, []).append(word)
+    # a column of measured values is read only where no other value stands
+    found["NOMINAL"] = [word for word in found["VALUE"] if word.casefold() not in _MEASURED]
+    plain = {name: (name,) for name in _WRITTEN if name not in GROUPS}
+    return plain | {target: tuple(words) for target, words in found.items()}
+
+
+@cache
+def choice_words(language: str) -> dict[tuple[str, str], tuple[str, ...]]:
+    """Texts of a language for a choice, by parameter and word; those that stand for one word only."""
+    path = Path(linter.reading.__file__).parent / "data" / "choices.csv"
+    with path.open(encoding="utf-8", newline="") as stream:
+        lines = [line for line in csv.DictReader(stream) if line["parameter"] in CHOICES]
+    found: dict[tuple[str, str], tuple[str, ...]] = {}
+    for line in lines:
+        meant = {w["word"] for w in lines if w["parameter"] == line["parameter"] and w["text"] == line["text"]}
+        if line["language"] == language and len(meant) == 1:
+            key = (line["parameter"], line["word"])
+            found[key] = (*found.get(key, ()), line["text"])
+    return found
 
 
 @frozen
 class Spelling:
-    """How values are written."""
+    """How values are written.
+
+    ``encoding`` is declared in a name mapping where ``declared`` is true. ``thousands`` groups the digits of speeds,
+    masses and loads. ``draws`` picks a word among the synonyms of a language.
+    """
 
     decimal: str = "."
-    grouped: bool = False
+    thousands: str = ""
+    minus: str = "-"
     units: dict[str, str] = field(factory=dict)
-    tolerance: str = "deviations"
+    tolerance: str = "slash"
     encoding: str = "utf-8"
+    declared: bool = False
     line_end: str = "\n"
     delimiter: str = ";"
-    language: int = 0
+    language: str = "en"
+    draws: tuple[int, ...] = (0,)
+
+    def writable(self, text: str) -> bool:
+        """Whether the encoding has all signs of a text."""
+        try:
+            return text.encode(self.encoding).decode(self.encoding).removeprefix("\ufeff") == text
+        except UnicodeError:
+            return False
+
+    def _draw(self, words: tuple[str, ...], key: str) -> str:
+        words = tuple(word for word in words if self.writable(word)) or words
+        return words[self.draws[sum(map(ord, key)) % len(self.draws)] % len(words)]
+
+    def word(self, name: str) -> str:
+        """Word for a parameter or for a column of a list (``NAME``, ``VALUE``, ...)."""
+        found = headings(self.language).get(name, ())
+        return self._draw(tuple(word for word in found if self.writable(word)) or (name,), name)
 
     def number(self, value: float, name: str = "") -> str:
         """A number in the file's spelling; ``name`` converts it to the unit the file uses for that parameter."""
         if name in NUMBERS:
-            value = value / NUMBERS[name][1][self.unit(name)]
+            factor, offset = NUMBERS[name][1][self.unit(name)]
+            value = (value - offset) / factor
         text = f"{value:.10g}"
         if "e" in text:
             text = f"{value:.12f}".rstrip("0").rstrip(".")
+        sign, text = ("-", text[1:]) if text.startswith("-") else ("", text)
         whole, _, rest = text.partition(".")
-        if self.grouped and len(whole.lstrip("-")) > 3:
-            whole = f"{int(whole):,}".replace(",", " " if self.decimal == "," else ",")
         # a last zero keeps the mark from standing before exactly three digits, where no file could settle it
         rest = rest + "0" if len(rest) == 3 else rest
-        return whole + (self.decimal + rest if rest else "")
+        if self.thousands and len(whole) > 3:
+            rest = rest or "0" * (self.thousands in ".,")
+            whole = f"{int(whole):,}".replace(",", self.thousands)
+        return sign.replace("-", self.minus) + whole + (self.decimal + rest if rest else "")
+
+    def signed(self, value: float) -> str:
+        """A deviation with its sign."""
+        return ("+" if value > 0 else "") + self.number(value)
 
     def unit(self, name: str) -> str:
         """Unit of a parameter in the file."""
         if name in SIZES:
             return "mm"
-        return self.units.get(name, next(iter(NUMBERS[name][1])) if name in NUMBERS else "")
+        if name not in NUMBERS:
+            return ""
+        return self.units.get(name, next(iter(NUMBERS[name][1])))
 
-    def size(self, size: Size) -> str:
-        """A toleranced size in one text."""
-        nominal = self.number(size.nominal)
+    def size(self, size: Size, unit: str = "") -> str:
+        """A toleranced size in one text, with its unit behind the nominal size or the last limit."""
+        nominal = self.number(size.nominal) + unit
         if size.tolerance_class:
             return f"{nominal} {size.tolerance_class}"
-        low, high = (("+" if v > 0 else "") + self.number(v) for v in (size.lower, size.upper))
+        low, high = self.signed(size.lower), self.signed(size.upper)
+        smallest, largest = self.number(size.nominal + size.lower), self.number(size.nominal + size.upper)
         if self.tolerance == "limits":
-            return f"max {self.number(size.nominal + size.upper)} min {self.number(size.nominal + size.lower)}"
+            return f"max {largest} min {smallest}{unit}"
+        if self.tolerance == "range" and size.lower < size.upper:
+            return f"{smallest}{'…' if self.writable('…') else '...'}{largest}{unit}"
+        if self.tolerance == "symmetric" and size.lower == -size.upper and size.upper:
+            return f"{nominal} ±{self.number(size.upper)}"
         if self.tolerance == "bracket":
             return f"{nominal} ({high}; {low})"
+        if self.tolerance == "spaced":
+            return f"{nominal} {high} {low}"
         return f"{nominal} {high}/{low}"
 
     def cell(self, name: str, value: Any) -> str:
@@ -95,177 +192,38 @@ class Spelling:
             return ""
         if isinstance(value, Size):
             return self.size(value)
-        return self.number(value, name) if isinstance(value, float) else value
+        if name in CHOICES:
+            return self._draw(choice_words(self.language).get((name, value), (value,)), name)
+        return self.number(value, name) if isinstance(value, float) else str(value)
 
     def heading(self, name: str) -> str:
-        """Word for a parameter."""
-        return TRANSLATED.get(name, (name,) * 3)[self.language]
+        """Word for a parameter with its unit in brackets."""
+        unit = self.unit(name)
+        return f"{self.word(name)} [{unit}]" if unit else self.word(name)
 
+    def rounded(self, arrangement: Arrangement) -> Arrangement:
+        """The arrangement with texts that the encoding can hold, so that no file loses a sign."""
 
-def names_of(arrangement: Arrangement, level: str) -> list[str]:
-    """Names stated at a level, in order."""
-    found: dict[str, None] = {}
-    for values, stations in arrangement.machines.values():
-        for name in values if level == "machine" else [n for s in stations.values() for n in s]:
-            found[name] = None
-    return list(found)
+        def text(value: Any) -> Any:
+            if not isinstance(value, str):
+                return value
+            return "".join(sign if self.writable(sign) else "q" for sign in value)
 
+        def plain(values: Values) -> Values:
+            return {name: text(value) if name in TEXTS else value for name, value in values.items()}
 
-def _with_unit(spelling: Spelling, name: str) -> str:
-    unit = spelling.unit(name)
-    return f"{spelling.heading(name)} [{unit}]" if unit else spelling.heading(name)
-
-
-def wide(arrangement: Arrangement, spelling: Spelling, units_row: bool = False) -> list[list[str]]:
-    """One row per station; machine values in its first row only."""
-    names = names_of(arrangement, "machine") + names_of(arrangement, "station")
-    label = spelling.heading if units_row else (lambda name: _with_unit(spelling, name))
-    rows = [[spelling.heading("machine"), spelling.heading("station"), *map(label, names)]]
-    if units_row:
-        rows.append(["", "", *map(spelling.unit, names)])
-    for machine, (values, stations) in arrangement.machines.items():
-        for index, (station, own) in enumerate(stations.items()):
-            stated = {**(values if index == 0 else {}), **own}
-            rows.append([machine, station, *(spelling.cell(name, stated.get(name)) for name in names)])
-    return rows
-
-
-def wide_with_columns(arrangement: Arrangement, spelling: Spelling) -> list[list[str]]:
-    """One row per station, deviations in columns of their own."""
-    rows = wide(arrangement, spelling)
-    for name in [n for n in names_of(arrangement, "station") if n in SIZES]:
-        column = rows[0].index(_with_unit(spelling, name))
-        parts = [[f"{name} {part} [mm]" for part in ("upper", "lower")] + [f"{name} class"]]
-        index = 1
-        for _, stations in arrangement.machines.values():
-            for own in stations.values():
-                size = own.get(name)
-                if size is None:
-                    parts.append(["", "", ""])
-                elif size.tolerance_class:
-                    parts.append(["", "", size.tolerance_class])
-                    rows[index][column] = spelling.number(size.nominal)
-                else:
-                    parts.append([spelling.number(size.upper), spelling.number(size.lower), ""])
-                    rows[index][column] = spelling.number(size.nominal)
-                index += 1
-        for row, more in zip(rows, parts, strict=True):
-            row[column + 1 : column + 1] = more
-    return rows
-
-
-def long(arrangement: Arrangement, spelling: Spelling, station_in_name: bool = False) -> list[list[str]]:
-    """One row per parameter."""
-    rows = [["Parameter", "Value", "Unit", *([] if station_in_name else ["Station"]), "Machine"]]
-
-    def add(machine: str, station: str, name: str, value: Any) -> None:
-        if value is None:
-            return
-        label = spelling.heading(name)
-        if station_in_name:
-            head = [f"{label} [{station}]" if station else label]
-            rows.append([*head, spelling.cell(name, value), spelling.unit(name), machine])
-        else:
-            rows.append([label, spelling.cell(name, value), spelling.unit(name), station, machine])
-
-    for machine, (values, stations) in arrangement.machines.items():
-        for name, value in values.items():
-            add(machine, "", name, value)
-        for station, own in stations.items():
-            for name, value in own.items():
-                add(machine, station, name, value)
-    return rows
-
-
-def transposed(arrangement: Arrangement, spelling: Spelling) -> list[list[str]]:
-    """One column per station."""
-    return [list(column) for column in zip(*wide(arrangement, spelling), strict=True)]
-
-
-def two_tables(arrangement: Arrangement, spelling: Spelling) -> list[list[str]]:
-    """A table of machines above a table of stations."""
-    names = names_of(arrangement, "machine")
-    rows = [[spelling.heading("machine"), *(_with_unit(spelling, name) for name in names)]]
-    rows += [
-        [machine, *(spelling.cell(name, values.get(name)) for name in names)]
-        for machine, (values, _) in arrangement.machines.items()
-    ]
-    stations = Arrangement({machine: ({}, own) for machine, (_, own) in arrangement.machines.items()})
-    return [*rows, [], *wide(stations, spelling)]
-
-
-def nested_json(arrangement: Arrangement, spelling: Spelling) -> bytes:
-    """Machines with lists of stations, numbers as JSON numbers in canonical units."""
-
-    def plain(values: dict[str, Any]) -> dict[str, Any]:
-        result: dict[str, Any] = {}
-        for name, value in values.items():
-            if isinstance(value, Size):
-                if value.tolerance_class:
-                    result[name] = {"nominal": value.nominal, "class": value.tolerance_class, "unit": "mm"}
-                else:
-                    result[name] = {"nominal": value.nominal, "upper": value.upper, "lower": value.lower, "unit": "mm"}
-            elif value is not None:
-                result[name] = value
-        return result
-
-    document = {
-        "machines": [
+        return Arrangement(
             {
-                "machine": machine,
-                **plain(values),
-                "stations": [{"station": s, **plain(own)} for s, own in stations.items()],
+                text(m): (plain(values), {s: plain(own) for s, own in stations.items()})
+                for m, (values, stations) in arrangement.machines.items()
             }
-            for machine, (values, stations) in arrangement.machines.items()
-        ]
-    }
-    return json.dumps(document, ensure_ascii=False).encode(spelling.encoding)
+        )
 
 
-def record_json(arrangement: Arrangement, spelling: Spelling) -> bytes:
-    """A list of records, one per parameter."""
-    head, *rows = long(arrangement, spelling)
-    keys = {"Parameter": "name", "Value": "value", "Unit": "unit", "Station": "station", "Machine": "machine"}
-    records = [{keys[k]: v for k, v in zip(head, row, strict=True) if v} for row in rows]
-    return json.dumps(records, ensure_ascii=False).encode(spelling.encoding)
-
-
-def delimited(rows: list[list[str]], spelling: Spelling) -> bytes:
-    """Rows as delimited text in the encoding of the spelling."""
-    lines = []
-    for row in rows:
-        cells = [f'"{c}"' if spelling.delimiter in c or '"' in c else c for c in row]
-        lines.append(spelling.delimiter.join(cells))
-    return (spelling.line_end.join(lines) + spelling.line_end).encode(spelling.encoding)
-
-
-def workbook(rows: list[list[str]], spelling: Spelling) -> bytes:
-    """Rows as a workbook, plain numbers as number cells."""
-    import openpyxl
-
-    book = openpyxl.Workbook()
-    sheet = book.active
-    for row in rows:
-        cells: list[Any] = []
-        for cell in row:
-            try:
-                # "1,000" alone would be ambiguous; a number cell of a workbook never is
-                plain = cell.replace(",", "") if spelling.grouped else cell
-                cells.append(float(plain) if spelling.decimal == "." and not cell.startswith("+") else cell or None)
-            except ValueError:
-                cells.append(cell or None)
-        sheet.append(cells)
-    stream = io.BytesIO()
-    book.save(stream)
-    return stream.getvalue()
-
-
-GRIDS = {
-    "wide": wide,
-    "wide with units row": lambda a, s: wide(a, s, units_row=True),
-    "wide with deviation columns": wide_with_columns,
-    "long": long,
-    "long, station in the name": lambda a, s: long(a, s, station_in_name=True),
-    "transposed": transposed,
-    "two tables": two_tables,
-}
+def number_cell(text: str, spelling: Spelling) -> float | str | None:
+    """A cell of a workbook: plain numbers as numbers, all else as text, blank as None."""
+    plain = text.replace(spelling.thousands, "") if spelling.thousands else text
+    values, wrong = read_numbers([plain.replace(spelling.decimal, ".")], ".")
+    if not text or wrong or text[0] in "+−-" or any(sign.isalpha() for sign in text):
+        return text or None
+    return float(values[0])
