@@ -66,7 +66,7 @@ class Recommended:
     upper: Floats
     first: Texts
     draw: Texts
-    accepted: Texts
+    accepted: Any
     first_lower: Floats
     first_upper: Floats
     fit_smallest: Floats
@@ -201,17 +201,25 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         blank, none = Texts(lambda row: ""), Texts(lambda row: NO_CLASS)
         nothing = np.full(count, np.nan)
         return Recommended(lower, upper, blank, none, blank, nothing, nothing, nothing, nothing, unknown, share)
-    stack = np.array(weights)
-    index = np.arange(count)
-    # a ring with a rotating load: of the classes that about as many sources print, the one that holds it best
-    hold = np.array([e[0] if shaft else -e[1] for e in ends])
-    much = stack >= 0.5 * stack.max(axis=0)
-    hold = np.where(much & ~np.isnan(hold), hold, -np.inf)
-    votes = np.where(by_load["stationary"] | (hold >= hold.max(axis=0)), stack, 0.0)
-    best = votes.argmax(axis=0)
+    # the class that most sources print; for a ring with a rotating load, of those that about as many sources print,
+    # the one that holds it best
+    most = np.maximum.reduce(weights)
+    best = np.zeros(count, dtype=np.intp)
+    best_votes, best_hold = np.zeros(count), np.full(count, -np.inf)
+    first_lower, first_upper = np.full(count, np.nan), np.full(count, np.nan)
+    for k, (votes, (low, high)) in enumerate(zip(weights, ends, strict=True)):
+        hold = np.where(by_load["stationary"], 0.0, low if shaft else -high)
+        wins = (votes >= np.where(by_load["stationary"], 1.0, 0.5) * most) & (votes > 0)
+        wins &= (hold > best_hold) | ((hold == best_hold) & (votes > best_votes))
+        for target, value in (
+            (best, k),
+            (best_votes, votes),
+            (best_hold, hold),
+            (first_lower, low),
+            (first_upper, high),
+        ):
+            np.copyto(target, value, where=wins)
     first = Texts(lambda row: labels[best[row]] if found[row] else "")
-    first_lower = np.array([e[0] for e in ends])[best, index]
-    first_upper = np.array([e[1] for e in ends])[best, index]
     if shaft:
         smallest, largest = first_lower - fit.ring_upper, first_upper - fit.ring_lower
     else:
@@ -221,7 +229,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         upper,
         first,
         _drawn(diameter, best, labels, first_lower, first_upper, found),
-        _listed(stack > 0, labels),
+        _listed(weights, labels),
         first_lower,
         first_upper,
         smallest,
@@ -250,9 +258,9 @@ def _drawn(
     return Texts(make)
 
 
-def _listed(accepted: Bools, labels: list[str]) -> Texts:
+def _listed(weights: list[Floats], labels: list[str]) -> Texts:
     """The accepted classes in words, by row."""
-    return Texts(lambda row: ", ".join(x for x, on in zip(labels, accepted[:, row], strict=True) if on))
+    return Texts(lambda row: ", ".join(x for x, votes in zip(labels, weights, strict=True) if votes[row] > 0))
 
 
 def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:

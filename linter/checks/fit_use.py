@@ -213,7 +213,9 @@ def inner_hold(view: View, limits: Limits) -> Result:
             **advice_facts(advice),
             "lift": (np.maximum(-left[0], 0.0) / share, "um"),
             "needed": (needed, "um"),
-            "finish": np.where(share < fit_in_use.smoothing_factor(bore, "ground"), ", grind the seat (shaft_seat_roughness)", "").astype(object),
+            "finish": np.where(
+                share < fit_in_use.smoothing_factor(bore, "ground"), ", grind the seat (shaft_seat_roughness)", ""
+            ).astype(object),
             "creeping": (100.0 * np.minimum(creep, 1.0), "%"),
             "loose": (100.0 * np.minimum(loose, 1.0), "%"),
         },

@@ -326,7 +326,14 @@ def grease(view: View, limits: Limits) -> Result:
             "operating_temperature": np.isnan(temperature),
         },
         variant=np.select([hot, life == far_life], ["hot", "one"], "").astype(object),
-        facts={"near_life": (life, "h"), "cooler": (temperature - limits["halving"], "degC"), "hottest": (hottest, "degC")},
+        facts={
+            "near_life": (life, "h"),
+            "cooler": (temperature - limits["halving"], "degC"),
+            "hottest": (hottest, "degC"),
+            "not_assessed": np.where(
+                ~covered & ~np.isnan(ratio + factor), "the speed lies beyond the range of every published formula", ""
+            ).astype(object),
+        },
         working=[
             Working("speed", "n", "speed in operation", speed, "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", temperature, "degC"),

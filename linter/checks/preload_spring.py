@@ -159,7 +159,8 @@ def _setting(force: Floats, centre: Floats, length: Floats, limits: Limits) -> C
         wanted = quantity_text(float(centre[row]), "N")
         if length[row] <= 0.0:
             return f"Choose a stiffer spring (spring_rate), which gives {wanted}"
-        return f"Set spring_installed_length to {quantity_text(float(length[row]), 'mm')}, where the spring gives {wanted}"
+        at = quantity_text(float(length[row]), "mm")
+        return f"Set spring_installed_length to {at}, where the spring gives {wanted}"
 
     return make
 

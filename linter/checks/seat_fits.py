@@ -50,9 +50,7 @@ def of_material(
 
 
 @cache
-def _by_word(
-    words: tuple[str, ...], constant: Callable[..., NDArray[np.float64]], ball: bool, unstated: str
-) -> Floats:
+def _by_word(words: tuple[str, ...], constant: Callable[..., NDArray[np.float64]], ball: bool, unstated: str) -> Floats:
     found = constant(np.array([*words, unstated]), **({"ball": True} if ball else {}))
     found.flags.writeable = False
     return found

@@ -13,7 +13,6 @@ from typing import Literal
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.special import ndtr
 
 Array = NDArray[np.float64]
 
@@ -278,6 +277,8 @@ def clearance_interval(
 
 def _clipped_moments(mean: Array, sigma: Array) -> tuple[Array, Array]:
     """Mean and variance of max(x, 0) for normal x (derived)."""
+    from scipy.special import ndtr  # slow to import, wanted by few
+
     safe = np.where(sigma > 0.0, sigma, 1.0)
     z = mean / safe
     density = np.exp(-0.5 * z * z) / np.sqrt(2.0 * np.pi)

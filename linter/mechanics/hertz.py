@@ -13,7 +13,6 @@ from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.special import ellipe, ellipkm1, elliprd
 
 #: Young's modulus [MPa] and Poisson's ratio of bearing steel, as behind the f_0 table (from memory of ISO 76).
 STEEL = (207_000.0, 0.3)
@@ -143,6 +142,8 @@ def curvature_difference(curvature_1: ArrayLike, curvature_2: ArrayLike) -> NDAr
 @cache
 def _ellipse_table() -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Logarithms of curvature ratio and ellipticity, close enough to start Newton's method one step from the end."""
+    from scipy.special import elliprd  # slow to import, wanted by few
+
     log_k = np.linspace(0.0, 15.5, 4001)
     q = np.exp(-2.0 * log_k)
     return np.log(elliprd(0.0, 1.0, q) / elliprd(0.0, q, 1.0)), log_k
@@ -182,6 +183,8 @@ def contact_ellipse(curvature_ratio: ArrayLike, form: str = "exact") -> Ellipse:
         return Ellipse(r ** (2.0 / np.pi), np.pi / 2.0 + q_half * np.log(r), 1.0 + q_half / r)
     if form != "exact":
         raise ValueError(f"form must be 'exact', 'regression' or 'power', got {form!r}")
+
+    from scipy.special import ellipe, ellipkm1, elliprd  # slow to import, wanted by few
 
     log_r = np.log(r)
     log_k = np.interp(log_r, *_ellipse_table())

@@ -9,7 +9,6 @@ from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.special import roots_legendre
 
 _BLOCK = 4096  # stations solved at a time, so that the ball-by-ball arrays stay in the cache
 
@@ -86,6 +85,8 @@ def sjovall_integral(load_zone: ArrayLike) -> NDArray[np.float64]:
     below 1e-9. Source: Harris, Rolling Bearing Analysis, Sjövall integrals (from memory).
 
     """
+    from scipy.special import roots_legendre  # slow to import, wanted by few
+
     eps = _positive("load zone", load_zone)
     edge = np.arccos(np.maximum(1.0 - 2.0 * eps, -1.0))
     node, weight = roots_legendre(64)

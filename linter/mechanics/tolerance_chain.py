@@ -11,7 +11,6 @@ from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.special import ndtr
 
 Array = NDArray[np.float64]
 
@@ -114,6 +113,8 @@ def normal_share_outside(members: Chain, lowest: ArrayLike, highest: ArrayLike) 
 
     The limit of ``share_outside`` for many draws; a chain without tolerance is either in (0) or out (1).
     """
+    from scipy.special import ndtr  # slow to import, wanted by few
+
     mean, half = root_sum_square(members)
     low, high = np.asarray(lowest, dtype=np.float64), np.asarray(highest, dtype=np.float64)
     sigma = half / SIGMA_PER_HALF_TOLERANCE

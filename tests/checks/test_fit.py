@@ -166,7 +166,9 @@ def test_severity_never_drops_as_a_seat_moves_from_good_to_bad(clause, name, wor
 )
 def test_the_inner_ring_never_holds_better_under_more_load_or_speed(name, values):
     rows = [{**BASE, name: float(x), "machine": f"{i:03d}"} for i, x in enumerate(values)]
-    review = assess(stations_from_rows(rows), evolve(BOOK, clauses={"fit.inner-hold": BOOK.clauses["fit.inner-hold"]})).reviews["fit.inner-hold"]
+    review = assess(
+        stations_from_rows(rows), evolve(BOOK, clauses={"fit.inner-hold": BOOK.clauses["fit.inner-hold"]})
+    ).reviews["fit.inner-hold"]
     grades = np.where(review.severity < 0, 0, len(SEVERITIES) - review.severity)
     assert (np.diff(grades) >= 0).all()
     assert grades[-1] >= 2
