@@ -181,8 +181,15 @@ def test_what_is_loose_as_drawn_is_told_once():
 
 
 def test_a_class_that_tables_print_is_a_remark_at_most():
-    printed = {"bore_diameter": 4.0, "outside_diameter": 9.0, "ring_width": 4.0, "tolerance_class": "P5",
-               "shaft_seat_diameter": [4.0, "h5"], "housing_seat_diameter": [9.0, "H6"], "radial_load": 1.0}  # fmt: skip
+    printed = {
+        "bore_diameter": 4.0,
+        "outside_diameter": 9.0,
+        "ring_width": 4.0,
+        "radial_load": 1.0,
+        "tolerance_class": "P5",
+        "shaft_seat_diameter": [4.0, "h5"],
+        "housing_seat_diameter": [9.0, "H6"],
+    }
     for clause in ("fit.load-rotation", "fit.inner-stress"):
         assert record(clause, printed).severity in (None, "remark")
     looser = {**printed, "shaft_seat_diameter": [4.0, "g5"]}
