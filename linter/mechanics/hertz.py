@@ -4,8 +4,7 @@ Lengths in mm, loads in N, moduli and pressures in MPa, angles in degrees. All f
 
 The ellipse is found from the ratio of the two relative curvatures. With q = 1/k² for the ellipticity k = a/b the
 relation ρx/ρy = (k² E − K)/(K − E) between the curvatures and the complete elliptic integrals turns into
-ρx/ρy = R_D(0, 1, q) / R_D(0, q, 1) in Carlson's symmetric integrals, which does not lose digits near the circle
-(derived; DLMF 19.25(i) gives the integrals).
+ρx/ρy = B/(q D) with B = (E − qK)/m and D = (K − E)/m, which do not lose digits near the circle (derived).
 """
 
 from functools import cache
@@ -13,6 +12,8 @@ from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+from linter.mechanics.elliptic import complete
 
 #: Young's modulus [MPa] and Poisson's ratio of bearing steel, as behind the f_0 table (from memory of ISO 76).
 STEEL = (207_000.0, 0.3)
@@ -142,11 +143,9 @@ def curvature_difference(curvature_1: ArrayLike, curvature_2: ArrayLike) -> NDAr
 @cache
 def _ellipse_table() -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Logarithms of curvature ratio and ellipticity, close enough to start Newton's method one step from the end."""
-    from scipy.special import elliprd  # slow to import, wanted by few
-
     log_k = np.linspace(0.0, 15.5, 4001)
-    q = np.exp(-2.0 * log_k)
-    return np.log(elliprd(0.0, 1.0, q) / elliprd(0.0, q, 1.0)), log_k
+    found = complete(np.exp(-2.0 * log_k))
+    return np.log(found.major / found.minor) + 2.0 * log_k, log_k
 
 
 def contact_ellipse(curvature_ratio: ArrayLike, form: str = "exact") -> Ellipse:
@@ -184,25 +183,25 @@ def contact_ellipse(curvature_ratio: ArrayLike, form: str = "exact") -> Ellipse:
     if form != "exact":
         raise ValueError(f"form must be 'exact', 'regression' or 'power', got {form!r}")
 
-    from scipy.special import ellipe, ellipkm1, elliprd  # slow to import, wanted by few
-
     log_r = np.log(r)
     log_k = np.interp(log_r, *_ellipse_table())
     for _ in range(20):
         q = np.exp(-2.0 * log_k)
-        major, minor = elliprd(0.0, 1.0, q), elliprd(0.0, q, 1.0)
-        residual = np.log(major / minor) - log_r
-        # d ln r / d ln k = q K/(E − qK) − E/(K − E) + 2, with E − qK = m q R_D(0,1,q)/3 and K − E = m R_D(0,q,1)/3
+        found = complete(q)
+        # ρx/ρy = (k² E − K)/(K − E) = (E − qK)/(q (K − E)) = B/(q D)
+        residual = np.log(found.major / found.minor) + 2.0 * log_k - log_r
+        # d ln r / d ln k = q K/(E − qK) − E/(K − E) + 2
         m = 1.0 - q
         safe = m > 1e-5
         m_safe = np.where(safe, m, 1.0)
-        slope = 3.0 * (ellipkm1(q) / major - ellipe(m) / minor) / m_safe + 2.0
+        slope = (q * found.first / found.major - found.second / found.minor) / m_safe + 2.0
         step = residual / np.where(safe, slope, 1.5)
         log_k = np.maximum(log_k - step, 0.0)
         if not np.any(np.abs(step) > 3e-6):  # the error after this step is of the order of its square
             break
     q = np.exp(-2.0 * log_k)
-    return Ellipse(np.exp(log_k), ellipkm1(q), ellipe(1.0 - q))
+    found = complete(q)
+    return Ellipse(np.exp(log_k), found.first, found.second)
 
 
 def point_contact(
