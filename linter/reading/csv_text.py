@@ -16,6 +16,9 @@ MOST_COLUMNS = 4000
 LONGEST_CELL = 32_767
 _FAST_ABOVE = 2**20
 _DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar"}
+ALIGNED = "  "
+_GAP = re.compile(rb"(?<=\S) {2,}(?=\S)")
+_PIECE = re.compile(r"[^ ]+(?: [^ ]+)*")
 _HINT = re.compile(rb"\Asep=([;,\t|])[ \t]*(?:\n|\Z)", re.IGNORECASE)
 
 
@@ -47,6 +50,10 @@ def read_grid(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[
     if hint:
         data, skipped = data[hint.end() :], 1
     delimiter = hint.group(1).decode() if hint else choose_delimiter(data)
+    if delimiter == ALIGNED:
+        cells_of, line_of = _aligned(source, data.decode("utf-8"))
+        grid = Grid(source.file, None, cells_of, line_of.astype(np.int32))
+        return grid, (f"encoding {encoding}", "columns set apart by two or more blanks")
     notes = (f"encoding {encoding}", f"columns separated by {_DELIMITERS[delimiter]}" + (" (sep= line)" * bool(hint)))
     cells = data.count(delimiter.encode()) + data.count(b"\n") + 1
     if cells > MOST_CELLS:
@@ -58,7 +65,7 @@ def read_grid(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[
 
 
 def choose_delimiter(data: bytes) -> str:
-    """The delimiter that splits most lines into the same number of cells.
+    """The delimiter that splits most lines into the same number of cells; ``ALIGNED`` for columns padded with blanks.
 
     The whole file votes (its first and last megabyte, where it is larger). A tie goes to the one that makes more
     columns; semicolon goes before comma, since a comma may be a decimal sign.
@@ -67,8 +74,11 @@ def choose_delimiter(data: bytes) -> str:
     sample = re.sub(rb'"[^"]*"', b'""', sample)
     lines = [line for line in sample.split(b"\n") if line.strip()]
     best, best_score = ",", (0, 0.0)
-    for delimiter in _DELIMITERS:
-        counts = np.array([line.count(delimiter.encode()) for line in lines], dtype=int)
+    for delimiter in (*_DELIMITERS, *([ALIGNED] if b"  " in sample else [])):
+        if delimiter == ALIGNED:
+            counts = np.array([len(_GAP.findall(line)) for line in lines], dtype=int)
+        else:
+            counts = np.array([line.count(delimiter.encode()) for line in lines], dtype=int)
         if not counts.any():
             continue
         used = counts[counts > 0]
@@ -83,6 +93,41 @@ def choose_delimiter(data: bytes) -> str:
         if score > best_score:
             best, best_score = delimiter, score
     return best
+
+
+def _aligned(source: Source, text: str) -> tuple[list[Any], Any]:
+    """Text whose cells are set apart by two or more blanks.
+
+    A line with the usual number of cells is taken in order. A line with fewer has blank cells: each of its cells goes
+    to the column that it stands below; a line where that is not clear stays one cell.
+    """
+    lines = text.replace("\t", "    ").split("\n")
+    pieces = [[(m.start(), m.end(), m.group()) for m in _PIECE.finditer(line)] for line in lines]
+    counts = np.bincount([len(line) for line in pieces if len(line) > 1] or [0])
+    width = int(counts.argmax())
+    if width > MOST_COLUMNS or width * len(lines) > MOST_CELLS:
+        raise source.refuse("too-many-cells", f"{width} columns x {len(lines)} lines", f"at most {MOST_CELLS} cells")
+    full = [line for line in pieces if len(line) == width]
+    spans = [(min(line[c][0] for line in full), max(line[c][1] for line in full)) for c in range(width)]
+    rows = []
+    for line, plain in zip(pieces, lines, strict=True):
+        row = [""] * width
+        if len(line) == width:
+            row = [cell for _, _, cell in line]
+        else:
+            for start, end, cell in line:
+                below = [c for c, (left, right) in enumerate(spans) if start < right and end > left]
+                if len(below) != 1 or row[below[0]]:
+                    row = [plain.strip(), *[""] * (width - 1)]
+                    break
+                row[below[0]] = cell
+        rows.append([_bounded(cell) for cell in row])
+    columns = []
+    for cells in zip(*rows, strict=True):
+        column = np.empty(len(cells), dtype=object)
+        column[:] = cells
+        columns.append(column)
+    return columns, np.arange(1, len(lines) + 1)
 
 
 def _fast(data: bytes, delimiter: str) -> tuple[list[Any], Any] | tuple[None, None]:

@@ -49,7 +49,7 @@ def _bounded(text: str) -> str | Bad:
 
 
 def _inside(line: str, index: int, equals: int) -> bool:
-    """Whether an apostrophe belongs to the value: it groups digits (``1'234``) or stands in a word (``bain d'huile``)."""
+    """Whether an apostrophe belongs to the value: it groups digits (``1'234``) or stands in a word."""
     before, behind = line[max(index - 1, 0) : index], line[index + 1 : index + 4]
     if before.isdigit() and behind.isdigit():
         return True

@@ -6,7 +6,7 @@ from typing import Any
 from attrs import define, field, frozen
 
 from linter.reading.names import Names
-from linter.reading.signs import fold
+from linter.reading.signs import fold, missing_state
 from linter.vocabulary import Parameter, parameter
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
@@ -76,10 +76,12 @@ class Words:
         return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
 
     def station(self, text: str) -> str:
-        """A station by its cell: as the mapping names it, else as it stands."""
+        """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""
         text = text.strip()
         stations = self.names.mapping.stations
-        return stations.get(fold(text), text) if stations else text
+        if stations and (mapped := stations.get(fold(text))):
+            return mapped
+        return "" if len(text) < 5 and missing_state(text) == "not applicable" else text
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""

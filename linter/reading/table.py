@@ -68,8 +68,9 @@ def find(source: Source, words: Words) -> Found:
         from linter.reading.layouts import lay_out_grid
         from linter.reading.xlsx import read_grids
 
-        grids, notes = read_grids(source)
+        grids, notes, remarks = read_grids(source)
         found.notes.extend(notes)
+        found.unused.extend(remarks)
         for grid in grids:
             lay_out_grid(grid, words, found)
     elif source.kind == "json":

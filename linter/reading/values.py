@@ -15,7 +15,7 @@ from linter.reading.choices import read_choice
 from linter.reading.grids import Bad, cell_text
 from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal, read_numbers
-from linter.reading.signs import ReadError, shown
+from linter.reading.signs import ReadError, missing_state, shown
 from linter.reading.tolerance import Size, read_deviation_pair, read_size
 from linter.reading.units import dimension_of, factor_to, split_quantity
 from linter.vocabulary import Parameter
@@ -144,10 +144,23 @@ def read_values(strip: Strip, entry: Parameter, terms: Terms) -> Values:
     return _Quantities(strip, entry, terms.decimal, terms).read()
 
 
+def _says_nothing(text: str) -> bool:
+    """Whether a text may say that there is none: signs alone, or an abbreviation that is no name (``None`` may be)."""
+    return len(text) < 5 and (not any(map(str.isalnum, text)) or text.casefold() in ("n/a", "n.a.", "tbd", "tbc"))
+
+
 def _read_texts(strip: Strip) -> Values:
     distinct, codes, others = _distinct(strip.cells)
-    words = np.array([*(text.strip() for text in distinct), ""], dtype=object)[codes]
+    plain = [text.strip() for text in distinct]
+    wrong: dict[int, Trouble] = {}
+    for index, text in enumerate(plain if strip.parameter not in ("machine", "station") else ()):
+        if _says_nothing(text) and (state := missing_state(text)) and state != "empty":
+            said = _MISSING[state.replace(" ", "-")]
+            wrong[index] = Trouble(-1, "unused", state.replace(" ", "-"), text, "a text", said)
+            plain[index] = ""
+    words = np.array([*plain, ""], dtype=object)[codes]
     result = Values(np.zeros(0), words=words)
+    result.troubles.extend(_spread(codes, wrong, _at))
     for index, cell in others:
         if isinstance(cell, Bad):
             result.troubles.append(_bad(index, cell))

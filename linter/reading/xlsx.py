@@ -17,13 +17,17 @@ import openpyxl
 from attrs import frozen
 from openpyxl.styles.numbers import is_date_format
 
+from linter.places import column_letters
+from linter.reading.cell_notes import read_cell_notes
 from linter.reading.grids import Bad, Grid
 from linter.reading.intake import InputError, Source, visible
+from linter.stations import Unused
 
 MOST_ROWS = 20_000
 MOST_COLUMNS = 500
 MOST_CELLS = 500_000
 LONGEST_CELL = 32_767
+_MOST_ROUNDED = 5
 
 _PREFIX = rb"(?:[A-Za-z_][\w.-]*:)?"
 _CELL_START = re.compile(rb"<" + _PREFIX + rb"c(?=[\s/>])")
@@ -39,7 +43,8 @@ _FORMULA = re.compile(rb"<" + _PREFIX + rb"f[\s/>]")
 _MERGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^>]*?\bref=[\"']([A-Z]+)(\d+):([A-Z]+)(\d+)[\"']")
 _COLUMN = re.compile(rb"<" + _PREFIX + rb"col\s([^>]*)>")
 _SPAN = re.compile(rb"\b(min|max)=[\"'](\d+)[\"']")
-_UNIT_FORMAT = re.compile(r'"\s*([^"]{1,12}?)\s*"')
+_LITERAL = re.compile(r'"([^"]*)"|((?:\\.)+)|\[\$([^\]-]*)[^\]]*\]')
+_FIXED = re.compile(r"[#0,]*0(?:\.(0*)#*)?(,*)")
 
 
 @frozen(eq=False)
@@ -126,7 +131,7 @@ def _sheet_parts(archive: zipfile.ZipFile) -> dict[str, str]:
     return parts
 
 
-def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
+def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused]]:
     """Every sheet of a workbook as raw cells, hidden ones included.
 
     Returns
@@ -135,7 +140,9 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
         One per sheet that holds a cell. Dates, error values, formulas without a calculated value and struck-out cells
         are :class:`~linter.reading.grids.Bad`.
     tuple of str
-        Notes: hidden sheets, rows and columns, empty sheets, cell notes.
+        Notes: hidden sheets, rows and columns, empty sheets, cells that show another number than they hold.
+    list of Unused
+        Cell notes, which are no values.
 
     Raises
     ------
@@ -155,8 +162,10 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
         parts = _sheet_parts(archive)
         book = openpyxl.load_workbook(BytesIO(source.data), read_only=True, data_only=True, keep_links=False)
         traits = _Styles(book)
-        if any("comments" in name for name in archive.namelist()):
-            notes.append("the workbook holds cell notes; they are not read")
+        remarks, said = read_cell_notes(source, {sheet.title: parts.get(sheet.title, "") for sheet in book.worksheets})
+        notes.extend(said)
+        if remarks:
+            notes.append(f"the workbook holds {len(remarks)} cell note{'s' * (len(remarks) > 1)}; listed as unused")
         for sheet in book.worksheets:
             member = parts.get(sheet.title, "")
             xml = archive.read(member) if member in archive.namelist() else b""
@@ -165,6 +174,7 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
             if sheet.sheet_state != "visible":
                 notes.append(f"sheet {visible(sheet.title)} is hidden ({sheet.sheet_state})")
             grid = _read_sheet(source, sheet, extent, traits)
+            notes.extend(traits.rounded(sheet.title))
             if grid is None:
                 notes.append(f"sheet {visible(sheet.title)} is empty")
                 continue
@@ -188,28 +198,71 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...]]:
         ) from None
     if not grids:
         raise source.refuse("empty", "a workbook without one filled cell", "a table of parameters")
-    return grids, tuple(notes)
+    return grids, tuple(notes), remarks
+
+
+@frozen
+class _Style:
+    """What one cell style says: ``%`` or a unit (else empty), decimals shown (-1: all), struck out."""
+
+    meaning: str = ""
+    decimals: int = -1
+    struck: bool = False
 
 
 class _Styles:
-    """What a cell style says that matters, looked up once per style."""
+    """What a cell style says that matters, looked up once per style; remembers cells that show other digits."""
 
     def __init__(self, book: Any) -> None:
         self._book = book
-        self._known: dict[int, tuple[str, bool]] = {0: ("", False)}
+        self._known: dict[int, _Style] = {0: _Style()}
+        self._rounded: list[str] = []
+        self._count = 0
 
-    def __call__(self, cell: Any) -> tuple[str, bool]:
-        """Meaningful number format (``%`` or a unit, else empty) and whether the text is struck out."""
+    def __call__(self, cell: Any) -> _Style:
+        """Style of a cell."""
         style = cell._style_id
         if style not in self._known:
-            shape = cell.number_format or ""
-            meaning = ""
-            if "%" in re.sub(r'"[^"]*"|\\.', "", shape):
-                meaning = "%"
-            elif not is_date_format(shape) and (unit := _UNIT_FORMAT.search(shape)):
-                meaning = unit.group(1)
-            self._known[style] = (meaning, bool(cell.font is not None and cell.font.strike))
+            struck = bool(cell.font is not None and cell.font.strike)
+            self._known[style] = _Style(*_meaning_of(cell.number_format or ""), struck)
         return self._known[style]
+
+    def compare(self, row: int, column: int, value: float, style: _Style) -> None:
+        """Remember a number whose format hides digits that are more than the noise of a float."""
+        shown = round(value, style.decimals)
+        if abs(shown - value) > 1e-9 * abs(value):
+            self._count += 1
+            if len(self._rounded) < _MOST_ROUNDED:
+                text = f"{shown:.{style.decimals}f}"
+                self._rounded.append(f"{column_letters(column)}{row} shows {text} and holds {value:.15g}")
+
+    def rounded(self, sheet: str) -> list[str]:
+        """What was remembered, as one note; forgets it."""
+        cells, more = self._rounded, self._count - len(self._rounded)
+        self._rounded, self._count = [], 0
+        if not cells:
+            return []
+        rest = f", and so in {more} more cell{'s' * (more > 1)}" if more else ""
+        return [f"sheet {visible(sheet)}: the number in a cell is read, not the rounded one shown: "
+                f"{'; '.join(cells)}{rest}"]  # fmt: skip
+
+
+def _meaning_of(shape: str) -> tuple[str, int]:
+    """``%`` or the unit that a number format adds behind the number, and the decimals it shows (-1: all of them)."""
+    if is_date_format(shape):
+        return "", -1
+    first = shape.split(";")[0] if '"' not in shape else re.split(r';(?=(?:[^"]*"[^"]*")*[^"]*$)', shape)[0]
+    bare = _LITERAL.sub("", re.sub(r"_.|\*.", "", first))
+    number = _FIXED.search(bare)
+    decimals = len(number[1] or "") if number and not number[2] and not re.search(r"[E/?@%#]", bare) else -1
+    if "%" in bare:
+        return "%", -1
+    start = re.search(r"[#0?]", first)
+    for literal in _LITERAL.finditer(first, start.end() if start else len(first)):
+        text = (literal[1] or literal[3] or re.sub(r"\\(.)", r"\1", literal[2] or "")).strip()
+        if text and len(text) <= 12:
+            return text, decimals
+    return "", decimals
 
 
 def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) -> Grid | None:
@@ -245,13 +298,15 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
                     "date-cell", str(value), "a value; the cell is a date (sizes such as 3-8 turn into dates on typing)"
                 )
             if cell._style_id:
-                meaning, struck = traits(cell)
-                if struck and not isinstance(value, Bad):
+                style = traits(cell)
+                if style.struck and not isinstance(value, Bad):
                     value = Bad("struck-out", str(value), "a value that is not struck out")
-                elif meaning and not isinstance(value, str):
-                    formats[number, column] = meaning
-                    if meaning == "%" and isinstance(value, (int, float)) and not isinstance(value, bool):
+                elif style.meaning and not isinstance(value, str):
+                    formats[number, column] = style.meaning
+                    if style.meaning == "%" and isinstance(value, (int, float)) and not isinstance(value, bool):
                         value = float(f"{value * 100:.12g}")  # 0.05 is shown, and meant, as 5 %
+                if style.decimals >= 0 and type(value) is float:
+                    traits.compare(number, column, value, style)
             kept.append((column, value))
         if kept:
             top, bottom = min(top, number), number

@@ -115,3 +115,32 @@ def test_comma_decimals_in_a_long_column(tmp_path):
     assert stations.number("bore_diameter")[7] == 7.25
     assert stations.number("outside_diameter")[7] == pytest.approx(8.007)
     assert stations.problems == ()
+
+
+def test_columns_set_apart_by_blanks(tmp_path):
+    path = tmp_path / "t.txt"
+    path.write_text(
+        "Seats of the small spindle\n\n"
+        "machine  station  bore_diameter  shaft_seat_diameter  lubrication\n"
+        "M 1      A        4              4 +0.006/+0.001      grease\n"
+        "         B        5                                   oil jet\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.machines == ("M 1",)
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+    assert reading.stations.choice("lubrication").texts().tolist() == ["grease", "oil jet"]
+    assert reading.stations.size("shaft_seat_diameter").upper[0] == pytest.approx(0.006)
+    assert reading.stations.place("bore_diameter", 1).cell == "C5"
+    assert [u.value for u in reading.unused] == ["Seats of the small spindle"]
+
+
+def test_table_drawn_with_vertical_bars(tmp_path):
+    path = tmp_path / "t.md"
+    path.write_text(
+        "| machine | station | bore_diameter |\n|---------|---------|---------------|\n| M | A | 4 |\n| M | B | 5 |\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5]
+    assert reading.stations.problems == ()

@@ -272,6 +272,7 @@ def test_bomb_below_the_ratio(tmp_path):
 
 def test_dense_sheet_of_a_million_rows(tmp_path):
     rows = "".join(f'<row r="{i}"><c r="A{i}"><v>{i * 7919 % 9973}</v></c></row>' for i in range(1, 900_001))
+    assert len(rows) > 40 * 2**20
     path = workbook(tmp_path / "dense.xlsx", _SHEET.format("", rows))
     outcome, memory = read_in_child(path)
     assert outcome == "sheet-too-large"

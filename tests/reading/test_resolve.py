@@ -228,3 +228,17 @@ def test_thousands_are_not_believed_in_a_length(tmp_path):
     assert np.isnan(reading.stations.number("bore_diameter")[0])
     assert [p.read for p in reading.stations.problems] == ["1,234"]
     assert reading.stations.number("speed_max")[0] == 60000
+
+
+def test_dash_in_a_text_or_station_cell_says_that_there_is_none(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "Name;Value;Unit;station;machine\nspeed_max;1000;r/min;-;M\ndrawing_number;-;;-;M\nbore_diameter;4;mm;A;M\n"
+        "bearing_designation;TBD;;A;M\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.text("station").tolist() == ["A"]
+    assert not reading.stations.known("drawing_number")[0]
+    assert {(u.name, u.value) for u in reading.unused} == {("drawing_number", "-"), ("bearing_designation", "TBD")}
+    assert reading.stations.problems == ()

@@ -8,7 +8,7 @@ import math
 import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
-from layout_writers import FILES, GRIDS, delimited, workbook
+from layout_writers import FILES, GRIDS, aligned, delimited, workbook
 from writers import (
     CHOICES,
     CODE_PAGES,
@@ -177,4 +177,15 @@ def test_files_of_their_own(tmp_path, layout, arrangement, spelling):
     data = write(stated, spelling)
     path = tmp_path / "t"
     path.write_bytes(data if layout == "QIF" else marked(data, spelling))
+    check(read_table(path, names_of(spelling)), stated)
+
+
+@pytest.mark.parametrize("layout", ["wide", "long", "first article"])
+@_settings
+@given(arrangement=arrangements(), spelling=spellings())
+def test_column_aligned_text(tmp_path, layout, arrangement, spelling):
+    narrow, write = GRIDS[layout]
+    stated = narrow(spelling.rounded(arrangement))
+    path = tmp_path / "t.txt"
+    path.write_bytes(marked(aligned(write(stated, spelling), spelling), spelling))
     check(read_table(path, names_of(spelling)), stated)

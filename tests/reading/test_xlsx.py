@@ -5,9 +5,10 @@ import zipfile
 
 import openpyxl
 import pytest
+from openpyxl.comments import Comment
 from openpyxl.styles import Font
 
-from linter.reading import InputError, read_table
+from linter.reading import InputError, cell_notes, read_table
 
 _HEAD = ["machine", "station", "bore_diameter", "shaft_seat_diameter", "lubrication"]
 
@@ -180,3 +181,67 @@ def test_empty_workbook(tmp_path):
     path, _, _ = save(tmp_path, head=False)
     with pytest.raises(InputError, match="empty"):
         read_table(path)
+
+
+def test_number_that_shows_less_than_it_holds(tmp_path):
+    path, book, sheet = save(tmp_path, ["M", "A", 7.4996, "4 k5", "grease"], ["M", "B", 7.5, "4 k5", "grease"])
+    sheet["C2"].number_format = "0.0"
+    sheet["C3"].number_format = "0.0"
+    book.save(path)
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [7.4996, 7.5]
+    shown = [note for note in reading.notes if "rounded" in note]
+    assert len(shown) == 1
+    assert "C2 shows 7.5 and holds 7.4996" in shown[0]
+    assert "C3" not in shown[0]
+
+
+@pytest.mark.parametrize(
+    "shape", ['0.00" mm"', "0.00\\ \\m\\m", "0.00 [$mm]", '"Ø"0.00" mm"', '0.00" mm";[Red]-0.00" mm"', '#,##0.00_ "mm"']
+)
+def test_unit_that_stands_in_the_number_format_alone(tmp_path, shape):
+    path, book, sheet = save(tmp_path, head=False)
+    sheet.append(["machine", "station", "Bore"])
+    sheet.append(["M", "A", 4.25])
+    sheet["C2"].number_format = shape
+    book.save(path)
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [4.25]
+    assert reading.stations.problems == ()
+    assert not [note for note in reading.notes if "rounded" in note]
+
+
+def test_cell_notes_are_listed_with_their_cells(tmp_path):
+    path, book, sheet = save(tmp_path, ["M", "A", 4, "4 k5", "grease"])
+    sheet["D2"].comment = Comment("real tolerance:\n+0.004/0 \u202e<b>", "someone")
+    sheet["A1"].comment = Comment("   ", "someone")
+    book.save(path)
+    reading = read_table(path)
+    assert [(u.name, u.value, u.place.cell) for u in reading.unused] == [
+        ("cell note", "real tolerance: +0.004/0 \\u202e<b>", "D2")
+    ]
+    assert any("1 cell note" in note for note in reading.notes)
+    assert reading.stations.problems == ()
+    assert "someone" not in f"{reading.notes}{reading.unused}"
+
+
+def test_damaged_or_endless_cell_notes_do_not_stop_the_reading(tmp_path, monkeypatch):
+    path, book, sheet = save(tmp_path, ["M", "A", 4, "4 k5", "grease"])
+    for cell in ("A2", "B2", "C2"):
+        sheet[cell].comment = Comment("a note", "x")
+    book.save(path)
+    monkeypatch.setattr(cell_notes, "MOST_NOTES", 2)
+    reading = read_table(path)
+    assert len(reading.unused) == 2
+    assert any("1 more cell notes" in note for note in reading.notes)
+    monkeypatch.setattr(cell_notes, "LARGEST_PART", 200)
+    assert read_table(path).stations.number("bore_diameter").tolist() == [4]
+    with zipfile.ZipFile(path) as archive:
+        members = {name: archive.read(name) for name in archive.namelist()}
+    with zipfile.ZipFile(path, "w") as archive:
+        for name, content in members.items():
+            archive.writestr(name, b"<comments><comment" if "comments/" in name and name.endswith("xml") else content)
+    monkeypatch.undo()
+    reading = read_table(path)
+    assert any("damaged" in note for note in reading.notes)
+    assert reading.stations.number("bore_diameter").tolist() == [4]
