@@ -26,7 +26,7 @@ SERIES = (1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0)
 SIZE_STEPS = (0.1, 0.2, 0.3, 0.4, 0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
 SHAFT_LETTERS = ("f", "g", "h", "js", "j", "k", "m", "n", "p", "r")
 HOLE_LETTERS = ("F", "G", "H", "JS", "J", "K", "M", "N", "P", "R")
-GRADES = (3, 4, 5, 6, 7)
+GRADES = (4, 5, 6, 7)
 #: Rows assessed at once, and at most for one table.
 CHUNK_ROWS = 20_000
 MOST_ROWS = 100_000

@@ -23,6 +23,7 @@ from linter.mechanics import materials
 from linter.mechanics import shaft as beam
 from linter.mechanics.limits import it_value_or_nan
 from linter.stations import Bools, Choice, Floats
+from linter.wording import quantity_text, words_of
 
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 FORMS = ("cylindricity", "runout", "shoulder_runout")
@@ -355,6 +356,12 @@ def tilt(view: View, limits: Limits) -> Result:
         ],
         dtype=object,
     )  # fmt: skip
+    plain = np.array([words_of(word) for word in words], dtype=object)
+
+    def takes(row: int) -> str:
+        near, far = quantity_text(float(low[row]), "arcmin"), quantity_text(float(high[row]), "arcmin")
+        return f"at most {near}" if near == far else f"{near} to {far} by clearance and load"
+
     return Result(
         measure=passed,
         unit="arcmin",
@@ -364,7 +371,7 @@ def tilt(view: View, limits: Limits) -> Result:
         reason="the machine has one position",
         missing=missing,
         variant=np.where(by_bending, "bending", np.where(passed == 1.0, "remark", "")).astype(object),
-        facts={"far_end": (high, "arcmin"), "largest": words[largest]},
+        facts={"takes": takes, "largest": words[largest], "largest_words": plain[largest]},
         assumed=assumed,
         working=[
             Working("span", "l", "bearing span", span, "mm"),

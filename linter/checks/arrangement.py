@@ -180,7 +180,8 @@ def outer_slides(view: View, limits: Limits) -> Result:
     shaft_unknown = inner & ~s.known("shaft_material") & ~bonded
     cold_unknown, hot_unknown = ~s.known("temperature_min"), ~s.known("temperature_max")
     inner_load, outer_load = inner_load_rotation(view, limits), outer_load_rotation(view, limits)
-    turns = np.where(inner, inner_load.is_in("rotating"), outer_load.is_in("rotating"))
+    turning = ("rotating", "indeterminate")
+    turns = np.where(inner, inner_load.is_in(*turning), outer_load.is_in(*turning))
     blocked = (moves & bonded) & ~(stuck > limits["bonded"])
     return Result(
         measure=measure,

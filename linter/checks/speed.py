@@ -86,13 +86,36 @@ def factor(view: View, limits: Limits) -> Result:
     observed = speed_factor(view)
     measure = ladder(observed, np.minimum(remark, limit_low), limit_low, limit_high)
     rests = ~duty.is_in("continuous") & (observed > steady_low)
+
+    def ways(row: int) -> str:
+        other = [
+            str(word)
+            for word, family, carries in zip(table["lubrication"], table["family"], table["low"], strict=True)
+            if (family == "ball") == ball[row] and carries > low[row]
+        ]
+        found = ["choose a smaller bearing"]
+        if by_balls[row] == 1.0 and ball[row]:
+            found.append("silicon nitride balls (ball_material)")
+        if by_preload[row] < 1.0:
+            found.append("a spring or a lighter class of preload (preload_method, rigid_preload_class)")
+        if by_seal[row] < 1.0:
+            found.append("a shield or a seal that does not rub (closure)")
+        if other:
+            found.append(f"a lubrication that carries more: {', '.join(other)}")
+        return found[0] if len(found) == 1 else ", ".join(found[:-1]) + " or " + found[-1]
+
     return Result(
         measure=np.where(np.isnan(by_duty), np.nan, measure),
         unit="mm.r/min",
         observed=observed,
         upper=limit_low,
         variant=np.where(rests, "duty", np.where(measure <= 2.0, "remark", "")).astype(object),
-        facts={"steady": (steady_low, "mm.r/min"), "far_end": (limit_high, "mm.r/min")},
+        facts={
+            "steady": (steady_low, "mm.r/min"),
+            "far_end": (limit_high, "mm.r/min"),
+            "speed_allowed": (limit_low / mean_diameter(view), "r/min"),
+            "ways": ways,
+        },
         assumed=[
             Assumes(
                 "radial_load", np.full(view.count, limits["load_ratios"][-1]), "C/P",

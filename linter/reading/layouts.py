@@ -12,7 +12,7 @@ from linter.reading.headings import Words
 from linter.reading.intake import visible
 from linter.reading.long import LongTable, find_long, header_roles, read_long
 from linter.reading.title import Title, read_title
-from linter.reading.wide import WideTable, find_wide, names_a_table, read_wide
+from linter.reading.wide import WideTable, find_wide, is_title_row, names_a_table, read_wide
 from linter.stations import Unused
 
 #: Sheets longer than this are taken as one table (stacked tables and blocks side by side are looked for below it).
@@ -81,7 +81,9 @@ class _Sheet:
         if "VALUE" in roles and roles & {"NAME", "CHAR-ID"}:
             return "long"
         named = [cell.strip() for cell in cells if self.words.heading(cell) is not None]
-        return "wide" if names_a_table(named) and len(named) >= 0.5 * len(cells) else ""
+        if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
+            return ""
+        return "wide"
 
     def _repeats(self, row: int, start: int, kinds: list[str]) -> bool:
         """Whether a row heads a new table without a blank row above it: the same sort of heading further down."""

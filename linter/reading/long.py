@@ -152,7 +152,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
         (h := words.heading(grid.text(r, name))) is not None and h.parameter == "station" for r in range(grid.height)
     )
     header = -1
-    if first > 0 and any(grid.text(first - 1, c) for c in values):
+    if first > 0 and values and grid.text(first - 1, values[0]):
         header = first - 1
         for column in [*values, *roles]:
             role = words.group(grid.text(header, column))

@@ -52,7 +52,7 @@ _IS_LARGEST = (
     "coaxiality_of_shaft_seats",
 )
 _IS_SMALLEST = ("ring_chamfer",)
-_LETTER_STATION = re.compile(r"[A-Z]|[1-9][0-9]?")
+_LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -331,7 +331,9 @@ def _is_short(text: str) -> bool:
 
 
 def _spelled_out(key: str) -> tuple[str, ...]:
-    """A word key, and what it says where it writes diameter in short (``shaft dia``, ``Kugel-Ø``)."""
+    """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
+    if key.startswith("brg "):
+        key = "bearing " + key[4:]
     last = key.rpartition(" ")[2]
     if last not in ("dia", "diam", "ø"):
         return (key,)

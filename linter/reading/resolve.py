@@ -284,11 +284,13 @@ class Resolver:
             )
             return
         sheets = tuple(dict.fromkeys(s.strip.sheet for s in stated))
-        have = source >= 0
-        at = np.where(have, source, 0)
+        have = np.flatnonzero(source >= 0)
 
         def gather(pick: Callable[[Stated], NDArray[Any]]) -> NDArray[np.int32]:
-            return np.where(have, np.concatenate([pick(s) for s in stated])[at], 0).astype(np.int32)
+            column = np.zeros(len(source), dtype=np.int32)
+            if len(have):  # a heading may stand above no cell at all
+                column[have] = np.concatenate([pick(s) for s in stated])[source[have]]
+            return column
 
         stations.places[entry.name] = PlaceColumn(
             self.file,

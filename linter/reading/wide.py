@@ -90,6 +90,8 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         return None
     if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
         return None
+    if any(is_title_row(grid, row, words) for row in rows):
+        return None
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
@@ -115,6 +117,16 @@ def _no_data(cell: Any) -> bool:
     if type(cell) is not str or cell[0] not in _FIRST_SIGNS:
         return False
     return not cell.strip() or _COMMENT.match(cell) is not None or _FOOTER.match(cell) is not None
+
+
+def is_title_row(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row is of a title block: label and value in turn, and all labels that are known are of the machine."""
+    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    meant = [words.heading(text) for text in texts]
+    values = [h for h, text in zip(meant[1::2], texts[1::2], strict=True) if h is not None and len(text) > 1]
+    labels = [h for h in meant[::2] if h is not None]
+    machine = all(h.entry.level == "machine" and h.parameter != "station" for h in labels)
+    return len(texts) % 2 == 0 and len(labels) > 0 and machine and not values
 
 
 def names_a_table(named: Sequence[str]) -> bool:
