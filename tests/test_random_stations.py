@@ -3,7 +3,7 @@
 import math
 
 import numpy as np
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
 from linter.findings import OUTCOMES, SEVERITIES
@@ -111,6 +111,7 @@ SLOW = settings(
     max_examples=25,
     deadline=None,
     derandomize=True,
+    phases=[Phase.generate],  # a whole review is too slow to shrink with
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )
 

@@ -83,7 +83,7 @@ def balance_grade(view: View, limits: Limits) -> Result:
     mass = within(view.to_machines(s.number("rotor_mass")))
     stated = within(view.to_machines(s.number("balance_grade")))
     residual = within(view.to_machines(s.number("residual_unbalance")))
-    computed = 1e-3 * residual / mass * speed * np.pi / 30.0
+    computed = within(1e-3 * residual / mass * speed * np.pi / 30.0)
     observed = np.where(np.isnan(residual) | np.isnan(computed), stated, computed)
     factor = np.fmax.reduceat(speed_factor(view), view.starts)
     precise = view.to_machines(s.choice("tolerance_class").is_in("P4", "P2"), "any")
