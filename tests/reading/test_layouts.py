@@ -312,3 +312,19 @@ def test_refusal_says_what_was_seen_and_expected(read):
         read("alpha,beta\n1,2\n")
     assert "alpha" in str(caught.value)
     assert "bore_diameter" in str(caught.value)
+
+
+def test_heading_above_no_cell_is_no_error(read):
+    reading = read("machine,station,bore_diameter\nM,A,4\n\nmachine,speed_max\n")
+    assert reading.stations.number("bore_diameter").tolist() == [4]
+
+
+def test_station_named_by_headings_alone_is_none_of_a_machine_without_its_cells(read):
+    reading = read("machine,bore_diameter@A,bore_diameter@B\nM1,4,5\nM2,6,\n")
+    machines, stations = reading.stations.text("machine"), reading.stations.text("station")
+    assert list(zip(machines, stations, strict=True)) == [("M1", "A"), ("M1", "B"), ("M2", "A")]
+
+
+def test_actual_values_count_where_no_other_value_stands(read):
+    reading = read("Benennung;Istwert;Maßeinheit\nMaschine;M;\nBohrung A;4,5;mm\n")
+    assert reading.stations.number("bore_diameter").tolist() == [4.5]

@@ -19,7 +19,7 @@ def best(word: str) -> Candidate:
 @pytest.mark.parametrize(
     ("word", "parameter"),
     [
-        ("Brg bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
+        ("Brng bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
         ("Shft seat diam", "shaft_seat_diameter"),
         ("Shaft shldr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
