@@ -263,7 +263,9 @@ def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, st
             message = f"Not assessed: the table does not state {_listed([words_of(name) for name in missing])}."
             remedy = f"State {_listed(list(missing))}."
         else:
-            message = "Not assessed: the values given have no solution within the range of this clause's arithmetic."
+            kind = value_text(stations, "bearing_type", rows[0])
+            about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
+            message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
         if result is not None and "not_assessed" in result.facts and (why := teller.word("not_assessed")):
             message = f"{message[:-1]} ({why})."
     else:

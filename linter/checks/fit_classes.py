@@ -20,7 +20,7 @@ from linter.checks.seat_fits import (
 from linter.mechanics import fit_in_use
 from linter.mechanics import limits as iso286
 from linter.stations import Bools, Choice, Floats
-from linter.wording import number_text
+from linter.wording import number_text, quantity_text
 
 NO_CLASS = "a class agreed with the bearing's maker (published tables print none here)"
 
@@ -328,6 +328,16 @@ def _against(view: View, limits: Limits, side: str) -> Result:
         )
     )
     known = load.known & (s.number("bore_diameter" if shaft else "outside_diameter") > 0)
+
+    def told(lead: str, end: str = "") -> Callable[[int], str]:
+        def tell(row: int) -> str:
+            ends = (float(fit.smallest[row]), float(fit.largest[row]))
+            if np.isnan(ends).any():  # no ring tolerances in the tables, as for tapered rollers
+                return ""
+            return f": interference {lead}{' to '.join(quantity_text(value, 'um') for value in ends)}{end}"
+
+        return tell
+
     return Result(
         measure=measure,
         unit="um",
@@ -343,6 +353,8 @@ def _against(view: View, limits: Limits, side: str) -> Result:
         variant=variant,
         facts={
             **advice_facts(advice),
+            "fit_told": told(""),
+            "fit_found": told("is ", " (negative: clearance)"),
             "article": np.where(load.is_in("indeterminate"), "an", "a").astype(object),
         },
         assumed=assumed,

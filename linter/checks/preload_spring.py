@@ -119,6 +119,7 @@ def force(view: View, limits: Limits) -> Result:
         },
         variant=word.astype(object),
         facts={
+            "not_assessed": length.problem,
             "target": np.where(stated, "the preload that is stated", "the window of the two bearings").astype(object),
             "share": (share, "%"),
             "setting": _setting(found.nominal, centre, free - centre / rate, limits),
@@ -234,6 +235,7 @@ def travel(view: View, limits: Limits) -> Result:
         },
         variant=np.where(toward_free, "free", "").astype(object),
         facts={
+            "not_assessed": length.problem,
             "end_length": (np.where(toward_free, longest, shortest), "mm"),
             "growth_told": np.where(
                 grown, "thermal growth included", "thermal growth not included, span, materials or temperatures missing"
