@@ -286,8 +286,8 @@ def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, st
         outcome=OUTCOMES[outcome],
         severity=severity,
         observed=_quantity(result, "observed", row) if shown else None,
-        lower=_quantity(result, "lower", row) if shown else None,
-        upper=_quantity(result, "upper", row) if shown else None,
+        lower=_limit(result, "lower", row, outcome) if shown else None,
+        upper=_limit(result, "upper", row, outcome) if shown else None,
         message=message,
         working=_working(result, row) if shown or outcome == NOT_ASSESSED else (),
         missing=missing,
@@ -333,6 +333,16 @@ def _quantity(result: Result | None, name: str, row: int) -> Quantity | None:
         return None
     assert result is not None
     return Quantity(rounded(values[row]), result.unit)
+
+
+def _limit(result: Result | None, name: str, row: int, outcome: int) -> Quantity | None:
+    """A limit; None where the row is met on other grounds although the observed value lies beyond it."""
+    limit, observed = _quantity(result, name, row), _quantity(result, "observed", row)
+    if outcome == MET and limit is not None and observed is not None:
+        beyond = observed.value - limit.value if name == "upper" else limit.value - observed.value
+        if beyond > 1e-9 * abs(limit.value):
+            return None
+    return limit
 
 
 def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:

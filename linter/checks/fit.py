@@ -18,6 +18,7 @@ from linter.checks.seat_fits import (
     unbalance_ratio,
 )
 from linter.stations import Bools, Choice, Floats
+from linter.wording import quantity_text, value_text
 
 
 def clearance_share(smallest: Floats, largest: Floats) -> Floats:
@@ -87,6 +88,24 @@ def load_rotation(view: View, limits: Limits) -> Result:
     def unknown_seat(wants: Bools, seat: Floats) -> Bools:
         return open_end & wants & np.isnan(seat)
 
+    def change_both(row: int) -> str:
+        parts = []
+        for name, advice, lift in (
+            ("shaft_seat_diameter", shaft, "raise"), ("housing_seat_diameter", housing, "lower"),
+        ):  # fmt: skip
+            size = s.size(name)
+            fit = inner_fit if lift == "raise" else outer_fit
+            if str(size.tolerance_class[row]) == str(advice.first[row]):
+                by = quantity_text(max(-float(fit.smallest[row]), 0.0), "um")
+                parts.append(f"{lift} both deviations of {name} by {by}")
+            else:
+                ends = (float(advice.fit_smallest[row]), float(advice.fit_largest[row]))
+                told = " to ".join(quantity_text(end, "um") for end in ends)
+                parts.append(
+                    f"change {name} from {value_text(s, name, row)} to {advice.draw[row]} (interference {told})"
+                )
+        return " and ".join(parts)
+
     return Result(
         measure=np.where(known & ~open_end, worst, np.nan),
         unit="um",
@@ -106,6 +125,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
             **advice_facts(housing, "housing_draw"),
             "inner_lift": (np.maximum(-inner_fit.smallest, 0.0), "um"),
             "outer_lift": (np.maximum(-outer_fit.smallest, 0.0), "um"),
+            "change_both": change_both,
             "grade_wanted": (s.number("balance_grade") * wanted_share, "mm/s"),
             "unbalance_wanted": (rotor_unbalance(view) * wanted_share, "g.mm"),
         },

@@ -299,14 +299,12 @@ class _Quantities:
             return None
         if self._settle_unit() is not None or self.unit_missing:
             return None
-        column = self.strip.cells
+        if self.decimal == "," and "," in joined:
+            cells = joined.replace(",", ".").split("\n")
         if "" in cells:
-            column = np.where(column == "", "nan", column)
-        if self.decimal == ",":
-            column = np.array(joined.replace(",", ".").split("\n"), dtype=object)
-            column[column == ""] = "nan"
+            cells = [cell or "nan" for cell in cells]
         try:
-            numbers = column.astype(np.float64)
+            numbers = np.fromiter(map(float, cells), dtype=np.float64, count=len(self.strip.cells))
         except ValueError:
             return None
         result = Values(self._convert(numbers), factor=self.factor)
