@@ -14,7 +14,7 @@ from linter.reading.blocks import Strip, object_column
 from linter.reading.choices import read_choice
 from linter.reading.grids import Bad, cell_text
 from linter.reading.mapping import Mapping
-from linter.reading.numbers import Decimal, read_numbers
+from linter.reading.numbers import Decimal, plain_decimals, read_numbers
 from linter.reading.signs import ReadError, missing_state, shown
 from linter.reading.tolerance import Size, read_deviation_pair, read_size
 from linter.reading.units import dimension_of, factor_to, split_quantity
@@ -299,13 +299,8 @@ class _Quantities:
             return None
         if self._settle_unit() is not None or self.unit_missing:
             return None
-        if self.decimal == "," and "," in joined:
-            cells = joined.replace(",", ".").split("\n")
-        if "" in cells:
-            cells = [cell or "nan" for cell in cells]
-        try:
-            numbers = np.fromiter(map(float, cells), dtype=np.float64, count=len(self.strip.cells))
-        except ValueError:
+        numbers = plain_decimals(joined.encode(), ord(self.decimal), len(cells))
+        if numbers is None:
             return None
         result = Values(self._convert(numbers), factor=self.factor)
         self._say_assumed_unit(result)

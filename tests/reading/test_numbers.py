@@ -2,10 +2,10 @@ import math
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.reading.numbers import Number, read_number, read_numbers, vote_decimal
+from linter.reading.numbers import Number, plain_decimals, read_number, read_numbers, vote_decimal
 from linter.reading.signs import ReadError
 
 
@@ -163,3 +163,16 @@ def test_plain_columns_take_the_short_way_to_the_same_values(texts: list[str], d
     column, errors = read_numbers(spelled, decimal)  # type: ignore[arg-type]
     assert not errors
     assert column.tolist() == [float(text) for text in texts]
+
+
+@given(st.lists(st.from_regex(r"[+-]?[0-9]{1,8}(\.[0-9]{0,7})?|[+-]?\.[0-9]{1,9}|", fullmatch=True), min_size=1))
+@settings(deadline=None, derandomize=True)
+def test_decimals_converted_as_a_whole_are_those_read_alone(texts):
+    numbers = plain_decimals("\n".join(texts).encode(), ord("."), len(texts))
+    assert numbers is not None
+    assert np.array_equal(numbers, [float(text or "nan") for text in texts], equal_nan=True)
+
+
+@pytest.mark.parametrize("text", ["1+2", "1.2.3", "-", ".", "+-1", "1-", "1,2", "1234567890123456", "1\n2", "12 3"])
+def test_what_is_no_plain_decimal_is_left_to_the_reader_of_single_numbers(text):
+    assert plain_decimals(b"4.5\n" + text.encode(), ord("."), 2) is None
