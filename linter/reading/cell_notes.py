@@ -37,6 +37,7 @@ def read_cell_notes(source: Source, parts: dict[str, str]) -> tuple[list[Unused]
     """
     found: list[Unused] = []
     said: list[str] = []
+    read: dict[str, list[tuple[str, str]]] = {}  # several sheets may point at one part
     with zipfile.ZipFile(BytesIO(source.data)) as archive:
         members = {member.filename: member for member in archive.infolist()}
         for sheet, member in parts.items():
@@ -45,9 +46,12 @@ def read_cell_notes(source: Source, parts: dict[str, str]) -> tuple[list[Unused]
                     said.append(f"the notes of sheet {visible(sheet)} are larger than 4 MiB; they are not listed")
                     continue
                 try:
-                    notes = _texts(archive.read(part))
+                    notes = read[part] if part in read else _texts(archive.read(part))
+                    read[part] = notes
                 except Exception:  # whatever a damaged part raises, the table itself can still be read
                     said.append(f"the notes of sheet {visible(sheet)} are damaged; they are not listed")
+                    continue
+                if not notes:
                     continue
                 more = len(found) + len(notes) - MOST_NOTES
                 if more > 0:

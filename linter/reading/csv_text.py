@@ -17,6 +17,8 @@ LONGEST_CELL = 32_767
 _FAST_ABOVE = 2**20
 _DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar"}
 ALIGNED = "  "
+MOST_ALIGNED_COLUMNS = 200
+MOST_ALIGNED_CELLS = 200_000
 _GAP = re.compile(rb"(?<=\S) {2,}(?=\S)")
 _PIECE = re.compile(r"[^ ]+(?: [^ ]+)*")
 _HINT = re.compile(rb"\Asep=([;,\t|])[ \t]*(?:\n|\Z)", re.IGNORECASE)
@@ -105,8 +107,9 @@ def _aligned(source: Source, text: str) -> tuple[list[Any], Any]:
     pieces = [[(m.start(), m.end(), m.group()) for m in _PIECE.finditer(line)] for line in lines]
     counts = np.bincount([len(line) for line in pieces if len(line) > 1] or [0])
     width = int(counts.argmax())
-    if width > MOST_COLUMNS or width * len(lines) > MOST_CELLS:
-        raise source.refuse("too-many-cells", f"{width} columns x {len(lines)} lines", f"at most {MOST_CELLS} cells")
+    if width > MOST_ALIGNED_COLUMNS or width * len(lines) > MOST_ALIGNED_CELLS:
+        limits = f"at most {MOST_ALIGNED_COLUMNS} columns and {MOST_ALIGNED_CELLS} cells set apart by blanks"
+        raise source.refuse("too-many-cells", f"{width} columns x {len(lines)} lines", limits)
     full = [line for line in pieces if len(line) == width]
     spans = [(min(line[c][0] for line in full), max(line[c][1] for line in full)) for c in range(width)]
     rows = []
@@ -114,6 +117,8 @@ def _aligned(source: Source, text: str) -> tuple[list[Any], Any]:
         row = [""] * width
         if len(line) == width:
             row = [cell for _, _, cell in line]
+        elif len(line) > width:
+            row[:1] = [plain.strip()]
         else:
             for start, end, cell in line:
                 below = [c for c, (left, right) in enumerate(spans) if start < right and end > left]

@@ -249,7 +249,7 @@ class _Styles:
 
 def _meaning_of(shape: str) -> tuple[str, int]:
     """``%`` or the unit that a number format adds behind the number, and the decimals it shows (-1: all of them)."""
-    if is_date_format(shape):
+    if len(shape) > 255 or is_date_format(shape):  # 255: the longest format that a spreadsheet writes
         return "", -1
     first = shape.split(";")[0] if '"' not in shape else re.split(r';(?=(?:[^"]*"[^"]*")*[^"]*$)', shape)[0]
     bare = _LITERAL.sub("", re.sub(r"_.|\*.", "", first))

@@ -1,4 +1,41 @@
-"""Files that are broken, hostile or of the wrong kind: each is refused with one line, and within bounded memory."""
+"""Files that are broken, hostile or of the wrong kind: each is refused with one line, and within bounded memory.
+
+What is feared, and where it is tested:
+
+===================================  ===================================================================================
+formulas written into a report       tests/report: ``test_nothing_becomes_a_formula_or_a_link``
+formulas in the input                ``test_formula_text_in_delimited_text_is_never_evaluated``; test_xlsx:
+                                     ``test_calculated_formula_gives_its_stored_value``
+entities, document types             ``test_document_type_in_a_workbook_part``, ``test_entities_in_qif``,
+                                     ``test_guard_against_entities_is_asserted``
+archive bombs                        ``test_bomb_of_one_cell``, ``test_bomb_below_the_ratio``,
+                                     ``test_declared_size_that_lies``, ``test_archives_that_are_no_workbook``
+odd archive members                  ``test_archive_with_two_members_of_one_name``,
+                                     ``test_encrypted_member_and_unknown_compression``
+sparse corner cell                   ``test_sparse_corner_cell``
+false dimension                      ``test_false_dimension_is_not_believed``
+huge dense sheet                     ``test_dense_sheet_of_a_million_rows``
+error, date and uncalculated cells   test_xlsx: ``test_formula_without_value_error_date_and_truth``
+merged cells, hidden content         test_xlsx: ``test_merged_hidden_and_empty``
+endless or damaged cell notes        test_xlsx: ``test_damaged_or_endless_cell_notes_do_not_stop_the_reading``
+type coercion                        test_csv: ``test_nothing_is_coerced``
+long lines and cells                 ``test_text_within_its_memory``, ``test_long_cell_and_repetitive_text_end_quickly``
+open quote, mixed line ends, NUL     test_csv: ``test_quote_that_is_never_closed``; ``test_mixed_line_ends``,
+                                     ``test_one_line_for_each_kind_of_refusal``
+JSON keys, literals, depth, size     ``test_json_that_is_refused``, ``test_json_within_its_memory``,
+                                     ``test_json_numbers_of_thirty_digits``
+patterns that run away               ``test_long_cell_and_repetitive_text_end_quickly``,
+                                     ``test_blanks_without_end_are_read_in_time``; test_tolerance:
+                                     ``test_a_hostile_text_of_full_length_is_refused_like_any_other``
+paths in names                       ``test_names_that_look_like_paths_are_only_names``; tests/report/test_index:
+                                     ``test_names_cannot_leave_the_folder_or_the_page``
+control and direction signs          ``test_control_and_bidirectional_signs_are_spelt_out``; tests/report/test_junit
+privacy                              ``test_metadata_stays_out_of_the_reading``; test_xlsx:
+                                     ``test_cell_notes_are_listed_with_their_cells``; tests/report/test_sarif
+HTML injection                       tests/report/test_html: ``test_hostile_text_stays_text``
+file kind and size before opening    ``test_file_is_known_by_content_not_name``, ``test_file_beyond_the_size_cap``
+===================================  ===================================================================================
+"""
 
 import io
 import json
@@ -364,6 +401,30 @@ def test_long_cell_and_repetitive_text_end_quickly(tmp_path):
     codes = {problem.row: problem.code for problem in reading.stations.problems}
     assert codes[0] == "too-long"
     assert set(codes) >= {0, 1, 2, 4}
+
+
+def test_mixed_line_ends(tmp_path):
+    reading = read_table(write(tmp_path, _HEAD + "M,A,4,4 k5\r\nM,B,5,5 k5\rM,C,6,6 k5\r\r\nM,D,7,7 k5\n"))
+    assert reading.stations.number("bore_diameter").tolist() == [4, 5, 6, 7]
+    assert reading.stations.place("bore_diameter", 3).cell == "C5"
+
+
+def test_blanks_without_end_are_read_in_time(tmp_path):
+    text = "machine  station  bore_diameter\nM  A  4\n" + "x" + " " * 2_000_000 + "\n" + "a  " * 100_000 + "\n"
+    reading = read_table(write(tmp_path, text))
+    assert reading.stations.number("bore_diameter")[0] == 4
+    wide = ("a  " * 300 + "\n") * 20 + "machine  station  bore_diameter\n"
+    assert refused(write(tmp_path, wide, "wide.txt")).code == "too-many-cells"
+
+
+def test_number_format_of_any_length(tmp_path):
+    book = openpyxl.Workbook()
+    for row in (["machine", "station", "bore_diameter"], ["M", "A", 4.25]):
+        book.active.append(row)
+    book.active["C2"].number_format = '";' * 20_000 + "0.0"
+    path = tmp_path / "t.xlsx"
+    book.save(path)
+    assert read_table(path).stations.number("bore_diameter").tolist() == [4.25]
 
 
 def test_formula_text_in_delimited_text_is_never_evaluated(tmp_path):
