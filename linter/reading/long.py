@@ -14,6 +14,7 @@ from linter.stations import Unused
 from linter.vocabulary import parameter
 
 _ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
+_SAMPLE = 300  # cells that tell what a column holds
 _SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
 _MEASURED = re.compile(r"actual|measured|result|istwert|ist\b|mesur|medid|misurat|実測|实测|измер", re.IGNORECASE)
 
@@ -140,7 +141,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     roles: dict[int, str] = {}
     values: list[int] = []
     for column in range(name + 1, grid.width):
-        cells = [cell for cell in grid.columns[column][first:].tolist() if not is_blank(cell)]
+        cells = [cell for cell in grid.columns[column][first:].tolist() if not is_blank(cell)][:_SAMPLE]
         if not cells:
             continue
         units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)

@@ -6,6 +6,7 @@ the values. Formulas are never evaluated; their stored result is read.
 """
 
 import datetime
+import gc
 import posixpath
 import re
 import zipfile
@@ -157,6 +158,8 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
         )
     grids: list[Grid] = []
     notes: list[str] = []
+    collecting = gc.isenabled()
+    gc.disable()  # very many cells are made and none of them in circles
     try:
         archive = zipfile.ZipFile(BytesIO(source.data))
         parts = _sheet_parts(archive)
@@ -196,6 +199,9 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
             f"a workbook that does not parse ({type(error).__name__}: {visible(str(error), 150)})",
             "an undamaged workbook",
         ) from None
+    finally:
+        if collecting:
+            gc.enable()
     if not grids:
         raise source.refuse("empty", "a workbook without one filled cell", "a table of parameters")
     return grids, tuple(notes), remarks
