@@ -286,28 +286,41 @@ def plain_decimals(lines: bytes, decimal: int, count: int) -> NDArray[np.float64
     ends = np.flatnonzero(signs == 10)
     if len(ends) != count:
         return None
-    starts = np.concatenate([[0], ends[:-1] + 1])
+    starts = np.empty_like(ends)
+    starts[0], starts[1:] = 0, ends[:-1] + 1
     length = ends - starts
-    longest = int(length.max())
-    if longest > 17:
+    if int(length.max()) > 17:
         return None
+    marks = np.flatnonzero(signs == decimal)
+    if len(marks) == count and bool(((starts <= marks) & (marks < ends)).all()):
+        mark = marks - starts
+    else:
+        mark = np.full(count, 31, dtype=np.intp)  # 31: no mark
+        line = np.searchsorted(ends, marks)
+        if (np.diff(line) == 0).any():
+            return None
+        mark[line] = marks - starts[line]
     first = signs[starts]
     signed = (first == 43) | (first == 45)
-    whole = np.zeros(count, dtype=np.int64)
-    digits, marks, behind = (np.zeros(count, dtype=np.int64) for _ in range(3))
-    for offset in range(longest):
-        inside = length > offset
-        sign = np.where(inside, signs[np.minimum(starts + offset, len(signs) - 1)], 10)
-        digit = (sign >= 48) & (sign <= 57)
-        whole = np.where(digit, whole * 10 + (sign.astype(np.int64) - 48), whole)
-        digits += digit
-        behind += digit & (marks > 0)
-        marks += sign == decimal
-    if (digits + marks + signed != length).any() or (marks > 1).any() or (digits > 15).any():
-        return None
-    if (digits[length > 0] == 0).any():
-        return None
-    numbers = whole / 10.0**behind
+    # lines of one shape (length, place of the mark, sign) are gathered digit by digit
+    shape = (length * 32 + mark) * 2 + signed
+    numbers = np.full(count, np.nan)
+    for key in np.flatnonzero(np.bincount(shape)).tolist():
+        long, at = key // 64, key // 2 % 32
+        if long == 0:
+            continue
+        places = [place for place in range(key % 2, long) if place != at]
+        if not 0 < len(places) <= 15:
+            return None
+        some = np.flatnonzero(shape == key)
+        begin = starts[some]
+        whole = np.zeros(len(some))
+        for place in places:
+            digits = signs[begin + place] - np.uint8(48)
+            if int(digits.max()) > 9:
+                return None
+            whole *= 10.0
+            whole += digits
+        numbers[some] = whole / 10.0 ** (long - 1 - at if at < 31 else 0)
     numbers[first == 45] *= -1.0
-    numbers[length == 0] = np.nan
     return numbers
