@@ -14,6 +14,8 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics.normal import normal_cdf
+
 Array = NDArray[np.float64]
 
 FINISHES = ("ground", "turned")
@@ -277,13 +279,11 @@ def clearance_interval(
 
 def _clipped_moments(mean: Array, sigma: Array) -> tuple[Array, Array]:
     """Mean and variance of max(x, 0) for normal x (derived)."""
-    from scipy.special import ndtr  # slow to import, wanted by few
-
     safe = np.where(sigma > 0.0, sigma, 1.0)
     z = mean / safe
     density = np.exp(-0.5 * z * z) / np.sqrt(2.0 * np.pi)
-    first = mean * ndtr(z) + safe * density
-    second = (mean**2 + safe**2) * ndtr(z) + mean * safe * density
+    first = mean * normal_cdf(z) + safe * density
+    second = (mean**2 + safe**2) * normal_cdf(z) + mean * safe * density
     fixed = np.maximum(mean, 0.0)
     spread = sigma > 0.0
     return np.where(spread, first, fixed), np.where(spread, np.maximum(second - first**2, 0.0), 0.0 * mean)

@@ -12,6 +12,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics.normal import normal_cdf
+
 Array = NDArray[np.float64]
 
 SIGMA_PER_HALF_TOLERANCE = 3.0
@@ -113,13 +115,11 @@ def normal_share_outside(members: Chain, lowest: ArrayLike, highest: ArrayLike) 
 
     The limit of ``share_outside`` for many draws; a chain without tolerance is either in (0) or out (1).
     """
-    from scipy.special import ndtr  # slow to import, wanted by few
-
     mean, half = root_sum_square(members)
     low, high = np.asarray(lowest, dtype=np.float64), np.asarray(highest, dtype=np.float64)
     sigma = half / SIGMA_PER_HALF_TOLERANCE
     safe = np.where(sigma > 0.0, sigma, 1.0)
-    spread = ndtr((low - mean) / safe) + ndtr((mean - high) / safe)
+    spread = normal_cdf((low - mean) / safe) + normal_cdf((mean - high) / safe)
     fixed = np.where(np.isnan(mean + low + high), np.nan, (mean < low) | (mean > high))
     return np.where(sigma == 0.0, fixed, spread)
 
