@@ -140,7 +140,7 @@ class _Search:
                     changes.append(self.change(finding, min(clean, key=lambda c: c.distance)))
             if changes:
                 found[id(finding)] = tuple(changes)
-            else:
+            elif finding.severity != "remark":
                 left.append((finding, groups))
         wanted_pairs = [self.pairs(groups) for _, groups in left]
         paired = self.try_out(list(dict.fromkeys(pair for pairs in wanted_pairs for pair in pairs)))
@@ -150,7 +150,7 @@ class _Search:
             if good_pairs:
                 pair = min(good_pairs, key=lambda p: sum(c.distance for c in p))
                 found[id(finding)] = tuple(self.change(finding, c, together=1) for c in pair)
-            elif finding.severity != "remark":
+            else:
                 found[id(finding)] = tuple(self.at_the_cost(finding, singly, groups))
         return found
 

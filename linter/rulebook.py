@@ -191,8 +191,12 @@ class Rulebook:
     layers: tuple[Layer, ...]
     loosened: tuple[Loosened, ...]
     reasons: Mapping[str, str]
-    sha256: str
     reason: str = ""
+
+    @cached_property
+    def sha256(self) -> str:
+        """SHA-256 over everything in it, every layer applied."""
+        return hashlib.sha256(canonical_json(self).encode()).hexdigest()
 
     def record(self) -> RulebookRecord:
         """What the result file says of it."""
@@ -314,11 +318,11 @@ def _base(name: str, folder: Path, seen: tuple[Path, ...]) -> Rulebook:
 
 
 def canonical_json(book: Rulebook) -> str:
-    """Everything in a rulebook but its hash, with sorted keys and no spaces: what the hash is taken over.
+    """Everything in a rulebook, with sorted keys and no spaces: what the hash is taken over.
 
     What is empty is left out, so that a field that later programs add does not change the hash of an old version.
     """
-    content = asdict(book, filter=lambda attribute, value: attribute.name != "sha256" and value not in _EMPTY)
+    content = asdict(book, filter=lambda _, value: value not in _EMPTY)
     return json.dumps(content, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
 
 
