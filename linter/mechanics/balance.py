@@ -11,39 +11,32 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 Array = NDArray[np.float64]
 
 STANDARD_GRAVITY = 9.80665
 """m/s2 (ISO 80000-3)."""
 
 
-def _positive(name: str, value: ArrayLike, zero_allowed: bool = False) -> Array:
-    array = np.asarray(value, dtype=np.float64)
-    bad = array < 0.0 if zero_allowed else array <= 0.0
-    if np.any(bad):
-        wanted = "zero or more" if zero_allowed else "more than zero"
-        raise ValueError(f"{name} = {array[bad].flat[0]:g}: expected {wanted}")
-    return array
-
-
 def _omega(speed: ArrayLike) -> Array:
-    return _positive("speed", speed) * (np.pi / 30.0)
+    return domain.positive("speed", speed) * (np.pi / 30.0)
 
 
 def permissible_eccentricity(grade: ArrayLike, speed: ArrayLike) -> Array:
     """Permissible residual eccentricity e_per, um (g.mm/kg): 1000 G/Omega, G in mm/s (> 0), speed in r/min (> 0)."""
-    return 1000.0 * _positive("grade", grade) / _omega(speed)
+    return 1000.0 * domain.positive("grade", grade) / _omega(speed)
 
 
 def permissible_unbalance(grade: ArrayLike, mass: ArrayLike, speed: ArrayLike) -> Array:
     """Permissible residual unbalance U_per, g.mm: e_per times the rotor mass (kg)."""
-    return permissible_eccentricity(grade, speed) * _positive("mass", mass)
+    return permissible_eccentricity(grade, speed) * domain.positive("mass", mass)
 
 
 def unbalance_force(unbalance: ArrayLike, speed: ArrayLike) -> Array:
     """Rotating force of an unbalance, N: U Omega^2; unbalance in g.mm, speed in r/min (either may be zero)."""
-    omega = _positive("speed", speed, zero_allowed=True) * (np.pi / 30.0)
-    return 1e-6 * _positive("unbalance", unbalance, zero_allowed=True) * omega**2
+    omega = domain.positive("speed", speed, zero_allowed=True) * (np.pi / 30.0)
+    return 1e-6 * domain.positive("unbalance", unbalance, zero_allowed=True) * omega**2
 
 
 def share_to_bearings(action: ArrayLike, distance_from_a: ArrayLike, bearing_span: ArrayLike) -> tuple[Array, Array]:
@@ -65,18 +58,18 @@ def share_to_bearings(action: ArrayLike, distance_from_a: ArrayLike, bearing_spa
         the other side). U_A = U L_B/L of ISO 21940-11.
     """
     u, x = np.asarray(action, dtype=np.float64), np.asarray(distance_from_a, dtype=np.float64)
-    at_b = u * x / _positive("bearing_span", bearing_span)
+    at_b = u * x / domain.positive("bearing_span", bearing_span)
     return u - at_b, at_b
 
 
 def unbalance_to_weight(grade: ArrayLike, speed: ArrayLike) -> Array:
     """Ratio of the unbalance force to the weight of a rotor balanced to a grade: G Omega/g."""
-    return 1e-3 * _positive("grade", grade) * _omega(speed) / STANDARD_GRAVITY
+    return 1e-3 * domain.positive("grade", grade) * _omega(speed) / STANDARD_GRAVITY
 
 
 def speed_of_equal_weight(grade: ArrayLike) -> Array:
     """Speed at which the unbalance force of a grade equals the weight, r/min: g/G."""
-    return STANDARD_GRAVITY / (1e-3 * _positive("grade", grade)) * (30.0 / np.pi)
+    return STANDARD_GRAVITY / (1e-3 * domain.positive("grade", grade)) * (30.0 / np.pi)
 
 
 class LoadRotation(NamedTuple):
@@ -125,9 +118,9 @@ def load_rotation(
     ValueError
         If a force is negative or the ratios are not in order.
     """
-    fixed = _positive("fixed_force", fixed_force, zero_allowed=True)
-    turning = _positive("rotating_force", rotating_force, zero_allowed=True)
-    low, high = _positive("lower_ratio", lower_ratio), _positive("upper_ratio", upper_ratio)
+    fixed = domain.positive("fixed_force", fixed_force, zero_allowed=True)
+    turning = domain.positive("rotating_force", rotating_force, zero_allowed=True)
+    low, high = domain.positive("lower_ratio", lower_ratio), domain.positive("upper_ratio", upper_ratio)
     if np.any(low > high):
         raise ValueError("lower_ratio: expected at most the upper ratio")
     inner_turns = np.asarray(inner_ring_turns, dtype=bool)

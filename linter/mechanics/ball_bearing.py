@@ -13,7 +13,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from linter.mechanics import hertz
+from linter.mechanics import domain, hertz
 
 
 class AxialBearing(NamedTuple):
@@ -44,34 +44,6 @@ class PairState(NamedTuple):
     unloading_limit: NDArray[np.float64]
 
 
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _not_negative(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x < 0.0):
-        raise ValueError(f"{name} must not be negative, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _count(value: ArrayLike) -> NDArray[np.float64]:
-    z = np.asarray(value, dtype=np.float64)
-    if np.any((z < 2) | (z > 200) | ((z != np.floor(z)) & ~np.isnan(z))):
-        raise ValueError(f"number of balls must be a whole number from 2 to 200, got {z.tolist()!r}"[:200])
-    return z
-
-
-def _angle(value: ArrayLike) -> NDArray[np.float64]:
-    alpha = np.asarray(value, dtype=np.float64)
-    if np.any((alpha < 0.0) | (alpha > 90.0)):
-        raise ValueError(f"contact angle must lie between 0 and 90 deg, got {alpha.tolist()!r}"[:200])
-    return alpha
-
-
 def groove_distance(
     ball_diameter: ArrayLike, inner_groove_ratio: ArrayLike, outer_groove_ratio: ArrayLike
 ) -> NDArray[np.float64]:
@@ -79,7 +51,7 @@ def groove_distance(
 
     Raises ValueError unless ball_diameter > 0 [mm] and both groove ratios (radius over D_w) exceed 0.5.
     """
-    d_w = _positive("ball diameter", ball_diameter)
+    d_w = domain.positive("ball diameter", ball_diameter)
     f_i, f_o = np.asarray(inner_groove_ratio, np.float64), np.asarray(outer_groove_ratio, np.float64)
     if np.any(f_i <= 0.5) or np.any(f_o <= 0.5):
         raise ValueError("groove radius over ball diameter must be greater than 0.5")
@@ -91,7 +63,10 @@ def free_contact_angle(radial_clearance: ArrayLike, groove_distance: ArrayLike) 
 
     Raises ValueError unless 0 <= radial_clearance <= 2·groove_distance (both mm): an interference has no free angle.
     """
-    p_d, a = np.asarray(radial_clearance, np.float64), _positive("distance of the groove centres", groove_distance)
+    p_d, a = (
+        np.asarray(radial_clearance, np.float64),
+        domain.positive("distance of the groove centres", groove_distance),
+    )
     if np.any((p_d < 0.0) | (p_d > 2.0 * a)):
         raise ValueError("radial clearance must lie between 0 and twice the distance of the groove centres")
     return np.asarray(np.rad2deg(2.0 * np.arcsin(np.sqrt(p_d / (4.0 * a)))))
@@ -99,14 +74,14 @@ def free_contact_angle(radial_clearance: ArrayLike, groove_distance: ArrayLike) 
 
 def clearance_of_angle(contact_angle: ArrayLike, groove_distance: ArrayLike) -> NDArray[np.float64]:
     """Radial clearance that gives a free contact angle, P_d = 2A (1 − cos α0) [mm]; angle 0..90 deg, A in mm."""
-    half = np.deg2rad(_angle(contact_angle)) / 2.0
-    return np.asarray(4.0 * _positive("distance of the groove centres", groove_distance) * np.sin(half) ** 2)
+    half = np.deg2rad(domain.contact_angle(contact_angle)) / 2.0
+    return np.asarray(4.0 * domain.positive("distance of the groove centres", groove_distance) * np.sin(half) ** 2)
 
 
 def free_endplay(contact_angle: ArrayLike, groove_distance: ArrayLike) -> NDArray[np.float64]:
     """Axial play from stop to stop of the unloaded bearing, 2A sin α0 [mm]; angle 0..90 deg, A in mm."""
-    a = _positive("distance of the groove centres", groove_distance)
-    return np.asarray(2.0 * a * np.sin(np.deg2rad(_angle(contact_angle))))
+    a = domain.positive("distance of the groove centres", groove_distance)
+    return np.asarray(2.0 * a * np.sin(np.deg2rad(domain.contact_angle(contact_angle))))
 
 
 def stiffness_constant(
@@ -137,7 +112,7 @@ def catalogue_stiffness_constant(ball_diameter: ArrayLike, coefficient: float = 
 
     ``coefficient`` c = 0.00044 in N and mm is the value of NSK, Rolling Bearings CAT. E1102m, 15.1.
     """
-    return np.asarray(np.sqrt(_positive("ball diameter", ball_diameter)) / coefficient**1.5)
+    return np.asarray(np.sqrt(domain.positive("ball diameter", ball_diameter)) / coefficient**1.5)
 
 
 def axial_force(deflection: ArrayLike, bearing: AxialBearing) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
@@ -145,9 +120,12 @@ def axial_force(deflection: ArrayLike, bearing: AxialBearing) -> tuple[NDArray[n
 
     A deflection of 0 or less gives no force. Shapes broadcast. Errors as `axial_load`.
     """
-    z, a = _count(bearing.ball_count), _positive("distance of the groove centres", bearing.groove_distance)
-    k_n = _positive("load-deflection constant", bearing.stiffness_constant)
-    sin_0 = np.sin(np.deg2rad(_angle(bearing.free_contact_angle)))
+    z, a = (
+        domain.ball_count(bearing.ball_count),
+        domain.positive("distance of the groove centres", bearing.groove_distance),
+    )
+    k_n = domain.positive("load-deflection constant", bearing.stiffness_constant)
+    sin_0 = np.sin(np.deg2rad(domain.contact_angle(bearing.free_contact_angle)))
     delta = np.maximum(np.asarray(deflection, dtype=np.float64), 0.0)
     s, length = _stretch(delta, a, sin_0)
     sine = (a * sin_0 + delta) / length
@@ -185,10 +163,10 @@ def axial_load(load: ArrayLike, bearing: AxialBearing) -> AxialState:
         An argument outside its range.
 
     """
-    f, z = _not_negative("axial load", load), _count(bearing.ball_count)
-    a = _positive("distance of the groove centres", bearing.groove_distance)
-    k_n = _positive("load-deflection constant", bearing.stiffness_constant)
-    alpha_0 = np.deg2rad(_angle(bearing.free_contact_angle))
+    f, z = domain.not_negative("axial load", load), domain.ball_count(bearing.ball_count)
+    a = domain.positive("distance of the groove centres", bearing.groove_distance)
+    k_n = domain.positive("load-deflection constant", bearing.stiffness_constant)
+    alpha_0 = np.deg2rad(domain.contact_angle(bearing.free_contact_angle))
     f, z, a, k_n, alpha_0 = np.broadcast_arrays(f, z, a, k_n, alpha_0)
     sin_0 = np.sin(alpha_0)
     target = np.where(f > 0.0, f, 1.0)
@@ -238,7 +216,7 @@ def preloaded_pair(
     F1(δ1 + x) − F2(δ2 − x) = F_ext, by Newton steps kept inside the bracket 0 <= x <= δ2.
 
     """
-    f_p, f_x = _positive("preload", preload), _not_negative("external axial load", external_load)
+    f_p, f_x = domain.positive("preload", preload), domain.not_negative("external axial load", external_load)
     d_1, d_2 = axial_load(f_p, loaded).deflection, axial_load(f_p, unloaded).deflection
     limit = axial_force(d_1 + d_2, loaded)[0]
     f_x, d_1, d_2, limit = np.broadcast_arrays(f_x, d_1, d_2, limit)

@@ -14,6 +14,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
 from linter.mechanics.normal import normal_cdf
 
 Array = NDArray[np.float64]
@@ -25,15 +26,6 @@ SMOOTHING_FIXED_LOSS = {"ground": (0.001, 0.0025), "turned": (0.005, 0.007)}
 """Least and largest fixed loss, mm [NTN eq 7.4]."""
 ROUGHNESS_SHARE = 0.8
 """Share of both roughness depths lost, from memory of DIN 7190-1."""
-
-
-def _positive(name: str, value: ArrayLike, zero_allowed: bool = False) -> Array:
-    array = np.asarray(value, dtype=np.float64)
-    bad = array < 0.0 if zero_allowed else array <= 0.0
-    if np.any(bad):
-        wanted = "zero or more" if zero_allowed else "more than zero"
-        raise ValueError(f"{name} = {array[bad].flat[0]:g}: expected {wanted}")
-    return array
 
 
 def _by_finish(finish: ArrayLike, ground: float, turned: float) -> Array:
@@ -49,7 +41,7 @@ def smoothing_factor(diameter: ArrayLike, finish: ArrayLike) -> Array:
 
     ``diameter`` in mm (> 0), ``finish`` "ground" (k = 2) or "turned" (k = 3) [NSK eq 9.4, 9.5].
     """
-    d = _positive("diameter", diameter)
+    d = domain.positive("diameter", diameter)
     k = _by_finish(finish, SMOOTHING_RATIO_ALLOWANCE["ground"], SMOOTHING_RATIO_ALLOWANCE["turned"])
     return d / (d + k)
 
@@ -62,20 +54,20 @@ def smoothing_fixed_loss(finish: ArrayLike) -> tuple[Array, Array]:
 
 def smoothing_roughness_loss(shaft_roughness_rz: ArrayLike, bore_roughness_rz: ArrayLike) -> Array:
     """Interference lost by smoothing, mm, from the roughness depths Rz in um (from memory of DIN 7190-1)."""
-    shaft = _positive("shaft_roughness_rz", shaft_roughness_rz, zero_allowed=True)
-    bore = _positive("bore_roughness_rz", bore_roughness_rz, zero_allowed=True)
+    shaft = domain.positive("shaft_roughness_rz", shaft_roughness_rz, zero_allowed=True)
+    bore = domain.positive("bore_roughness_rz", bore_roughness_rz, zero_allowed=True)
     return 1e-3 * ROUGHNESS_SHARE * (shaft + bore)
 
 
 def load_loosening_light(bore_diameter: ArrayLike, width: ArrayLike, radial_load: ArrayLike) -> Array:
     """Interference an inner ring loses under radial load, mm: 0.08 sqrt(d F_r/B) um [NSK eq 9.1; NTN eq 7.1]."""
-    d, b = _positive("bore_diameter", bore_diameter), _positive("width", width)
-    return 0.08e-3 * np.sqrt(d / b * _positive("radial_load", radial_load, zero_allowed=True))
+    d, b = domain.positive("bore_diameter", bore_diameter), domain.positive("width", width)
+    return 0.08e-3 * np.sqrt(d / b * domain.positive("radial_load", radial_load, zero_allowed=True))
 
 
 def load_loosening_heavy(width: ArrayLike, radial_load: ArrayLike) -> Array:
     """Interference an inner ring needs under heavy radial load, mm: 0.02 F_r/B um [NSK section 9.1.2]."""
-    return 0.02e-3 * _positive("radial_load", radial_load, zero_allowed=True) / _positive("width", width)
+    return 0.02e-3 * domain.positive("radial_load", radial_load, zero_allowed=True) / domain.positive("width", width)
 
 
 def load_loosening(bore_diameter: ArrayLike, width: ArrayLike, radial_load: ArrayLike) -> Array:
@@ -114,11 +106,11 @@ def heat_loosening(
     ValueError
         If the diameter is not positive or the share lies outside 0 to 1.
     """
-    s = _positive("share", share, zero_allowed=True)
+    s = domain.positive("share", share, zero_allowed=True)
     if np.any(s > 1.0):
         raise ValueError(f"share = {s[s > 1.0].flat[0]:g}: expected 0 to 1")
     difference = np.asarray(temperature_difference, dtype=np.float64)
-    return s * np.asarray(expansion, dtype=np.float64) * _positive("bore_diameter", bore_diameter) * difference
+    return s * np.asarray(expansion, dtype=np.float64) * domain.positive("bore_diameter", bore_diameter) * difference
 
 
 def required_interference(
@@ -155,7 +147,7 @@ def mean_raceway_diameters(
     factors = {"plain": (0.2, 0.2), "groove": (1.05 / 5.0, 0.95 / 5.0)}
     if rule not in factors:
         raise ValueError(f"rule = {rule!r}: expected one of {', '.join(factors)}")
-    d, big_d = np.broadcast_arrays(_positive("bore_diameter", bore_diameter), np.asarray(outside_diameter, float))
+    d, big_d = np.broadcast_arrays(domain.positive("bore_diameter", bore_diameter), np.asarray(outside_diameter, float))
     if np.any(big_d <= d):
         at = big_d <= d
         raise ValueError(f"outside_diameter = {big_d[at].flat[0]:g}: expected more than the bore {d[at].flat[0]:g}")
@@ -165,7 +157,7 @@ def mean_raceway_diameters(
 
 def inner_ring_outside_diameter(bore_diameter: ArrayLike, outside_diameter: ArrayLike, share: ArrayLike) -> Array:
     """Equivalent outside diameter of an inner ring d + k (D - d), mm; k 0.3, or 0.25 for cylindrical roller [SKF]."""
-    d = _positive("bore_diameter", bore_diameter)
+    d = domain.positive("bore_diameter", bore_diameter)
     return d + np.asarray(share, dtype=np.float64) * (np.asarray(outside_diameter, dtype=np.float64) - d)
 
 
@@ -175,7 +167,7 @@ def hollow_shaft_factor(shaft_bore: ArrayLike, bore_diameter: ArrayLike, ring_ou
     (1 - (d_0/D_i)^2)/(1 - (d_0/d)^2) with 0 <= d_0 < d < D_i, mm (derived from the hollow-shaft pressure of NTN
     Table 17.4.1).
     """
-    d_0 = _positive("shaft_bore", shaft_bore, zero_allowed=True)
+    d_0 = domain.positive("shaft_bore", shaft_bore, zero_allowed=True)
     d, d_i = np.asarray(bore_diameter, dtype=np.float64), np.asarray(ring_outside_diameter, dtype=np.float64)
     if np.any(d_0 >= d) or np.any(d >= d_i):
         raise ValueError("hollow_shaft_factor: expected shaft_bore < bore_diameter < ring_outside_diameter")
@@ -210,7 +202,7 @@ def clearance_heat_loss(
     ring_expansion: ArrayLike, inner_hotter_by: ArrayLike, outer_raceway_diameter: ArrayLike
 ) -> Array:
     """Radial clearance lost because the inner ring and balls are hotter, mm: alpha dT D_e [NSK eq 9.6; NTN eq 8.3]."""
-    d_e = _positive("outer_raceway_diameter", outer_raceway_diameter)
+    d_e = domain.positive("outer_raceway_diameter", outer_raceway_diameter)
     return np.asarray(ring_expansion, dtype=np.float64) * np.asarray(inner_hotter_by, dtype=np.float64) * d_e
 
 
@@ -255,8 +247,8 @@ def clearance_in_use(
     heat_loss : array_like
         mm.
     """
-    f_i = _positive("inner_growth_factor", inner_growth_factor, zero_allowed=True)
-    f_o = _positive("outer_shrink_factor", outer_shrink_factor, zero_allowed=True)
+    f_i = domain.positive("inner_growth_factor", inner_growth_factor, zero_allowed=True)
+    f_o = domain.positive("outer_shrink_factor", outer_shrink_factor, zero_allowed=True)
     inner = f_i * np.maximum(np.asarray(inner_interference, dtype=np.float64), 0.0)
     outer = f_o * np.maximum(np.asarray(outer_interference, dtype=np.float64), 0.0)
     return np.asarray(initial_clearance, dtype=np.float64) - inner - outer - np.asarray(heat_loss, dtype=np.float64)
@@ -318,8 +310,8 @@ def clearance_statistical(
     ValueError
         If a half width or a factor is negative.
     """
-    f_i = _positive("inner_growth_factor", inner_growth_factor, zero_allowed=True)
-    f_o = _positive("outer_shrink_factor", outer_shrink_factor, zero_allowed=True)
+    f_i = domain.positive("inner_growth_factor", inner_growth_factor, zero_allowed=True)
+    f_o = domain.positive("outer_shrink_factor", outer_shrink_factor, zero_allowed=True)
     means: list[Array] = []
     variances: list[Array] = []
     for name, (centre, half), factor in (
@@ -327,11 +319,11 @@ def clearance_statistical(
         ("outer_interference", outer_interference, f_o),
     ):
         m = np.asarray(centre, dtype=np.float64)
-        m, s = np.broadcast_arrays(m, _positive(f"half width of {name}", half, zero_allowed=True) / 3.0)
+        m, s = np.broadcast_arrays(m, domain.positive(f"half width of {name}", half, zero_allowed=True) / 3.0)
         first, variance = _clipped_moments(m, s)
         means.append(factor * first)
         variances.append(factor**2 * variance)
-    own = _positive("half width of initial_clearance", initial_clearance[1], zero_allowed=True) / 3.0
+    own = domain.positive("half width of initial_clearance", initial_clearance[1], zero_allowed=True) / 3.0
     start = np.asarray(initial_clearance[0], dtype=np.float64) - np.asarray(heat_loss, dtype=np.float64)
     return start - means[0] - means[1], 3.0 * np.sqrt(own**2 + variances[0] + variances[1])
 
@@ -349,7 +341,7 @@ def mounting_temperature(
     ``cold_temperature`` of the other body in degC. A fit that is loose by more than the mounting clearance needs no
     heat (standard expansion).
     """
-    d = _positive("diameter", diameter)
-    need = np.asarray(interference, dtype=np.float64) + _positive("mounting_clearance", mounting_clearance, True)
-    rise = np.maximum(need, 0.0) / (_positive("expansion", expansion) * d)
+    d = domain.positive("diameter", diameter)
+    need = np.asarray(interference, dtype=np.float64) + domain.positive("mounting_clearance", mounting_clearance, True)
+    rise = np.maximum(need, 0.0) / (domain.positive("expansion", expansion) * d)
     return np.asarray(cold_temperature, dtype=np.float64) + rise

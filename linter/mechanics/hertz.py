@@ -13,6 +13,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
 from linter.mechanics.elliptic import complete
 
 #: Young's modulus [MPa] and Poisson's ratio of bearing steel, as behind the f_0 table (from memory of ISO 76).
@@ -37,13 +38,6 @@ class PointContact(NamedTuple):
     peak_pressure: NDArray[np.float64]
     mean_pressure: NDArray[np.float64]
     approach: NDArray[np.float64]
-
-
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
 
 
 def effective_modulus(
@@ -72,7 +66,7 @@ def effective_modulus(
     Source: convention of Hamrock, Fundamentals of Fluid Film Lubrication (NASA RP-1255).
 
     """
-    e_1, e_2 = _positive("Young's modulus", modulus_1), _positive("Young's modulus", modulus_2)
+    e_1, e_2 = domain.positive("Young's modulus", modulus_1), domain.positive("Young's modulus", modulus_2)
     nu_1, nu_2 = np.asarray(poisson_1, dtype=np.float64), np.asarray(poisson_2, dtype=np.float64)
     for nu in (nu_1, nu_2):
         if np.any((nu <= -1.0) | (nu > 0.5)):
@@ -115,7 +109,7 @@ def race_curvatures(
     Source: Harris, Rolling Bearing Analysis, chapter on bearing macrogeometry (from memory).
 
     """
-    d_w, d_pw = _positive("ball diameter", ball_diameter), _positive("pitch diameter", pitch_diameter)
+    d_w, d_pw = domain.positive("ball diameter", ball_diameter), domain.positive("pitch diameter", pitch_diameter)
     f = np.asarray(groove_ratio, dtype=np.float64)
     if np.any(f <= 0.5):
         raise ValueError(f"groove radius over ball diameter must be greater than 0.5, got {float(np.nanmin(f))!r}")
@@ -136,7 +130,7 @@ def curvature_difference(curvature_1: ArrayLike, curvature_2: ArrayLike) -> NDAr
 
     Raises ValueError unless both curvatures are positive. Source: Harris, Rolling Bearing Analysis (from memory).
     """
-    r_1, r_2 = _positive("relative curvature", curvature_1), _positive("relative curvature", curvature_2)
+    r_1, r_2 = domain.positive("relative curvature", curvature_1), domain.positive("relative curvature", curvature_2)
     return np.asarray(np.abs(r_1 - r_2) / (r_1 + r_2))
 
 
@@ -244,8 +238,8 @@ def point_contact(
     q = np.asarray(load, dtype=np.float64)
     if np.any(q < 0.0):
         raise ValueError(f"contact load must not be negative, got {float(np.nanmin(q))!r}")
-    r_1, r_2 = _positive("relative curvature", curvature_1), _positive("relative curvature", curvature_2)
-    e_prime = _positive("effective modulus", modulus)
+    r_1, r_2 = domain.positive("relative curvature", curvature_1), domain.positive("relative curvature", curvature_2)
+    e_prime = domain.positive("effective modulus", modulus)
     k, first, second = contact_ellipse(np.maximum(r_1, r_2) / np.minimum(r_1, r_2), form)
     s = r_1 + r_2
     cube_root = np.cbrt(q / (s * e_prime))
@@ -297,7 +291,7 @@ def axis_shear_ratio(depth_ratio: ArrayLike, poisson: ArrayLike) -> NDArray[np.f
     Source: Shigley, Mechanical Engineering Design, contact of spheres (from memory; the classical axis solution).
 
     """
-    z = _positive("depth over contact radius", depth_ratio)
+    z = domain.positive("depth over contact radius", depth_ratio)
     nu = np.asarray(poisson, dtype=np.float64)
     inside = 1.0 / (1.0 + z**2)
     hoop = -((1.0 - z * np.arctan(1.0 / z)) * (1.0 + nu) - 0.5 * inside)

@@ -9,6 +9,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 #: Density of bearing steel and silicon nitride balls [kg/m³]; ball makers' data (7.8; 3.2, to 3.25 from memory).
 STEEL_DENSITY = 7800.0
 SILICON_NITRIDE_DENSITY = 3230.0
@@ -33,20 +35,6 @@ class SplitAngles(NamedTuple):
     axial_deflection: NDArray[np.float64]
 
 
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _not_negative(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x < 0.0):
-        raise ValueError(f"{name} must not be negative, got {float(np.nanmin(x))!r}")
-    return x
-
-
 def diameter_ratio(
     ball_diameter: ArrayLike, pitch_diameter: ArrayLike, contact_angle: ArrayLike = 0.0
 ) -> NDArray[np.float64]:
@@ -54,7 +42,7 @@ def diameter_ratio(
 
     Raises ValueError unless both diameters are positive and the ratio lies below 1.
     """
-    d_w, d_pw = _positive("ball diameter", ball_diameter), _positive("pitch diameter", pitch_diameter)
+    d_w, d_pw = domain.positive("ball diameter", ball_diameter), domain.positive("pitch diameter", pitch_diameter)
     gamma = d_w * np.cos(np.deg2rad(contact_angle)) / d_pw
     if np.any(gamma >= 1.0):
         raise ValueError("ball diameter x cos(contact angle) must be smaller than the pitch diameter")
@@ -97,7 +85,10 @@ def speeds(
     Source: Harris, Rolling Bearing Analysis (from memory).
 
     """
-    gamma, z = diameter_ratio(ball_diameter, pitch_diameter, contact_angle), _positive("number of balls", ball_count)
+    gamma, z = (
+        diameter_ratio(ball_diameter, pitch_diameter, contact_angle),
+        domain.positive("number of balls", ball_count),
+    )
     n_i, n_o = np.asarray(inner_speed, dtype=np.float64), np.asarray(outer_speed, dtype=np.float64)
     ratio = np.asarray(pitch_diameter, dtype=np.float64) / np.asarray(ball_diameter, dtype=np.float64)
     cage = 0.5 * n_i * (1.0 - gamma) + 0.5 * n_o * (1.0 + gamma)
@@ -109,7 +100,7 @@ def speeds(
 
 def ball_mass(ball_diameter: ArrayLike, density: ArrayLike = STEEL_DENSITY) -> NDArray[np.float64]:
     """Mass of a ball, π/6 ρ D_w³ [kg]; D_w in mm, ρ in kg/m³, both > 0 (ValueError)."""
-    d_w, rho = _positive("ball diameter", ball_diameter), _positive("density", density)
+    d_w, rho = domain.positive("ball diameter", ball_diameter), domain.positive("density", density)
     return np.asarray(np.pi / 6.0 * rho * d_w**3 * 1e-9)
 
 
@@ -121,7 +112,7 @@ def centrifugal_force(
     Diameters in mm (> 0), cage speed in r/min, density in kg/m³ (> 0); ValueError otherwise.
     """
     omega = np.asarray(cage_speed, dtype=np.float64) * np.pi / 30.0
-    radius = 0.5e-3 * _positive("pitch diameter", pitch_diameter)
+    radius = 0.5e-3 * domain.positive("pitch diameter", pitch_diameter)
     return np.asarray(ball_mass(ball_diameter, density) * radius * omega**2)
 
 
@@ -133,7 +124,7 @@ def pitch_angle(
     tan β = sin α_o / (cos α_o + D_w/D_pw). Source: Harris, Rolling Bearing Analysis, outer raceway control (from
     memory). Diameters in mm, > 0 (ValueError); angle in deg.
     """
-    ratio = _positive("ball diameter", ball_diameter) / _positive("pitch diameter", pitch_diameter)
+    ratio = domain.positive("ball diameter", ball_diameter) / domain.positive("pitch diameter", pitch_diameter)
     alpha = np.deg2rad(outer_contact_angle)
     return np.asarray(np.rad2deg(np.arctan2(np.sin(alpha), np.cos(alpha) + ratio)))
 
@@ -181,8 +172,10 @@ def gyroscopic_slip_ratio(
     Moment in N·mm (>= 0), ball load in N, diameter in mm and friction coefficient all > 0 (ValueError). Friction
     0.02 (Palmgren) to 0.05 are in use and decide the answer (from memory of Harris, Rolling Bearing Analysis).
     """
-    hold = _positive("friction coefficient", friction) * _positive("ball load", ball_load)
-    return np.asarray(_not_negative("gyroscopic moment", moment) / (hold * _positive("ball diameter", ball_diameter)))
+    hold = domain.positive("friction coefficient", friction) * domain.positive("ball load", ball_load)
+    return np.asarray(
+        domain.not_negative("gyroscopic moment", moment) / (hold * domain.positive("ball diameter", ball_diameter))
+    )
 
 
 def preload_against_gyroscopic_slip(
@@ -196,10 +189,10 @@ def preload_against_gyroscopic_slip(
 
     Units and errors as `gyroscopic_slip_ratio`; the ball count must be positive.
     """
-    q = _not_negative("gyroscopic moment", moment) / (
-        _positive("friction coefficient", friction) * _positive("ball diameter", ball_diameter)
+    q = domain.not_negative("gyroscopic moment", moment) / (
+        domain.positive("friction coefficient", friction) * domain.positive("ball diameter", ball_diameter)
     )
-    return np.asarray(_positive("number of balls", ball_count) * q * np.sin(np.deg2rad(contact_angle)))
+    return np.asarray(domain.positive("number of balls", ball_count) * q * np.sin(np.deg2rad(contact_angle)))
 
 
 def preload_against_skidding(
@@ -209,8 +202,8 @@ def preload_against_skidding(
 
     Force in N (>= 0), ball count > 0, angle in deg; ValueError otherwise. A physical guide (common practice).
     """
-    f_c = _not_negative("centrifugal force", centrifugal_force)
-    return np.asarray(_positive("number of balls", ball_count) * f_c * np.sin(np.deg2rad(contact_angle)))
+    f_c = domain.not_negative("centrifugal force", centrifugal_force)
+    return np.asarray(domain.positive("number of balls", ball_count) * f_c * np.sin(np.deg2rad(contact_angle)))
 
 
 def split_contact_angles(
@@ -262,8 +255,8 @@ def split_contact_angles(
     is left out; it is at most μ Q. Source: Harris, Rolling Bearing Analysis, high-speed ball bearings (from memory).
 
     """
-    f_a, f_c = _positive("axial load", axial_load), _not_negative("centrifugal force", centrifugal_force)
-    z, d_w = _positive("number of balls", ball_count), _positive("ball diameter", ball_diameter)
+    f_a, f_c = domain.positive("axial load", axial_load), domain.not_negative("centrifugal force", centrifugal_force)
+    z, d_w = domain.positive("number of balls", ball_count), domain.positive("ball diameter", ball_diameter)
     r_i = np.asarray(inner_groove_ratio, dtype=np.float64) - 0.5
     r_o = np.asarray(outer_groove_ratio, dtype=np.float64) - 0.5
     if np.any(r_i <= 0.0) or np.any(r_o <= 0.0):
@@ -271,7 +264,10 @@ def split_contact_angles(
     angle = np.asarray(free_contact_angle, dtype=np.float64)
     if np.any((angle < 0.0) | (angle >= 90.0)):
         raise ValueError("free contact angle must lie from 0 to below 90 deg")
-    k_i, k_o = _positive("inner load-deflection constant", inner_constant), _positive("outer constant", outer_constant)
+    k_i, k_o = (
+        domain.positive("inner load-deflection constant", inner_constant),
+        domain.positive("outer constant", outer_constant),
+    )
     q, cot_c, l_i, l_o, k_i, k_o, alpha_0 = np.broadcast_arrays(
         f_a / z, f_c * z / f_a, r_i * d_w, r_o * d_w, k_i, k_o, np.deg2rad(angle)
     )

@@ -10,6 +10,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 _BLOCK = 4096  # stations solved at a time, so that the ball-by-ball arrays stay in the cache
 
 
@@ -36,34 +38,6 @@ class CombinedState(NamedTuple):
     coupling_stiffness: NDArray[np.float64]
 
 
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _not_negative(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x < 0.0):
-        raise ValueError(f"{name} must not be negative, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _count(value: ArrayLike) -> NDArray[np.float64]:
-    z = np.asarray(value, dtype=np.float64)
-    if np.any((z < 2) | (z > 200) | ((z != np.floor(z)) & ~np.isnan(z))):
-        raise ValueError(f"number of balls must be a whole number from 2 to 200, got {z.tolist()!r}"[:200])
-    return z
-
-
-def _angle(value: ArrayLike) -> NDArray[np.float64]:
-    alpha = np.asarray(value, dtype=np.float64)
-    if np.any((alpha < 0.0) | (alpha > 90.0)):
-        raise ValueError(f"contact angle must lie between 0 and 90 deg, got {alpha.tolist()!r}"[:200])
-    return alpha
-
-
 def sjovall_integral(load_zone: ArrayLike) -> NDArray[np.float64]:
     """Radial load distribution integral J_r(ε) of a ball bearing (exponent 1.5).
 
@@ -87,7 +61,7 @@ def sjovall_integral(load_zone: ArrayLike) -> NDArray[np.float64]:
     """
     from scipy.special import roots_legendre  # slow to import, wanted by few
 
-    eps = _positive("load zone", load_zone)
+    eps = domain.positive("load zone", load_zone)
     edge = np.arccos(np.maximum(1.0 - 2.0 * eps, -1.0))
     node, weight = roots_legendre(64)
     t = np.pi / 4.0 * (node + 1.0)  # ψ = edge·sin t bends the end of the arc so that the integrand stays smooth
@@ -149,9 +123,9 @@ def radial_load(
     Newton's method on a convex increasing function. Source: Harris, Rolling Bearing Analysis (from memory).
 
     """
-    f, z = _positive("radial load", load), _count(ball_count)
-    k_n, p_d = _positive("load-deflection constant", stiffness_constant), np.asarray(radial_clearance, np.float64)
-    cos_a = np.cos(np.deg2rad(_angle(contact_angle)))
+    f, z = domain.positive("radial load", load), domain.ball_count(ball_count)
+    k_n, p_d = domain.positive("load-deflection constant", stiffness_constant), np.asarray(radial_clearance, np.float64)
+    cos_a = np.cos(np.deg2rad(domain.contact_angle(contact_angle)))
     f, z, k_n, p_d, cos_a = np.broadcast_arrays(f, z, k_n, p_d, cos_a)
     shape = f.shape
     columns = [x.reshape(-1) for x in (f, z, k_n * cos_a**2.5, p_d, k_n * cos_a**1.5)]
@@ -232,9 +206,9 @@ def combined_load(
     Source: Harris, Rolling Bearing Analysis, ball bearings under combined load (from memory); solution derived.
 
     """
-    f_r, f_a = _not_negative("radial load", radial_load), _not_negative("axial load", axial_load)
-    z, a = _count(ball_count), _positive("distance of the groove centres", groove_distance)
-    p_d, k_n = np.asarray(radial_clearance, np.float64), _positive("load-deflection constant", stiffness_constant)
+    f_r, f_a = domain.not_negative("radial load", radial_load), domain.not_negative("axial load", axial_load)
+    z, a = domain.ball_count(ball_count), domain.positive("distance of the groove centres", groove_distance)
+    p_d, k_n = np.asarray(radial_clearance, np.float64), domain.positive("load-deflection constant", stiffness_constant)
     if np.any(p_d >= 2.0 * a):
         raise ValueError("radial clearance must be smaller than twice the distance of the groove centres")
     if np.any((f_r == 0.0) & (f_a == 0.0) & (p_d >= 0.0)):

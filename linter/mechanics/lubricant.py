@@ -7,24 +7,10 @@ and roughness in um, lives in h. All functions broadcast.
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 _KELVIN = 273.15
 _POUND = 4.4482216  # N
-
-
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _within(name: str, value: ArrayLike, low: float, high: float) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any((x < low) | (x > high)):
-        raise ValueError(
-            f"{name} must lie from {low:g} to {high:g}, got {float(np.nanmin(x))!r}..{float(np.nanmax(x))!r}"
-        )
-    return x
 
 
 def viscosity_line(
@@ -71,7 +57,9 @@ def _double_log(viscosity: ArrayLike) -> NDArray[np.float64]:
 
 
 def _log_kelvin(temperature: ArrayLike, zero_celsius: float) -> NDArray[np.float64]:
-    return np.asarray(np.log10(_positive("absolute temperature", np.asarray(temperature, np.float64) + zero_celsius)))
+    return np.asarray(
+        np.log10(domain.positive("absolute temperature", np.asarray(temperature, np.float64) + zero_celsius))
+    )
 
 
 def viscosity_at(
@@ -97,13 +85,13 @@ def reference_viscosity(speed: ArrayLike, pitch_diameter: ArrayLike) -> NDArray[
     joint). Speed and pitch diameter (the mean diameter stands in for it) > 0 (ValueError). Source: ISO 281:2007,
     9.3.3.3 (from memory).
     """
-    n, d = _positive("speed", speed), _positive("pitch diameter", pitch_diameter)
+    n, d = domain.positive("speed", speed), domain.positive("pitch diameter", pitch_diameter)
     return np.asarray(np.where(n < 1000.0, 45_000.0 * n**-0.83, 4500.0 * n**-0.5) / np.sqrt(d))
 
 
 def viscosity_ratio(viscosity: ArrayLike, speed: ArrayLike, pitch_diameter: ArrayLike) -> NDArray[np.float64]:
     """Viscosity ratio κ = ν/ν_1; ν in mm²/s at operating temperature, > 0 (ValueError); see `reference_viscosity`."""
-    return np.asarray(_positive("viscosity", viscosity) / reference_viscosity(speed, pitch_diameter))
+    return np.asarray(domain.positive("viscosity", viscosity) / reference_viscosity(speed, pitch_diameter))
 
 
 def entrainment_speed(
@@ -114,7 +102,7 @@ def entrainment_speed(
     Speed of one ring against the other in r/min, diameters in mm > 0 (ValueError), angle in deg. Source: Hamrock,
     Fundamentals of Fluid Film Lubrication (NASA RP-1255).
     """
-    d_w, d_pw = _positive("ball diameter", ball_diameter), _positive("pitch diameter", pitch_diameter)
+    d_w, d_pw = domain.positive("ball diameter", ball_diameter), domain.positive("pitch diameter", pitch_diameter)
     gamma = d_w * np.cos(np.deg2rad(contact_angle)) / d_pw
     omega = np.abs(np.asarray(relative_speed, dtype=np.float64)) * np.pi / 30.0
     return np.asarray(1e-3 * omega * d_pw * (1.0 - gamma**2) / 4.0)
@@ -163,11 +151,18 @@ def film_thickness(
     from memory). Starvation and heating at the inlet are left out.
 
     """
-    r, e_prime = 1e-3 * _positive("reduced radius", radius), 1e6 * _positive("effective modulus", effective_modulus)
-    k = _positive("ellipticity", ellipticity)
-    u = _positive("dynamic viscosity", dynamic_viscosity) * _positive("entrainment speed", speed) / (e_prime * r)
-    g = _positive("pressure-viscosity coefficient", pressure_viscosity) * e_prime
-    w = _positive("contact load", load) / (e_prime * r**2)
+    r, e_prime = (
+        1e-3 * domain.positive("reduced radius", radius),
+        1e6 * domain.positive("effective modulus", effective_modulus),
+    )
+    k = domain.positive("ellipticity", ellipticity)
+    u = (
+        domain.positive("dynamic viscosity", dynamic_viscosity)
+        * domain.positive("entrainment speed", speed)
+        / (e_prime * r)
+    )
+    g = domain.positive("pressure-viscosity coefficient", pressure_viscosity) * e_prime
+    w = domain.positive("contact load", load) / (e_prime * r**2)
     if where == "minimum":
         h = 3.63 * u**0.68 * g**0.49 * w**-0.073 * (1.0 - np.exp(-0.68 * k))
     elif where == "central":
@@ -180,7 +175,9 @@ def film_thickness(
 def film_parameter(film_thickness: ArrayLike, roughness_1: ArrayLike, roughness_2: ArrayLike) -> NDArray[np.float64]:
     """Film parameter λ = h/√(R_q1² + R_q2²); all in um, film and at least one root mean square roughness > 0."""
     combined = np.hypot(np.asarray(roughness_1, dtype=np.float64), np.asarray(roughness_2, dtype=np.float64))
-    return np.asarray(_positive("film thickness", film_thickness) / _positive("combined roughness", combined))
+    return np.asarray(
+        domain.positive("film thickness", film_thickness) / domain.positive("combined roughness", combined)
+    )
 
 
 def grease_life_by_limit(
@@ -212,8 +209,10 @@ def grease_life_by_limit(
         raise ValueError(f"grease must be 'general' or 'wide range', got {grease!r}")
     coefficients = {"general": (6.54, 2.6, 0.025, 0.012, 110.0), "wide range": (6.12, 1.4, 0.018, 0.006, 130.0)}
     c_0, c_1, c_2, c_3, hottest = coefficients[grease]
-    ratio = np.maximum(_within("speed over limiting speed", _positive("speed ratio", speed_ratio), 0.0, 1.0), 0.25)
-    t = np.maximum(_within("temperature", temperature, -60.0, hottest), 70.0)
+    ratio = np.maximum(
+        domain.within("speed over limiting speed", domain.positive("speed ratio", speed_ratio), 0.0, 1.0), 0.25
+    )
+    t = np.maximum(domain.within("temperature", temperature, -60.0, hottest), 70.0)
     return np.asarray(10.0 ** (c_0 - c_1 * ratio - (c_2 - c_3 * ratio) * t))
 
 
@@ -242,9 +241,9 @@ def grease_life_by_speed_factor(
     Source: JTEKT catalogue, lubrication chapter (from memory).
 
     """
-    dmn = _within("speed factor", _positive("speed factor", speed_factor), 0.0, 500_000.0)
-    load = np.maximum(_within("load over dynamic rating", load_ratio, 0.0, 0.16), 0.05)
-    t = np.maximum(_within("temperature", temperature, -60.0, 120.0), 50.0)
+    dmn = domain.within("speed factor", domain.positive("speed factor", speed_factor), 0.0, 500_000.0)
+    load = np.maximum(domain.within("load over dynamic rating", load_ratio, 0.0, 0.16), 0.05)
+    t = np.maximum(domain.within("temperature", temperature, -60.0, 120.0), 50.0)
     return np.asarray(10.0 ** (6.10 - 4.40e-6 * dmn - 2.50 * (load - 0.05) - (0.021 - 1.80e-8 * dmn) * t))
 
 
@@ -274,7 +273,7 @@ def grease_life_by_halving(
     """
     if percentile not in ("L10", "L50"):
         raise ValueError(f"percentile must be 'L10' or 'L50', got {percentile!r}")
-    t, s = _within("temperature", temperature, 60.0, 150.0), np.asarray(half_life_subtraction, dtype=np.float64)
+    t, s = domain.within("temperature", temperature, 60.0, 150.0), np.asarray(half_life_subtraction, dtype=np.float64)
     if np.any(s < 0.0):
         raise ValueError(f"half-life subtraction must not be negative, got {float(np.nanmin(s))!r}")
     k = -2.60 if percentile == "L10" else -2.30
@@ -294,11 +293,11 @@ def half_life_subtraction(
     here). ``bore_speed`` n·d and its limit in mm·r/min, load >= 0 and rating in N; all else > 0 (ValueError).
     Source: Booser (coefficients from memory).
     """
-    dn, w = _positive("speed factor n·d", bore_speed), np.asarray(load, dtype=np.float64)
+    dn, w = domain.positive("speed factor n·d", bore_speed), np.asarray(load, dtype=np.float64)
     if np.any(w < 0.0):
         raise ValueError(f"load must not be negative, got {float(np.nanmin(w))!r}")
-    speed_term = 0.86 * dn / _positive("limiting speed factor n·d", limiting_bore_speed)
-    load_term = 0.61 * dn * w * _POUND / _positive("dynamic load rating", dynamic_rating) ** 2
+    speed_term = 0.86 * dn / domain.positive("limiting speed factor n·d", limiting_bore_speed)
+    load_term = 0.61 * dn * w * _POUND / domain.positive("dynamic load rating", dynamic_rating) ** 2
     return np.asarray(np.asarray(grease_term, dtype=np.float64) + speed_term + load_term)
 
 
@@ -308,7 +307,7 @@ def grease_temperature_factor(temperature: ArrayLike) -> NDArray[np.float64]:
     Source: SKF, relubrication interval adjustments. Temperature in degC, −60..250 (ValueError); the grease's
     own upper limit is not known here.
     """
-    t = _within("temperature", temperature, -60.0, 250.0)
+    t = domain.within("temperature", temperature, -60.0, 250.0)
     return np.asarray(np.minimum(2.0 ** ((70.0 - t) / 15.0), 2.0))
 
 
@@ -318,5 +317,5 @@ def grease_load_factor(load_ratio: ArrayLike) -> NDArray[np.float64]:
     Linear between the points (own choice), 1 below; P/C 0..0.25 (ValueError). Source: SKF Rolling bearings
     catalogue p. 246.
     """
-    load = _within("load over dynamic rating", load_ratio, 0.0, 0.25)
+    load = domain.within("load over dynamic rating", load_ratio, 0.0, 0.25)
     return np.asarray(np.interp(load, [0.05, 0.1, 0.125, 0.25], [1.0, 0.7, 0.5, 0.2]))

@@ -7,6 +7,8 @@ those of e_C for oil also stand in the SKF Rolling bearings catalogue, Table 7.
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 # b and c of b/κ^c in the three ranges 0.1..0.4, 0.4..1, 1..4 (from memory of ISO 281:2007, 9.3.3).
 _VISCOSITY_TERM = {
     "ball": ((2.2649, 0.054381), (1.9987, 0.19087), (1.9987, 0.071739)),
@@ -52,20 +54,13 @@ _CONTAMINATION = {
 }  # fmt: skip
 
 
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
 def limited_viscosity_ratio(viscosity_ratio: ArrayLike) -> NDArray[np.float64]:
     """Viscosity ratio κ held to the range 0.1..4 that ISO 281 covers.
 
     Above 4 the standard uses 4. Below 0.1 it gives no factor; 0.1, where a_ISO of a ball bearing is 0.1 whatever the
     load, is used as the most favourable value. κ > 0 (ValueError).
     """
-    return np.asarray(np.clip(_positive("viscosity ratio", viscosity_ratio), 0.1, 4.0))
+    return np.asarray(np.clip(domain.positive("viscosity ratio", viscosity_ratio), 0.1, 4.0))
 
 
 def life_modification_factor(
@@ -122,7 +117,7 @@ def life_modification_factor(
     (b_1, c_1), (b_2, c_2), (b_3, c_3) = _VISCOSITY_TERM[rolling_element]
     b = np.where(kappa < 0.4, b_1, np.where(kappa < 1.0, b_2, b_3))
     c = np.where(kappa < 0.4, c_1, np.where(kappa < 1.0, c_2, c_3))
-    load_term = (e_c * c_u / (share * _positive("equivalent load", equivalent_load))) ** load_power
+    load_term = (e_c * c_u / (share * domain.positive("equivalent load", equivalent_load))) ** load_power
     bracket = 1.0 - np.maximum(first - b / kappa**c, 0.0) ** power * load_term
     smallest = (LARGEST_LIFE_FACTOR / 0.1) ** (1.0 / outer)
     return np.asarray(np.minimum(0.1 * np.maximum(bracket, smallest) ** outer, LARGEST_LIFE_FACTOR))
@@ -160,7 +155,7 @@ def contamination_factor(
 
     """
     kappa = limited_viscosity_ratio(viscosity_ratio)
-    d_pw = _positive("pitch diameter", pitch_diameter)
+    d_pw = domain.positive("pitch diameter", pitch_diameter)
     word, medium = np.asarray(cleanliness, dtype=np.str_), np.asarray(lubrication, dtype=np.str_)
     for name, given, known in (("cleanliness", word, CLEANLINESS), ("lubrication", medium, tuple(_CONTAMINATION))):
         unknown = sorted(set(np.unique(given).tolist()) - set(known))
@@ -188,15 +183,15 @@ def fatigue_load_limit(
     if rolling_element not in ("ball", "roller"):
         raise ValueError(f"rolling element must be 'ball' or 'roller', got {rolling_element!r}")
     divisor, power = (22.0, 0.5) if rolling_element == "ball" else (8.2, 0.3)
-    size = np.minimum(100.0 / _positive("pitch diameter", pitch_diameter), 1.0) ** power
-    return np.asarray(_positive("static load rating", static_rating) / divisor * size)
+    size = np.minimum(100.0 / domain.positive("pitch diameter", pitch_diameter), 1.0) ** power
+    return np.asarray(domain.positive("static load rating", static_rating) / divisor * size)
 
 
 def modified_life(
     basic_life: ArrayLike, reliability_factor: ArrayLike, life_modification_factor: ArrayLike
 ) -> NDArray[np.float64]:
     """Modified rating life L_nm = a_1 a_ISO L_10, in the unit of ``basic_life``; all arguments > 0 (ValueError)."""
-    factors = _positive("reliability factor", reliability_factor) * _positive(
+    factors = domain.positive("reliability factor", reliability_factor) * domain.positive(
         "life modification factor", life_modification_factor
     )
-    return np.asarray(factors * _positive("basic rating life", basic_life))
+    return np.asarray(factors * domain.positive("basic rating life", basic_life))

@@ -17,6 +17,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
 from linter.mechanics.tolerance_chain import SIGMA_PER_HALF_TOLERANCE, Chain, monte_carlo
 
 Array = NDArray[np.float64]
@@ -27,15 +28,6 @@ STATIC_CONTACT_STRESS = 4200.0
 
 _SAMPLES = 65  # lengths at which a force curve is evaluated between two ends
 _BLOCK_VALUES = 4_000_000
-
-
-def _positive(name: str, value: ArrayLike, zero_allowed: bool = False) -> Array:
-    array = np.asarray(value, dtype=np.float64)
-    bad = array < 0.0 if zero_allowed else array <= 0.0
-    if np.any(bad):
-        wanted = "zero or more" if zero_allowed else "more than zero"
-        raise ValueError(f"{name} = {array[bad].flat[0]:g}: expected {wanted}")
-    return array
 
 
 def _sine(contact_angle: ArrayLike) -> Array:
@@ -52,7 +44,7 @@ def _sine(contact_angle: ArrayLike) -> Array:
 def linear_spring_force(length: ArrayLike, rate: ArrayLike, free_length: ArrayLike) -> Array:
     """Force of a linear spring at a length, N: rate (L_0 - L), zero once the spring is free."""
     stroke = np.asarray(free_length, dtype=np.float64) - np.asarray(length, dtype=np.float64)
-    return _positive("rate", rate) * np.maximum(stroke, 0.0)
+    return domain.positive("rate", rate) * np.maximum(stroke, 0.0)
 
 
 def force_band(
@@ -88,7 +80,10 @@ def force_band(
     if np.any(low > high):
         raise ValueError(f"shortest = {low[low > high].flat[0]:g}: expected at most the longest length")
     forces = force_of_length(np.linspace(low, high, _SAMPLES))
-    less, more = _positive("tolerance_low", tolerance_low, True), _positive("tolerance_high", tolerance_high, True)
+    less, more = (
+        domain.positive("tolerance_low", tolerance_low, True),
+        domain.positive("tolerance_high", tolerance_high, True),
+    )
     return forces.min(axis=0) * (1.0 - less), forces.max(axis=0) * (1.0 + more)
 
 
@@ -123,8 +118,8 @@ def spring_share_outside(
         If the rate is not positive, the tolerance negative, or there are no draws.
     """
     rows = members.nominal.shape[:-1]
-    tolerance = _positive("force_tolerance", force_tolerance, zero_allowed=True)
-    given = (_positive("rate", rate), free_length, tolerance, lowest, highest)
+    tolerance = domain.positive("force_tolerance", force_tolerance, zero_allowed=True)
+    given = (domain.positive("rate", rate), free_length, tolerance, lowest, highest)
     columns = [np.broadcast_to(np.asarray(x, dtype=np.float64), rows).reshape(-1, 1) for x in given]
     flat = [part.reshape(-1, part.shape[-1]) for part in members]
     z = np.random.default_rng([seed, 1]).standard_normal(max(draws, 0))
@@ -156,7 +151,7 @@ def relative_growth(
     """
     housing = np.asarray(housing_expansion, dtype=np.float64) * np.asarray(housing_rise, dtype=np.float64)
     shaft = np.asarray(shaft_expansion, dtype=np.float64) * np.asarray(shaft_rise, dtype=np.float64)
-    return _positive("span", span) * (housing - shaft)
+    return domain.positive("span", span) * (housing - shaft)
 
 
 def pair_stiffness(preload: ArrayLike, stiffness_a: ArrayLike, stiffness_b: ArrayLike) -> Array:
@@ -165,12 +160,12 @@ def pair_stiffness(preload: ArrayLike, stiffness_a: ArrayLike, stiffness_b: Arra
     ``stiffness_a`` and ``stiffness_b`` are K in F = K delta^1.5, N/mm^1.5 (contact angle held). 1.5 F/(delta_a +
     delta_b), derived.
     """
-    f = _positive("preload", preload)
+    f = domain.positive("preload", preload)
     return 1.5 * f ** (1.0 / 3.0) / _compliance_sum(stiffness_a, stiffness_b)
 
 
 def _compliance_sum(stiffness_a: ArrayLike, stiffness_b: ArrayLike) -> Array:
-    a, b = _positive("stiffness_a", stiffness_a), _positive("stiffness_b", stiffness_b)
+    a, b = domain.positive("stiffness_a", stiffness_a), domain.positive("stiffness_b", stiffness_b)
     return a ** (-2.0 / 3.0) + b ** (-2.0 / 3.0)
 
 
@@ -194,7 +189,7 @@ def rigid_preload_after_growth(
     ndarray
         N; zero once the pair is loose. Both bearings carry one force: F^(2/3) sum(K^(-2/3)) + closing (derived).
     """
-    total = _positive("preload", preload, zero_allowed=True) ** (2.0 / 3.0)
+    total = domain.positive("preload", preload, zero_allowed=True) ** (2.0 / 3.0)
     closed = total + np.asarray(closing, dtype=np.float64) / _compliance_sum(stiffness_a, stiffness_b)
     return np.maximum(closed, 0.0) ** 1.5
 
@@ -213,8 +208,8 @@ def lift_off_force(preload: ArrayLike, stiffness_a: ArrayLike, stiffness_b: Arra
     K_a (delta_a + delta_b)^1.5 with F = K delta^1.5: 2^1.5 times the preload for equal bearings (derived; the 2.8 of
     the bearing handbooks).
     """
-    a, b = _positive("stiffness_a", stiffness_a), _positive("stiffness_b", stiffness_b)
-    return _positive("preload", preload, zero_allowed=True) * (1.0 + (a / b) ** (2.0 / 3.0)) ** 1.5
+    a, b = domain.positive("stiffness_a", stiffness_a), domain.positive("stiffness_b", stiffness_b)
+    return domain.positive("preload", preload, zero_allowed=True) * (1.0 + (a / b) ** (2.0 / 3.0)) ** 1.5
 
 
 def pair_under_axial_force(
@@ -246,8 +241,8 @@ def pair_under_axial_force(
     The difference of the two curves rises steadily with the shift, so bisection inside the span where both carry is
     safe; the last steps are Newton's.
     """
-    f_0 = _positive("preload", preload, zero_allowed=True)
-    k_a, k_b = _positive("stiffness_a", stiffness_a), _positive("stiffness_b", stiffness_b)
+    f_0 = domain.positive("preload", preload, zero_allowed=True)
+    k_a, k_b = domain.positive("stiffness_a", stiffness_a), domain.positive("stiffness_b", stiffness_b)
     f_0, k_a, k_b, ext = np.broadcast_arrays(f_0, k_a, k_b, np.asarray(external_force, dtype=np.float64))
     d_a, d_b = (f_0 / k_a) ** (2.0 / 3.0), (f_0 / k_b) ** (2.0 / 3.0)
     low, high = -d_a, d_b.copy()
@@ -279,7 +274,10 @@ def axial_play(radial_clearance: ArrayLike, groove_distance: ArrayLike) -> Array
     ``radial_clearance`` after fitting, mm, 0 to 2 A; ``groove_distance`` A = r_i + r_e - D_w, mm (> 0). Geometry as
     in Harris, Rolling Bearing Analysis, chapter on clearance (from memory).
     """
-    a, g = _positive("groove_distance", groove_distance), _positive("radial_clearance", radial_clearance, True)
+    a, g = (
+        domain.positive("groove_distance", groove_distance),
+        domain.positive("radial_clearance", radial_clearance, True),
+    )
     if np.any(g > 2.0 * a):
         raise ValueError("radial_clearance: expected at most twice the groove distance")
     return 2.0 * a * np.sqrt(1.0 - (1.0 - g / (2.0 * a)) ** 2)
@@ -296,12 +294,12 @@ def axial_play_from_growth(raceway_radius_growth: ArrayLike, contact_angle: Arra
 
 def minimum_by_rating(dynamic_rating: ArrayLike, share: ArrayLike) -> Array:
     """Least load as a share of C, N (0.01 C for ball bearings) [SKF-MIN]."""
-    return _positive("share", share) * _positive("dynamic_rating", dynamic_rating)
+    return domain.positive("share", share) * domain.positive("dynamic_rating", dynamic_rating)
 
 
 def minimum_by_bore(bore_diameter: ArrayLike, force_per_bore: ArrayLike) -> Array:
     """Spring preload of small motors k d, N; k in N per mm of bore (5 to 10; 20 at standstill) [SKF-SPRING]."""
-    return _positive("force_per_bore", force_per_bore) * _positive("bore_diameter", bore_diameter)
+    return domain.positive("force_per_bore", force_per_bore) * domain.positive("bore_diameter", bore_diameter)
 
 
 def minimum_radial_load(
@@ -312,9 +310,9 @@ def minimum_radial_load(
     1000 k_r (nu n/1000)^(2/3) (d_m/100)^2 with k_r from the product table, nu in mm2/s at working temperature, n in
     r/min, d_m = (d + D)/2 in mm.
     """
-    flow = _positive("viscosity", viscosity, True) * _positive("speed", speed, True) / 1000.0
-    k_r = _positive("load_factor", load_factor, True)
-    return 1000.0 * k_r * flow ** (2.0 / 3.0) * (_positive("mean_diameter", mean_diameter) / 100.0) ** 2
+    flow = domain.positive("viscosity", viscosity, True) * domain.positive("speed", speed, True) / 1000.0
+    k_r = domain.positive("load_factor", load_factor, True)
+    return 1000.0 * k_r * flow ** (2.0 / 3.0) * (domain.positive("mean_diameter", mean_diameter) / 100.0) ** 2
 
 
 def minimum_axial_load(load_factor: ArrayLike, speed: ArrayLike) -> Array:
@@ -322,7 +320,9 @@ def minimum_axial_load(load_factor: ArrayLike, speed: ArrayLike) -> Array:
 
     A (kN) from the product table, n in r/min.
     """
-    return 1000.0 * _positive("load_factor", load_factor, True) * (np.asarray(speed, dtype=np.float64) / 1000.0) ** 2
+    return (
+        1000.0 * domain.positive("load_factor", load_factor, True) * (np.asarray(speed, dtype=np.float64) / 1000.0) ** 2
+    )
 
 
 def minimum_axial_load_by_rating(
@@ -332,9 +332,9 @@ def minimum_axial_load_by_rating(
 
     From memory of the SKF General Catalogue: k_a 0.9 to 1.9 for angular contact series.
     """
-    c_0 = _positive("static_rating", static_rating) / 1000.0
-    n_dm = np.asarray(speed, dtype=np.float64) * _positive("mean_diameter", mean_diameter)
-    return 1000.0 * _positive("load_factor", load_factor, True) * (c_0 / 1000.0) * (n_dm / 1e5) ** 2
+    c_0 = domain.positive("static_rating", static_rating) / 1000.0
+    n_dm = np.asarray(speed, dtype=np.float64) * domain.positive("mean_diameter", mean_diameter)
+    return 1000.0 * domain.positive("load_factor", load_factor, True) * (c_0 / 1000.0) * (n_dm / 1e5) ** 2
 
 
 def minimum_against_lift_off(axial_force: ArrayLike, unbalance_force: ArrayLike, factor: ArrayLike) -> Array:
@@ -345,7 +345,7 @@ def minimum_against_lift_off(axial_force: ArrayLike, unbalance_force: ArrayLike,
     """
     axial = np.abs(np.asarray(axial_force, dtype=np.float64))
     unbalance = np.abs(np.asarray(unbalance_force, dtype=np.float64))
-    return _positive("factor", factor) * np.maximum(axial, unbalance)
+    return domain.positive("factor", factor) * np.maximum(axial, unbalance)
 
 
 def minimum_for_full_contact(radial_load: ArrayLike, contact_angle: ArrayLike) -> Array:
@@ -355,7 +355,7 @@ def minimum_for_full_contact(radial_load: ArrayLike, contact_angle: ArrayLike) -
     (derived; Sjövall's integrals). ``contact_angle`` between 0 and 90 degrees.
     """
     s = _sine(contact_angle)
-    return _positive("radial_load", radial_load, True) * s / np.sqrt(1.0 - s * s) / 0.6
+    return domain.positive("radial_load", radial_load, True) * s / np.sqrt(1.0 - s * s) / 0.6
 
 
 # --------------------------------------------------------------------------------------------- maximum criteria
@@ -363,7 +363,7 @@ def minimum_for_full_contact(radial_load: ArrayLike, contact_angle: ArrayLike) -
 
 def maximum_by_static_rating(static_rating: ArrayLike, share: ArrayLike) -> Array:
     """Axial load cap as a share of C_0, N (0.5, or 0.25 for small bores and light series) [SKF254]."""
-    return _positive("share", share) * _positive("static_rating", static_rating)
+    return domain.positive("share", share) * domain.positive("static_rating", static_rating)
 
 
 def contact_stress_estimate(axial_load: ArrayLike, static_rating: ArrayLike, contact_angle: ArrayLike) -> Array:
@@ -372,16 +372,16 @@ def contact_stress_estimate(axial_load: ArrayLike, static_rating: ArrayLike, con
     2/3 of 4200 (F_a/(5 C_0 sin alpha))^(1/3) (derived from [ISO 76]; within 1 % of the full Hertz solution for grooves
     as ISO 76 assumes them, low for wider grooves and for ceramic balls). Loads in N, angle between 0 and 90 degrees.
     """
-    ratio = _positive("axial_load", axial_load, True) / (
-        5.0 * _positive("static_rating", static_rating) * _sine(contact_angle)
+    ratio = domain.positive("axial_load", axial_load, True) / (
+        5.0 * domain.positive("static_rating", static_rating) * _sine(contact_angle)
     )
     return STATIC_CONTACT_STRESS / 1.5 * np.cbrt(ratio)
 
 
 def maximum_by_contact_stress(mean_stress: ArrayLike, static_rating: ArrayLike, contact_angle: ArrayLike) -> Array:
     """Axial load that brings the mean contact stress to a limit, N (inverse of ``contact_stress_estimate``)."""
-    share = (1.5 * _positive("mean_stress", mean_stress, True) / STATIC_CONTACT_STRESS) ** 3
-    return 5.0 * _positive("static_rating", static_rating) * _sine(contact_angle) * share
+    share = (1.5 * domain.positive("mean_stress", mean_stress, True) / STATIC_CONTACT_STRESS) ** 3
+    return 5.0 * domain.positive("static_rating", static_rating) * _sine(contact_angle) * share
 
 
 class Window(NamedTuple):

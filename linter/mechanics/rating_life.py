@@ -10,6 +10,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 #: f_c for γ = 0.01 .. 0.40 (from memory of ISO 281:2007 Table 2).
 _FC_SINGLE = np.array([
     29.1, 35.8, 40.3, 43.8, 46.7, 49.1, 51.1, 52.8, 54.3, 55.5, 56.6, 57.5, 58.2, 58.8, 59.3, 59.6, 59.8, 59.9, 60.0,
@@ -86,22 +88,6 @@ class LoadFactors(NamedTuple):
     axial_below: NDArray[np.float64]
 
 
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _within(name: str, value: ArrayLike, low: float, high: float) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any((x < low) | (x > high)):
-        raise ValueError(
-            f"{name} must lie from {low:g} to {high:g}, got {float(np.nanmin(x))!r}..{float(np.nanmax(x))!r}"
-        )
-    return x
-
-
 def geometry_factor(
     diameter_ratio: ArrayLike,
     kind: str = "single-row",
@@ -130,7 +116,7 @@ def geometry_factor(
     tabulated values within 0.15 %; the textbook value 39.9 lies 0.8 % low.
 
     """
-    gamma = _positive("ball diameter over pitch diameter", diameter_ratio)
+    gamma = domain.positive("ball diameter over pitch diameter", diameter_ratio)
     r_i = np.asarray(inner_groove_ratio, dtype=np.float64)
     r_e = np.asarray(outer_groove_ratio, dtype=np.float64)
     if np.any(gamma >= 1.0):
@@ -152,7 +138,7 @@ def tabulated_geometry_factor(diameter_ratio: ArrayLike, kind: str = "single-row
 
     ``diameter_ratio`` γ from 0.01 to 0.40; ``kind`` as `geometry_factor`. Raises ValueError outside.
     """
-    gamma = _within("ball diameter x cos(contact angle) over pitch diameter", diameter_ratio, 0.01, 0.40)
+    gamma = domain.within("ball diameter x cos(contact angle) over pitch diameter", diameter_ratio, 0.01, 0.40)
     return np.asarray(np.interp(gamma, _FC_GAMMA, _kind(kind)[1]))
 
 
@@ -199,12 +185,12 @@ def dynamic_rating(
     Source: ISO 281:2007, 5.1 (from memory).
 
     """
-    z, d_w = _positive("number of balls", ball_count), _positive("ball diameter", ball_diameter)
-    cos_a = np.cos(np.deg2rad(_within("contact angle", contact_angle, 0.0, 45.0)))
-    f_c = geometry_factor(d_w * cos_a / _positive("pitch diameter", pitch_diameter), kind)
+    z, d_w = domain.positive("number of balls", ball_count), domain.positive("ball diameter", ball_diameter)
+    cos_a = np.cos(np.deg2rad(domain.within("contact angle", contact_angle, 0.0, 45.0)))
+    f_c = geometry_factor(d_w * cos_a / domain.positive("pitch diameter", pitch_diameter), kind)
     size = np.where(d_w <= 25.4, d_w**1.8, 3.647 * d_w**1.4)
-    row_term = (_positive("number of rows", rows) * cos_a) ** 0.7
-    return np.asarray(_positive("material factor", material_factor) * f_c * row_term * z ** (2.0 / 3.0) * size)
+    row_term = (domain.positive("number of rows", rows) * cos_a) ** 0.7
+    return np.asarray(domain.positive("material factor", material_factor) * f_c * row_term * z ** (2.0 / 3.0) * size)
 
 
 def load_factors(contact_angle: ArrayLike, relative_axial_load: ArrayLike = 0.0, rows: int = 1) -> LoadFactors:
@@ -230,7 +216,7 @@ def load_factors(contact_angle: ArrayLike, relative_axial_load: ArrayLike = 0.0,
     Source: ISO 281:2007 Table 3 (from memory; deep groove also ABMA values in Rules of Thumb for Mechanical Engineers).
 
     """
-    angle = _within("contact angle", contact_angle, 0.0, 45.0)
+    angle = domain.within("contact angle", contact_angle, 0.0, 45.0)
     load = np.asarray(relative_axial_load, dtype=np.float64)
     if np.any(load < 0.0):
         raise ValueError(f"relative axial load must not be negative, got {float(np.nanmin(load))!r}")
@@ -280,14 +266,14 @@ def basic_life(dynamic_rating: ArrayLike, equivalent_load: ArrayLike, exponent: 
 
     Both loads in one unit, > 0 (ValueError). Source: ISO 281:2007, 5.3 (from memory).
     """
-    c, p = _positive("dynamic load rating", dynamic_rating), _positive("equivalent load", equivalent_load)
+    c, p = domain.positive("dynamic load rating", dynamic_rating), domain.positive("equivalent load", equivalent_load)
     return np.asarray((c / p) ** exponent)
 
 
 def life_hours(million_revolutions: ArrayLike, speed: ArrayLike) -> NDArray[np.float64]:
     """Life in hours from 10⁶ revolutions at a speed in r/min (> 0, ValueError)."""
     life = np.asarray(million_revolutions, dtype=np.float64)
-    return np.asarray(life * 1e6 / (60.0 * _positive("speed", speed)))
+    return np.asarray(life * 1e6 / (60.0 * domain.positive("speed", speed)))
 
 
 def required_rating(
@@ -298,8 +284,8 @@ def required_rating(
     ``life_factor`` a is the product of the factors that multiply L_10 (a_1, a_ISO, or `weibull_life_ratio`). All
     arguments > 0 (ValueError).
     """
-    wanted = _positive("life", million_revolutions) / _positive("life factor", life_factor)
-    return np.asarray(_positive("equivalent load", equivalent_load) * wanted ** (1.0 / exponent))
+    wanted = domain.positive("life", million_revolutions) / domain.positive("life factor", life_factor)
+    return np.asarray(domain.positive("equivalent load", equivalent_load) * wanted ** (1.0 / exponent))
 
 
 def mean_equivalent_load(
@@ -322,7 +308,7 @@ def combined_life(lives: ArrayLike, weibull_slope: float = 10.0 / 9.0, axis: int
     ``weibull_slope`` e = 10/9 for ball bearings (ISO 281 practice, from memory; some catalogues use 1.1, 9/8 is usual
     for rollers). Lives > 0 (ValueError), summed along ``axis``.
     """
-    life = _positive("life", lives)
+    life = domain.positive("life", lives)
     return np.asarray(np.sum(life**-weibull_slope, axis=axis) ** (-1.0 / weibull_slope))
 
 
@@ -347,7 +333,7 @@ def reliability_factor(reliability: ArrayLike, method: str = "table") -> NDArray
     Both from memory of the standards. Catalogues before 2007 print 0.62, 0.53, 0.44, 0.33, 0.21 for 95 .. 99 %.
 
     """
-    s = _within("reliability in %", reliability, 90.0, 99.95)
+    s = domain.within("reliability in %", reliability, 90.0, 99.95)
     if method == "formula":
         return np.asarray(0.95 * _weibull_term(s) + 0.05)
     if method != "table":

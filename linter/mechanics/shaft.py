@@ -17,6 +17,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 Array = NDArray[np.float64]
 
 STANDARD_GRAVITY = 9.80665
@@ -39,15 +41,6 @@ class Shaft(NamedTuple):
     stiffness_a: Array
     stiffness_b: Array
     shear_modulus: Array
-
-
-def _positive(name: str, value: ArrayLike, zero_allowed: bool = False) -> Array:
-    array = np.asarray(value, dtype=np.float64)
-    bad = array < 0.0 if zero_allowed else array <= 0.0
-    if np.any(bad):
-        wanted = "zero or more" if zero_allowed else "more than zero"
-        raise ValueError(f"{name} = {array[bad].flat[0]:g}: expected {wanted}")
-    return array
 
 
 def shaft(
@@ -79,18 +72,21 @@ def shaft(
     ValueError
         Outside the ranges above.
     """
-    length = np.atleast_1d(_positive("section_length", section_length, zero_allowed=True))
-    diameter, bore = _positive("section_diameter", section_diameter), _positive("section_bore", section_bore, True)
+    length = np.atleast_1d(domain.positive("section_length", section_length, zero_allowed=True))
+    diameter, bore = (
+        domain.positive("section_diameter", section_diameter),
+        domain.positive("section_bore", section_bore, True),
+    )
     length, diameter, bore = np.broadcast_arrays(length, diameter, bore)
     if np.any(bore >= diameter):
         raise ValueError(f"section_bore = {bore[bore >= diameter].flat[0]:g}: expected less than the section diameter")
     rest = np.broadcast_arrays(
         np.asarray(bearing_a, dtype=np.float64),
         np.asarray(bearing_b, dtype=np.float64),
-        _positive("elastic_modulus", elastic_modulus),
-        _positive("stiffness_a", stiffness_a),
-        _positive("stiffness_b", stiffness_b),
-        _positive("shear_modulus", shear_modulus),
+        domain.positive("elastic_modulus", elastic_modulus),
+        domain.positive("stiffness_a", stiffness_a),
+        domain.positive("stiffness_b", stiffness_b),
+        domain.positive("shear_modulus", shear_modulus),
         length.sum(axis=-1),
     )
     a, b, end = rest[0], rest[1], rest[-1]
@@ -112,8 +108,8 @@ def uniform_shaft(
     shear_modulus: ArrayLike = np.inf,
 ) -> Shaft:
     """Shaft of one diameter with a bearing span and overhangs outside bearings A and B, mm (see ``shaft``)."""
-    left, right = _positive("overhang_a", overhang_a, True), _positive("overhang_b", overhang_b, True)
-    between = _positive("span", span)
+    left, right = domain.positive("overhang_a", overhang_a, True), domain.positive("overhang_b", overhang_b, True)
+    between = domain.positive("span", span)
     total = (left + between + right)[..., np.newaxis]
     d, d_0 = (
         np.asarray(diameter, dtype=np.float64)[..., np.newaxis],
@@ -265,7 +261,7 @@ def _speed(omega_squared: Array) -> Array:
 
 def rigid_disc_speed(stiffness: ArrayLike, mass: ArrayLike) -> Array:
     """Critical speed of one mass on a massless spring, r/min (Jeffcott rotor); stiffness in N/mm, mass in kg."""
-    return _speed(1000.0 * _positive("stiffness", stiffness) / _positive("mass", mass))
+    return _speed(1000.0 * domain.positive("stiffness", stiffness) / domain.positive("mass", mass))
 
 
 def disc_critical_speed(s: Shaft, position: ArrayLike, mass: ArrayLike, inertia_difference: ArrayLike = 0.0) -> Array:
@@ -296,7 +292,7 @@ def disc_critical_speed(s: Shaft, position: ArrayLike, mass: ArrayLike, inertia_
     """
     x = np.asarray(position, dtype=np.float64)[..., np.newaxis]
     matrix = influence(s, np.concatenate([x, x], axis=-1), [False, True])
-    m = _positive("mass", mass) / 1000.0  # N s2/mm
+    m = domain.positive("mass", mass) / 1000.0  # N s2/mm
     j = np.asarray(inertia_difference, dtype=np.float64) / 1000.0
     alpha, beta, gamma = matrix[..., 0, 0], matrix[..., 0, 1], matrix[..., 1, 1]
     # (alpha gamma - beta^2) m j w^2 + (alpha m - gamma j) w - 1 = 0 with w = omega^2, smallest positive root
@@ -348,9 +344,9 @@ def rotor_critical_speed(
     if points < 1:
         raise ValueError(f"points = {points}: expected 1 or more")
     x, m = np.broadcast_arrays(
-        np.atleast_1d(np.asarray(disc_position, dtype=np.float64)), _positive("disc_mass", disc_mass, True)
+        np.atleast_1d(np.asarray(disc_position, dtype=np.float64)), domain.positive("disc_mass", disc_mass, True)
     )
-    rho = _positive("density", density, zero_allowed=True)[..., np.newaxis]
+    rho = domain.positive("density", density, zero_allowed=True)[..., np.newaxis]
     rows, one, (x, m, rho) = _flat(s, x, m, rho)
     result = np.empty(len(x))
     for block in _blocks(len(x)):
@@ -411,12 +407,12 @@ def uniform_shaft_critical_speed(
     ValueError
         If a size, modulus or the density is not positive, or the bore is not smaller than the diameter.
     """
-    d, d_0 = _positive("diameter", diameter), _positive("bore", bore, zero_allowed=True)
+    d, d_0 = domain.positive("diameter", diameter), domain.positive("bore", bore, zero_allowed=True)
     if np.any(d_0 >= d):
         raise ValueError("bore: expected less than the diameter")
-    e, rho = _positive("elastic_modulus", elastic_modulus), _positive("density", density) * 1e-12
-    kg = SHEAR_COEFFICIENT_ROUND * _positive("shear_modulus", shear_modulus)
-    r2, b2 = (d**2 + d_0**2) / 16.0, (np.pi / _positive("span", span)) ** 2
+    e, rho = domain.positive("elastic_modulus", elastic_modulus), domain.positive("density", density) * 1e-12
+    kg = SHEAR_COEFFICIENT_ROUND * domain.positive("shear_modulus", shear_modulus)
+    r2, b2 = (d**2 + d_0**2) / 16.0, (np.pi / domain.positive("span", span)) ** 2
     inertia = 1.0 if rotary_inertia else 0.0
     quadratic = inertia * rho * r2 / kg
     linear = 1.0 + b2 * r2 * (inertia + e / kg)
@@ -431,7 +427,7 @@ def rayleigh_critical_speed(weight: ArrayLike, deflection: ArrayLike) -> Array:
     sqrt(g sum(w y)/sum(w y^2)); weights in any unit, deflections in mm, both in the same direction. Never below the
     true first critical speed of the same masses (Shigley 9th ed. eq 7-23).
     """
-    w, y = _positive("weight", weight, zero_allowed=True), np.abs(np.asarray(deflection, dtype=np.float64))
+    w, y = domain.positive("weight", weight, zero_allowed=True), np.abs(np.asarray(deflection, dtype=np.float64))
     return _speed(1000.0 * STANDARD_GRAVITY * (w * y).sum(axis=-1) / (w * y * y).sum(axis=-1))
 
 
@@ -441,4 +437,4 @@ def dunkerley_critical_speed(partial_speed: ArrayLike) -> Array:
     1/n^2 = sum 1/n_i^2; never above the true first critical speed (Shigley 9th ed. eq 7-32). An infinite part adds
     nothing.
     """
-    return 1.0 / np.sqrt((1.0 / _positive("partial_speed", partial_speed) ** 2).sum(axis=-1))
+    return 1.0 / np.sqrt((1.0 / domain.positive("partial_speed", partial_speed) ** 2).sum(axis=-1))

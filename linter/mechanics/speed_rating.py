@@ -6,12 +6,7 @@ Lengths in mm, loads in N, viscosities in mm²/s, speeds in r/min. All functions
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
+from linter.mechanics import domain
 
 
 def heat_flow(bore_diameter: ArrayLike, outside_diameter: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
@@ -20,10 +15,10 @@ def heat_flow(bore_diameter: ArrayLike, outside_diameter: ArrayLike, width: Arra
     q_r A_r with A_r = π B (D + d) and q_r = 0.016 W/mm² up to 50 000 mm², falling with A_r^(−0.34) above (from memory
     of ISO 15312). Sizes in mm, > 0 and bore below outside diameter (ValueError).
     """
-    d, big_d = _positive("bore diameter", bore_diameter), _positive("outside diameter", outside_diameter)
+    d, big_d = domain.positive("bore diameter", bore_diameter), domain.positive("outside diameter", outside_diameter)
     if np.any(d >= big_d):
         raise ValueError("the bore diameter must be smaller than the outside diameter")
-    area = np.pi * _positive("width", width) * (d + big_d)
+    area = np.pi * domain.positive("width", width) * (d + big_d)
     return np.asarray(0.016 * np.maximum(area / 50_000.0, 1.0) ** -0.34 * area)
 
 
@@ -63,9 +58,14 @@ def thermal_reference_speed(
     """
     heat = heat_flow(bore_diameter, outside_diameter, width)
     d_m = 0.5 * (np.asarray(bore_diameter, dtype=np.float64) + np.asarray(outside_diameter, dtype=np.float64))
-    nu = _positive("viscosity", viscosity)
-    viscous = 1e-7 * _positive("viscous friction factor", viscous_factor) * nu ** (2.0 / 3.0) * d_m**3
-    load = _positive("load friction factor", load_factor) * 0.05 * _positive("static rating", static_rating) * d_m
+    nu = domain.positive("viscosity", viscosity)
+    viscous = 1e-7 * domain.positive("viscous friction factor", viscous_factor) * nu ** (2.0 / 3.0) * d_m**3
+    load = (
+        domain.positive("load friction factor", load_factor)
+        * 0.05
+        * domain.positive("static rating", static_rating)
+        * d_m
+    )
     power = 1000.0 * heat * 30.0 / np.pi
     x = np.log(np.minimum((power / viscous) ** 0.6, power / load))  # from above the root
     for _ in range(50):
@@ -85,6 +85,6 @@ def minimum_radial_load(
     k_r of the catalogue (0.025 for series 62, from memory), ν in mm²/s at operating temperature, n in r/min, d_m in
     mm; all > 0 (ValueError). Source: SKF Rolling bearings catalogue p. 254.
     """
-    nu_n = _positive("viscosity", viscosity) * _positive("speed", speed) / 1000.0
-    size = (_positive("mean diameter", mean_diameter) / 100.0) ** 2
-    return np.asarray(1000.0 * _positive("minimum load factor", factor) * nu_n ** (2.0 / 3.0) * size)
+    nu_n = domain.positive("viscosity", viscosity) * domain.positive("speed", speed) / 1000.0
+    size = (domain.positive("mean diameter", mean_diameter) / 100.0) ** 2
+    return np.asarray(1000.0 * domain.positive("minimum load factor", factor) * nu_n ** (2.0 / 3.0) * size)

@@ -16,6 +16,8 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from linter.mechanics import domain
+
 Array = NDArray[np.float64]
 
 BUCKLING_CONSTANT_STEEL = 2.63
@@ -25,17 +27,11 @@ WAVE_FACTORS = ((2.0, 3.88), (4.5, 2.90), (7.0, 2.30), (10.0, 2.13))
 """Multiple-wave factor K from so many waves on [WS]: 2-4, 4.5-6.5, 7-9.5, 10 and more."""
 
 
-def _positive(name: str, value: ArrayLike, zero_allowed: bool = False) -> Array:
-    array = np.asarray(value, dtype=np.float64)
-    bad = array < 0.0 if zero_allowed else array <= 0.0
-    if np.any(bad):
-        wanted = "zero or more" if zero_allowed else "more than zero"
-        raise ValueError(f"{name} = {array[bad].flat[0]:g}: expected {wanted}")
-    return array
-
-
 def _spring_index(mean_coil_diameter: ArrayLike, wire_diameter: ArrayLike) -> Array:
-    big_d, d = _positive("mean_coil_diameter", mean_coil_diameter), _positive("wire_diameter", wire_diameter)
+    big_d, d = (
+        domain.positive("mean_coil_diameter", mean_coil_diameter),
+        domain.positive("wire_diameter", wire_diameter),
+    )
     c = big_d / d
     if np.any(c <= 1.0):
         raise ValueError(f"mean_coil_diameter/wire_diameter = {c[c <= 1.0].flat[0]:g}: expected more than 1")
@@ -54,7 +50,11 @@ def helical_rate(
     """
     _spring_index(mean_coil_diameter, wire_diameter)
     d, big_d = np.asarray(wire_diameter, dtype=np.float64), np.asarray(mean_coil_diameter, dtype=np.float64)
-    return _positive("shear_modulus", shear_modulus) * d**4 / (8.0 * big_d**3 * _positive("active_coils", active_coils))
+    return (
+        domain.positive("shear_modulus", shear_modulus)
+        * d**4
+        / (8.0 * big_d**3 * domain.positive("active_coils", active_coils))
+    )
 
 
 def helical_solid_length(wire_diameter: ArrayLike, total_coils: ArrayLike, end_allowance: ArrayLike = 0.0) -> Array:
@@ -62,8 +62,10 @@ def helical_solid_length(wire_diameter: ArrayLike, total_coils: ArrayLike, end_a
 
     ``end_allowance`` in coils: 0 for ground ends, 1.5 for closed ends left unground (from memory of EN 13906-1).
     """
-    coils = _positive("total_coils", total_coils) + _positive("end_allowance", end_allowance, zero_allowed=True)
-    return coils * _positive("wire_diameter", wire_diameter)
+    coils = domain.positive("total_coils", total_coils) + domain.positive(
+        "end_allowance", end_allowance, zero_allowed=True
+    )
+    return coils * domain.positive("wire_diameter", wire_diameter)
 
 
 def wahl_factor(mean_coil_diameter: ArrayLike, wire_diameter: ArrayLike) -> Array:
@@ -97,7 +99,7 @@ def helical_force_at_stress(
 
 def wire_strength(wire_diameter: ArrayLike, strength_constant: ArrayLike, strength_exponent: ArrayLike) -> Array:
     """Tensile strength of drawn wire A/d^m, MPa (Shigley eq 10-14); A in MPa mm^m, both from the wire's table."""
-    d, a = _positive("wire_diameter", wire_diameter), _positive("strength_constant", strength_constant)
+    d, a = domain.positive("wire_diameter", wire_diameter), domain.positive("strength_constant", strength_constant)
     return a / d ** np.asarray(strength_exponent, dtype=np.float64)
 
 
@@ -108,9 +110,11 @@ def helical_buckling_length(
 
     ``end_condition`` alpha is 0.5 between parallel plates, 2 with one end free.
     """
-    alpha = _positive("end_condition", end_condition)
+    alpha = domain.positive("end_condition", end_condition)
     return (
-        np.asarray(stability_constant, dtype=np.float64) * _positive("mean_coil_diameter", mean_coil_diameter) / alpha
+        np.asarray(stability_constant, dtype=np.float64)
+        * domain.positive("mean_coil_diameter", mean_coil_diameter)
+        / alpha
     )
 
 
@@ -131,10 +135,15 @@ def _wave(
     outside: ArrayLike, inside: ArrayLike, thickness: ArrayLike, waves: ArrayLike
 ) -> tuple[Array, Array, Array, Array]:
     """Mean diameter, radial wall, thickness and waves, checked."""
-    od, bore = np.broadcast_arrays(np.asarray(outside, dtype=np.float64), _positive("inside_diameter", inside))
+    od, bore = np.broadcast_arrays(np.asarray(outside, dtype=np.float64), domain.positive("inside_diameter", inside))
     if np.any(od <= bore):
         raise ValueError(f"outside_diameter = {od[od <= bore].flat[0]:g}: expected more than the inside diameter")
-    return (od + bore) / 2.0, (od - bore) / 2.0, _positive("thickness", thickness), np.asarray(waves, dtype=np.float64)
+    return (
+        (od + bore) / 2.0,
+        (od - bore) / 2.0,
+        domain.positive("thickness", thickness),
+        np.asarray(waves, dtype=np.float64),
+    )
 
 
 def wave_rate(
@@ -174,12 +183,12 @@ def wave_rate(
     d_m, b, t, n = _wave(outside_diameter, inside_diameter, thickness, waves)
     ratio = np.asarray(outside_diameter, dtype=np.float64) / np.asarray(inside_diameter, dtype=np.float64)
     return (
-        _positive("elastic_modulus", elastic_modulus)
+        domain.positive("elastic_modulus", elastic_modulus)
         * b
         * t**3
         * n**4
         * ratio
-        / (k * d_m**3 * _positive("turns", turns))
+        / (k * d_m**3 * domain.positive("turns", turns))
     )
 
 
@@ -204,7 +213,7 @@ def wave_washer_stress(
     wave_factor(waves)
     d_m, _, t, n = _wave(outside_diameter, inside_diameter, thickness, waves)
     f = np.asarray(deflection, dtype=np.float64)
-    return 0.3 * np.pi * _positive("elastic_modulus", elastic_modulus) * f * t * n**2 / d_m**2
+    return 0.3 * np.pi * domain.positive("elastic_modulus", elastic_modulus) * f * t * n**2 / d_m**2
 
 
 # ------------------------------------------------------------------------------------------------- disc springs
@@ -222,7 +231,7 @@ class DiscStress(NamedTuple):
 
 def _disc_factors(outside: ArrayLike, inside: ArrayLike) -> tuple[Array, Array, Array, Array]:
     """Diameter ratio and K1, K2, K3."""
-    d_e, d_i = np.broadcast_arrays(np.asarray(outside, dtype=np.float64), _positive("inside_diameter", inside))
+    d_e, d_i = np.broadcast_arrays(np.asarray(outside, dtype=np.float64), domain.positive("inside_diameter", inside))
     if np.any(d_e <= d_i):
         raise ValueError(f"outside_diameter = {d_e[d_e <= d_i].flat[0]:g}: expected more than the inside diameter")
     delta = d_e / d_i
@@ -235,8 +244,8 @@ def _disc_factors(outside: ArrayLike, inside: ArrayLike) -> tuple[Array, Array, 
 
 def _disc_state(deflection: ArrayLike, thickness: ArrayLike, cone_height: ArrayLike) -> tuple[Array, Array, Array]:
     """Deflection over thickness, cone height over thickness, thickness; the disc works from free to flat."""
-    t, h = _positive("thickness", thickness), _positive("cone_height", cone_height)
-    s = _positive("deflection", deflection, zero_allowed=True)
+    t, h = domain.positive("thickness", thickness), domain.positive("cone_height", cone_height)
+    s = domain.positive("deflection", deflection, zero_allowed=True)
     s, h = np.broadcast_arrays(s, h)
     over = s > h * (1.0 + 1e-12)
     if np.any(over):
@@ -245,10 +254,10 @@ def _disc_state(deflection: ArrayLike, thickness: ArrayLike, cone_height: ArrayL
 
 
 def _disc_modulus(elastic_modulus: ArrayLike, poisson_ratio: ArrayLike) -> Array:
-    nu = _positive("poisson_ratio", poisson_ratio, zero_allowed=True)
+    nu = domain.positive("poisson_ratio", poisson_ratio, zero_allowed=True)
     if np.any(nu > 0.5):
         raise ValueError(f"poisson_ratio = {nu[nu > 0.5].flat[0]:g}: expected 0 to 0.5")
-    return 4.0 * _positive("elastic_modulus", elastic_modulus) / (1.0 - nu**2)
+    return 4.0 * domain.positive("elastic_modulus", elastic_modulus) / (1.0 - nu**2)
 
 
 def disc_force(
@@ -287,7 +296,7 @@ def disc_force(
     """
     _, k_1, _, _ = _disc_factors(outside_diameter, inside_diameter)
     s, h, t = _disc_state(deflection, thickness, cone_height)
-    d_e = _positive("loaded_diameter", outside_diameter if loaded_diameter is None else loaded_diameter)
+    d_e = domain.positive("loaded_diameter", outside_diameter if loaded_diameter is None else loaded_diameter)
     c = _disc_modulus(elastic_modulus, poisson_ratio) * t**4 / (k_1 * d_e**2)
     return c * s * ((h - s) * (h - s / 2.0) + 1.0)
 

@@ -7,7 +7,7 @@ ISO 76:2006; f_0 is checked against the Hertz load at 4200 MPa.
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from linter.mechanics import hertz
+from linter.mechanics import domain, hertz
 
 #: Peak contact stress that defines the static rating of ball bearings [MPa]; Koyo, Ball and roller bearings, technical
 #: data, static load rating (after ISO 76).
@@ -29,22 +29,6 @@ _Y0 = np.array([0.50, 0.52, 0.50, 0.46, 0.42, 0.38, 0.33, 0.29, 0.26, 0.22])
 # Two rows: X_0 is 1 and Y_0 twice the single-row value, except for deep groove bearings.
 _X0_DOUBLE = np.array([0.6, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0])
 _Y0_DOUBLE = np.array([0.50, 1.04, 1.00, 0.92, 0.84, 0.76, 0.66, 0.58, 0.52, 0.44])
-
-
-def _positive(name: str, value: ArrayLike) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any(x <= 0.0):
-        raise ValueError(f"{name} must be greater than 0, got {float(np.nanmin(x))!r}")
-    return x
-
-
-def _within(name: str, value: ArrayLike, low: float, high: float) -> NDArray[np.float64]:
-    x = np.asarray(value, dtype=np.float64)
-    if np.any((x < low) | (x > high)):
-        raise ValueError(
-            f"{name} must lie from {low:g} to {high:g}, got {float(np.nanmin(x))!r}..{float(np.nanmax(x))!r}"
-        )
-    return x
 
 
 def geometry_factor(
@@ -94,7 +78,7 @@ def geometry_factor(
 
 def tabulated_geometry_factor(diameter_ratio: ArrayLike) -> NDArray[np.float64]:
     """Factor f_0 by linear interpolation in ISO 76:2006 Table 1 (from memory); γ from 0 to 0.40, else ValueError."""
-    gamma = _within("ball diameter x cos(contact angle) over pitch diameter", diameter_ratio, 0.0, 0.40)
+    gamma = domain.within("ball diameter x cos(contact angle) over pitch diameter", diameter_ratio, 0.0, 0.40)
     return np.asarray(np.interp(gamma, _F0_GAMMA, _F0))
 
 
@@ -110,10 +94,10 @@ def static_rating(
     Balls per row and rows > 0, diameters in mm > 0, contact angle 0..45 deg, γ up to 0.40; ValueError otherwise. f_0
     comes from the table. Source: ISO 76:2006, 5.1 (from memory).
     """
-    z, d_w = _positive("number of balls", ball_count), _positive("ball diameter", ball_diameter)
-    cos_a = np.cos(np.deg2rad(_within("contact angle", contact_angle, 0.0, 45.0)))
-    f_0 = tabulated_geometry_factor(d_w * cos_a / _positive("pitch diameter", pitch_diameter))
-    return np.asarray(f_0 * _positive("number of rows", rows) * z * d_w**2 * cos_a)
+    z, d_w = domain.positive("number of balls", ball_count), domain.positive("ball diameter", ball_diameter)
+    cos_a = np.cos(np.deg2rad(domain.within("contact angle", contact_angle, 0.0, 45.0)))
+    f_0 = tabulated_geometry_factor(d_w * cos_a / domain.positive("pitch diameter", pitch_diameter))
+    return np.asarray(f_0 * domain.positive("number of rows", rows) * z * d_w**2 * cos_a)
 
 
 def load_factors(contact_angle: ArrayLike, rows: int = 1) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
@@ -122,7 +106,7 @@ def load_factors(contact_angle: ArrayLike, rows: int = 1) -> tuple[NDArray[np.fl
     ``contact_angle`` 0..45 deg, linear between the tabulated angles (own choice); ``rows`` 1, or 2 for double-row
     bearings and pairs in O or X arrangement. Raises ValueError outside. Source: ISO 76:2006 Table 2 (from memory).
     """
-    angle = _within("contact angle", contact_angle, 0.0, 45.0)
+    angle = domain.within("contact angle", contact_angle, 0.0, 45.0)
     if rows not in (1, 2):
         raise ValueError(f"number of rows must be 1 or 2, got {rows!r}")
     x, y = (_X0, _Y0) if rows == 1 else (_X0_DOUBLE, _Y0_DOUBLE)
@@ -144,7 +128,9 @@ def equivalent_load(
 
 def safety_factor(static_rating: ArrayLike, equivalent_load: ArrayLike) -> NDArray[np.float64]:
     """Static safety factor S_0 = C_0/P_0; both > 0 in one unit (ValueError). Source: ISO 76:2006 (from memory)."""
-    return np.asarray(_positive("static load rating", static_rating) / _positive("equivalent load", equivalent_load))
+    return np.asarray(
+        domain.positive("static load rating", static_rating) / domain.positive("equivalent load", equivalent_load)
+    )
 
 
 def peak_pressure_estimate(
@@ -161,5 +147,5 @@ def peak_pressure_estimate(
         raise ValueError(f"axial load must not be negative, got {float(np.nanmin(f_a))!r}")
     if np.any((alpha <= 0.0) | (alpha > 90.0)):
         raise ValueError(f"contact angle must lie above 0 and up to 90 deg, got {alpha.tolist()!r}"[:200])
-    share = 5.0 * _positive("static load rating", static_rating) * np.sin(np.deg2rad(alpha))
+    share = 5.0 * domain.positive("static load rating", static_rating) * np.sin(np.deg2rad(alpha))
     return np.asarray(STATIC_PRESSURE * np.cbrt(f_a / share))

@@ -54,11 +54,11 @@ def test_no_load_and_missing_load():
 
 
 def test_bad_values():
-    with pytest.raises(ValueError, match="speed = 0"):
+    with pytest.raises(ValueError, match="speed must be greater than 0"):
         balance.permissible_eccentricity(2.5, 0.0)
-    with pytest.raises(ValueError, match="grade = -1"):
+    with pytest.raises(ValueError, match="grade must be greater than 0, got -1"):
         balance.permissible_eccentricity(-1.0, 100.0)
-    with pytest.raises(ValueError, match="bearing_span = 0"):
+    with pytest.raises(ValueError, match="bearing_span must be greater than 0"):
         balance.share_to_bearings(1.0, 1.0, 0.0)
     with pytest.raises(ValueError, match="at most the upper ratio"):
         balance.load_rotation(1.0, 1.0, True, 1.5, 0.5)

@@ -11,7 +11,7 @@ def test_smoothing_forms():
     assert fu.smoothing_roughness_loss(2.5, 1.5) == pytest.approx(3.2e-3)
     with pytest.raises(ValueError, match="'milled'"):
         fu.smoothing_factor(50.0, ["ground", "milled"])
-    with pytest.raises(ValueError, match="diameter = 0"):
+    with pytest.raises(ValueError, match="diameter must be greater than 0"):
         fu.smoothing_factor(0.0, "ground")
 
 
@@ -22,7 +22,7 @@ def test_load_loosening_is_the_larger_form_and_rises_with_load():
     assert np.all(both >= fu.load_loosening_heavy(27.0, f))
     assert np.all(np.diff(both) > 0)
     assert both[-1] == fu.load_loosening_heavy(27.0, 60000.0)  # above 16 d B the heavy form leads
-    with pytest.raises(ValueError, match="radial_load = -1"):
+    with pytest.raises(ValueError, match="radial_load must not be negative, got -1"):
         fu.load_loosening(50.0, 27.0, -1.0)
 
 

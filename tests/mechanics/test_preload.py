@@ -46,7 +46,7 @@ def test_share_outside_of_a_linear_spring():
     expected = [np.mean((m + s * z < 5.6) | (m + s * z > 6.4)) for m, s in zip(f, sigma, strict=True)]
     assert wide == pytest.approx(expected, abs=0.01)
     assert np.array_equal(wide, pl.spring_share_outside(1.0, free, members, 0.1, 5.6, 6.4, 200_000, 7))
-    with pytest.raises(ValueError, match="rate = 0"):
+    with pytest.raises(ValueError, match="rate must be greater than 0"):
         pl.spring_share_outside(0.0, free, members, 0.1, 5.6, 6.4, 10, 7)
 
 
@@ -118,7 +118,7 @@ def test_minimum_criteria():
     assert pl.minimum_axial_load_by_rating(1.4, 10000.0, 12000.0, 50.0) == pytest.approx(504.0)
     assert pl.minimum_against_lift_off([-3.0, 3.0], [2.0, 8.0], 1.5) == pytest.approx([4.5, 12.0])
     assert pl.minimum_radial_load(0.025, 0.0, 1000.0, 28.5) == 0.0
-    with pytest.raises(ValueError, match="share = -1"):
+    with pytest.raises(ValueError, match="share must"):
         pl.minimum_by_rating(1000.0, -1.0)
 
 

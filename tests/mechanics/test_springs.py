@@ -151,5 +151,5 @@ def test_bad_and_missing_values():
         springs.disc_force(0.1, 25.0, 12.2, 1.5, 0.55, 206000.0, 0.7)
     with pytest.raises(ValueError, match="expected more than 1"):
         springs.helical_rate(2.0, 2.0, 4, 81500.0)
-    with pytest.raises(ValueError, match="active_coils = 0"):
+    with pytest.raises(ValueError, match="active_coils must be greater than 0"):
         springs.helical_rate(0.8, 10.0, 0, 81500.0)
