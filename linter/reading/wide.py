@@ -16,6 +16,7 @@ from linter.reading.units import known_unit, split_heading_unit
 from linter.stations import Problem, Unused
 from linter.vocabulary import parameter
 
+_NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
 _FIRST_SIGNS = frozenset("#/!;-'= \t\n\xa0epstEPST")
 _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
@@ -69,7 +70,8 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
         single = _candidate(grid, words, (row,))
         if single is not None and (best is None or single.score > best.score):
             best = single
-        if row + 1 < grid.height and (single is None or single.score < grid.width):
+        below = row + 1 < grid.height and (single is None or single.score < grid.width)
+        if below and not (single is not None and _holds_values(grid, single, row + 1)):
             pair = _candidate(grid, words, (row, row + 1))
             beaten = max(best.score if best else 0, single.score if single else 0)
             if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
@@ -94,6 +96,16 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         return None
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
+    )
+
+
+def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:
+    """Whether a number stands right below a heading that names its parameter alone: then the row is data."""
+    return any(
+        h is not None
+        and not any(top <= heading.top <= bottom and left <= column <= right for top, left, bottom, right in grid.merged)
+        and _NUMBER.fullmatch(grid.text(row, column).strip()) is not None
+        for column, h in enumerate(heading.headings)
     )
 
 

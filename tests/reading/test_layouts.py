@@ -1,5 +1,6 @@
 """Every layout of a text table: where its names, values, units, machines and stations stand."""
 
+import numpy as np
 import pytest
 
 from linter.reading import InputError, read_names, read_table
@@ -328,3 +329,14 @@ def test_station_named_by_headings_alone_is_none_of_a_machine_without_its_cells(
 def test_actual_values_count_where_no_other_value_stands(read):
     reading = read("Benennung;Istwert;Maßeinheit\nMaschine;M;\nBohrung A;4,5;mm\n")
     assert reading.stations.number("bore_diameter").tolist() == [4.5]
+
+
+def test_heading_that_stands_twice_is_a_disagreement_and_no_row_is_lost(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text("station,bore_diameter,bore_diameter,outside_diameter\nA,4,5,13\nB,4,4,13\n", encoding="utf-8")
+    reading = read_table(path)
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert np.isnan(reading.stations.number("bore_diameter")[0])
+    assert reading.stations.number("bore_diameter")[1] == 4
+    (problem,) = reading.stations.problems
+    assert (problem.kind, problem.read) == ("disagreement", "4 and 5")
