@@ -101,9 +101,10 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 
 def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:
     """Whether a number stands right below a heading that names its parameter alone: then the row is data."""
+    merged = [m for m in grid.merged if m[0] <= heading.top <= m[2]]
     return any(
         h is not None
-        and not any(top <= heading.top <= bottom and left <= column <= right for top, left, bottom, right in grid.merged)
+        and not any(left <= column <= right for _, left, _, right in merged)
         and _NUMBER.fullmatch(grid.text(row, column).strip()) is not None
         for column, h in enumerate(heading.headings)
     )
