@@ -75,6 +75,14 @@ def test_text_100000_rows(benchmark, large_text):
     assert len(reading.stations) == 100_000
 
 
+def test_quoted_text_100000_rows(benchmark, large_text, tmp_path):
+    path = tmp_path / "quoted.csv"
+    with large_text.open(encoding="utf-8", newline="") as lines, path.open("w", encoding="utf-8", newline="") as stream:
+        csv.writer(stream, delimiter=";", quoting=csv.QUOTE_ALL).writerows(csv.reader(lines))
+    reading = benchmark.pedantic(read_table, args=(path,), rounds=3, iterations=1)
+    assert len(reading.stations) == 100_000
+
+
 def test_text_100000_rows_pandas(benchmark, large_text):
     import pandas as pd
 

@@ -8,7 +8,7 @@ from attrs import define, field, frozen
 from numpy.typing import NDArray
 
 from linter.places import Place, column_letters
-from linter.reading.grids import Column, Grid
+from linter.reading.grids import Column, Grid, object_column
 from linter.stations import Problem, Unused
 
 MOST_UNUSED = 10_000
@@ -22,7 +22,7 @@ class Strip:
     ----------
     parameter : str
         Name in the vocabulary.
-    cells : object array, shape (cells,)
+    cells : object array or TextColumn, shape (cells,)
         The raw cells.
     rows : int array, shape (cells,)
         Row of the block each cell belongs to.
@@ -131,13 +131,6 @@ class Found:
         """Add a note once."""
         if note not in self.notes:
             self.notes.append(note)
-
-
-def object_column(cells: Sequence[Any]) -> Column:
-    """An object array of plain cells."""
-    column = np.empty(len(cells), dtype=object)
-    column[:] = cells
-    return column
 
 
 def grid_strip(

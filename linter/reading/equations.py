@@ -4,9 +4,7 @@ import re
 
 import numpy as np
 
-from linter.reading.blocks import object_column
-from linter.reading.csv_text import LONGEST_CELL
-from linter.reading.grids import Bad, Grid
+from linter.reading.grids import Column, Grid, bounded, object_column
 from linter.reading.intake import Source, to_utf8
 
 MOST_LINES = 100_000
@@ -38,14 +36,8 @@ def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, t
     if len(lines) > MOST_LINES:
         raise source.refuse("too-many-cells", f"{len(lines)} lines of equations", f"at most {MOST_LINES}")
     cut = [cut_line(line) for line in lines]
-    columns = [object_column([_bounded(parts[index]) for parts in cut]) for index in range(3)]
+    columns: list[Column] = [object_column([bounded(parts[index]) for parts in cut]) for index in range(3)]
     return Grid(source.file, None, columns, np.arange(1, len(lines) + 1, dtype=np.int32)), (f"encoding {encoding}",)
-
-
-def _bounded(text: str) -> str | Bad:
-    if len(text) > LONGEST_CELL:
-        return Bad("too-long", f"{text[:40]}… ({len(text)} characters)", f"at most {LONGEST_CELL} characters")
-    return text
 
 
 def _inside(line: str, index: int, equals: int) -> bool:

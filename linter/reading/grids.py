@@ -1,10 +1,12 @@
 """Raw cells: what a sheet or text table holds, before anything is understood.
 
-A :class:`Grid` keeps columns (numpy object arrays), not rows. A cell is a text, a number, a truth value, a :class:`Bad`
-cell, or blank (``None`` or an empty text).
+A :class:`Grid` keeps columns, not rows. A column is a numpy object array, or a :class:`TextColumn` in a long text
+table. A cell is a text, a number, a truth value, a :class:`Bad` cell, or blank (``None`` or an empty text).
 """
 
-from typing import Any
+from collections.abc import Sequence
+from functools import cached_property
+from typing import Any, overload
 
 import numpy as np
 from attrs import field, frozen
@@ -12,7 +14,91 @@ from numpy.typing import NDArray
 
 from linter.places import Place, column_letters
 
-Column = NDArray[Any]
+#: Sheets longer than this are taken as one table (stacked tables and blocks side by side are looked for below it).
+LONGEST_MIXED = 20_000
+#: Longest cell that is read, in characters.
+LONGEST_CELL = 32_767
+#: Ends each cell of a column's bytes; no text that is read holds it.
+CELL_END = 0
+#: Signs that stand behind the last cell of a text.
+MARGIN = 64
+
+
+@frozen(eq=False)
+class TextColumn:
+    """A long column of text cells, kept as the bytes of the file: a cell becomes a text when it is asked for.
+
+    Attributes
+    ----------
+    signs : uint8 array
+        The whole text in UTF-8, without a NUL, and ``MARGIN`` signs more.
+    starts, ends : int32 array, shape (rows,)
+        Where each cell begins in ``signs`` and where the next sign after it stands.
+    """
+
+    signs: NDArray[np.uint8] = field(repr=False)
+    starts: NDArray[np.int32] = field(repr=False)
+    ends: NDArray[np.int32] = field(repr=False)
+
+    def __len__(self) -> int:
+        """Number of cells."""
+        return len(self.starts)
+
+    @overload
+    def __getitem__(self, rows: int) -> str: ...
+    @overload
+    def __getitem__(self, rows: slice | NDArray[Any]) -> "TextColumn": ...
+    def __getitem__(self, rows: Any) -> "str | TextColumn":
+        """The text of one cell, or a column of some."""
+        starts, ends = self.starts[rows], self.ends[rows]
+        if isinstance(rows, slice | np.ndarray):
+            return TextColumn(self.signs, starts, ends)
+        return self.signs[starts:ends].tobytes().decode("utf-8")
+
+    @cached_property
+    def joined(self) -> NDArray[np.uint8]:
+        """All cells one after the other, each ended by ``CELL_END``."""
+        length = self.ends - self.starts
+        longest = int(length.max(initial=0))
+        if longest < MARGIN:
+            # a window of one width from the start of each cell, of which its own part is kept
+            dtype, count = f"V{longest + 1}", len(self.signs) - longest
+            windows = np.ndarray((count,), dtype, self.signs, strides=(1,))[self.starts]
+            window = windows.view(np.uint8).reshape(-1, longest + 1)
+            window[np.arange(len(length)), length] = CELL_END
+            return window[np.arange(longest + 1) <= length[:, None]]
+        view, end = self.signs.data, bytes([CELL_END])
+        cells = [view[start:stop] for start, stop in zip(self.starts.tolist(), self.ends.tolist(), strict=True)]
+        return np.frombuffer(end.join([*cells, b""]), dtype=np.uint8)
+
+    def tolist(self) -> list[str]:
+        """Every cell as a text."""
+        return self.joined.tobytes().decode("utf-8").split(chr(CELL_END))[:-1]
+
+    def equal(self, text: str) -> NDArray[np.intp]:
+        """Cells that hold just this text."""
+        wanted = text.encode("utf-8")
+        found = np.flatnonzero(self.ends - self.starts == len(wanted))
+        for index, sign in enumerate(wanted):
+            found = found[self.signs[self.starts[found] + index] == sign]
+        return found
+
+    def holding(self, sign: str) -> NDArray[np.intp]:
+        """Cells that hold an ASCII sign, each once."""
+        at = np.flatnonzero(self.joined == ord(sign))
+        ends = np.flatnonzero(self.joined == CELL_END) if len(at) else at
+        cells = np.searchsorted(ends, at)
+        return cells[np.diff(cells, prepend=-1) > 0]
+
+
+Column = NDArray[Any] | TextColumn
+
+
+def object_column(cells: Sequence[Any]) -> NDArray[Any]:
+    """An object array of plain cells."""
+    column = np.empty(len(cells), dtype=object)
+    column[:] = cells
+    return column
 
 
 @frozen
@@ -44,7 +130,7 @@ class Grid:
         File as the user named it.
     sheet : str or None
         Sheet; None for a text table.
-    columns : list of object array, each of shape (rows,)
+    columns : list of object array or TextColumn, each of shape (rows,)
         The cells.
     lines : int32 array, shape (rows,)
         True row or line number of each row, counted from 1.
@@ -124,6 +210,13 @@ def cell_text(cell: Any) -> str:
     if isinstance(cell, float) and cell.is_integer() and abs(cell) < 1e15:
         return str(int(cell))
     return str(cell)
+
+
+def bounded(text: str) -> "str | Bad":
+    """A cell's text, or why it is not read."""
+    if len(text) <= LONGEST_CELL:
+        return text
+    return Bad("too-long", f"{text[:40]}… ({len(text)} characters)", f"at most {LONGEST_CELL} characters")
 
 
 def is_blank(cell: Any) -> bool:

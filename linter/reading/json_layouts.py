@@ -6,8 +6,8 @@ import numpy as np
 from attrs import define, field
 
 from linter.places import Place
-from linter.reading.blocks import Block, Found, Strip, object_column
-from linter.reading.grids import cell_text
+from linter.reading.blocks import Block, Found, Strip
+from linter.reading.grids import cell_text, object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import Source, visible
 from linter.reading.json_text import pointer

@@ -7,16 +7,13 @@ import numpy as np
 from attrs import define, field
 
 from linter.reading.blocks import Block, Found, Strip, TableWord, grid_strip
-from linter.reading.grids import Grid, cell_text, is_blank
+from linter.reading.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.headings import Words
 from linter.reading.intake import visible
 from linter.reading.long import LongTable, find_long, header_roles, read_long
 from linter.reading.title import Title, read_title
 from linter.reading.wide import WideTable, find_wide, is_title_row, names_a_table, read_wide
 from linter.stations import Unused
-
-#: Sheets longer than this are taken as one table (stacked tables and blocks side by side are looked for below it).
-LONGEST_MIXED = 20_000
 
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:

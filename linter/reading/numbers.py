@@ -262,30 +262,29 @@ def read_numbers(
     return column, errors
 
 
-def plain_decimals(lines: bytes, decimal: int, count: int) -> NDArray[np.float64] | None:
-    """Plain decimals, one a line, converted as a whole.
+def plain_decimals(signs: NDArray[np.uint8], decimal: int, end: int) -> NDArray[np.float64] | None:
+    """Plain decimals, one after the other, converted as a whole.
 
     Digits are gathered as one integer and divided by a power of ten. Below 2^53 and 10^22 both are exact, so that the
     quotient is the correctly rounded value, the same that reading each text alone gives.
 
     Parameters
     ----------
-    lines : bytes
-        Lines of digits, at most one sign in front and one decimal mark each; an empty line is a gap.
-    decimal : int
-        Code of the decimal mark.
-    count : int
-        Number of lines.
+    signs : uint8 array
+        Texts, each ended by ``end``: digits, at most one sign in front and one decimal mark each; an empty text is a
+        gap.
+    decimal, end : int
+        Codes of the decimal mark and of the end of a text.
 
     Returns
     -------
-    float array, shape (count,), or None
-        NaN for an empty line; None where a line is no plain decimal of at most 15 digits.
+    float array, shape (texts,), or None
+        NaN for an empty text; None where a text is no plain decimal of at most 15 digits.
     """
-    signs = np.frombuffer(lines + b"\n", dtype=np.uint8)
-    ends = np.flatnonzero(signs == 10)
-    if len(ends) != count:
-        return None
+    ends = np.flatnonzero(signs == end)
+    count = len(ends)
+    if not count:
+        return np.zeros(0)
     starts = np.empty_like(ends)
     starts[0], starts[1:] = 0, ends[:-1] + 1
     length = ends - starts

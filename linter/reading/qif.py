@@ -11,7 +11,8 @@ import numpy as np
 from attrs import define, field
 
 from linter.places import Place
-from linter.reading.blocks import Block, Found, Strip, object_column
+from linter.reading.blocks import Block, Found, Strip
+from linter.reading.grids import object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import Source, visible
 from linter.stations import Problem, Unused

@@ -6,6 +6,7 @@ from itertools import islice
 
 from linter.reading import Reading
 from linter.reading.blocks import Found, TableWord
+from linter.reading.grids import CELL_END, TextColumn
 from linter.reading.headings import Words
 from linter.reading.intake import Source, load, visible
 from linter.reading.names import Names
@@ -21,7 +22,7 @@ _EXPECTED = (
 _MARKS: dict[Decimal | None, str] = {".": "point", ",": "comma", None: "not settled by the table"}
 _VOTERS = 50
 _GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILINE)
-_ALL_BUT_MARKS = bytes(set(range(256)) - set(b".,\n"))
+_ALL_BUT_MARKS = bytes(set(range(256)) - {*b".,", CELL_END})
 
 
 def read(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> Reading:
@@ -110,25 +111,20 @@ def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | N
         for strip in block.strips:
             if parameter(strip.parameter).kind not in ("number", "toleranced"):
                 continue
-            cells = strip.cells.tolist()
-            if set(map(type, cells)) != {str}:
-                cells = [cell for cell in cells if type(cell) is str]
-            if len(cells) > _VOTERS:
-                cells = _voters(cells)
-            texts.update(dict.fromkeys(cell for cell in cells if "." in cell or "," in cell))
+            cells = _voters(strip.cells) if isinstance(strip.cells, TextColumn) else strip.cells.tolist()
+            texts.update(dict.fromkeys(cell for cell in cells if type(cell) is str and ("." in cell or "," in cell)))
     decimal = vote_decimal(texts)
     if texts:
         found.say(f"decimal sign: {_MARKS[decimal]}")
     return decimal
 
 
-def _voters(cells: list[str]) -> list[str]:
+def _voters(cells: TextColumn) -> list[str]:
     """Cells that stand for a long column: some with points, some with commas, and every one that groups thousands."""
-    joined = "\n".join(cells)
-    marks = joined.encode("utf-8", "replace").translate(None, _ALL_BUT_MARKS)
-    chosen = list(islice((cell for cell in cells if "." in cell), _VOTERS))
-    if b"," in marks:
-        chosen += islice((cell for cell in cells if "," in cell), _VOTERS)
+    points, commas = cells.holding("."), cells.holding(",")
+    chosen = [row for some in (points, commas) for row in some[:_VOTERS].tolist()]
+    marks = cells.joined.tobytes().translate(None, _ALL_BUT_MARKS)
+    texts = [cells[row] for row in chosen]
     if any(pair in marks for pair in (b"..", b".,", b",.", b",,")):
-        chosen += islice((cell for cell in dict.fromkeys(cells) if _GROUPING.search(cell)), _VOTERS)
-    return chosen
+        texts += islice((cell for cell in dict.fromkeys(cells.tolist()) if _GROUPING.search(cell)), _VOTERS)
+    return texts

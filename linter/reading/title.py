@@ -4,7 +4,7 @@ import re
 
 from attrs import define, field
 
-from linter.reading.grids import Grid, is_blank
+from linter.reading.grids import Grid, is_blank, object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.units import known_unit
 from linter.stations import Unused
@@ -85,7 +85,9 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
         title.machine = value_text
     if inline:
         # the cell is kept as it stands; its label is cut off where it is read
-        grid.columns[column][row] = value
+        cells = object_column(grid.columns[column].tolist())
+        cells[row] = value
+        grid.columns[column] = cells
         title.cells.append((heading, label, grid, row, column))
     elif right is not None:
         title.cells.append((heading, label, grid, row, right))

@@ -10,9 +10,9 @@ import numpy as np
 from attrs import define, field, frozen
 from numpy.typing import NDArray
 
-from linter.reading.blocks import Strip, object_column
+from linter.reading.blocks import Strip
 from linter.reading.choices import read_choice
-from linter.reading.grids import Bad, cell_text
+from linter.reading.grids import CELL_END, Bad, Column, TextColumn, cell_text, object_column
 from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal, plain_decimals, read_numbers
 from linter.reading.signs import ReadError, missing_state, shown
@@ -77,7 +77,7 @@ class Values:
     factor: float = 1.0
 
 
-def _distinct(cells: NDArray[Any]) -> tuple[list[str], NDArray[np.intp], list[tuple[int, Any]]]:
+def _distinct(cells: Column) -> tuple[list[str], NDArray[np.intp], list[tuple[int, Any]]]:
     """Distinct texts, the index of each cell into them (-1: not a text), and the cells that are no texts."""
     plain = cells.tolist()
     kinds = set(map(type, plain))
@@ -284,22 +284,12 @@ class _Quantities:
 
     def _plain_column(self) -> Values | None:
         """A long column of plain decimals with a settled unit, converted as a whole; None for any other."""
-        cells = self.strip.cells.tolist()
-        if (
-            len(cells) < 1000
-            or self.strip.aspect == "tolerance"
-            or self.decimal is None
-            or set(map(type, cells)) != {str}
-        ):
-            return None
-        joined = "\n".join(cells)
-        if not joined.isascii():
-            return None
-        if joined.encode().translate(None, b"0123456789+-\n" + self.decimal.encode()):
+        cells = self.strip.cells
+        if not isinstance(cells, TextColumn) or self.strip.aspect == "tolerance" or self.decimal is None:
             return None
         if self._settle_unit() is not None or self.unit_missing:
             return None
-        numbers = plain_decimals(joined.encode(), ord(self.decimal), len(cells))
+        numbers = plain_decimals(cells.joined, ord(self.decimal), CELL_END)
         if numbers is None:
             return None
         result = Values(self._convert(numbers), factor=self.factor)

@@ -9,7 +9,7 @@ from attrs import define, field
 from numpy.typing import NDArray
 
 from linter.reading.blocks import Block, Found, Strip, filled_down
-from linter.reading.grids import Bad, Grid, cell_text, is_blank
+from linter.reading.grids import Bad, Column, Grid, TextColumn, cell_text, is_blank, object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import visible
 from linter.reading.units import known_unit, split_heading_unit
@@ -388,32 +388,33 @@ class _Rows:
                 )
             )
 
-    def _down(self, cells: NDArray[Any], rows: NDArray[np.intp], column: int) -> NDArray[Any]:
+    def _down(self, cells: Column, rows: NDArray[np.intp], column: int) -> Column:
         """Cells merged downwards count in each of their rows."""
         grid = self.table.grid
         index = {row: i for i, row in enumerate(rows.tolist())}
-        copied = False
+        copy: NDArray[Any] | None = None
         for top, left, bottom, right in grid.merged:
             if left <= column <= right and bottom > top and top in index:
-                if not copied:
-                    cells, copied = cells.copy(), True
+                copy = object_column(cells.tolist()) if copy is None else copy
                 for row in range(top + 1, bottom + 1):
                     if row in index:
-                        cells[index[row]] = grid.columns[left][top]
-        return cells
+                        copy[index[row]] = grid.columns[left][top]
+        return cells if copy is None else copy
 
-    def _inherit(self, cells: NDArray[Any], rows: NDArray[np.intp], column: int, heading: Heading) -> NDArray[Any]:
+    def _inherit(self, cells: Column, rows: NDArray[np.intp], column: int, heading: Heading) -> Column:
         """An asterisk stands for the value of the generic (first) row."""
         if len(rows) < 2 or heading.parameter in ("machine", "station"):
             return cells
-        plain = cells.tolist()
-        if "*" not in plain or plain[0] == "*" or is_blank(plain[0]):
+        stars = (
+            cells.equal("*") if isinstance(cells, TextColumn) else np.flatnonzero([c == "*" for c in cells.tolist()])
+        )
+        first = cells[0]
+        if not len(stars) or stars[0] == 0 or is_blank(first):
             return cells
-        stars = [i for i, cell in enumerate(plain) if cell == "*"]
-        cells = cells.copy()
-        cells[stars] = plain[0]
+        cells = object_column(cells.tolist())
+        cells[stars] = first
         place = self.table.grid.place(int(rows[stars[0]]), column)
-        generic = visible(cell_text(plain[0]), 40)
+        generic = visible(cell_text(first), 40)
         message = (
             f"{place}: * in {len(stars)} cell{'s' * (len(stars) > 1)} of this column; the value {generic} of the "
             "first row is taken; expected a value."

@@ -20,14 +20,13 @@ from openpyxl.styles.numbers import is_date_format
 
 from linter.places import column_letters
 from linter.reading.cell_notes import read_cell_notes
-from linter.reading.grids import Bad, Grid
+from linter.reading.grids import LONGEST_CELL, Bad, Grid, bounded
 from linter.reading.intake import InputError, Source, visible
 from linter.stations import Unused
 
 MOST_ROWS = 20_000
 MOST_COLUMNS = 500
 MOST_CELLS = 500_000
-LONGEST_CELL = 32_767
 _MOST_ROUNDED = 5
 
 _PREFIX = rb"(?:[A-Za-z_][\w.-]*:)?"
@@ -292,9 +291,7 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
                     value = Bad("not-a-number", str(value), "a finite number")
             elif kind == "s" or kind == "inlineStr" or kind == "str":
                 if len(value) > LONGEST_CELL:
-                    value = Bad(
-                        "too-long", f"{value[:40]}… ({len(value)} characters)", f"at most {LONGEST_CELL} characters"
-                    )
+                    value = bounded(value)
                 elif not value.strip():
                     continue
             elif kind == "e":
@@ -323,7 +320,7 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
         left, right = min(left, column), max(right, column)
     if not bottom:
         return None
-    columns = [np.full(bottom - top + 1, None, dtype=object) for _ in range(right - left + 1)]
+    columns: list[Any] = [np.full(bottom - top + 1, None, dtype=object) for _ in range(right - left + 1)]
     for number, kept in rows:
         for column, value in kept:
             columns[column - left][number - top] = value

@@ -1,0 +1,90 @@
+"""Cells found by their ends are those the csv module reads, and long columns answer as lists of texts do."""
+
+import csv
+import io
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from linter.reading import csv_text
+from linter.reading.grids import MARGIN, Bad, TextColumn
+from linter.reading.intake import Source
+
+_settings = settings(max_examples=400, deadline=None, derandomize=True)
+_pieces = st.sampled_from(
+    ["", "4", "4.5", ";", '"', '""', "\n", "a b", "Ø4 k5", "送風機", "*", " ", '"a"', '"a;b"', '"a""b"']
+)
+_short = st.text(alphabet='ab";\n4.Ø', max_size=5)
+_texts = st.lists(_pieces, max_size=25).map("".join)
+
+
+def _source() -> Source:
+    return Source("t.csv", b"", "", "text")
+
+
+def _both(text: str):
+    data = text.encode()
+    return csv_text._cut(_source(), data, ";"), csv_text._by_the_book(_source(), data, ";")
+
+
+@_settings
+@given(_texts.filter(lambda text: text.strip("\n")), st.sampled_from([0, 1000]))
+def test_cells_found_by_their_ends_are_those_of_the_csv_module(text, longest_mixed):
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(csv_text, "LONGEST_MIXED", longest_mixed)
+        cut = csv_text._cut(_source(), text.encode(), ";")
+    if cut is None:
+        assert '"' in text
+        return
+    columns, lines = csv_text._by_the_book(_source(), text.encode(), ";")
+    assert [column.tolist() for column in cut[0]] == [column.tolist() for column in columns]
+    assert cut[1].tolist() == lines.tolist()
+
+
+@_settings
+@given(
+    rows=st.lists(st.lists(st.text(alphabet='ab";\n4.Ø', max_size=5), min_size=1, max_size=4), min_size=1, max_size=8)
+)
+@pytest.mark.parametrize("quoting", [csv.QUOTE_MINIMAL, csv.QUOTE_ALL])
+def test_text_that_a_csv_writer_wrote_is_always_cut(rows, quoting):
+    stream = io.StringIO(newline="")
+    csv.writer(stream, delimiter=";", quoting=quoting, lineterminator="\n").writerows(rows)
+    cut, book = _both(stream.getvalue())
+    assert cut is not None
+    width = max(map(len, rows))
+    wanted = [[*row, *[""] * (width - len(row))] for row in rows]
+    assert [list(row) for row in zip(*(c.tolist() for c in cut[0]), strict=True)] == wanted
+    assert cut[1].tolist() == book[1].tolist()
+
+
+@pytest.mark.parametrize("text", ['4;5"\n', '"4"5;6\n', 'a;"b\n', ' "4";5\n', '3/8";1/2"\n', '"a"b"\n', '"\n'])
+def test_quotation_marks_in_odd_places_are_left_to_the_csv_module(text):
+    assert csv_text._cut(_source(), text.encode(), ";") is None
+
+
+def test_a_long_cell_is_bounded_also_where_its_marks_are_doubled():
+    long = "x" * 40_000
+    (column,), _ = csv_text._cut(_source(), f'"{long}"\n"a""b"\n{long[:32_767]}\n'.encode(), ";")
+    bad, doubled, whole = column.tolist()
+    assert isinstance(bad, Bad) and bad.code == "too-long"
+    assert (doubled, len(whole)) == ('a"b', 32_767)
+
+
+@_settings
+@given(st.lists(st.text(alphabet="ab*.,Ø送4", max_size=6) | st.just("y" * 90), min_size=1, max_size=20), st.data())
+def test_a_column_of_texts_answers_as_a_list_does(cells, data):
+    parts = [cell.encode() for cell in cells]
+    ends = np.cumsum([len(part) + 1 for part in parts]) - 1
+    starts = ends - [len(part) for part in parts]
+    signs = np.frombuffer(b";".join([*parts, bytes(MARGIN)]), dtype=np.uint8)
+    column = TextColumn(signs, starts.astype(np.int32), ends.astype(np.int32))
+    assert len(column) == len(cells) and column.tolist() == cells
+    assert [column[i] for i in range(len(cells))] == cells
+    some = np.array(data.draw(st.lists(st.integers(0, len(cells) - 1), max_size=8)), dtype=np.intp)
+    assert column[some].tolist() == [cells[i] for i in some]
+    assert column[1:].tolist() == cells[1:]
+    wanted = data.draw(st.sampled_from([*cells, "*", ""]))
+    assert column.equal(wanted).tolist() == [i for i, cell in enumerate(cells) if cell == wanted]
+    assert column.holding(".").tolist() == [i for i, cell in enumerate(cells) if "." in cell]
