@@ -83,9 +83,9 @@ class TextColumn:
             found = found[self.signs[self.starts[found] + index] == sign]
         return found
 
-    def holding(self, sign: str) -> NDArray[np.intp]:
-        """Cells that hold an ASCII sign, each once."""
-        at = np.flatnonzero(self.joined == ord(sign))
+    def holding(self, sign: str, most: int) -> NDArray[np.intp]:
+        """Cells that hold one of the first ``most`` places of an ASCII sign, each once."""
+        at = np.flatnonzero(self.joined == ord(sign))[:most]
         ends = np.flatnonzero(self.joined == CELL_END) if len(at) else at
         cells = np.searchsorted(ends, at)
         return cells[np.diff(cells, prepend=-1) > 0]

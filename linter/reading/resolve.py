@@ -361,13 +361,20 @@ def _index(file: str, found: Found) -> Keys:
             found.say(f"no machine is named; the file's name stands in: {visible(fallback)}")
     elif len(only) == 1:
         fallback = next(iter(only))
+    within: list[list[int]] = []  # place of each row among the stations of its machine
     for block in found.blocks:
+        places_within = []
         for machine, station in zip(block.machines, block.stations, strict=True):
-            if not (machine or fallback) and not station:
-                continue
-            names = stations.setdefault(machine or fallback, {})
-            if station and station not in names:
-                names[station] = len(names)
+            machine = machine or fallback
+            at = -1
+            if machine or station:
+                names = stations.get(machine)
+                if names is None:
+                    names = stations[machine] = {}
+                if station:
+                    at = names.setdefault(station, len(names))
+            places_within.append(at)
+        within.append(places_within)
     for station in stations.pop("", {}):
         _tell(found, _ALIKE_STATION, f"station {visible(station)}", Place(file))
     empty = [machine for machine, names in stations.items() if not names]
@@ -384,16 +391,15 @@ def _index(file: str, found: Found) -> Keys:
     keys.machine_row = np.repeat(np.arange(len(sizes)), sizes).astype(np.intp)
     keys.stations = [station for names in stations.values() for station in names]
     number = {machine: index for index, machine in enumerate(stations)}
-    start = keys.first.tolist()
-    for block in found.blocks:
-        rows, machines = [], []
-        for machine, station in zip(block.machines, block.stations, strict=True):
-            machine = machine or fallback
-            owner = number.get(machine, _NONE) if machine or station else _ALL
-            machines.append(owner)
-            rows.append(start[owner] + stations[machine][station] if station and owner >= 0 else -1)
-        keys.block_rows.append(np.array(rows, dtype=np.intp))
-        keys.block_machines.append(np.array(machines, dtype=np.intp))
+    first = np.append(keys.first, [0, 0])  # the two last for rows of every machine and of none
+    for block, places_within in zip(found.blocks, within, strict=True):
+        named = [machine or fallback for machine in block.machines]
+        inside = np.array(places_within, dtype=np.intp)
+        owner = np.fromiter((number.get(machine, _NONE) for machine in named), np.intp, len(named))
+        unnamed = [not machine and not station for machine, station in zip(named, block.stations, strict=True)]
+        owner[unnamed] = _ALL
+        keys.block_rows.append(np.where((inside >= 0) & (owner >= 0), first[owner] + inside, -1))
+        keys.block_machines.append(owner)
     return keys
 
 

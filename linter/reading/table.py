@@ -121,10 +121,8 @@ def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | N
 
 def _voters(cells: TextColumn) -> list[str]:
     """Cells that stand for a long column: some with points, some with commas, and every one that groups thousands."""
-    points, commas = cells.holding("."), cells.holding(",")
-    chosen = [row for some in (points, commas) for row in some[:_VOTERS].tolist()]
+    texts = [cells[row] for mark in ".," for row in cells.holding(mark, _VOTERS).tolist()]
     marks = cells.joined.tobytes().translate(None, _ALL_BUT_MARKS)
-    texts = [cells[row] for row in chosen]
     if any(pair in marks for pair in (b"..", b".,", b",.", b",,")):
         texts += islice((cell for cell in dict.fromkeys(cells.tolist()) if _GROUPING.search(cell)), _VOTERS)
     return texts

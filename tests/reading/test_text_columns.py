@@ -87,4 +87,5 @@ def test_a_column_of_texts_answers_as_a_list_does(cells, data):
     assert column[1:].tolist() == cells[1:]
     wanted = data.draw(st.sampled_from([*cells, "*", ""]))
     assert column.equal(wanted).tolist() == [i for i, cell in enumerate(cells) if cell == wanted]
-    assert column.holding(".").tolist() == [i for i, cell in enumerate(cells) if "." in cell]
+    assert column.holding(".", 1000).tolist() == [i for i, cell in enumerate(cells) if "." in cell]
+    assert column.holding(".", 1).tolist() == [i for i, cell in enumerate(cells) if "." in cell][:1]
