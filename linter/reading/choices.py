@@ -1,7 +1,8 @@
 """Choice texts to the words of the vocabulary: exact after folding, never by likeness.
 
 Synonyms and translations are data (``data/choices.csv``): terms of the trade, common practice. A text that stands for
-more than one word there (``ceramic``) is an error, not a choice.
+more than one word there (``ceramic``) is an error, not a choice. A material may also be stated by its grade (see
+:mod:`linter.reading.grades`).
 """
 
 import csv
@@ -10,6 +11,7 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
+from linter.reading.grades import material_of
 from linter.reading.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 from linter.vocabulary import parameter
 
@@ -84,6 +86,18 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return found[0]
     if found:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
+    grade = material_of(name, key, lambda part: _known(name).get(part, ()))
+    if grade is not None and len(grade) == 1:
+        if grade[0] in words:
+            return grade[0]
+        return ReadError("unknown-choice", text, expected, f"“{shown(text)}” is {grade[0]}, no choice of {name}")
+    if grade:
+        return ReadError(
+            "ambiguous-choice", text, " or ".join(grade) + ", by how far it expands with heat",
+            f"“{shown(text)}” is a stainless grade that need not expand as the austenitic ones do",
+        )  # fmt: skip
+    if grade is not None:
+        return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” names materials that differ")
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
         return ReadError(state.replace(" ", "-"), text, expected, sentence)

@@ -1,0 +1,79 @@
+"""Material grades to the material words of the vocabulary: ``42CrMo4`` is a steel, ``AlSi10Mg`` an aluminium.
+
+A grade says its material by the rules of its own standard, which ``data/grades.csv`` holds as one pattern per row:
+nothing is taken by likeness. A grade of stainless steel that does not expand as the austenitic ones do may be meant by
+either of two words of the vocabulary, and both are given back.
+"""
+
+import csv
+import re
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+
+_DATA = Path(__file__).resolve().parent / "data" / "grades.csv"
+_COLUMN = {"shaft_material": "seat", "housing_material": "seat", "ring_material": "ring", "ball_material": "ball"}
+_STATE = "-"
+_JOINTS = re.compile(r"( *[()\[\]/,;] *|\+(?=\w)| )")
+_LONGEST, _MOST_PARTS = 80, 8
+
+
+@cache
+def _patterns(column: str) -> list[tuple[re.Pattern[str], tuple[str, ...] | None]]:
+    """Pattern and words of each row: none for a state of treatment, None for a material that is none of these."""
+    with _DATA.open(encoding="utf-8", newline="") as stream:
+        rows = [(row["pattern"], row[column]) for row in csv.DictReader(stream)]
+    return [
+        (re.compile(pattern), () if words == _STATE else tuple(words.split("|")) if words else None)
+        for pattern, words in rows
+    ]
+
+
+def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) -> tuple[str, ...] | None:
+    """Words that the grades in a text stand for.
+
+    Parameters
+    ----------
+    name : str
+        A material parameter; any other has no grades.
+    key : str
+        The text, folded, in small letters, joints as blanks.
+    known : callable
+        The words that a text stands for by itself, as ``steel`` does; empty for none.
+
+    Returns
+    -------
+    tuple of str or None
+        One word; several where the grade leaves it open; none (an empty tuple) where the parts of the text contradict
+        each other; None where a part of the text is not understood or names no material.
+    """
+    if name not in _COLUMN or len(key) > _LONGEST:
+        return None
+    pieces = _JOINTS.split(key)
+    parts, joints = pieces[::2], [*pieces[1::2], ""]
+    if len(parts) > _MOST_PARTS:
+        return None
+
+    def meaning(text: str) -> tuple[str, ...] | None:
+        if words := known(text):
+            return words
+        return next((words for pattern, words in _patterns(_COLUMN[name]) if pattern.fullmatch(text)), None)
+
+    # the longest run of parts that means something first: "en aw 6082 t6" before "en"
+    at, meant = 0, []
+    while at < len(parts):
+        if not parts[at]:
+            at += 1
+            continue
+        for end in range(len(parts), at, -1):
+            run = "".join(part + joint for part, joint in zip(parts[at:end], joints[at:end], strict=True))
+            if (words := meaning(run.strip(" ()[],;/+"))) is not None:
+                meant.append(words)
+                at = end
+                break
+        else:
+            return None
+    materials = [words for words in meant if words]
+    if not materials:
+        return None
+    return tuple(word for word in materials[0] if all(word in words for words in materials))
