@@ -14,13 +14,8 @@ _VISCOSITY_TERM = {
     "ball": ((2.2649, 0.054381), (1.9987, 0.19087), (1.9987, 0.071739)),
     "roller": ((1.3993, 0.054381), (1.2348, 0.19087), (1.2348, 0.071739)),
 }
-# First constant, power of the viscosity term, share of P, power of the load term, outer power (from memory).
-_LIFE_TERM = {
-    ("ball", "radial"): (2.5671, 0.83, 1.0, 1.0 / 3.0, -9.3),
-    ("roller", "radial"): (1.5859, 1.0, 1.0, 0.4, -9.185),
-    ("ball", "thrust"): (2.5671, 0.83, 3.0, 1.0 / 3.0, -9.3),
-    ("roller", "thrust"): (1.5859, 1.0, 2.5, 0.4, -9.185),
-}
+# First constant, power of the viscosity term, power of the load term, outer power (from memory).
+_LIFE_TERM = {"ball": (2.5671, 0.83, 1.0 / 3.0, -9.3), "roller": (1.5859, 1.0, 0.4, -9.185)}
 #: Largest a_ISO (from memory of ISO 281:2007, 9.3.3.1).
 LARGEST_LIFE_FACTOR = 50.0
 
@@ -69,9 +64,8 @@ def life_modification_factor(
     fatigue_load_limit: ArrayLike,
     equivalent_load: ArrayLike,
     rolling_element: str = "ball",
-    direction: str = "radial",
 ) -> NDArray[np.float64]:
-    """Life modification factor a_ISO of the systems approach.
+    """Life modification factor a_ISO of the systems approach, for radial bearings.
 
     Parameters
     ----------
@@ -83,8 +77,6 @@ def life_modification_factor(
         C_u >= 0 and P > 0, in one unit.
     rolling_element
         ``"ball"`` or ``"roller"``.
-    direction
-        ``"radial"`` or ``"thrust"`` bearing.
 
     Returns
     -------
@@ -97,27 +89,24 @@ def life_modification_factor(
 
     Notes
     -----
-    Radial ball bearings: 0.1 [1 − (2.5671 − b/κ^c)^0.83 (e_C C_u/P)^(1/3)]^(−9.3); where the bracket falls to nothing
-    the cap of 50 holds. Source: ISO 281:2007 equations (31) to (33) (from memory; rollers and thrust bearings
-    likewise).
+    Balls: 0.1 [1 − (2.5671 − b/κ^c)^0.83 (e_C C_u/P)^(1/3)]^(−9.3); rollers: 0.1 [1 − (1.5859 − b/κ^c)
+    (e_C C_u/P)^0.4]^(−9.185). Where the bracket falls to nothing the cap of 50 holds. Source: ISO 281:2007 equations
+    (31) to (36) (from memory).
 
     """
-    if (rolling_element, direction) not in _LIFE_TERM:
-        raise ValueError(
-            f"rolling element must be 'ball' or 'roller' and direction 'radial' or 'thrust', "
-            f"got {rolling_element!r}, {direction!r}"
-        )
+    if rolling_element not in _LIFE_TERM:
+        raise ValueError(f"rolling element must be 'ball' or 'roller', got {rolling_element!r}")
     kappa = limited_viscosity_ratio(viscosity_ratio)
     e_c, c_u = np.asarray(contamination_factor, np.float64), np.asarray(fatigue_load_limit, np.float64)
     if np.any((e_c < 0.0) | (e_c > 1.0)):
         raise ValueError(f"contamination factor must lie from 0 to 1, got {e_c.tolist()!r}"[:200])
     if np.any(c_u < 0.0):
         raise ValueError(f"fatigue load limit must not be negative, got {float(np.nanmin(c_u))!r}")
-    first, power, share, load_power, outer = _LIFE_TERM[rolling_element, direction]
+    first, power, load_power, outer = _LIFE_TERM[rolling_element]
     (b_1, c_1), (b_2, c_2), (b_3, c_3) = _VISCOSITY_TERM[rolling_element]
     b = np.where(kappa < 0.4, b_1, np.where(kappa < 1.0, b_2, b_3))
     c = np.where(kappa < 0.4, c_1, np.where(kappa < 1.0, c_2, c_3))
-    load_term = (e_c * c_u / (share * domain.positive("equivalent load", equivalent_load))) ** load_power
+    load_term = (e_c * c_u / domain.positive("equivalent load", equivalent_load)) ** load_power
     bracket = 1.0 - np.maximum(first - b / kappa**c, 0.0) ** power * load_term
     smallest = (LARGEST_LIFE_FACTOR / 0.1) ** (1.0 / outer)
     return np.asarray(np.minimum(0.1 * np.maximum(bracket, smallest) ** outer, LARGEST_LIFE_FACTOR))
