@@ -13,7 +13,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from linter.mechanics import tables
+from linter.mechanics import domain, tables
 
 # Column of data/shoulder_heights.csv by bearing type: the heading of NSK Table 11.2; NTN's general column is for all.
 _SHOULDER_COLUMN = {
@@ -262,6 +262,45 @@ def undercut(rs_min: ArrayLike) -> Undercut:
     standard, cells = _undercuts()
     at, inside = _next_smaller(standard, rs_min)
     return Undercut(*(np.where(inside, cells[at, column], np.nan) for column in range(3)))
+
+
+def chamfer_cleared(
+    undercut_radius: ArrayLike, undercut_depth: ArrayLike, face_depth: ArrayLike = 0.0
+) -> NDArray[np.float64]:
+    """Smallest ring chamfer that stands clear of the corner of an undercut.
+
+    Parameters
+    ----------
+    undercut_radius, undercut_depth : array_like
+        Corner radius r and depth h below the seat in mm, not negative.
+    face_depth : array_like
+        Depth t of the relief behind the face of the shoulder in mm; 0 where the undercut relieves the seat only.
+
+    Returns
+    -------
+    ndarray
+        r - h - t - sqrt(2 h t) in mm, not below 0, broadcast over the arguments; NaN passes.
+
+    Raises
+    ------
+    ValueError
+        If a value is negative.
+
+    Notes
+    -----
+    Derived. The corner is an arc of radius r about (r - t, r - h), measured from seat and face; the ring corner is the
+    arc of radius r_s about (r_s, r_s) that ISO 582 takes for the smallest chamfer. The ring is clear while the distance
+    of the centres is at most r - r_s, a quadratic in r - r_s. Without depth it is r itself, the rule for a fillet.
+    """
+    r, h, t = (
+        domain.not_negative(name, value)
+        for name, value in (
+            ("undercut radius", undercut_radius),
+            ("undercut depth", undercut_depth),
+            ("face depth", face_depth),
+        )
+    )
+    return np.asarray(np.maximum(r - h - t - np.sqrt(2.0 * h * t), 0.0))
 
 
 @cache

@@ -98,3 +98,30 @@ def test_roughness_by_size_class_and_element():
 def test_undercut_takes_the_smaller_radius_where_sources_differ():
     assert abutment.undercut(5.0) == (7.4, 0.6, 4.0)
     assert (abutment.undercut(STANDARD[7:18]).width > abutment.undercut(STANDARD[7:18]).radius).all()
+
+
+@given(st.floats(0.1, 6.0), st.floats(0.0, 0.3), st.floats(0.0, 0.3))
+def test_ring_of_the_chamfer_cleared_touches_the_corner_and_a_smaller_one_cuts_it(radius, h, t):
+    """Points of the ring corner against the free space of the undercut: the second road to the closed form."""
+    h, t = h * radius, t * radius
+    corner = float(abutment.chamfer_cleared(radius, h, t))
+
+    def depth_in_the_corner(chamfer):
+        angle = np.linspace(np.pi, 1.5 * np.pi, 20001)
+        x, y = chamfer * (1.0 + np.cos(angle)), chamfer * (1.0 + np.sin(angle))
+        beyond = np.hypot(x - (radius - t), y - (radius - h)) - radius
+        return np.where((x < radius - t) & (y < radius - h), beyond, -np.inf).max()
+
+    assert depth_in_the_corner(corner) <= 1e-6 * radius
+    if corner > 0.05 * radius:
+        assert depth_in_the_corner(0.98 * corner) > 0.0
+
+
+def test_chamfer_cleared_by_an_undercut():
+    assert abutment.chamfer_cleared(0.4, 0.0) == 0.4
+    assert abutment.chamfer_cleared(0.4, 0.2) == pytest.approx(0.2)
+    assert abutment.chamfer_cleared(1.0, 0.2, 0.1) == pytest.approx(0.5)
+    assert abutment.chamfer_cleared(0.1, 0.5, 0.5) == 0.0
+    assert np.isnan(abutment.chamfer_cleared([np.nan, 1.0], [0.1, np.nan])).all()
+    with pytest.raises(ValueError, match="undercut depth must not be negative"):
+        abutment.chamfer_cleared(1.0, -0.1)
