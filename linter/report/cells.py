@@ -6,8 +6,9 @@ from linter.findings import Assessment, Change, Used
 from linter.vocabulary import vocabulary
 from linter.wording import words_of
 
-#: Said of a finding without changes.
+#: Said of a finding without changes; pairs are not tried for a remark.
 NONE_FOUND = "Among the changes tried, no single one and no pair clears this without making something else worse."
+NONE_ALONE = "Among the changes tried, no single one clears this without making something else worse."
 
 _NAME = re.compile(r"[a-z][a-z0-9_]*")
 
@@ -35,6 +36,13 @@ def cells_to_change(item: Assessment) -> tuple[Used, ...]:
     return tuple(used for used in item.places if used.parameter in named) if named else item.places
 
 
+def none_found(item: Assessment) -> str:
+    """What is said of a finding without changes; empty for any other, and where all it asks is to state something."""
+    if item.outcome != "finding" or item.clears_with or not (cells_to_change(item) or not item.places):
+        return ""
+    return NONE_ALONE if item.severity == "remark" else NONE_FOUND
+
+
 def what_to_change(item: Assessment) -> str:
     """The changes that clear a finding and its remedy, in one line of plain text; empty where there is nothing."""
     parts = []
@@ -51,8 +59,8 @@ def what_to_change(item: Assessment) -> str:
         ways += [" together with ".join(group) for group in sets.values()]
         if ways:
             parts.append(sentence(f"{lead}: {'; or '.join(ways)}"))
-    if item.outcome == "finding" and not item.clears_with:
-        parts.append(NONE_FOUND)
+    if said := none_found(item):
+        parts.append(said)
     if item.remedy:
         parts.append(sentence(item.remedy))
     return " ".join(parts)

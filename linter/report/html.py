@@ -11,7 +11,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup, escape
 
 from linter.findings import SEVERITIES, ReviewResult
-from linter.report.cells import NONE_FOUND
+from linter.report.cells import none_found
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
 from linter.report.pages import (
     DETAILS,
@@ -59,7 +59,7 @@ def environment() -> Environment:
         basename=_basename,
     )
     made.globals.update(
-        none_found=NONE_FOUND,
+        none_found=none_found,
         quantity=quantity_text,
         number=number_text,
         value_of=value_of,

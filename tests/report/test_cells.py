@@ -2,7 +2,7 @@ from attrs import evolve
 
 from linter.findings import Change, Used
 from linter.places import Place
-from linter.report.cells import NONE_FOUND, cells_to_change, sentence, what_to_change
+from linter.report.cells import NONE_ALONE, NONE_FOUND, cells_to_change, none_found, sentence, what_to_change
 
 
 def used(name: str, cell: str) -> Used:
@@ -44,6 +44,13 @@ def test_changes_in_words(sample):
         "See the drawing."
     )
     assert what_to_change(finding(sample)) == NONE_FOUND
+
+
+def test_nothing_was_tried_where_a_finding_asks_to_state_something(sample):
+    assert none_found(finding(sample, remedy="State housing_seat_runout.")) == ""
+    assert none_found(finding(sample, remedy="Lower speed_max.")) == NONE_FOUND
+    assert none_found(finding(sample, remedy="Lower speed_max.", severity="remark")) == NONE_ALONE
+    assert none_found(finding(sample, outcome="met")) == ""
 
 
 def test_sentences_end_once():
