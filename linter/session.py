@@ -9,6 +9,7 @@ from typing import Any
 
 import click
 
+from linter.bounds import within_bounds
 from linter.findings import ReviewResult
 from linter.report.writing import write_file
 from linter.rulebook import Rulebook, RulebookError, load
@@ -133,7 +134,8 @@ def review_tables(
         if progress:
             click.echo(f"\r{number}/{len(found)} {_safe(table.name):.60}\x1b[K", nl=False, err=True)
         try:
-            reading = read_table(table, mapping, shown_as=shown(table))
+            with within_bounds(shown(table)):
+                reading = read_table(table, mapping, shown_as=shown(table))
             result = review_reading(reading, book, gate=gate, complete=complete)
             if accepted is not None:
                 result = accepted(result)
@@ -243,7 +245,8 @@ def propose_names(table: Path, names: Path | None) -> str:
 
     try:
         known = Names.built_in() if names is None else Names.load(names)
-        words = read_names(table, known, shown_as=shown(table))
+        with within_bounds(shown(table)):
+            words = read_names(table, known, shown_as=shown(table))
     except (InputError, ValueError) as error:
         _complain(str(error))
         raise SystemExit(NOT_DONE) from None
