@@ -9,6 +9,8 @@ from linter.reading.headings import Heading, Words
 from linter.reading.units import known_unit
 from linter.stations import Unused
 
+#: Rows that are looked at: a title block is short, and a long text without a heading is no title.
+MOST_ROWS = 1000
 _UNITS_SENTENCE = re.compile(
     r"(?:all\s+)?(?:dimensions|lengths|sizes|units|ma(?:ß|ss)e|alle\s+ma(?:ß|ss)e|cotes|cotas|quote|размеры|単位|单位)\s*"
     r"(?:are\s+)?(?:in|en|в|:|：|\[|\()?\s*[:：]?\s*(mm|cm|m|inch|inches|in|µm|um|\")[\])]?\.?",
@@ -35,7 +37,8 @@ class Title:
 
 def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
     """Read label and value pairs of a title block; what is not understood goes to ``unused``."""
-    title = Title()
+    title, whole = Title(), grid
+    grid = whole.cut(slice(0, MOST_ROWS))
     for row in range(grid.height):
         filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
         taken: set[int] = set()
@@ -53,6 +56,9 @@ def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
                 Unused("above the table", text, grid.place(row, column), "no label of the table's head is known here")
             )
             taken.add(column)
+    if whole.height > MOST_ROWS:
+        more = f"{whole.height - MOST_ROWS} more rows"
+        unused.append(Unused("above the table", more, whole.place(MOST_ROWS, 0), "a title block is not as long"))
     return title
 
 
