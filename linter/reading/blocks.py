@@ -8,7 +8,8 @@ from attrs import define, field, frozen
 from numpy.typing import NDArray
 
 from linter.places import Place, column_letters
-from linter.reading.grids import Column, Grid, object_column
+from linter.reading.grids import Bad, Column, Grid, object_column
+from linter.reading.intake import visible
 from linter.stations import Problem, Unused
 
 MOST_UNUSED = 10_000
@@ -41,6 +42,8 @@ class Strip:
         Row or line number and spreadsheet column of each cell, counted from 1.
     pointers : list of str or None
         JSON Pointers instead.
+    whole : dict of int to str
+        Whole texts of the cells of which only a part states the value, for showing.
     """
 
     parameter: str
@@ -54,6 +57,7 @@ class Strip:
     lines: NDArray[np.int32] | None = field(default=None, repr=False)
     columns: NDArray[np.int32] | None = field(default=None, repr=False)
     pointers: list[str] | None = field(default=None, repr=False)
+    whole: dict[int, str] = field(factory=dict, repr=False)
 
     def place(self, file: str, index: int) -> Place:
         """Place of one cell."""
@@ -162,3 +166,13 @@ def filled_down(place: Place, count: int, what: str) -> Problem:
     )
     expected = f"the machine in every {what}"
     return Problem("assumption", None, "machine", place, "", expected, message, "filled-down")
+
+
+def unreadable_key(grid: Grid, row: int, column: int) -> Problem:
+    """A row whose machine or station is an error, a date or struck out: it belongs to none."""
+    place, read = grid.place(row, column), visible(grid.text(row, column))
+    expected = "the name of a machine or station"
+    bad = grid.columns[column][row]
+    why = bad.expected if isinstance(bad, Bad) else expected
+    message = f"{place}: the row is named by {read}; expected {why}; the row is not used."
+    return Problem("unreadable", None, "station", place, read, expected, message, "unreadable-key")

@@ -75,6 +75,11 @@ class Words:
         """Every kind of heading word that a text is."""
         return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
 
+    def mapped(self, text: str) -> bool:
+        """Whether the name mapping itself names a text, be it a number or one sign."""
+        mapping = self.names.mapping
+        return bool(mapping.names or mapping.patterns) and mapping.find(fold(text)) is not None
+
     def station(self, text: str) -> str:
         """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""
         text = text.strip()

@@ -2,21 +2,29 @@
 
 import re
 from collections.abc import Sequence
+from typing import Any
 
 from attrs import define, evolve, field
 
-from linter.reading.blocks import Block, Found, filled_down, grid_strip
-from linter.reading.grids import Grid, cell_text, is_blank
+from linter.reading.blocks import Block, Found, filled_down, grid_strip, unreadable_key
+from linter.reading.characteristics import Characteristics
+from linter.reading.grids import Bad, Grid, cell_text, is_blank
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import visible
+from linter.reading.names import IS_LARGEST
+from linter.reading.signs import missing_state
+from linter.reading.title import is_label
 from linter.reading.units import known_unit, split_heading_unit
-from linter.stations import Unused
+from linter.stations import Problem, Unused
 from linter.vocabulary import parameter
 
 _ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 _SAMPLE = 300  # cells that tell what a column holds
+_LIKE_VALUE = re.compile(r"[\W_]*\d")
+_OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
-_MEASURED = re.compile(r"actual|measured|result|istwert|ist\b|mesur|medid|misurat|実測|实测|измер", re.IGNORECASE)
+_NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
+_ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 
 
 @define(eq=False)
@@ -27,11 +35,16 @@ class Pieces:
     rows: dict[tuple[str, str], int] = field(factory=dict)
     piles: dict[tuple[Heading, str], tuple[list[tuple[int, int]], list[int]]] = field(factory=dict)
     taken: set[tuple[int, int]] = field(factory=set)
+    parts: dict[tuple[int, int], str] = field(factory=dict)
 
-    def add(self, heading: Heading, label: str, row: int, column: int, machine: str, station: str) -> None:
-        """Keep one cell."""
+    def add(
+        self, heading: Heading, label: str, row: int, column: int, machine: str, station: str, part: str = ""
+    ) -> None:
+        """Keep one cell, or the part of its text that states the value."""
         if is_blank(self.grid.columns[column][row]):
             return
+        if part:
+            self.parts[row, column] = part
         key = self.rows.setdefault((machine, station), len(self.rows))
         shape = self.grid.formats.get((row, column), "")
         if shape and not heading.unit:
@@ -45,7 +58,12 @@ class Pieces:
         """The cells as a block."""
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], length_unit)
         for (heading, label), (at, rows) in self.piles.items():
-            block.strips.append(grid_strip(self.grid, heading.parameter, at, rows, **heading.traits(label)))
+            strip = grid_strip(self.grid, heading.parameter, at, rows, **heading.traits(label))
+            for index, cell in enumerate(at):
+                if cell in self.parts:
+                    strip.whole[index] = cell_text(strip.cells[index])
+                    strip.cells[index] = self.parts[cell]  # type: ignore[index]
+            block.strips.append(strip)
         return block
 
 
@@ -63,9 +81,13 @@ class LongTable:
         Column of the names.
     roles : dict of int to str
         What the other columns hold: ``VALUE``, ``UNIT``, ``EXPR``, ``UPPER``, ``LOWER``, ``MAX``, ``MIN``, ``CLASS``,
-        ``STATION``, ``MACHINE``, ``NOTE``, or ``COLUMN`` for a station of a transposed table.
+        ``STATION``, ``MACHINE``, ``KIND`` (of a characteristic), ``RESULT`` (measured values and verdicts), ``NOTE``,
+        ``PART`` (says of each row which part of a size it states: Max, Min), ``UNNAMED`` (values that no heading
+        names), or ``COLUMN`` for a station of a transposed table.
     score : int
         Number of names that are recognised.
+    start : int
+        First row below the header or the title.
     """
 
     grid: Grid
@@ -73,6 +95,7 @@ class LongTable:
     name: int
     roles: dict[int, str]
     score: int
+    start: int = 0
 
     @property
     def transposed(self) -> bool:
@@ -85,13 +108,17 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
     for row in range(min(grid.height - 1, 50)):
         roles = header_roles(grid, row, words)
         found = set(roles.values())
-        if "VALUE" in found or (found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found):
+        stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
+        if "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"}):
             candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
             counts = {c: _names_below(grid, c, row + 1, words) for c in candidates}
             best = max(counts, key=lambda c: counts[c], default=-1)
             if best >= 0 and counts[best]:
                 roles.pop(best)
-                return LongTable(grid, row, best, roles, counts[best])
+                for column in set(range(grid.width)) - {best}:
+                    if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
+                        roles[column] = "PART"
+                return LongTable(grid, row, best, roles, counts[best], row + 1)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
@@ -115,9 +142,11 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
             roles[column] = heading.parameter.upper()
             continue
         groups = words.groups(cell)
-        if "VALUE" in groups and _MEASURED.search(cell):
-            roles[column] = "NOTE"
-            measured.append(column)
+        if not groups and (numbered := _NUMBERED.fullmatch(cell.strip())):
+            groups = tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
+        if "RESULT" in groups:
+            roles[column] = "RESULT"
+            measured += [column] if "VALUE" in groups else []
         elif "VALUE" in groups and "NAME" not in groups:
             values += 1
             roles[column] = "VALUE" if values == 1 else "NOTE"
@@ -130,30 +159,37 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
 
 def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
     """Number of distinct names that a column states."""
-    texts = {cell for cell in grid.columns[column][start : start + 2000].tolist() if type(cell) is str}
-    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or len(texts) < 4}
+    cells = grid.columns[column][start : start + 2000].tolist()
+    texts = {cell for cell in cells if type(cell) is str}
+    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or len(texts) < 4 or words.mapped(text)}
+    # numbers are names only where the name mapping says so: of the characteristics on a drawing
+    named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
     return len(named - {None})
 
 
 def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
-    first = next(r for r in range(grid.height) if words.heading(grid.text(r, name)) is not None)
+    named = [words.heading(grid.text(r, name)) for r in range(grid.height)]
+    first = next(r for r, heading in enumerate(named) if heading is not None)
     roles: dict[int, str] = {}
     values: list[int] = []
     for column in range(name + 1, grid.width):
-        cells = [cell for cell in grid.columns[column][first:].tolist() if not is_blank(cell)][:_SAMPLE]
+        cells = _sample(grid, column, first)
         if not cells:
             continue
         units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
         if units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
             roles[column] = "UNIT"
+        elif _says_parts(cells, words):
+            roles[column] = "PART"
+        elif values and not _holds_values(grid, column, named):
+            roles[column] = "NOTE"
         else:
             values.append(column)
-    keyed = any(
-        (h := words.heading(grid.text(r, name))) is not None and h.parameter == "station" for r in range(grid.height)
-    )
+    if values and score == 1 and is_label(grid.text(first, values[0])):
+        return None  # "Rev | Date": the heading row of another table
     header = -1
-    if first > 0 and values and grid.text(first - 1, values[0]):
+    if first > 0 and values and _heads_columns(grid, first - 1, name, values, words):
         header = first - 1
         for column in [*values, *roles]:
             role = words.group(grid.text(header, column))
@@ -162,18 +198,79 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
         values = [c for c in values if c not in roles]
     if not values:
         return None
-    if header >= 0 or (keyed and len(values) > 1):
+    keys = [r for r, heading in enumerate(named) if heading is not None and heading.parameter == "station"]
+    if header >= 0 or (len(keys) == 1 and len(values) > 1):
         titled = [c for c in values if header < 0 or grid.text(header, c)]
-        roles.update({c: "COLUMN" if c in titled else "NOTE" for c in values})
+        roles.update({c: "COLUMN" if c in titled else "UNNAMED" for c in values})
     else:
         roles[values[0]] = "VALUE"
-        roles.update(dict.fromkeys(values[1:], "NOTE"))
-    return LongTable(grid, header, name, roles, score)
+        roles.update(dict.fromkeys(values[1:], "UNNAMED"))
+    table = LongTable(grid, header, name, roles, score, header + 1)
+    if header < 0:
+        table.start = _first_row(table, words)
+    return table
+
+
+def _sample(grid: Grid, column: int, start: int) -> list[Any]:
+    """Filled cells that tell what a column holds."""
+    return [cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)][:_SAMPLE]
+
+
+def _says_parts(cells: Sequence[Any], words: Words) -> bool:
+    """Whether the cells of a column say which part of a size each row states (``Max``, ``Min``)."""
+    parts = sum(1 for cell in cells if type(cell) is str and words.group(cell) in _ASPECTS)
+    return parts >= 2 and parts >= 0.5 * len(cells)
+
+
+def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None]) -> bool:
+    """Whether a column holds values rather than remarks, as far as rows of numbers tell."""
+    tell, like = 0, 0
+    for row, heading in enumerate(named):
+        if heading is None or heading.entry.kind not in ("number", "toleranced"):
+            continue
+        cell = grid.columns[column][row]
+        if not is_blank(cell):
+            tell += 1
+            like += type(cell) is not str or _LIKE_VALUE.match(cell) is not None or missing_state(cell) is not None
+    return 2 * like >= tell
+
+
+def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
+    """Whether a row above the first name heads the columns of values; a row of data is not eaten as a heading."""
+    heads = [grid.text(row, c) for c in values]
+    if not heads[0]:
+        return False
+    label = grid.text(row, name)
+    if not label or words.groups(label):
+        return True
+    if any(_LIKE_VALUE.match(head) for head in heads):
+        return False
+    return len(values) > 1 or words.names.station(heads[0]) is not None
+
+
+def _first_row(table: LongTable, words: Words) -> int:
+    """First row of a table without a header: rows above its first value or section are its title."""
+    grid = table.grid
+    values = [c for c, role in table.roles.items() if role in ("VALUE", "COLUMN")]
+    for row in range(grid.height):
+        if is_blank(grid.columns[table.name][row]):
+            continue
+        if any(not is_blank(grid.columns[c][row]) for c in values) or _section_station(grid, row, table.name, words):
+            return row
+    return 0
+
+
+def _section_station(grid: Grid, row: int, name: int, words: Words) -> str | None:
+    """The station that a row with nothing but its label names for the rows below it, or None."""
+    label = grid.text(row, name)
+    others = any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width))
+    inner = _SECTION.fullmatch(label)
+    return words.names.station(inner.group(1)) if inner and not others and len(label) < 60 else None
 
 
 def read_long(table: LongTable, words: Words, found: Found, length_unit: str, machine: str) -> Block:
     """Rows of a long or transposed table as a block; ``machine`` is what the title block names."""
-    reader = _Rows(table, words, found, machine)
+    reader = _Rows(table, words, found, machine, length_unit)
     if table.transposed:
         reader.columns()
     else:
@@ -188,10 +285,14 @@ class _Rows:
     words: Words
     found: Found
     machine: str
+    length_unit: str
     pieces: Pieces = field(init=False)
+    characteristics: Characteristics = field(init=False)
 
     def __attrs_post_init__(self) -> None:
         self.pieces = Pieces(self.table.grid)
+        self.characteristics = Characteristics(self.table.grid, self.found, self.length_unit)
+        self.characteristics.look_for_kinds(self._one("KIND"))
 
     def _columns(self, role: str) -> list[int]:
         return [c for c, r in self.table.roles.items() if r == role]
@@ -209,10 +310,12 @@ class _Rows:
         """List the value cells of a row as unused."""
         grid = self.table.grid
         columns = [
-            c for c, role in self.table.roles.items() if role not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "MACHINE")
+            c
+            for c, role in self.table.roles.items()
+            if role not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "MACHINE", "RESULT", "KIND", "PART")
         ]
         filled = [c for c in columns if not is_blank(grid.columns[c][row]) and c not in but]
-        for column in filled or [self.table.name]:
+        for column in filled or ([] if but else [self.table.name]):
             self._unused(name, row, column, reason)
 
     def _unit(self, row: int, column: int, heading: Heading) -> Heading:
@@ -220,11 +323,33 @@ class _Rows:
         grid = self.table.grid
         at = self._one("UNIT")
         unit = grid.text(row, at).strip("[] ") if at is not None else ""
-        if unit in ("-", "--", "–", "—"):
-            unit = ""
         if self.table.header >= 0:
             unit = split_heading_unit(grid.text(self.table.header, column))[1] or unit
+        entry = heading.entry
+        if entry.unit in ("", "1"):
+            return evolve(heading, unit=unit) if unit and known_unit(unit) else heading
+        stated = known_unit(unit) if unit else None
+        if not heading.unit and (not unit or (stated is not None and stated.dimension == "ratio")):
+            unit = self._hidden_unit(row, column, heading) or unit
         return evolve(heading, unit=unit) if unit else heading
+
+    def _hidden_unit(self, row: int, column: int, heading: Heading) -> str:
+        """The unit that an expression divides by (``( 2 in ) / in``): a number without unit counts that unit."""
+        grid, at = self.table.grid, self._one("EXPR")
+        if at is None or at == column:
+            return ""
+        match = _OVER_UNIT.fullmatch(grid.text(row, at))
+        if match is None or known_unit(match[1]) is None:
+            return ""
+        unit, place, read = match[1], grid.place(row, column), grid.text(row, column)
+        expected = "a value with its unit"
+        message = f"{place}: no unit stands beside {visible(read, 40)}, and its expression divides by {unit}; " + (
+            f"{unit} is taken; expected {expected}."
+        )
+        self.found.problems.append(
+            Problem("assumption", None, heading.parameter, place, visible(read), expected, message, "hidden-unit")
+        )
+        return unit
 
     def rows(self) -> None:
         """One row per parameter."""
@@ -232,20 +357,25 @@ class _Rows:
         machine_at, station_at = self._one("MACHINE"), self._one("STATION")
         machine, station = self.machine, ""
         carried: list[int] = []
-        for row in range(table.header + 1, grid.height):
-            cell = grid.columns[table.name][row]
-            if is_blank(cell):
+        for row in range(table.start, grid.height):
+            label = self._label(row)
+            if not label:
                 self._leave(row, "a row without a name", "no name stands beside it")
                 continue
-            label = cell_text(cell)
+            bad = [c for c in (machine_at, station_at) if c is not None and isinstance(grid.columns[c][row], Bad)]
+            if bad:
+                self._bad_key(row, bad[0], label)
+                continue
             if machine_at is not None:
                 stated = grid.text(row, machine_at)
                 if not stated and machine:
                     carried.append(row)
                 machine = stated or machine
-            heading = self.words.heading(label) if type(cell) is str else None
+            heading = self.words.heading(label)
             if heading is None:
                 station = self._section(row, label, station)
+                continue
+            if (heading := self._part(row, label, heading)) is None:
                 continue
             value_at = self._value_column(row)
             if heading.parameter in ("machine", "station") and heading.aspect == "value" and value_at is not None:
@@ -265,6 +395,41 @@ class _Rows:
             place = grid.place(carried[0], machine_at)
             self.found.problems.append(filled_down(place, len(carried), "row"))
 
+    def _label(self, row: int) -> str:
+        """Name of a row; a row that says which part of a size it states (``Min``) may have it from the row above."""
+        grid, part_at = self.table.grid, self._one("PART")
+        label = grid.text(row, self.table.name)
+        if label or part_at is None or not grid.text(row, part_at):
+            return label
+        above = row - 1
+        while above >= self.table.start and not grid.text(above, self.table.name) and grid.text(above, part_at):
+            above -= 1
+        if above < self.table.start or not grid.text(above, part_at):
+            return ""
+        self.found.say("a row that states another part of a size (Max, Min) takes the name that stands above it")
+        return grid.text(above, self.table.name)
+
+    def _part(self, row: int, label: str, heading: Heading) -> Heading | None:
+        """The heading with the part of the size that the row states; None where that is not clear."""
+        part_at = self._one("PART")
+        word = self.table.grid.text(row, part_at) if part_at is not None else ""
+        if not word or self.words.group(word) == "VALUE":
+            return heading
+        aspect = _ASPECTS.get(self.words.group(word), "")
+        if not aspect:
+            self._leave(row, label, f"what {visible(word, 40)} says of it is not known")
+        elif heading.entry.kind != "toleranced":
+            self._leave(row, label, f"{heading.parameter} carries no tolerance")
+        else:
+            return evolve(heading, aspect=aspect)
+        return None
+
+    def _bad_key(self, row: int, column: int, label: str) -> None:
+        """A row whose machine or station cannot be read speaks for none."""
+        grid = self.table.grid
+        self.found.problems.append(unreadable_key(grid, row, column))
+        self._leave(row, label, "the machine or station of its row cannot be read")
+
     def _value_column(self, row: int) -> int | None:
         """Value cell of a row: of the value column, or of the expression where no value stands."""
         grid = self.table.grid
@@ -278,18 +443,35 @@ class _Rows:
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, machine: str, station: str) -> None:
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
+        part, named = "", heading
+        limits = [c for role in ("UPPER", "MAX") for c in self._columns(role) if grid.text(row, c)]
+        at = value_at if value_at is not None else next(iter(limits), None)
+        if at is not None:
+            heading = self._unit(row, at, heading)
+        if at is not None and parameter(heading.parameter).kind in ("number", "toleranced"):
+            meant = self.characteristics.meant(row, at, heading)
+            if meant.heading is None:
+                self._leave(row, label, meant.reason, (at,) if meant.told else ())
+                return
+            heading, part = meant.heading, meant.part
+            named = evolve(named, parameter=heading.parameter, own_unit=heading.own_unit)
+            if parameter(heading.parameter).level == "machine" and not heading.station:
+                station = ""
+            if limits and heading.parameter.endswith(IS_LARGEST) and _ZERO.fullmatch(grid.text(row, at)):
+                self._unused(label, row, at, "the limit beside it is the largest value")
+                value_at = limits[0]
         toleranced = parameter(heading.parameter).kind == "toleranced"
         if value_at is not None:
-            self.pieces.add(self._unit(row, value_at, heading), label, row, value_at, machine, station)
+            self.pieces.add(heading, label, row, value_at, machine, station, part)
         for role, aspect in _ASPECTS.items():
             for column in self._columns(role):
-                if is_blank(grid.columns[column][row]):
+                if is_blank(grid.columns[column][row]) or column == value_at:
                     continue
                 if toleranced:
-                    part = evolve(self._unit(row, column, heading), aspect=aspect)
-                    self.pieces.add(part, label, row, column, machine, station)
+                    shape = evolve(self._unit(row, column, named), aspect=aspect)
+                    self.pieces.add(shape, label, row, column, machine, station)
                 elif value_at is None and role in ("UPPER", "MAX"):
-                    self.pieces.add(self._unit(row, column, heading), label, row, column, machine, station)
+                    self.pieces.add(self._unit(row, column, named), label, row, column, machine, station)
                 else:
                     self._unused(label, row, column, f"{heading.parameter} carries no tolerance")
         stated = [c for c in self.table.roles if not is_blank(grid.columns[c][row])]
@@ -299,9 +481,7 @@ class _Rows:
     def _section(self, row: int, label: str, station: str) -> str:
         """A row without a known name: a section that names a station, or nothing that is used."""
         grid = self.table.grid
-        others = [c for c in range(grid.width) if c != self.table.name and not is_blank(grid.columns[c][row])]
-        inner = _SECTION.fullmatch(label)
-        named = self.words.names.station(inner.group(1)) if inner and not others and len(label) < 60 else None
+        named = _section_station(grid, row, self.table.name, self.words)
         if named:
             self.found.say(
                 f"{grid.place(row, self.table.name).short()}: the rows below belong to station {visible(named)}"
@@ -317,7 +497,7 @@ class _Rows:
         machines: dict[int, str] = dict.fromkeys(columns, self.machine)
         stations: dict[int, str] = dict.fromkeys(columns, "")
         named: dict[str, tuple[int, str, Heading]] = {}
-        start = table.header + 1
+        start = table.start
         for row in range(start, grid.height):
             heading = self.words.heading(grid.text(row, table.name))
             if heading is not None and heading.parameter in ("machine", "station"):
@@ -335,7 +515,7 @@ class _Rows:
                     heading, label, row, column, machines[column], "" if key == "machine" else stations[column]
                 )
         for row in range(start, grid.height):
-            label = grid.text(row, table.name)
+            label = self._label(row)
             heading = self.words.heading(label)
             if heading is not None and heading.parameter in ("machine", "station"):
                 continue
@@ -346,6 +526,8 @@ class _Rows:
                         label or "a row without a name",
                         self.words.why(label) if label else "no name stands beside it",
                     )
+                continue
+            if (heading := self._part(row, label, heading)) is None:
                 continue
             for column in columns:
                 self.pieces.add(
@@ -360,19 +542,30 @@ class _Rows:
     def leave_columns(self) -> None:
         """One entry for each column that is not read: comments, numbers of characteristics, measured values."""
         grid, table = self.table.grid, self.table
-        used = {"VALUE", "UNIT", "STATION", "MACHINE", "COLUMN", *_ASPECTS}
+        used = {"VALUE", "UNIT", "PART", "STATION", "MACHINE", "COLUMN", *_ASPECTS}
         for column in range(grid.width):
             role = table.roles.get(column, "")
-            if column == table.name or role in used or (role == "EXPR" and self._one("VALUE") is None):
+            if (
+                column in (table.name, self.characteristics.kinds)
+                or role in used
+                or (role == "EXPR" and self._one("VALUE") is None)
+            ):
                 continue
-            rows = [r for r in range(table.header + 1, grid.height) if not is_blank(grid.columns[column][r])]
+            rows = [r for r in range(table.start, grid.height) if not is_blank(grid.columns[column][r])]
             rows = [r for r in rows if (r, column) not in self.pieces.taken]
             if not rows:
                 continue
             label = grid.text(table.header, column) if table.header >= 0 else ""
             samples = list(dict.fromkeys(visible(grid.text(r, column), 40) for r in rows[:200]))
             shown = ", ".join(samples[:3]) + (f", … ({len(rows)} cells)" if len(samples) > 3 else "")
-            what = {"NOTE": "a column of notes or results", "EXPR": "expressions; the value beside them is read"}
+            what = {
+                "NOTE": "a column of notes",
+                "EXPR": "expressions; the value beside them is read",
+                "RESULT": "measured values or verdicts; the design states what is reviewed",
+                "CHAR-ID": "numbers of characteristics",
+                "DATUM": "datums",
+                "UNNAMED": "no heading says whose values these are",
+            }
             reason = what.get(role, "a column that says nothing about the values")
             self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
 

@@ -14,6 +14,7 @@ from typing import Literal
 from attrs import evolve, field, frozen
 
 from linter.reading.mapping import Mapping, load_mapping
+from linter.reading.requirements import characteristic_of, parameter_of
 from linter.reading.signs import caseless, fold, shown
 from linter.reading.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
 from linter.vocabulary import parameter, vocabulary
@@ -22,8 +23,8 @@ Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit"]
 
 #: Groups of heading words of a layout, in the order in which a word of several groups is understood.
 GROUPS = (
-    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "NOTE",
-    "STATION", "MACHINE",
+    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "KIND", "RESULT",
+    "NOTE", "STATION", "MACHINE",
 )  # fmt: skip
 
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
@@ -42,8 +43,8 @@ _CAMEL_UNITS = {
     "Gmm": "g.mm", "Percent": "%", "Hours": "h",
 }  # fmt: skip
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
-# Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
-_IS_LARGEST = (
+#: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
+IS_LARGEST = (
     "_runout",
     "_cylindricity",
     "_roughness",
@@ -53,6 +54,7 @@ _IS_LARGEST = (
 )
 _IS_SMALLEST = ("ring_chamfer",)
 _LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
+_INNER_STATION = re.compile(r"(?<=[^\W\d_])[ _.\-]([A-ZА-Я])[ _.\-](?=[^\W\d_])")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -275,9 +277,11 @@ class Names:
                 if match := self._peel(rest, done | {"aspect"}, reasons):
                     if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
                         return evolve(match, aspect=aspect)
-                    if match.parameter.endswith({"max": _IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
+                    if match.parameter.endswith({"max": IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
                         return match
                     reasons.append(f"{match.parameter} carries no tolerance, and the name asks for its {aspect}")
+        if "characteristic" not in done and (match := self._of_feature(text, done | {"characteristic"})):
+            return match
         if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):
             match = self._peel(letter[1], done | {"unit"}, [])
             if match and parameter(match.parameter).unit == "degC":
@@ -287,6 +291,19 @@ class Names:
                 return None
         if "station" not in done:
             return self._without_station(text, done | {"station"}, reasons)
+        return None
+
+    def _of_feature(self, text: str, done: frozenset[str]) -> Match | None:
+        """A name of a seat or shoulder beside a word for what is limited of it (``Wellensitz A Rundlauf``)."""
+        for start, end in _cuts(text, 3):
+            for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
+                characteristic = characteristic_of(word.strip(" ,:"))
+                inner = self._peel(rest.strip(" ,:"), done, []) if characteristic else None
+                if inner is None or inner.aspect != "value":
+                    continue
+                name, _ = parameter_of(inner.parameter, characteristic)
+                if name and not name.startswith("coaxiality_of") and inner.parameter.endswith("_diameter"):
+                    return evolve(inner, parameter=name)
         return None
 
     def _is_symbol(self, text: str, name: str) -> bool:
@@ -407,4 +424,5 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
         if before and after:
             found.append((before, after, False))
             found.append((after, before, False))
-    return found
+    inner = _INNER_STATION.search(text)  # Shaft seat A cylindricity
+    return [*found, (f"{text[: inner.start()]} {text[inner.end() :]}", inner[1], False)] if inner else found

@@ -314,7 +314,7 @@ class Resolver:
                 told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "unused")}
                 seen: set[int] = set()
                 for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
-                    read = cell_text(one.strip.cells[cell])
+                    read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
                     if cell in told or cell in seen or not read:
                         continue
                     seen.add(cell)
