@@ -27,6 +27,8 @@ from linter.stations import Unused
 MOST_ROWS = 20_000
 MOST_COLUMNS = 500
 MOST_CELLS = 500_000
+MOST_MERGED = 20_000
+MOST_SHEETS = 250
 _MOST_ROUNDED = 5
 
 _PREFIX = rb"(?:[A-Za-z_][\w.-]*:)?"
@@ -99,16 +101,30 @@ def _scan(source: Source, sheet: str, xml: bytes) -> _Extent:
                 reference = re.search(rb"\br=[\"']([A-Z]+)(\d+)[\"']", attributes)
                 if reference:
                     not_calculated.add((int(reference.group(2)), _column_number(reference.group(1))))
-    merged = tuple(
-        (int(top), _column_number(left), min(int(bottom), last_row), min(_column_number(right), last_column))
-        for left, top, right, bottom in _MERGE.findall(xml)
-    )
+    merged = _merged(source, sheet, xml, last_row, last_column)
     hidden_columns: set[int] = set()
     for attributes in _COLUMN.findall(xml):
         if b"hidden" in attributes and _HIDDEN.search(attributes):
             span = {key: int(value) for key, value in _SPAN.findall(attributes)}
             hidden_columns.update(range(span.get(b"min", 1), min(span.get(b"max", 1), last_column) + 1))
     return _Extent(frozenset(not_calculated), merged, frozenset(hidden_rows), frozenset(hidden_columns))
+
+
+def _merged(
+    source: Source, sheet: str, xml: bytes, last_row: int, last_column: int
+) -> tuple[tuple[int, int, int, int], ...]:
+    """Merged ranges as far as they hold cells; raises where they are more than a sheet has, or lie on one another."""
+    ranges = [
+        (int(top), _column_number(left), min(int(bottom), last_row), min(_column_number(right), last_column))
+        for left, top, right, bottom in _MERGE.findall(xml)
+    ]
+    ranges = [(top, left, bottom, right) for top, left, bottom, right in ranges if top <= bottom and left <= right]
+    cells = sum((bottom - top + 1) * (right - left + 1) for top, left, bottom, right in ranges)
+    if len(ranges) > MOST_MERGED or cells > last_row * last_column:
+        read = f"{len(ranges)} merged ranges over {cells} cells"
+        expected = f"at most {MOST_MERGED} ranges, no two of them over one cell"
+        raise source.refuse("sheet-too-large", read, expected, sheet=sheet)
+    return tuple(ranges)
 
 
 def _sheet_parts(archive: zipfile.ZipFile) -> dict[str, str]:
@@ -163,6 +179,8 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
         archive = zipfile.ZipFile(BytesIO(source.data))
         parts = _sheet_parts(archive)
         book = openpyxl.load_workbook(BytesIO(source.data), read_only=True, data_only=True, keep_links=False)
+        if len(book.worksheets) > MOST_SHEETS:
+            raise source.refuse("sheet-too-large", f"{len(book.worksheets)} sheets", f"at most {MOST_SHEETS} sheets")
         traits = _Styles(book)
         remarks, said = read_cell_notes(source, {sheet.title: parts.get(sheet.title, "") for sheet in book.worksheets})
         notes.extend(said)
@@ -186,7 +204,7 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
                     notes.append(f"sheet {visible(sheet.title)} has {len(hidden)} hidden {what}{many}; read too")
             grids.append(grid)
         book.close()
-    except InputError:
+    except (InputError, MemoryError):
         raise
     except RecursionError:
         raise source.refuse("broken-workbook", "parts nested too deeply", "an undamaged workbook") from None
@@ -276,7 +294,11 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
     formats: dict[tuple[int, int], str] = {}
     top, left, bottom, right = 2**31, 2**31, 0, 0
     rows: list[tuple[int, list[tuple[int, Any]]]] = []
-    for row in sheet.iter_rows():
+    for count, row in enumerate(sheet.iter_rows()):
+        if count >= MOST_ROWS or len(row) > MOST_COLUMNS:
+            # a reference that only a parser of XML can read escapes the scan of the text
+            limits = f"at most {MOST_ROWS} rows and {MOST_COLUMNS} columns"
+            raise source.refuse("sheet-too-large", "a cell beyond them", limits, sheet=sheet.title)
         kept = []
         number = 0
         for cell in row:
