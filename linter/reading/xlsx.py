@@ -27,6 +27,7 @@ from linter.stations import Unused
 MOST_ROWS = 20_000
 MOST_COLUMNS = 500
 MOST_CELLS = 500_000
+MOST_CELLS_IN_ALL = 1_000_000
 MOST_MERGED = 20_000
 MOST_SHEETS = 250
 _MOST_ROUNDED = 5
@@ -53,6 +54,7 @@ _FIXED = re.compile(r"[#0,]*0(?:\.(0*)#*)?(,*)")
 class _Extent:
     """What the XML text of one sheet tells."""
 
+    cells: int
     not_calculated: frozenset[tuple[int, int]]
     merged: tuple[tuple[int, int, int, int], ...]
     hidden_rows: frozenset[int]
@@ -107,7 +109,7 @@ def _scan(source: Source, sheet: str, xml: bytes) -> _Extent:
         if b"hidden" in attributes and _HIDDEN.search(attributes):
             span = {key: int(value) for key, value in _SPAN.findall(attributes)}
             hidden_columns.update(range(span.get(b"min", 1), min(span.get(b"max", 1), last_column) + 1))
-    return _Extent(frozenset(not_calculated), merged, frozenset(hidden_rows), frozenset(hidden_columns))
+    return _Extent(cells, frozenset(not_calculated), merged, frozenset(hidden_rows), frozenset(hidden_columns))
 
 
 def _merged(
@@ -173,6 +175,7 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
         )
     grids: list[Grid] = []
     notes: list[str] = []
+    cells = 0
     collecting = gc.isenabled()
     gc.disable()  # very many cells are made and none of them in circles
     try:
@@ -191,6 +194,10 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
             xml = archive.read(member) if member in archive.namelist() else b""
             extent = _scan(source, sheet.title, xml)
             del xml
+            cells += extent.cells
+            if cells > MOST_CELLS_IN_ALL:
+                limits = f"at most {MOST_CELLS_IN_ALL} cells in all sheets"
+                raise source.refuse("sheet-too-large", f"more than {MOST_CELLS_IN_ALL} cells", limits)
             if sheet.sheet_state != "visible":
                 notes.append(f"sheet {visible(sheet.title)} is hidden ({sheet.sheet_state})")
             grid = _read_sheet(source, sheet, extent, traits)
