@@ -45,7 +45,7 @@ def _inside(line: str, index: int, equals: int) -> bool:
     before, behind = line[max(index - 1, 0) : index], line[index + 1 : index + 4]
     if before.isdigit() and behind.isdigit():
         return True
-    value = line[equals + 1 : index].strip()
+    value = line[equals + 1 : min(index, equals + 41)].strip()  # a part of fixed length: lines may be long
     return before.isalpha() and behind[:1].isalpha() and value[:1].isalpha()
 
 
