@@ -7,18 +7,31 @@ once (:func:`_cut`), and the csv module reads whatever is not plainly well-forme
 
 import csv
 import re
+from array import array
 from collections.abc import Iterator
-from io import StringIO
+from io import BytesIO, TextIOWrapper
+from itertools import islice
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.reading.grids import LONGEST_CELL, LONGEST_MIXED, MARGIN, Column, Grid, TextColumn, bounded, object_column
+from linter.reading.grids import (
+    CELL_END,
+    LONGEST_CELL,
+    LONGEST_MIXED,
+    MARGIN,
+    Column,
+    Grid,
+    TextColumn,
+    bounded,
+    object_column,
+)
 from linter.reading.intake import Source, to_utf8
 
 MOST_CELLS = 8_000_000
 MOST_COLUMNS = 4000
+MOST_ROWS = 500_000
 _DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar"}
 ALIGNED = "  "
 MOST_ALIGNED_COLUMNS = 200
@@ -57,13 +70,16 @@ def read_grid(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[
         data, skipped = data[hint.end() :], 1
     delimiter = hint.group(1).decode() if hint else choose_delimiter(data)
     if delimiter == ALIGNED:
-        cells_of, line_of = _aligned(source, data.decode("utf-8"))
+        cells_of, line_of = _aligned(source, data)
         grid = Grid(source.file, None, cells_of, line_of.astype(np.int32))
         return grid, (f"encoding {encoding}", "columns set apart by two or more blanks")
     notes = (f"encoding {encoding}", f"columns separated by {_DELIMITERS[delimiter]}" + (" (sep= line)" * bool(hint)))
     cells = data.count(delimiter.encode()) + data.count(b"\n") + 1
     if cells > MOST_CELLS:
         raise source.refuse("too-many-cells", f"about {cells} cells", f"at most {MOST_CELLS}")
+    quotes = data.count(b'"')
+    if quotes > 2 * MOST_CELLS:
+        raise source.refuse("too-many-cells", f"{quotes} quotation marks", f"at most {2 * MOST_CELLS}")
     columns, lines = (_cut(source, data, delimiter) if data else None) or _by_the_book(source, data, delimiter)
     return Grid(source.file, None, columns, (lines + skipped).astype(np.int32)), notes
 
@@ -99,18 +115,21 @@ def choose_delimiter(data: bytes) -> str:
     return best
 
 
-def _aligned(source: Source, text: str) -> tuple[list[Any], Any]:
+def _aligned(source: Source, data: bytes) -> tuple[list[Any], Any]:
     """Text whose cells are set apart by two or more blanks.
 
     A line with the usual number of cells is taken in order. A line with fewer has blank cells: each of its cells goes
     to the column that it stands below; a line where that is not clear stays one cell.
     """
-    lines = text.replace("\t", "    ").split("\n")
+    limits = f"at most {MOST_ALIGNED_COLUMNS} columns and {MOST_ALIGNED_CELLS} cells set apart by blanks"
+    # counted before a cell is made of any
+    if data.count(b"\n") + data.count(b"\t") + _runs_of_blanks(data, MOST_ALIGNED_CELLS) > MOST_ALIGNED_CELLS:
+        raise source.refuse("too-many-cells", f"more than {MOST_ALIGNED_CELLS} lines, tabs and gaps", limits)
+    lines = data.decode("utf-8").replace("\t", "    ").split("\n")
     pieces = [[(m.start(), m.end(), m.group()) for m in _PIECE.finditer(line)] for line in lines]
     counts = np.bincount([len(line) for line in pieces if len(line) > 1] or [0])
     width = int(counts.argmax())
     if width > MOST_ALIGNED_COLUMNS or width * len(lines) > MOST_ALIGNED_CELLS:
-        limits = f"at most {MOST_ALIGNED_COLUMNS} columns and {MOST_ALIGNED_CELLS} cells set apart by blanks"
         raise source.refuse("too-many-cells", f"{width} columns x {len(lines)} lines", limits)
     full = [line for line in pieces if len(line) == width]
     spans = [(min(line[c][0] for line in full), max(line[c][1] for line in full)) for c in range(width)]
@@ -132,7 +151,12 @@ def _aligned(source: Source, text: str) -> tuple[list[Any], Any]:
     return [object_column(cells) for cells in zip(*rows, strict=True)], np.arange(1, len(lines) + 1)
 
 
-def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int64]] | None:
+def _runs_of_blanks(data: bytes, most: int) -> int:
+    """Runs of two or more blanks that something follows in their line, counted up to one more than ``most``."""
+    return sum(1 for _ in islice(re.finditer(rb"  +[^ \n]", data), most + 1))
+
+
+def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int32]] | None:
     """Cells by the places of the signs that end them, for the whole text at once.
 
     A cell is well-formed (RFC 4180) where it holds no quotation mark, or begins and ends with one and has only doubled
@@ -142,7 +166,7 @@ def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDA
     signs = whole[:-MARGIN]
     ends_line = signs == ord("\n")
     ends_cell = ends_line | (signs == ord(delimiter))
-    quotes = np.flatnonzero(signs == ord('"')) if b'"' in data else np.zeros(0, np.intp)
+    quotes = np.flatnonzero(signs == ord('"')).astype(np.int32) if b'"' in data else np.zeros(0, np.int32)
     if len(quotes):
         inside = np.zeros(len(signs), np.uint8)
         inside[quotes] = 1
@@ -150,13 +174,13 @@ def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDA
     ends = np.flatnonzero(ends_cell).astype(np.int32)
     if not len(ends) or ends[-1] != len(signs) - 1:
         return None
-    starts = np.concatenate([[0], ends[:-1] + 1]).astype(np.int32)
-    last = np.flatnonzero(ends_line[ends])  # cells that end a row
-    height = len(last)
-    lines = np.arange(1, height + 1)
+    starts = _after(ends)
+    last = np.flatnonzero(ends_line[ends]).astype(np.int32)  # cells that end a row
+    lines = np.arange(1, len(last) + 1, dtype=np.int32)
     odd = np.zeros(len(ends), dtype=bool)
     if len(quotes):
-        lines = np.searchsorted(np.flatnonzero(ends_line), starts[last - np.diff(last, prepend=-1) + 1]) + 1
+        line_ends = np.flatnonzero(ends_line).astype(np.int32)
+        lines = (np.searchsorted(line_ends, starts[_after(last)]) + 1).astype(np.int32)
         quoted = (signs[starts] == ord('"')) & (ends > starts)
         if (signs[ends[quoted] - 1] != ord('"')).any() or (ends - starts < 2)[quoted].any():
             return None
@@ -169,19 +193,42 @@ def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDA
         odd[owner] = True
         starts, ends = starts + quoted, ends - quoted
     odd |= ends - starts > LONGEST_CELL
-    in_row = np.diff(last, prepend=-1)
-    width = int(in_row.max())
-    _check_size(source, width, height)
+    return _laid_out(source, whole, starts, ends, odd, last, doubled=True), lines
+
+
+def _laid_out(
+    source: Source,
+    whole: NDArray[np.uint8],
+    starts: NDArray[np.int32],
+    ends: NDArray[np.int32],
+    odd: NDArray[np.bool_],
+    last: NDArray[np.int32],
+    *,
+    doubled: bool,
+) -> list[Column]:
+    """Cells row by row as columns of a grid.
+
+    ``odd`` marks cells that are looked at one by one; ``doubled`` says that their quotation marks are still doubled.
+    """
+    first = _after(last)
+    _check_size(source, int((last - first).max()) + 1, len(last))
     columns: list[Column] = []
-    for column, unlike in _columns(whole, starts, ends, odd, last, in_row):
-        if height > LONGEST_MIXED and not unlike.any():
+    for column, unlike in _columns(whole, starts, ends, odd, first, last):
+        if len(last) > LONGEST_MIXED and not unlike.any():
             columns.append(column)
             continue
         cells = object_column(column.tolist())
         for row in np.flatnonzero(unlike).tolist():
-            cells[row] = bounded(cells[row].replace('""', '"'))
+            cells[row] = bounded(cells[row].replace('""', '"') if doubled else cells[row])
         columns.append(cells)
-    return columns, lines
+    return columns
+
+
+def _after(ends: NDArray[np.int32]) -> NDArray[np.int32]:
+    """Where each thing begins, by where the one before it ended; int32 throughout, since there may be very many."""
+    starts = np.zeros_like(ends)
+    np.add(ends[:-1], 1, out=starts[1:])
+    return starts
 
 
 def _columns(
@@ -189,46 +236,65 @@ def _columns(
     starts: NDArray[np.int32],
     ends: NDArray[np.int32],
     odd: NDArray[np.bool_],
-    last: NDArray[np.intp],
-    in_row: NDArray[np.intp],
+    first: NDArray[np.int32],
+    last: NDArray[np.int32],
 ) -> Iterator[tuple[TextColumn, NDArray[np.bool_]]]:
     """Cells row by row as columns, with the mark of each cell; where a row is shorter its missing cells are blank."""
-    first, blank = last - in_row + 1, len(starts)
-    starts, ends, odd = np.append(starts, 0), np.append(ends, 0), np.append(odd, False)
-    for index in range(int(in_row.max())):
-        at = np.where(index < in_row, first + index, blank)
-        yield TextColumn(whole, starts[at], ends[at]), odd[at]
+    for index in range(int((last - first).max()) + 1):
+        at = first + np.int32(index)
+        missing = at > last
+        at[missing] = 0
+        begin, end, unlike = starts[at], ends[at], odd[at]
+        begin[missing] = end[missing] = 0
+        unlike[missing] = False
+        yield TextColumn(whole, begin, end), unlike
 
 
 def _check_size(source: Source, width: int, height: int) -> None:
     if width > MOST_COLUMNS:
         raise source.refuse("too-many-columns", f"{width} columns", f"at most {MOST_COLUMNS}")
+    if height > MOST_ROWS:
+        raise source.refuse("too-many-cells", f"{height} rows", f"at most {MOST_ROWS} rows")
     if width * height > MOST_CELLS:
         raise source.refuse("too-many-cells", f"{width} columns x {height} lines", f"at most {MOST_CELLS} cells")
 
 
-def _by_the_book(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int64]]:
-    """Any delimited text, cell by cell: quotation marks in odd places too."""
-    text = data.decode("utf-8")
+def _by_the_book(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int32]]:
+    """Any delimited text, cell by cell: quotation marks in odd places too.
+
+    A row is kept as bytes, its cells ended as those of a :class:`TextColumn` are, since objects of their own would take
+    many times the memory.
+    """
     csv.field_size_limit(max(csv.field_size_limit(), 16 * 2**20))
-    reader = csv.reader(StringIO(text, newline=""), delimiter=delimiter, strict=False)
-    rows: list[list[str]] = []
-    lines: list[int] = []
+    text = TextIOWrapper(BytesIO(data), encoding="utf-8", newline="")
+    reader = csv.reader(text, delimiter=delimiter, strict=False)
+    end = chr(CELL_END)
+    rows: list[bytes] = []
+    counts, lines = array("i"), array("i")
     start = 1
+    row: list[str] = []
     try:
         for row in reader:
-            rows.append(row)
+            rows.append(end.join(row).encode())
+            counts.append(max(len(row), 1))
             lines.append(start)
             start = reader.line_num + 1
     except csv.Error as error:
         raise source.refuse(
             "csv", f"text that is not delimited text ({error})", "one row per line", cell=f"line {start}"
         ) from None
-    if rows and text.count('"') % 2 and any("\n" in cell for cell in rows[-1]):
+    if data.count(b'"') % 2 and any("\n" in cell for cell in row):
         raise source.refuse(
             "open-quote", "a quotation mark that is never closed", "a closing quotation mark", cell=f"line {lines[-1]}"
         )
-    width = max(map(len, rows), default=0)
-    _check_size(source, width, len(rows))
-    full = ([*map(bounded, row), *[""] * (width - len(row))] for row in rows)
-    return [object_column(cells) for cells in zip(*full, strict=True)], np.array(lines, dtype=np.int64)
+    if not rows:
+        return [], np.zeros(0, np.int32)
+    joined = bytes([CELL_END]).join([*rows, bytes(MARGIN)])
+    del rows
+    whole = np.frombuffer(joined, dtype=np.uint8)
+    ends = np.flatnonzero(whole[: len(whole) - MARGIN] == CELL_END).astype(np.int32)
+    starts = _after(ends)
+    last = np.cumsum(np.array(counts, dtype=np.int32), dtype=np.int32) - 1
+    odd = ends - starts > LONGEST_CELL
+    columns = _laid_out(source, whole, starts, ends, odd, last, doubled=False)
+    return columns, np.array(lines, dtype=np.int32)
