@@ -25,6 +25,16 @@ LARGEST_ARCHIVE = 100 * 2**20
 MOST_MEMBERS = 1000
 LARGEST_RATIO = 200
 RATIO_APPLIES_ABOVE = 2**20
+#: Tags of cells in one part, every other tag, and attributes beside those of cells and rows: each becomes an object of
+#: several hundred bytes in a parser, while it takes four bytes of a file.
+MOST_CELL_TAGS = 3_500_000
+MOST_OTHER_TAGS = 250_000
+MOST_ROWS_OF_TAGS = 50_000
+MOST_ATTRIBUTES = 500_000
+#: Parts that are never parsed, and may be long.
+UNREAD_PARTS = ("xl/charts/", "xl/drawings/", "xl/pivotCache/", "xl/pivotTables/", "xl/externalLinks/", "customXml/")
+_CELL_TAG = re.compile(rb"</?(?:[A-Za-z_][\w.-]{0,20}:)?(?:c|v|f|is|t|si|row)(?=[\s/>])")
+_ROW_TAG = re.compile(rb"<(?:[A-Za-z_][\w.-]{0,20}:)?row(?=[\s/>])")
 _KNOWN_COMPRESSION = (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED)
 
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff\ud800-\udfff]")
@@ -228,9 +238,11 @@ def _check_archive(file: str, data: bytes) -> None:
 
 
 def _check_part(file: str, archive: zipfile.ZipFile, member: zipfile.ZipInfo) -> None:
-    """Refuse a part that cannot be unpacked or that declares a document type."""
+    """Refuse a part that cannot be unpacked, that declares a document type or has very many tags."""
     try:
         part = archive.read(member)
+    except MemoryError:
+        raise
     except Exception as error:  # zlib, zipfile and struct errors alike: the part is damaged
         raise InputError(
             "broken-archive",
@@ -249,6 +261,25 @@ def _check_part(file: str, archive: zipfile.ZipFile, member: zipfile.ZipInfo) ->
             "a workbook part without one",
             cell=member.filename,
         )
+    if not member.filename.startswith(UNREAD_PARTS):
+        _check_tags(file, member.filename, part)
+
+
+def _check_tags(file: str, name: str, part: bytes) -> None:
+    """Refuse a part of more tags or attributes than a parser should make objects of."""
+    tags, attributes = part.count(b"<"), part.count(b"=")
+    if tags <= MOST_OTHER_TAGS and attributes <= MOST_ATTRIBUTES:
+        return
+    of_cells, rows = (sum(1 for _ in pattern.finditer(part)) for pattern in (_CELL_TAG, _ROW_TAG))
+    beside = attributes - 2 * of_cells - 6 * rows
+    for count, most, what in (
+        (of_cells, MOST_CELL_TAGS, "tags of cells"),
+        (rows, MOST_ROWS_OF_TAGS, "rows"),
+        (tags - of_cells, MOST_OTHER_TAGS, "tags other than cells"),
+        (beside, MOST_ATTRIBUTES, "attributes beside those of cells"),
+    ):
+        if count > most:
+            raise InputError("archive", file, f"a part with {count} {what}", f"at most {most}", cell=name)
 
 
 def to_utf8(source: Source, declared: str = "") -> tuple[bytes, str]:

@@ -2,12 +2,17 @@
 
 import json
 import math
+from functools import partial
 from typing import Any
 
 from linter.reading.intake import Source, to_utf8, visible
 
 LARGEST = 24 * 2**20
 MOST_CONTAINERS = 500_000
+#: Different keys of a document: each is looked up in the words for parameters once.
+MOST_KEYS = 50_000
+#: Values of a document: each becomes a Python object.
+MOST_VALUES = 3_000_000
 DEEPEST = 40
 _LONGEST_INTEGER = 30
 
@@ -18,8 +23,11 @@ class _Refused(Exception):
         self.code, self.read, self.expected = code, read, expected
 
 
-def _object(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+def _object(pairs: list[tuple[str, Any]], keys: set[str]) -> dict[str, Any]:
     result = dict(pairs)
+    keys.update(result)
+    if len(keys) > MOST_KEYS:
+        raise _Refused("too-many-cells", f"more than {MOST_KEYS} different keys", f"at most {MOST_KEYS}")
     if len(result) < len(pairs):
         seen: set[str] = set()
         twice = next(key for key, _ in pairs if key in seen or seen.add(key))  # type: ignore[func-returns-value]
@@ -58,11 +66,14 @@ def read_json(source: Source, declared_encoding: str = "") -> tuple[Any, tuple[s
     containers = data.count(b"{") + data.count(b"[")
     if containers > MOST_CONTAINERS:
         raise source.refuse("too-many-cells", f"{containers} objects and lists", f"at most {MOST_CONTAINERS}")
+    values = data.count(b",") + containers
+    if values > MOST_VALUES:
+        raise source.refuse("too-many-cells", f"about {values} values", f"at most {MOST_VALUES}")
     too_deep = source.refuse("too-deep", "objects nested too deeply", f"at most {DEEPEST} levels")
     try:
         value = json.loads(
             data.decode("utf-8"),
-            object_pairs_hook=_object,
+            object_pairs_hook=partial(_object, keys=set()),
             parse_constant=_constant,
             parse_int=_integer,
             parse_float=_number,
