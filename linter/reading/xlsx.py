@@ -34,18 +34,20 @@ _MOST_ROUNDED = 5
 
 _PREFIX = rb"(?:[A-Za-z_][\w.-]*:)?"
 _CELL_START = re.compile(rb"<" + _PREFIX + rb"c(?=[\s/>])")
-_REFERENCE = re.compile(rb"<" + _PREFIX + rb"c\s[^>]*?\br=[\"']([A-Za-z]{1,4})(\d{1,8})[\"']")
-_ROW = re.compile(rb"<" + _PREFIX + rb"row\s([^>]*)>")
+_REFERENCE = re.compile(rb"<" + _PREFIX + rb"c\s[^<>]*?\br=[\"']([A-Za-z]{1,4})(\d{1,8})[\"']")
+_ROW = re.compile(rb"<" + _PREFIX + rb"row\s([^<>]*)>")
 _ROW_NUMBER = re.compile(rb"\br=[\"'](\d{1,9})[\"']")
 _HIDDEN = re.compile(rb"\bhidden=[\"'](?:1|true)[\"']")
-_FORMULA_CELL = re.compile(
-    rb"<" + _PREFIX + rb"c\s([^>]*?)(?<!/)>((?:(?!</" + _PREFIX + rb"c>).)*?)</" + _PREFIX + rb"c>", re.DOTALL
+# the parts of cells that hold a formula; no pattern here looks beyond the next tag, so that none is slow on any text
+_OF_CELL = re.compile(
+    rb"<" + _PREFIX + rb"(?:(?P<cell>c)\s(?P<attributes>[^<>]*)>|(?P<formula>f)[\s/>]|(?P<value>v)(?:\s[^<>]*)?>[^<])"
+    rb"|</" + _PREFIX + rb"(?P<end>c)>"
 )
-_VALUE = re.compile(rb"<" + _PREFIX + rb"v(?:\s[^>]*)?>[^<]")
+_AT = re.compile(rb"\br=[\"']([A-Z]{1,4})(\d{1,8})[\"']")
 _FORMULA = re.compile(rb"<" + _PREFIX + rb"f[\s/>]")
-_MERGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^>]*?\bref=[\"']([A-Z]+)(\d+):([A-Z]+)(\d+)[\"']")
-_COLUMN = re.compile(rb"<" + _PREFIX + rb"col\s([^>]*)>")
-_SPAN = re.compile(rb"\b(min|max)=[\"'](\d+)[\"']")
+_MERGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^<>]*?\bref=[\"']([A-Z]{1,4})(\d{1,8}):([A-Z]{1,4})(\d{1,8})[\"']")
+_COLUMN = re.compile(rb"<" + _PREFIX + rb"col\s([^<>]*)>")
+_SPAN = re.compile(rb"\b(min|max)=[\"'](\d{1,8})[\"']")
 _LITERAL = re.compile(r'"([^"]*)"|((?:\\.)+)|\[\$([^\]-]*)[^\]]*\]')
 _FIXED = re.compile(r"[#0,]*0(?:\.(0*)#*)?(,*)")
 
@@ -96,13 +98,7 @@ def _scan(source: Source, sheet: str, xml: bytes) -> _Extent:
         raise too_large(f"a cell in row {last_row}")
     if last_column > MOST_COLUMNS:
         raise too_large(f"a cell in column {last_column}")
-    not_calculated = set()
-    if _FORMULA.search(xml):
-        for attributes, body in _FORMULA_CELL.findall(xml):
-            if _FORMULA.search(body) and not _VALUE.search(body):
-                reference = re.search(rb"\br=[\"']([A-Z]+)(\d+)[\"']", attributes)
-                if reference:
-                    not_calculated.add((int(reference.group(2)), _column_number(reference.group(1))))
+    not_calculated = _not_calculated(xml) if _FORMULA.search(xml) else set()
     merged = _merged(source, sheet, xml, last_row, last_column)
     hidden_columns: set[int] = set()
     for attributes in _COLUMN.findall(xml):
@@ -110,6 +106,25 @@ def _scan(source: Source, sheet: str, xml: bytes) -> _Extent:
             span = {key: int(value) for key, value in _SPAN.findall(attributes)}
             hidden_columns.update(range(span.get(b"min", 1), min(span.get(b"max", 1), last_column) + 1))
     return _Extent(cells, frozenset(not_calculated), merged, frozenset(hidden_rows), frozenset(hidden_columns))
+
+
+def _not_calculated(xml: bytes) -> set[tuple[int, int]]:
+    """Row and column of each cell that holds a formula and no value of it."""
+    found = set()
+    reference: re.Match[bytes] | None = None
+    formula = value = False
+    for part in _OF_CELL.finditer(xml):
+        kind = part.lastgroup
+        if part["cell"]:
+            reference = None if part["attributes"].endswith(b"/") else _AT.search(part["attributes"])
+            formula = value = False
+        elif kind == "formula":
+            formula = True
+        elif kind == "value":
+            value = True
+        elif reference is not None and formula and not value:
+            found.add((int(reference[2]), _column_number(reference[1])))
+    return found
 
 
 def _merged(
