@@ -122,8 +122,10 @@ def _not_calculated(xml: bytes) -> set[tuple[int, int]]:
             formula = True
         elif kind == "value":
             value = True
-        elif reference is not None and formula and not value:
-            found.add((int(reference[2]), _column_number(reference[1])))
+        else:
+            if reference is not None and formula and not value:
+                found.add((int(reference[2]), _column_number(reference[1])))
+            reference = None
     return found
 
 
