@@ -32,9 +32,10 @@ def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, t
         If the text is not valid in its encoding or has too many lines.
     """
     data, encoding = to_utf8(source, declared_encoding)
+    count = data.count(b"\n") + 1
+    if count > MOST_LINES:
+        raise source.refuse("too-many-cells", f"{count} lines of equations", f"at most {MOST_LINES}")
     lines = data.decode("utf-8").split("\n")
-    if len(lines) > MOST_LINES:
-        raise source.refuse("too-many-cells", f"{len(lines)} lines of equations", f"at most {MOST_LINES}")
     cut = [cut_line(line) for line in lines]
     columns: list[Column] = [object_column([bounded(parts[index]) for parts in cut]) for index in range(3)]
     return Grid(source.file, None, columns, np.arange(1, len(lines) + 1, dtype=np.int32)), (f"encoding {encoding}",)
