@@ -4,10 +4,12 @@ import re
 
 import numpy as np
 
-from linter.reading.grids import Column, Grid, bounded, object_column
-from linter.reading.intake import Source, to_utf8
+from linter.reading.grids import Bad, Column, Grid, bounded, object_column
+from linter.reading.intake import Source, to_utf8, visible
 
 MOST_LINES = 100_000
+_NO_VALUE = Bad("no-value", "a name without a value", "a name, an equals sign and a value with its unit")
+_WORD = re.compile(r"[^\W\d]\w*(?:@[\w ]+)?")
 _START = re.compile(rb'\s*"(?:[^"\n]|"")*"\s*=')
 
 
@@ -38,6 +40,12 @@ def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, t
     lines = data.decode("utf-8").split("\n")
     cut = [cut_line(line) for line in lines]
     columns: list[Column] = [object_column([bounded(parts[index]) for parts in cut]) for index in range(3)]
+    for row, (name, value, _) in enumerate(cut):
+        if name and not value:
+            columns[1][row] = _NO_VALUE  # type: ignore[index]
+        elif value.count('"') > 1:
+            said = visible(value, 60)
+            columns[1][row] = Bad("expression", said, "a value; expressions are never evaluated")  # type: ignore[index]
     return Grid(source.file, None, columns, np.arange(1, len(lines) + 1, dtype=np.int32)), (f"encoding {encoding}",)
 
 
@@ -51,7 +59,11 @@ def _inside(line: str, index: int, equals: int) -> bool:
 
 
 def cut_line(line: str) -> tuple[str, str, str]:
-    """Name, value and comment of one line; a line without an equals sign is all comment."""
+    """Name, value and comment of one line.
+
+    A line without an equals sign is a name without a value where it begins with a quotation mark or is one word, and a
+    comment otherwise.
+    """
     quoted = False
     equals = comment = -1
     for index, sign in enumerate(line):
@@ -69,7 +81,10 @@ def cut_line(line: str) -> tuple[str, str, str]:
     end = comment if comment >= 0 else len(line)
     note = line[end + 1 :].strip() if comment >= 0 else ""
     if equals < 0 or equals > end:
-        return "", "", line.strip()
+        lone = line[:end].strip()
+        if not lone or (lone[0] != '"' and not _WORD.fullmatch(lone)):
+            return "", "", line.strip()
+        equals = end
     name = line[:equals].strip()
     if len(name) >= 2 and name[0] == name[-1] == '"':
         name = name[1:-1].replace('""', '"')

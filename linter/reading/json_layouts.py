@@ -11,7 +11,7 @@ from linter.reading.grids import cell_text, object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import Source, visible
 from linter.reading.json_text import pointer
-from linter.reading.units import known_unit
+from linter.reading.units import known_unit, split_heading_unit
 from linter.stations import Unused
 from linter.vocabulary import parameter
 
@@ -47,6 +47,15 @@ _CONTEXT = {
     "source",
     "type",
 }
+
+
+def _aspect_of(key: str) -> tuple[str, str]:
+    """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
+    word = key.strip()
+    if aspect := _ASPECTS.get(word.casefold(), ""):
+        return aspect, ""
+    rest, unit = split_heading_unit(word)
+    return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
 
 
 @define(eq=False)
@@ -191,6 +200,10 @@ class _Walk:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self.words.heading(key)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
+                if heading.parameter in ("machine", "station") or not any(_aspect_of(part)[0] for part in value):
+                    self._node(value, at, here)  # a group of things, such as those of the bearing
+                    return
+                self._layout("JSON, value and unit")
                 self._parts(heading, key, value, at, here)
             else:
                 self._layout("JSON, nested" if len(at) > 1 else "JSON, one object")
@@ -215,6 +228,17 @@ class _Walk:
                 self._unused(str(step), child, (*at, step), f"not an object that describes a {level}")
                 continue
             own = self._key_text(child, level)[1]
+            called = next((key for key in child if key.strip().casefold() == "name"), "")
+            if not own and isinstance(child.get(called), str):
+                own = child[called].strip()
+                self._cell(
+                    Heading(level),
+                    called,
+                    child[called],
+                    (*at, step, called),
+                    _Here(own) if level == "machine" else _Here(here.machine, own),
+                )
+                child = {key: value for key, value in child.items() if key != called}
             if not own and isinstance(value, list):
                 self.found.say(f"{pointer((*at, step))} names no {level}; its position {name} stands in")
             if level == "machine":
@@ -228,7 +252,7 @@ class _Walk:
         name = next((folded[key] for key in _NAME if key in folded), None)
         if name is None or not isinstance(node[name], str):
             return False
-        if not any(key in folded for key in _ASPECTS):
+        if not any(_aspect_of(key)[0] for key in folded):
             return False
         return not any(isinstance(value, (dict, list)) for value in node.values())
 
@@ -241,12 +265,12 @@ class _Walk:
         here = _Here(machine or here.machine or self.named.machine, station or here.station)
         heading = self.words.heading(label)
         if heading is None:
-            value = next((node[folded[key]] for key in _ASPECTS if key in folded), None)
+            value = next((node[key] for key in node if _aspect_of(key)[0]), None)
             self._unused(label, value, path, "the name is not recognised")
             return
         if heading.parameter in ("machine", "station"):
             # a record that names the machine or station holds for the records behind it
-            text = next((cell_text(node[folded[key]]) for key in _ASPECTS if key in folded), "")
+            text = next((cell_text(node[key]) for key in node if _aspect_of(key)[0]), "")
             if heading.parameter == "machine":
                 self.named = here = _Here(text, "")
             else:
@@ -267,12 +291,12 @@ class _Walk:
             word = key.strip().casefold()
             if key in (skip or ()) or word in _UNIT or word in _CONTEXT:
                 continue
-            aspect = _ASPECTS.get(word, "")
+            aspect, own = _aspect_of(key)
             if aspect and not isinstance(value, (dict, list)):
                 if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
                     aspect = "value"
                 aspect = heading.aspect if aspect == "value" else aspect
-                traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit)
-                self._cell(traits, label, value, (*path, key), here)
+                traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit)
+                self._cell(traits, f"{label} {key}" if "minus" in word else label, value, (*path, key), here)
             else:
                 self._unused(f"{label} {key}", value, (*path, key), "not a part of a value that is recognised")

@@ -117,7 +117,7 @@ class _Sheet:
         if isinstance(table, WideTable):
             head = table.top
         else:
-            head = table.header if table.header >= 0 else self._first_name(table)
+            head = table.header if table.header >= 0 else table.start
         if head > 0:
             self._take_title(grid.cut(slice(0, head)))
         where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
@@ -139,16 +139,6 @@ class _Sheet:
             self.found.layouts.append(layout)
         block.strips.extend(self._title_strips(block))
         self.found.blocks.append(block)
-
-    @staticmethod
-    def _first_name(table: LongTable) -> int:
-        """First row of a table without a header: rows above its first value are its title."""
-        grid = table.grid
-        values = [c for c, role in table.roles.items() if role in ("VALUE", "COLUMN")]
-        for row in range(grid.height):
-            if not is_blank(grid.columns[table.name][row]) and any(not is_blank(grid.columns[c][row]) for c in values):
-                return row
-        return 0
 
     def _take_title(self, grid: Grid) -> None:
         title = read_title(grid, self.words, self.found.unused)

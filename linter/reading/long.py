@@ -186,7 +186,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
             roles[column] = "NOTE"
         else:
             values.append(column)
-    if values and score == 1 and is_label(grid.text(first, values[0])):
+    if values and score < 3 and is_label(grid.text(first, values[0])):
         return None  # "Rev | Date": the heading row of another table
     header = -1
     if first > 0 and values and _heads_columns(grid, first - 1, name, values, words):
@@ -469,7 +469,9 @@ class _Rows:
                     continue
                 if toleranced:
                     shape = evolve(self._unit(row, column, named), aspect=aspect)
-                    self.pieces.add(shape, label, row, column, machine, station)
+                    minus = role == "LOWER" and self.table.header >= 0  # its heading may hold the sign of the column
+                    told = f"{label} {grid.text(self.table.header, column)}" if minus else label
+                    self.pieces.add(shape, told, row, column, machine, station)
                 elif value_at is None and role in ("UPPER", "MAX"):
                     self.pieces.add(self._unit(row, column, named), label, row, column, machine, station)
                 else:

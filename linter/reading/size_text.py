@@ -35,7 +35,7 @@ _SIGNS = re.compile(
     """,
     re.VERBOSE,
 )
-_COUNT = re.compile(r"(?:(\d{1,3}) ?[xX*] ?(?=[ØRSM□\d(dD.,]))|(?:\((\d{1,2})(?:x|X)?\) ?(?=[ØRSM□\d.,dD]))")
+_COUNT = re.compile(r"(?:([1-9]\d{0,2}) ?[xX*] ?(?=[ØRSM□\d(dD.,]))|(?:\(([1-9]\d?)(?:x|X)?\) ?(?=[ØRSM□\d.,dD]))")
 _PREFIX = re.compile(
     r"(?:(SØ|S ?R(?= ?[\d.,])|Ø ?|□ ?|⊡ ?|R ?(?=[\d.,])"
     r"|(?:diamètre|diameter|Diameter|[Dd]iam|DIAM|[Dd]ia|DIA|Durchm)(?![A-Za-z])"
@@ -44,7 +44,7 @@ _PREFIX = re.compile(
 )
 _KINDS: dict[str, Kind] = {
     "SØ": "sphere",
-    "SR": "sphere",
+    "SR": "radius",
     "Ø": "diameter",
     "□": "square",
     "⊡": "square",

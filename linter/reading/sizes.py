@@ -6,7 +6,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from linter.mechanics.limits import deviations_or_nan
+from linter.reading.grids import cell_text
 from linter.reading.settle import Ints, Stated, settle_numbers, settle_words
+from linter.reading.signs import fold
 from linter.stations import Toleranced
 from linter.vocabulary import Parameter
 
@@ -90,6 +92,12 @@ class _Parts:
         at = position - int(self.starts[strip])
         self.problem_at(kind, self.entry, group, self.stated[strip], at, code, expected, sentence)
 
+    def _read_at(self, position: int) -> str:
+        """Text of a cell by its position over all cells."""
+        strip = int(np.searchsorted(self.starts, position, side="right")) - 1
+        stated = self.stated[strip]
+        return fold(cell_text(stated.strip.cells[stated.cell[position - int(self.starts[strip])]]))
+
     def settle(self) -> tuple[Toleranced, Ints, NDArray[np.bool_]]:
         """All parts joined."""
         nominal, at_nominal = self._numbers("number", "value")
@@ -168,6 +176,11 @@ class _Parts:
     def _reversed(self, low: Floats, high: Floats, at_high: Ints, what: str) -> None:
         with np.errstate(invalid="ignore"):
             turned = np.flatnonzero(low > high)
+            same = np.flatnonzero((low == high) & (low > 0) & (what == "deviations"))
+        for group in (group for group in same.tolist() if not self._read_at(int(at_high[group])).startswith("+")):
+            said = f"both deviations are {high[group]:g} without a sign, of which one may be missing; they are not used"
+            self._tell("partly", group, int(at_high[group]), "unsigned-deviations", "deviations with signs", said)
+            low[group] = high[group] = np.nan
         for group in turned.tolist():
             said = (
                 f"the upper of the two {what} ({high[group]:g}) is smaller than the lower ({low[group]:g}); "

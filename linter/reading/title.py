@@ -16,6 +16,26 @@ _UNITS_SENTENCE = re.compile(
     r"(?:are\s+)?(?:in|en|в|:|：|\[|\()?\s*[:：]?\s*(mm|cm|m|inch|inches|in|µm|um|\")[\])]?\.?",
     re.IGNORECASE,
 )
+# Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
+_LABELS = frozenset(
+    word
+    for words in (
+        "date, by, from, author, drawn, drawn by, checked, checked by, approved, approved by, change, changes, what",
+        "description, reason, sheet, page, scale, index",
+        "datum, bearbeiter, gezeichnet, geprüft, freigabe, änderung, beschreibung, blatt, seite, maßstab, von",
+        "auteur, dessiné, vérifié, approuvé, modification, feuille, échelle, par",
+        "fecha, autor, dibujado, revisado, aprobado, cambio, hoja, escala, por",
+        "data, autore, disegnato, controllato, approvato, modifica, foglio, scala",
+        "дата, автор, изменение, лист, масштаб",
+        "日付, 作成, 作成者, 承認, 変更, 変更内容, 日期, 作者, 设计, 审核, 批准, 更改",
+    )
+    for word in words.split(", ")
+)
+
+
+def is_label(text: str) -> bool:
+    """Whether a text is a label of a drawing frame or of a revision table."""
+    return text.strip(" .:").casefold() in _LABELS
 
 
 @define(eq=False)
@@ -84,6 +104,8 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
         return True
     heading = words.heading(label)
     if heading is None or heading.entry.level != "machine" or heading.station or not value_text:
+        return False
+    if not inline and is_label(value_text):
         return False
     if not inline and right is not None and words.heading(value_text) is not None and len(value_text) > 2:
         return False

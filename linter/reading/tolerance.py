@@ -78,6 +78,9 @@ class Size:
         )
 
 
+_DATE = re.compile(
+    r"(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}|\d{1,2}([-/.])\d{1,2}\1\d{4})(?:[ T]\d{1,2}:\d{2}(?::\d{2})?(?:\.\d+)?)?"
+)
 _THREAD = re.compile(
     r"(?:M|G|UNC|UNF|Tr) ?\d+(?:[.,]\d+)?(?: ?x ?\d+(?:[.,]\d+)?)?(?:[ -]+\d[A-Ha-h]{1,2})?|\d[GHgh]|[123][AB]"
 )
@@ -262,9 +265,13 @@ def _size(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted: 
             base, lower=lower, upper=upper, reversed=turned, unit=deviation_unit, notes=(*base.notes, *one_sided)
         )
     nominal, rest = numbers[0], numbers[1:]
+    if not nominal.value and tolerance_class:
+        raise Trouble("not-a-size", raw, f"“{shown(raw)}” gives a tolerance class to a size of zero")
     base = evolve(base, decimals=nominal.decimals)
     if not rest:
         return evolve(base, nominal=nominal.value)
+    if len(rest) > 1 and rest[0].sort == "plain" and rest[0].value and items[items.index(nominal) + 1].sort == "sep":
+        raise Trouble("not-a-size", raw, f"“{shown(raw)}” does not begin with the nominal size")
     if all(item.sort == "plain" for item in rest):
         if len(rest) == 1 and rest[0].value != 0 and any(item.sort == "sep" for item in items):
             low, high = _pair_of_limits(nominal, rest[0], raw, ranges)
@@ -304,6 +311,10 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
         return ReadError(state.replace(" ", "-"), text, EXPECTED, sentence)
     folded = fold(text)
+    if _DATE.fullmatch(folded):
+        return ReadError(
+            "date-text", text, EXPECTED, f"“{shown(text)}” is a date (sizes such as 3-8 turn into dates on typing)"
+        )
     if _GENERAL.fullmatch(folded):
         return Size(unit=unit, notes=("general tolerance",))
     general: tuple[str, ...] = ()

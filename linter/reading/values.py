@@ -3,6 +3,7 @@
 A text that cannot be read leaves a gap and a :class:`Trouble`; the rest is still read.
 """
 
+import re
 from collections.abc import Callable, Iterable
 from typing import Any
 
@@ -15,9 +16,9 @@ from linter.reading.choices import read_choice
 from linter.reading.grids import CELL_END, Bad, Column, TextColumn, cell_text, object_column
 from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal, plain_decimals, read_numbers
-from linter.reading.signs import ReadError, missing_state, shown
+from linter.reading.signs import ReadError, fold, missing_state, shown
 from linter.reading.tolerance import Size, read_deviation_pair, read_size
-from linter.reading.units import dimension_of, factor_to, split_quantity
+from linter.reading.units import conversion, dimension_of, factor_to, split_quantity
 from linter.vocabulary import Parameter
 
 Floats = NDArray[np.float64]
@@ -29,6 +30,8 @@ _MISSING = {
 }
 
 
+_MINUS = re.compile(r"-[ _]*tol|tol\w*[. _]*-|[^\w]-$|-$|\bminus|_minus|(?:^|[ _])- ", re.IGNORECASE)
+_FRACTION = re.compile(r"\d/\d|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]")
 _LATER = ReadError("tolerance", "", "", "")
 
 
@@ -234,6 +237,7 @@ class _Quantities:
             errors = {i: _LATER for i, text in enumerate(distinct) if text}
         else:
             numbers, errors = read_numbers(distinct, self.decimal, grouped=self._grouped())
+            errors.update(self._fractions(distinct, numbers))
         table = self._convert(numbers)
         lower, upper = np.full(len(distinct), np.nan), np.full(len(distinct), np.nan)
         words = np.full(len(distinct), "", dtype=object)
@@ -275,8 +279,37 @@ class _Quantities:
                     result.troubles.append(
                         Trouble(index, "unreadable", "number-out-of-range", cell_text(cell)[:40], "a number", said)
                     )
+        self._below_minus(result)
         self._say_assumed_unit(result)
         return result
+
+    def _below_minus(self, result: Values) -> None:
+        """A number without a sign in a column that is headed by a minus sign may be below the size or above it."""
+        if self.strip.aspect != "lower" or not _MINUS.search(fold(self.strip.label)):
+            return
+        with np.errstate(invalid="ignore"):
+            above = np.flatnonzero(result.number > 0)
+        for index in above.tolist():
+            read = cell_text(self.strip.cells[index])
+            if fold(read).startswith("+"):
+                continue
+            said = f"“{read}” has no sign below the minus of “{shown(self.strip.label)}”: -{read} or +{read}"
+            result.troubles.append(
+                Trouble(index, "unreadable", "unsigned-deviation", read, "a deviation with its sign", said)
+            )
+            result.number[index] = np.nan
+
+    def _fractions(self, distinct: list[str], numbers: Floats) -> dict[int, ReadError]:
+        """Common fractions where no inch is stated: of a length they are hardly meant in millimetres."""
+        if dimension_of(self.entry.unit) != "length" or conversion(self.unit or self.entry.unit, "in") == 1:
+            return {}
+        troubles = {}
+        for index, text in enumerate(distinct):
+            if (not text.isascii() or "/" in text) and not np.isnan(numbers[index]) and _FRACTION.search(fold(text)):
+                said = f"“{shown(text)}” is a common fraction, as of inches, and no inch is stated"
+                troubles[index] = ReadError("ambiguous-unit", text, "a decimal number, or a fraction of inches", said)
+                numbers[index] = np.nan
+        return troubles
 
     def _grouped(self) -> bool:
         """Whether grouped thousands are believed: not in a length, where ``1,234`` is rather a slip of the mark."""
@@ -292,6 +325,8 @@ class _Quantities:
         numbers = plain_decimals(cells.joined, ord(self.decimal), CELL_END)
         if numbers is None:
             return None
+        if self.strip.aspect == "lower" and _MINUS.search(fold(self.strip.label)) and (numbers > 0).any():
+            return None  # looked at one by one
         result = Values(self._convert(numbers), factor=self.factor)
         self._say_assumed_unit(result)
         return result
@@ -374,10 +409,19 @@ class _Quantities:
         self, text: str, error: ReadError, index: int, table: Floats, lower: Floats, upper: Floats, words: NDArray[Any]
     ) -> tuple[bool, Trouble | None]:
         """Read a text that is no plain number; returns whether it carried its own unit, and what was wrong."""
-        if error.code in ("too-long", *_MISSING):
+        if error.code in ("too-long", "ambiguous-unit", *_MISSING):
             return False, _trouble(error)
+        if bare := self._without_mark(text):
+            values, wrong = read_numbers([bare], self.decimal, grouped=self._grouped())
+            if not wrong:
+                table[index] = self._convert(values)[0]
+                return False, None
+            text = bare
         number, unit = ("", "") if self._is_size() else split_quantity(text)
         unit = self.terms.mapping.unit(unit)
+        if unit == "m" and dimension_of(self.entry.unit) == "length" and self.unit != "m":
+            said = f"the m in “{shown(text)}” can be metre or the general tolerance m"
+            return True, _trouble(ReadError("ambiguous-unit", text, f"a size in {self.entry.unit}", said))
         if unit:
             values, wrong = read_numbers([number], self.decimal, grouped=self._grouped())
             if not wrong and not np.isnan(values[0]):
@@ -392,6 +436,16 @@ class _Quantities:
         if trouble is not None and trouble.code == "not-a-size" and not self._is_size():
             trouble = _trouble(error)
         return carried, trouble
+
+    def _without_mark(self, text: str) -> str:
+        """A text without the apostrophe that marks a number kept as text, or without its own symbol (``Ra 0.4``)."""
+        bare = text.strip()
+        if bare[:1] == "'" and bare[1:2].isdigit():
+            return bare[1:]
+        symbol = self.entry.symbol
+        if len(symbol) > 1 and bare.startswith(symbol) and not bare[len(symbol) :][:1].isalpha():
+            return bare[len(symbol) :].lstrip(" =:")
+        return ""
 
     def _may_be_wide(self) -> bool:
         """Whether two numbers may be the ends of a wide range: of a clearance, a force, a rate or a float."""
@@ -425,7 +479,9 @@ class _Quantities:
         if self.unit_missing and not carried:
             return False, self._without_unit(text)
         expected = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
-        if size.kind in ("thread", "chamfer") or (size.kind == "radius" and entry.name.endswith("diameter")):
+        if size.kind in ("thread", "chamfer") or (
+            size.kind in ("radius", "square") and entry.name.endswith(("diameter", "shaft_bore"))
+        ):
             said = f"“{shown(text)}” is a {size.kind}, not the size that is wanted"
             return carried, Trouble(-1, "unreadable", "wrong-feature", text, expected, said)
         if not self._is_size():

@@ -8,7 +8,7 @@ import numpy as np
 from attrs import define, field
 from numpy.typing import NDArray
 
-from linter.reading.blocks import Block, Found, Strip, filled_down
+from linter.reading.blocks import Block, Found, Strip, filled_down, unreadable_key
 from linter.reading.grids import Bad, Column, Grid, TextColumn, cell_text, is_blank, object_column
 from linter.reading.headings import Heading, Words
 from linter.reading.intake import visible
@@ -70,6 +70,12 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
         single = _candidate(grid, words, (row,))
         if single is not None and (best is None or single.score > best.score):
             best = single
+        if grid.merged and row + 2 < grid.height and _spans_rows(grid, row):
+            three = _candidate(grid, words, (row, row + 1, row + 2))
+            beaten = max(best.score if best else 0, single.score if single else 0)
+            if three is not None and _is_second_heading(grid, row + 2, words) and three.score > beaten:
+                best = three
+                continue
         below = row + 1 < grid.height and (single is None or single.score < grid.width)
         if below and not (single is not None and _holds_values(grid, single, row + 1)):
             pair = _candidate(grid, words, (row, row + 1))
@@ -79,6 +85,11 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
         if best is not None and best.score >= max(4, 0.5 * grid.width) and row > best.bottom:
             break  # what stands below a full heading is data
     return best
+
+
+def _spans_rows(grid: Grid, row: int) -> bool:
+    """Whether a cell of a row is merged over this row and the two below: the row begins a heading of three."""
+    return any(top == row and bottom == row + 2 for top, _, bottom, _ in grid.merged)
 
 
 def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | None:
@@ -147,6 +158,12 @@ def names_a_table(named: Sequence[str]) -> bool:
     return len(named) >= 2 and (len(named) >= 3 or all(len(word) > 1 for word in named))
 
 
+def _other_unit(shown: str, stated: str) -> bool:
+    """Whether a cell shows a unit of its own that is not the one of its heading; what stands nearest counts."""
+    one, other = known_unit(shown), known_unit(stated)
+    return one is not None and other is not None and one.name != other.name
+
+
 def is_units_row(grid: Grid, row: int) -> bool:
     """Whether every filled cell of a row is a unit or a dash, and one at least is a unit."""
     units = 0
@@ -186,6 +203,7 @@ class _Rows:
     first: int
     units: list[str]
     _units_of: list[Heading | None] = field(factory=list, init=False)
+    _keys_of: list[tuple[str, str]] = field(factory=list, init=False)
 
     def read(self) -> Block:
         grid, table = self.table.grid, self.table
@@ -204,6 +222,7 @@ class _Rows:
         if station_at is None and not by_heading and "station" in levels and len(rows):
             stations = [f"row {grid.lines[r]}" for r in rows.tolist()]
             self.found.say("no station is named; every row is a station of its own, named after its row")
+        self._keys_of = list(zip(machines, stations, strict=True))
         block = Block(list(machines), list(stations), [], self.length_unit)
         extra: dict[str, int] = {}
         count = len(rows)
@@ -271,10 +290,18 @@ class _Rows:
         keep = np.ones(grid.height - self.first, dtype=bool)
         key = station_at if station_at is not None else machine_at if machine_at is not None else 0
         suspects: set[int] = set()
+        for column in (c for c in (machine_at, station_at) if c is not None):
+            keys = grid.columns[column]
+            for index, cell in enumerate([] if isinstance(keys, TextColumn) else keys[self.first :].tolist()):
+                if isinstance(cell, Bad) and keep[index]:
+                    keep[index] = False
+                    self._bad_key(self.first + index, column)
         for column in {key, 0}:
             cells = grid.columns[column][self.first :].tolist()
             suspects.update(index for index, cell in enumerate(cells) if not cell or _no_data(cell))
         for index in suspects:
+            if not keep[index]:
+                continue
             row = self.first + index
             filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
             if not filled:
@@ -298,6 +325,16 @@ class _Rows:
                         Unused(what, grid.text(row, column), grid.place(row, column), "not a row of values")
                     )
         return np.flatnonzero(keep) + self.first
+
+    def _bad_key(self, row: int, key: int) -> None:
+        """A row whose machine or station cannot be read speaks for none; its cells are listed."""
+        grid = self.table.grid
+        self.found.problems.append(unreadable_key(grid, row, key))
+        for column in range(grid.width):
+            if column != key and not is_blank(grid.columns[column][row]):
+                reason = "the machine or station of its row cannot be read"
+                label = self.table.labels[column]
+                self.found.leave(Unused(label, visible(grid.text(row, column)), grid.place(row, column), reason))
 
     def _opens_machine(self, row: int, machine_at: int, station_at: int) -> bool:
         """Whether a row with a machine alone stands above stations whose machine cell is blank."""
@@ -364,7 +401,7 @@ class _Rows:
         if unit_at is not None and not heading.unit:
             formats = {row: grid.text(row, unit_at) for row in rows.tolist() if grid.text(row, unit_at)}
         for index, row in enumerate(rows.tolist()) if formats else ():
-            if row in formats and not heading.unit:
+            if row in formats and (not heading.unit or _other_unit(formats[row], heading.unit)):
                 by_unit.setdefault(formats[row], []).append(index)
         for unit, some in by_unit.items():
             at = np.array(some)
@@ -402,24 +439,37 @@ class _Rows:
         return cells if copy is None else copy
 
     def _inherit(self, cells: Column, rows: NDArray[np.intp], column: int, heading: Heading) -> Column:
-        """An asterisk stands for the value of the generic (first) row."""
+        """An asterisk stands for the value of the generic (first) machine, at the same station."""
         if len(rows) < 2 or heading.parameter in ("machine", "station"):
             return cells
         stars = (
             cells.equal("*") if isinstance(cells, TextColumn) else np.flatnonzero([c == "*" for c in cells.tolist()])
         )
-        first = cells[0]
-        if not len(stars) or stars[0] == 0 or is_blank(first):
+        if not len(stars):
             return cells
+        first = self._keys_of[0][0]
+        generic = {station: i for i, (machine, station) in enumerate(self._keys_of) if machine == first}
         cells = object_column(cells.tolist())
-        cells[stars] = first
-        place = self.table.grid.place(int(rows[stars[0]]), column)
-        generic = visible(cell_text(first), 40)
-        message = (
-            f"{place}: * in {len(stars)} cell{'s' * (len(stars) > 1)} of this column; the value {generic} of the "
-            "first row is taken; expected a value."
-        )
-        self.found.problems.append(
-            Problem("assumption", None, heading.parameter, place, "*", "a value", message, "inherited")
-        )
+        told: dict[int, int] = {}
+        source_of: dict[int, int] = {}
+        for star in stars.tolist():
+            machine, station = self._keys_of[star]
+            source = generic.get(station, -1)
+            if source in (-1, star) and (machine == first or len(generic) == 1):
+                source = 0
+            if source not in (-1, star) and not is_blank(cells[source]) and cells[source] != "*":
+                source_of[star] = source
+                told[source] = told.get(source, 0) + 1
+                cells[star] = cells[source]
+        for source, count in told.items():
+            at = next(star for star, own in source_of.items() if own == source)
+            place = self.table.grid.place(int(rows[at]), column)
+            many = f"* in {count} cell{'s' * (count > 1)} of this column"
+            message = (
+                f"{place}: {many}; the value {visible(cell_text(cells[source]), 40)} of row "
+                f"{self.table.grid.lines[rows[source]]} is taken; expected a value."
+            )
+            self.found.problems.append(
+                Problem("assumption", None, heading.parameter, place, "*", "a value", message, "inherited")
+            )
         return cells

@@ -108,7 +108,7 @@ def test_deviation_limit_and_class_columns(read):
         "machine,station,shaft_seat_diameter,shaft_seat_diameter tol+,shaft_seat_diameter tol-,"
         "housing_seat_diameter min,housing_seat_diameter max,housing_seat_diameter class,outside_diameter\n"
         ",,mm,µm,µm,mm,mm,,mm\n"
-        "M,A,4,6,1,11.00,11.011,H6,11\nM,B,4,6,,11.00,11.0110,H6,11\n"
+        "M,A,4,6,+1,11.00,11.011,H6,11\nM,B,4,6,,11.00,11.0110,H6,11\n"
     )
     shaft, housing = (reading.stations.size(f"{part}_seat_diameter") for part in ("shaft", "housing"))
     assert shaft.upper[0] == pytest.approx(0.006)

@@ -199,7 +199,7 @@ def test_sizes_without_a_tolerance_of_their_own(text: str, note: str, nominal: f
         ("dia 7.5", "diameter", 1, 7.5),
         ("DIA. 7.5", "diameter", 1, 7.5), ("diam 7.5", "diameter", 1, 7.5), ("D=7.5", "", 1, 7.5),
         ("R0.3", "radius", 1, 0.3),
-        ("SR2", "sphere", 1, 2.0), ("SØ5", "sphere", 1, 5.0), ("□8", "square", 1, 8.0), ("C1", "chamfer", 1, 1.0),
+        ("SR2", "radius", 1, 2.0), ("SØ5", "sphere", 1, 5.0), ("□8", "square", 1, 8.0), ("C1", "chamfer", 1, 1.0),
         ("2x 7.5", "", 2, 7.5), ("4X Ø5", "diameter", 4, 5.0), ("(2) 7.5", "", 2, 7.5), ("2×Ø5", "diameter", 2, 5.0),
     ],
 )  # fmt: skip
