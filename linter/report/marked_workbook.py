@@ -193,7 +193,7 @@ def _comment(items: Sequence[Assessment]) -> str:
     for item in items[:MOST_IN_COMMENT]:
         where = item.machine if item.station is None else f"{item.machine} {item.station}"
         word = f"Conceded ({item.severity})" if item.outcome == "conceded" else grade(item).capitalize()
-        lines.append(f"{word}, {where}: {visible(sentence(item.message))}")
+        lines.append(f"{word}, {visible(where)}: {visible(sentence(item.message))}")
         lines.append(visible(what_to_change(item)))
     if len(items) > MOST_IN_COMMENT:
         lines.append(f"and {len(items) - MOST_IN_COMMENT} more: see the sheet Findings")
