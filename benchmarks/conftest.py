@@ -47,6 +47,12 @@ def make_stations(count: int) -> Stations:
         "housing_seat_roughness": spread(0.1, 1.6), "housing_outer_diameter": 1.5 * outside,
         "housing_shoulder_runout": spread(0.001, 0.008), "housing_fillet_radius": spread(0.05, 1.2) * chamfer,
     }  # fmt: skip
+    for side in ("shaft", "housing"):
+        radius = spread(0.5, 3) * chamfer
+        numbers |= {
+            f"{side}_undercut_width": 2 * radius, f"{side}_undercut_depth": spread(0.1, 0.5) * radius,
+            f"{side}_undercut_radius": radius,
+        }  # fmt: skip
 
     def sized(nominal, half):
         half = np.broadcast_to(np.asarray(half, float), (count,))

@@ -26,7 +26,8 @@ RANGES = {
     "static_rating": (5, 1e5), "fatigue_load_limit": (0.1, 5e3), "limiting_speed": (1e3, 5e5),
     "reference_speed": (1e3, 5e5), "seal_lip_diameter": (2, 150), "base_oil_viscosity_40": (2, 500),
     "base_oil_viscosity_100": (1, 50), "radial_load": (0, 2e4), "axial_load": (-5e3, 5e3), "shaft_bore": (0, 90),
-    "housing_outer_diameter": (5, 300),
+    "housing_outer_diameter": (5, 300), "shaft_undercut_width": (0, 12), "housing_undercut_width": (0, 12),
+    "shaft_undercut_depth": (0, 1), "housing_undercut_depth": (0, 1),
 }  # fmt: skip
 #: Nominal values of toleranced parameters; a seat takes that of its bearing.
 NOMINALS = {

@@ -12,6 +12,7 @@ from linter.checks.fit_classes import advice_facts, is_free, recommended
 from linter.checks.fit_use import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
 from linter.checks.seat_fits import (
     Fit,
+    deviation_lines,
     housing_fit,
     inner_load_rotation,
     outer_load_rotation,
@@ -219,10 +220,7 @@ def outer_slides(view: View, limits: Limits) -> Result:
         },
         assumed=[ring_assumed(view)],
         working=[
-            Working("seat_lower", "", "lower deviation of the seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the ring", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the ring", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
             Working("state_name", "", "tightest state", name),
@@ -278,10 +276,7 @@ def outer_looseness(view: View, limits: Limits) -> Result:
         facts={"state": name, "grown": (-change, "um"), "far": (far_edge, "um"), "opens": _opens(view, change)},
         assumed=[ring_assumed(view)],
         working=[
-            Working("seat_lower", "", "lower deviation of the housing seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the housing seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the ring", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the ring", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
             Working("state_name", "", "loosest state", name),
@@ -325,10 +320,7 @@ def outer_hold(view: View, limits: Limits) -> Result:
         facts={"state": name, "lift": (np.maximum(-smallest, 0.0), "um")},
         assumed=[ring_assumed(view)],
         working=[
-            Working("seat_lower", "", "lower deviation of the housing seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the housing seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the ring", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the ring", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
             Working("state_name", "", "loosest state", name),

@@ -151,9 +151,16 @@ def contact(view: View) -> Contact:
     )  # fmt: skip
 
 
-def angle_wants(view: View) -> dict[str, Bools]:
-    """Rows of ball bearings whose contact angle is wanted."""
-    return {"contact_angle": is_ball(view) & np.isnan(contact(view).free_angle)}
+def stress_wants(view: View) -> dict[str, Bools]:
+    """Parameters wanted for the contact stress of ball bearings.
+
+    Without a contact angle there is no estimate from C_0, and the number of balls is wanted.
+    """
+    at, known = contact(view), view.stations.known("ball_count")
+    return {
+        "contact_angle": is_ball(view) & np.isnan(at.free_angle),
+        "ball_count": is_ball(view) & (at.free_angle == 0.0) & ~at.exact & ~known,
+    }
 
 
 def under_load(view: View, force: Floats, rows: Bools | None = None) -> ball_bearing.AxialState:

@@ -4,7 +4,7 @@ import numpy as np
 
 from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.fit_use import diameters, hole_assumed, housing_body, ring_assumed, ring_body, shaft_body, shaft_hole
-from linter.checks.seat_fits import Fit, housing_fit, shaft_fit
+from linter.checks.seat_fits import Fit, deviation_lines, housing_fit, shaft_fit
 from linter.mechanics import fit_in_use, press_fit
 from linter.stations import Floats
 
@@ -109,10 +109,7 @@ def adhesive_gap(view: View, limits: Limits) -> Result:
         variant=np.char.add(np.where(first, "shaft", "housing"), np.where(wide, "_wide", "")).astype(object),
         facts={"more": (np.maximum(limits["least_gap"] + fit.largest, 0.0), "um")},
         working=[
-            Working("seat_lower", "", "lower deviation of the seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the ring", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the ring", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit),
             Working("fit_smallest", "", "smallest interference", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference", fit.largest, "um"),
             Working("gap_narrow", "", "narrowest gap", 0.0 - fit.largest, "um"),

@@ -11,6 +11,7 @@ from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, w
 from linter.checks.quantities import dynamic_rating, load_ratio
 from linter.checks.seat_fits import (
     Fit,
+    deviation_lines,
     housing_fit,
     inner_load_rotation,
     outer_load_rotation,
@@ -268,10 +269,7 @@ def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:
     return [
         Working("ring_load", "", "load seen by the ring", load.texts()),
         Working("load_share", "P/C", "equivalent load over dynamic rating", advice.share),
-        Working("seat_lower", "", "lower deviation of the seat", fit.seat_lower, "um"),
-        Working("seat_upper", "", "upper deviation of the seat", fit.seat_upper, "um"),
-        Working("ring_lower", "", "lower deviation of the ring", fit.ring_lower, "um", "ISO 492"),
-        Working("ring_upper", "", "upper deviation of the ring", fit.ring_upper, "um", "ISO 492"),
+        *deviation_lines(fit),
         Working("fit_smallest", "", "smallest interference", fit.smallest, "um", "shaft minus hole at the limits"),
         Working("fit_mean", "", "mean interference", fit.mean, "um"),
         Working("fit_largest", "", "largest interference", fit.largest, "um", "shaft minus hole at the limits"),
@@ -458,10 +456,7 @@ def split_housing(view: View, limits: Limits) -> Result:
         variant=np.where(tight > 0, "", np.where(fine > 0, "fine", "")).astype(object),
         facts={"width": (width, "um"), "finest": (finest, "um")},
         working=[
-            Working("seat_lower", "", "lower deviation of the housing seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the housing seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the outer ring", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the outer ring", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit, "the housing seat", "the outer ring"),
             Working("lowest", "", f"lower deviation of {limits['tightest']}", lowest, "um", "ISO 286-1"),
             Working("forbidden_lower", "", f"lower deviation of {limits['forbidden']}", forbidden, "um", "ISO 286-1"),
         ],

@@ -8,6 +8,7 @@ from linter.checks.fit import clearance_share, retention_cap
 from linter.checks.fit_classes import advice_facts, recommended
 from linter.checks.quantities import speed_factor
 from linter.checks.seat_fits import (
+    deviation_lines,
     fixed_radial_load,
     inner_load_rotation,
     of_material,
@@ -224,10 +225,7 @@ def inner_hold(view: View, limits: Limits) -> Result:
             Working("fit_smallest", "U_min", "smallest interference at the limits", fit.smallest, "um"),
             Working("fit_mean", "U", "mean interference", fit.mean, "um"),
             Working("fit_largest", "U_max", "largest interference at the limits", fit.largest, "um"),
-            Working("seat_lower", "", "lower deviation of the seat", fit.seat_lower, "um"),
-            Working("seat_upper", "", "upper deviation of the seat", fit.seat_upper, "um"),
-            Working("ring_lower", "", "lower deviation of the bore", fit.ring_lower, "um", "ISO 492"),
-            Working("ring_upper", "", "upper deviation of the bore", fit.ring_upper, "um", "ISO 492"),
+            *deviation_lines(fit, ring="the bore"),
             Working("smoothing", "", "share left after smoothing", share, "1", "d/(d + 2) ground, d/(d + 3) turned"),
             Working("radial", "F_r", "radial load with unbalance", radial, "N"),
             Working("load_loss", "", "lost under load", load_loss, "um", "larger of 0.08 √(d F_r/B) and 0.02 F_r/B"),

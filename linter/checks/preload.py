@@ -8,7 +8,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.checks.base import Limits, Result, View, Working, either, ladder, within
-from linter.checks.contacts import angle_wants, clearance_losses, contact, force_at_stress, stress_at, under_load
+from linter.checks.contacts import clearance_losses, contact, force_at_stress, stress_at, stress_wants, under_load
 from linter.checks.lubrication import viscosity
 from linter.checks.preload_band import station_band
 from linter.checks.quantities import (
@@ -331,7 +331,7 @@ def maximum(view: View, limits: Limits) -> Result:
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             **band.missing,
-            **angle_wants(view),
+            **stress_wants(view),
             "static_rating": ~exact & np.isnan(static),
         },
         variant=np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
@@ -382,7 +382,7 @@ def window(view: View, limits: Limits) -> Result:
             "bearing_type": ~s.choice("bearing_type").known,
             "preload_method": ~s.choice("preload_method").known & np.isnan(band.nominal),
             "dynamic_rating": np.isnan(dynamic_rating(view).value),
-            **angle_wants(view),
+            **stress_wants(view),
             "static_rating": ~contact(view).exact & np.isnan(static_load_rating(view).value),
         },
         variant=np.where(closed, "", "narrow").astype(object),

@@ -4,15 +4,18 @@ from collections.abc import Callable
 from typing import Any
 
 import numpy as np
+from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.contacts import clearance_losses, contact
+from linter.checks.fit_clearance import delivered_clearance
 from linter.checks.growth import growth_range
-from linter.checks.preload import maxima, minima
-from linter.checks.preload_band import installed_length, spring
-from linter.checks.quantities import static_load_rating
+from linter.checks.preload import ball_positions, maxima, minima
+from linter.checks.preload_band import band, installed_length, spring
+from linter.checks.quantities import contact_angle, static_load_rating
 from linter.checks.seats import sinking
-from linter.mechanics import preload
+from linter.mechanics import ball_bearing, preload
 from linter.mechanics.tolerance_chain import Chain, parse_chain
 from linter.stations import Bools, Floats
 from linter.wording import quantity_text
@@ -196,20 +199,54 @@ def share_outside(view: View, low: Floats, high: Floats, limits: Limits) -> Any:
     return PerRow(make)
 
 
+@frozen(eq=False)
+class Ends:
+    """Ends of the installed length [mm], thermal growth included where it is known; free length and its limits."""
+
+    shortest: Floats
+    longest: Floats
+    shorter: Floats
+    longer: Floats
+    free: Floats
+    free_low: Floats
+    free_high: Floats
+
+
+def _or(limit: Floats, nominal: Floats) -> Floats:
+    return np.where(np.isnan(limit), nominal, limit)
+
+
+@shared
+def ends(view: View) -> Ends:
+    """Shortest and longest installed length of the spring and its free length, by machine."""
+    length = installed_length(view)
+    size = view.stations.size("spring_free_length")
+    free = within(view.to_machines(size.nominal))
+    shorter, longer = growth_range(view)
+    return Ends(
+        shortest=_or(length.shortest, length.nominal) + np.nan_to_num(shorter),
+        longest=_or(length.longest, length.nominal) + np.nan_to_num(longer),
+        shorter=shorter,
+        longer=longer,
+        free=free,
+        free_low=_or(view.to_machines(size.smallest), free),
+        free_high=_or(view.to_machines(size.largest), free),
+    )
+
+
+def _growth_told(view: View) -> NDArray[Any]:
+    missing = "thermal growth not included, span, materials or temperatures missing"
+    return np.where(np.isnan(ends(view).shorter), missing, "thermal growth included").astype(object)
+
+
 def travel(view: View, limits: Limits) -> Result:
     """Share of the spring's travel that is used, at the longest and the shortest installed length."""
     s = view.stations
-    length = installed_length(view)
-    free_size, solid_size = s.size("spring_free_length"), s.size("spring_solid_length")
-    free, solid = (within(view.to_machines(size.nominal)) for size in (free_size, solid_size))
-    free_low, free_high, solid_high = (
-        np.where(np.isnan(view.to_machines(limit)), nominal, view.to_machines(limit))
-        for limit, nominal in ((free_size.smallest, free), (free_size.largest, free), (solid_size.largest, solid))
-    )
-    shorter, longer = growth_range(view)
-    grown = ~np.isnan(shorter)
-    shortest = np.where(np.isnan(length.shortest), length.nominal, length.shortest) + np.nan_to_num(shorter)
-    longest = np.where(np.isnan(length.longest), length.nominal, length.longest) + np.nan_to_num(longer)
+    length, at = installed_length(view), ends(view)
+    free, free_low, free_high, shortest, longest = at.free, at.free_low, at.free_high, at.shortest, at.longest
+    solid_size = s.size("spring_solid_length")
+    solid = within(view.to_machines(solid_size.nominal))
+    solid_high = _or(view.to_machines(solid_size.largest), solid)
     stroke = np.where(free > solid, free - solid, np.nan)
     most = np.where(free_high > solid_high, (free_high - shortest) / (free_high - solid_high), np.nan)
     least = np.where(free_low > solid_high, (free_low - longest) / (free_low - solid_high), np.nan)
@@ -237,9 +274,7 @@ def travel(view: View, limits: Limits) -> Result:
         facts={
             "not_assessed": length.problem,
             "end_length": (np.where(toward_free, longest, shortest), "mm"),
-            "growth_told": np.where(
-                grown, "thermal growth included", "thermal growth not included, span, materials or temperatures missing"
-            ).astype(object),
+            "growth_told": _growth_told(view),
             "middle_length": (inside, "mm"),
         },
         working=[
@@ -247,12 +282,151 @@ def travel(view: View, limits: Limits) -> Result:
             Working("solid_length", "L_c", "solid length", solid, "mm"),
             Working("length", "L_1", "installed length", length.nominal, "mm"),
             Working("chain_problem", "", "why the chain could not be read", length.problem),
-            Working("shorter", "", "change of the length by growth, least", shorter, "mm", "housing - shaft"),
-            Working("longer", "", "change of the length by growth, largest", longer, "mm", "housing - shaft"),
+            Working("shorter", "", "change of the length by growth, least", at.shorter, "mm", "housing - shaft"),
+            Working("longer", "", "change of the length by growth, largest", at.longer, "mm", "housing - shaft"),
             Working("shortest", "L_1 min", "shortest installed length", shortest, "mm", "worst case + growth"),
             Working("longest", "L_1 max", "longest installed length", longest, "mm", "worst case + growth"),
             Working("least", "", "travel used at the longest", 100.0 * least, "%", "(L_0 - L_1)/(L_0 - L_c)"),
             Working("most", "", "travel used at the shortest", 100.0 * most, "%", "(L_0 - L_1)/(L_0 - L_c)"),
+        ],
+    )  # fmt: skip
+
+
+def disc_range(view: View, limits: Limits) -> Result:
+    """Share of their cone height that disc springs are pressed by, as :func:`travel` with limits of their own."""
+    kind = view.stations.choice("spring_kind")
+    disc, known = view.to_machines(kind.is_in("disc")), view.to_machines(kind.known)
+    found = travel(view, limits)
+    assert found.applies is not None
+    return evolve(
+        found,
+        applies=found.applies & (disc | ~known),
+        reason=np.where(found.applies, "the spring is not a stack of disc springs", found.reason).astype(object),
+        missing={"spring_kind": ~known, **found.missing},
+    )
+
+
+def axial_play(view: View, limits: Limits) -> Result:
+    """Axial play of the two bearings against the deflection of the spring that has to take it up."""
+    s = view.stations
+    length, at = installed_length(view), ends(view)
+    kind = s.choice("bearing_type")
+    deep, grooves = kind.is_in("deep groove ball"), contact(view).distance
+    loss = clearance_losses(view).fits
+    _, delivered = delivered_clearance(view)
+    clearance = np.maximum(delivered / 1000.0 - np.nan_to_num(loss), 0.0)
+    by_clearance = ball_bearing.free_contact_angle(np.where(clearance <= 2.0 * grooves, clearance, np.nan), grooves)
+    angle = np.where(deep, by_clearance, contact_angle(view))
+    play = ball_bearing.free_endplay(angle, grooves)
+    first, last = view.pair(play)
+    pair = first + last
+    deflection = np.maximum(at.free_low - at.longest, 0.0)
+    near = limits["share"] * deflection
+    used = np.where(deflection > 0.0, 100.0 * pair / deflection, np.nan)
+    force = spring(view).nominal
+    wanted = pair / limits["share"]
+
+    def softer(row: int) -> str:
+        if np.isnan(force[row]) or not wanted[row] > 0.0:
+            return "spring_rate"
+        stretched = at.free[row] - length.nominal[row] + wanted[row] - deflection[row]
+        return f"spring_rate near {quantity_text(float(force[row] / stretched), 'N/mm')} for the same force"
+
+    def some(rows: Bools) -> Bools:
+        return view.to_machines(rows, "any")
+
+    by_spring = _by_spring(view)
+    ball = view.to_machines(ball_positions(view), "all")
+    no_spring = "preload of roller bearings has other rules"
+    one = view.station_count == 1
+    mounted = 1000.0 * view.to_machines(np.where(deep, clearance, 0.0), "max")
+    return Result(
+        measure=ladder(pair, near, deflection),
+        unit="mm",
+        observed=pair,
+        upper=near,
+        applies=by_spring & ball,
+        reason=np.where(by_spring, no_spring, _not_spring(view)).astype(object),
+        missing={
+            "preload_method": ~view.to_machines(s.choice("preload_method").known),
+            "spring_free_length": np.isnan(at.free),
+            "spring_installed_length": np.isnan(length.nominal),
+            "spacer_stack": (np.isnan(length.half) & ~np.isnan(length.nominal)) | (length.problem != ""),
+            "bearing_type": some(~kind.known),
+            "ball_diameter": some(~s.known("ball_diameter")),
+            "clearance_class": some(deep & ~s.known("clearance_class") & ~s.known("radial_clearance")),
+            "contact_angle": some(~deep & kind.known & ~s.known("contact_angle")),
+        },
+        variant=np.where(pair > deflection, "lost", "").astype(object),
+        facts={
+            "not_assessed": length.problem,
+            "growth_told": _growth_told(view),
+            "softer": softer,
+            "wanted": (wanted, "mm"),
+            "left": (100.0 - used, "%"),
+        },
+        assumed=[
+            Assumes(
+                "radial_clearance", mounted, "um",
+                "seats or tolerance class not stated; the clearance before mounting stands in for the one mounted",
+                some(deep & np.isnan(loss) & ~np.isnan(clearance)),
+            ),
+            Assumes(
+                "station", np.full(view.machine_count, "two equal bearings", dtype=object), "",
+                "one position stated; an equal bearing stands in for the other", one,
+            ),
+        ],
+        working=[
+            Working("clearance", "G_r", "largest radial clearance, mounted", mounted, "um", "as delivered, less fits"),
+            Working("first", "", "axial play, first bearing", first, "mm", "2 A sin α_0, cos α_0 = 1 - G_r/(2 A)"),
+            Working("last", "", "axial play, last bearing", last, "mm", "2 A sin α_0, cos α_0 = 1 - G_r/(2 A)"),
+            Working("pair", "", "axial play of both", pair, "mm", "sum"),
+            Working("free_low", "L_0 min", "smallest free length", at.free_low, "mm"),
+            Working("longest", "L_1 max", "longest installed length", at.longest, "mm", "worst case + growth"),
+            Working("deflection", "", "least deflection of the spring", deflection, "mm", "L_0 min - L_1 max"),
+            Working("used", "", "share of it that the play takes", used, "%"),
+        ],
+    )  # fmt: skip
+
+
+def axial_demand(view: View, limits: Limits) -> Result:
+    """A spring holds the preload but not the place of the rotor: what the machine asks of it axially."""
+    s = view.stations
+    demand = s.choice("axial_demand")
+    asked = view.to_machines(
+        demand.map(
+            {"none": 0.0, "stiffness": limits["stiffness"], "reversing load": limits["reversing"],
+             "shock": limits["shock"]}
+        )
+    )  # fmt: skip
+    reversing = view.to_machines(demand.is_in("reversing load"))
+    pull = np.fmax.reduceat(np.abs(s.number("axial_load")), view.starts)
+    upper = band(view).smallest / limits["disturbance_factor"]
+    held = reversing & (pull <= upper * (1.0 + 1e-9))
+    words = view.to_machines(demand.texts())
+    return Result(
+        measure=np.where(held, limits["reversing_held"], asked),
+        unit="N",
+        observed=np.where(reversing, pull, np.nan),
+        upper=np.where(reversing, upper, np.nan),
+        applies=_by_spring(view),
+        reason=_not_spring(view),
+        missing={
+            "preload_method": ~view.to_machines(s.choice("preload_method").known),
+            "axial_demand": ~view.to_machines(demand.known),
+        },
+        variant=np.select(
+            [held, reversing & (pull > upper), words == "stiffness", words == "shock"],
+            ["held", "beyond", "stiffness", "shock"],
+            "",
+        ).astype(object),
+        facts={"preload_wanted": (limits["disturbance_factor"] * pull, "N")},
+        assumed=[a for a in band(view).assumed if a.parameter == "preload_force"],
+        working=[
+            Working("demand", "", "what the machine asks axially", words),
+            Working("axial", "F_a", "largest axial load", pull, "N"),
+            Working("force_smallest", "F_p min", "smallest preload", band(view).smallest, "N"),
+            Working("held_up_to", "", "axial load that the preload holds", upper, "N", "F_p min/factor"),
         ],
     )  # fmt: skip
 

@@ -7,7 +7,16 @@ import numpy as np
 from linter.checks.base import Limits, Result, View, Working, ladder, within
 from linter.checks.preload_band import station_band
 from linter.checks.quantities import dynamic_rating, speed_factor, static_load_rating
-from linter.checks.seat_fits import fixed_radial_load, rotor_unbalance, unbalance_force, unbalance_ratio
+from linter.checks.seat_fits import (
+    Fit,
+    deviation_lines,
+    fixed_radial_load,
+    housing_fit,
+    rotor_unbalance,
+    shaft_fit,
+    unbalance_force,
+    unbalance_ratio,
+)
 from linter.checks.seats import sinking
 from linter.mechanics import balance
 from linter.stations import Floats
@@ -127,6 +136,83 @@ def balance_grade(view: View, limits: Limits) -> Result:
                     balance.permissible_eccentricity(observed, speed), "um", "1000 G/ω"),
             Working("limit_near", "", "usual grade, near end", near, "mm/s", "table by speed factor"),
             Working("limit_far", "", "usual grade, far end", far, "mm/s", "table by speed factor"),
+        ],
+    )  # fmt: skip
+
+
+def seat_eccentricity(view: View, limits: Limits) -> Result:
+    """Shift of the rotor in a loose seat between balancing and assembly, against the eccentricity its balance permits.
+
+    Half the clearance of the seat of the ring that turns, and half its total run-out, against U/m or 1000 G/ω.
+    """
+    s = view.stations
+    ring, method = s.choice("rotating_ring"), s.choice("balancing_method")
+    inner, outer = ring.is_in("inner"), ring.is_in("outer")
+    fits = shaft_fit(view), housing_fit(view)
+    fit = Fit(*(np.where(inner, a, np.where(outer, b, np.nan)) for a, b in zip(*fits, strict=True)))
+    runout = 1000.0 * np.where(inner, s.number("shaft_seat_runout"), s.number("housing_seat_runout"))
+    runout = np.where(ring.known, within(runout, closed=True), np.nan)
+    by_runout = 0.5 * np.nan_to_num(runout)
+    clearance = np.round(np.maximum(-fit.smallest, 0.0), 6)
+    shift = 0.5 * clearance + by_runout
+    usual_shift = 0.5 * np.maximum(-fit.mean, 0.0) + by_runout
+    mass, residual = within(s.number("rotor_mass")), within(s.number("residual_unbalance"))
+    grade, speed = within(s.number("balance_grade")), within(s.number("speed_max"))
+    permitted = np.where(np.isnan(residual / mass), balance.permissible_eccentricity(grade, speed), residual / mass)
+    upper = limits["share"] * permitted
+    measure = ladder(shift, upper, permitted)
+    measure = np.where(usual_shift <= upper, np.minimum(measure, 2.0), measure)
+    found = measure > 1.0 + 1e-9
+    tight, assembled = fit.smallest >= 0.0, method.is_in("as assembled")
+    room = np.maximum(2.0 * (upper - by_runout), 0.0)
+    seat_unknown = np.isnan(fit.seat_lower)
+
+    def edge(row: int) -> str:
+        if inner[row]:
+            return f"lower deviation at least {quantity_text(float(fit.ring_upper[row] - room[row]), 'um')}"
+        return f"upper deviation at most {quantity_text(float(fit.ring_lower[row] + room[row]), 'um')}"
+
+    return Result(
+        measure=measure,
+        unit="um",
+        observed=shift,
+        upper=upper,
+        applies=~(tight | assembled),
+        reason=np.where(
+            tight, "the ring that turns is tight on its seat", "the rotor is balanced in its own bearings"
+        ).astype(object),
+        missing={
+            "rotating_ring": ~ring.known,
+            "bore_diameter": inner & ~s.known("bore_diameter"),
+            "outside_diameter": outer & ~s.known("outside_diameter"),
+            "shaft_seat_diameter": inner & seat_unknown & s.known("bore_diameter"),
+            "housing_seat_diameter": outer & seat_unknown & s.known("outside_diameter"),
+            "tolerance_class": ring.known & ~s.known("tolerance_class"),
+            "balance_grade": np.isnan(permitted) & np.isnan(grade) & np.isnan(residual),
+            "rotor_mass": np.isnan(permitted) & ~np.isnan(residual) & np.isnan(mass),
+            "speed_max": np.isnan(permitted) & np.isnan(speed) & ~np.isnan(grade),
+            "shaft_seat_runout": inner & np.isnan(runout) & ~found,
+            "housing_seat_runout": outer & np.isnan(runout) & ~found,
+            "balancing_method": ~method.known & found,
+        },
+        variant=np.select([np.isnan(runout), by_runout > upper], ["bare", "runout"], "").astype(object),
+        facts={
+            "part": np.where(inner, "shaft", "housing").astype(object),
+            "edge": edge,
+            "room": (room, "um"),
+            "runout_allowed": (2.0 * upper / 1000.0, "mm"),
+            "share": (np.full(view.count, 100.0 * limits["share"]), "%"),
+        },
+        working=[
+            Working("ring", "", "ring that turns", ring.texts()),
+            *deviation_lines(fit, "its seat"),
+            Working("clearance", "s", "largest clearance", clearance, "um", "smallest interference, reversed"),
+            Working("runout", "t_3", "total run-out of the seat", runout, "um"),
+            Working("shift", "e", "shift of the rotor, loosest pair", shift, "um", "s/2 + t_3/2"),
+            Working("usual_shift", "", "shift at the mean fit", usual_shift, "um", "mean s/2 + t_3/2"),
+            Working("speed", "n", "highest speed", speed, "r/min"),
+            Working("permitted", "e_per", "eccentricity that the balance permits", permitted, "um", "U/m, or 1000 G/ω"),
+            Working("allowed", "", "share of it for the seat", upper, "um", "share · e_per"),
         ],
     )  # fmt: skip
 

@@ -11,7 +11,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, View, shared, within
+from linter.checks.base import Limits, View, Working, shared, within
 from linter.mechanics import balance, ring_tolerances
 from linter.mechanics import limits as iso286
 from linter.stations import Bools, Choice, Floats
@@ -107,6 +107,16 @@ def housing_fit(view: View) -> Fit:
     lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
     fit = iso286.fit(*seat, lower, upper)
     return Fit(*fit, *seat, lower, upper)
+
+
+def deviation_lines(fit: Fit, seat: str = "the seat", ring: str = "the ring") -> list[Working]:
+    """Lines of the working for the deviations of a seat and of its ring."""
+    return [
+        Working("seat_lower", "", f"lower deviation of {seat}", fit.seat_lower, "um"),
+        Working("seat_upper", "", f"upper deviation of {seat}", fit.seat_upper, "um"),
+        Working("ring_lower", "", f"lower deviation of {ring}", fit.ring_lower, "um", "ISO 492"),
+        Working("ring_upper", "", f"upper deviation of {ring}", fit.ring_upper, "um", "ISO 492"),
+    ]
 
 
 def probable_half(fit: Fit) -> Floats:

@@ -1,8 +1,11 @@
-"""Chapter shoulder: abutments and fillets beside the rings."""
+"""Chapter shoulder: abutments, fillets and undercuts beside the rings."""
+
+from collections.abc import Mapping
 
 import numpy as np
+from attrs import frozen
 
-from linter.checks.base import Limits, Result, View, Working, ladder, within
+from linter.checks.base import Limits, Result, View, Working, either, ladder, within
 from linter.checks.quantities import preload_force, total_axial_load
 from linter.checks.seats import (
     CLOSE,
@@ -20,7 +23,7 @@ from linter.checks.seats import (
     two_sides,
     unstated,
 )
-from linter.mechanics import abutment, materials
+from linter.mechanics import abutment, materials, tables
 from linter.stations import Bools, Floats
 
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
@@ -185,6 +188,117 @@ def fillet(view: View, limits: Limits) -> Result:
             Working("housing_fillet", "r_b", "fillet at the housing shoulder", observed["housing"], "mm"),
             Working("limit_low", "r_as max", "largest fillet, stricter source", low, "mm", "table by r_s min"),
             Working("limit_high", "r_as max", "largest fillet, looser source", high, "mm", "table by r_s min"),
+        ],
+    )  # fmt: skip
+
+
+@frozen(eq=False)
+class _Undercut:
+    """Undercut of one side: what is stated [mm], what follows, the three measures, and where it is to be judged."""
+
+    width: Floats
+    depth: Floats
+    radius: Floats
+    cleared: Floats
+    land: Floats
+    deepest: Floats
+    radius_allowed: Floats
+    measures: Floats
+    wanted: Bools
+    needed: Mapping[str, Bools]
+
+
+def _undercut(view: View, limits: Limits, side: str) -> _Undercut:
+    s = view.stations
+    corner, ring_width = chamfer(view).value, within(s.number("ring_width"))
+    width, depth, radius = (
+        within(s.number(f"{side}_undercut_{name}"), closed=True) for name in ("width", "depth", "radius")
+    )
+    form = s.choice(f"{side}_undercut_form")
+    face = limits.table("face")
+    behind = at_or_below(face, "face_depth", "depth", np.minimum(depth, face["depth"].max()))
+    behind = np.where(form.is_in("F"), np.nan_to_num(behind), 0.0)
+    cleared = abutment.chamfer_cleared(radius, depth, behind)
+    unsure = ~form.known & (cleared > corner + CLOSE)
+    land = (ring_width - width - corner) / within(ring_width - 2.0 * corner)
+    sizes = limits.table("sizes")
+    by_size = tables.in_ranges(sizes["over"], sizes["incl"], sizes["depth"], s.number(BASIC[side]))
+    deepest = np.fmax(by_size, at_or_below(limits.table("catalogue"), "depth", "rs_min", corner))
+    by_corner = np.where(unsure, np.nan, ladder(cleared, corner + CLOSE, corner + CLOSE, corner + CLOSE))
+    by_land = ladder(np.maximum(1.0 - land, 0.0), 1.0 - limits["land_near"], 1.0 - limits["land_far"])
+    by_depth = np.minimum(ladder(depth, deepest, limits["depth_far"] * deepest), 3.0)
+    stated = {f"{side}_undercut_{name}": s.known(f"{side}_undercut_{name}") for name in ("width", "depth", "radius")}
+    fillet_radius = s.number(f"{side}_fillet_radius")
+    there = either(*stated.values(), form.known, fillet_radius == 0.0)
+    unknown = ~there & np.isnan(fillet_radius) & abutment_wanted(view)[side]
+    return _Undercut(
+        width, depth, radius, cleared, land, deepest,
+        radius_allowed=corner + depth + behind + np.sqrt(2.0 * depth * behind),
+        measures=np.array([by_corner, by_land, by_depth]),
+        wanted=there | unknown,
+        needed={
+            f"{side}_fillet_radius": ~unknown,
+            **{name: known | unknown for name, known in stated.items()},
+            f"{side}_undercut_form": ~unsure,
+            "ring_chamfer": ~np.isnan(corner) | unknown,
+            "ring_width": s.known("ring_width") | unknown,
+            BASIC[side]: ~np.isnan(deepest) | unknown,
+        },
+    )  # fmt: skip
+
+
+def undercut(view: View, limits: Limits) -> Result:
+    """Undercuts: clear of the ring chamfer, not so wide that the seat is lost, not deeper than printed ones."""
+    cuts = {side: _undercut(view, limits, side) for side in SIDES}
+    corner, ring_width = chamfer(view).value, within(view.stations.number("ring_width"))
+    reach = ring_width - corner - limits["land_near"] * (ring_width - 2.0 * corner)
+    worst = {}
+    for side in SIDES:
+        judged = np.fmax.reduce(cuts[side].measures)
+        unknown = np.isnan(cuts[side].measures).any(axis=0) & ~(judged > 1.0 + CLOSE)
+        worst[side] = np.where(unknown, np.nan, judged)
+    kind = {side: np.nan_to_num(cuts[side].measures, nan=-1.0).argmax(axis=0) for side in SIDES}
+    sides = two_sides(
+        measure=worst,
+        observed={side: np.choose(kind[side], [c.cleared, c.width, c.depth]) for side, c in cuts.items()},
+        upper={side: np.choose(kind[side], [corner, reach, c.deepest]) for side, c in cuts.items()},
+        wanted={side: cuts[side].wanted for side in SIDES},
+        needed={side: cuts[side].needed for side in SIDES},
+    )
+    shaft, housing = (np.where(cuts[side].wanted, worst[side], np.nan) for side in SIDES)
+    on_housing = np.isnan(shaft) | (housing > shaft)
+
+    def of_side(name: str) -> Floats:
+        return np.where(on_housing, getattr(cuts["housing"], name), getattr(cuts["shaft"], name))
+
+    lead = np.where(on_housing, kind["housing"], kind["shaft"])
+    forms = [view.stations.choice(f"{side}_undercut_form").is_in("F") for side in SIDES]
+    by_face = (lead == 0) & np.where(on_housing, forms[1], forms[0])
+    told = np.array(["", "width", "depth"], dtype=object)[lead]
+    return Result(
+        measure=sides.measure,
+        unit="mm",
+        observed=sides.observed,
+        upper=sides.upper,
+        applies=sides.applies,
+        reason="no undercut is stated beside either ring",
+        missing=sides.missing,
+        variant=np.where(by_face, "face", told).astype(object),
+        facts={"side": np.where(on_housing, "housing", "shaft").astype(object)},
+        assumed=[chamfer(view).assumed],
+        working=[
+            Working("chamfer", "r_s min", "smallest ring chamfer", corner, "mm"),
+            Working("ring_width", "B", "ring width", ring_width, "mm"),
+            Working("width", "b", "width of the undercut that stands worse", of_side("width"), "mm"),
+            Working("depth", "h", "its depth", of_side("depth"), "mm"),
+            Working("radius", "r", "its corner radius", of_side("radius"), "mm"),
+            Working("cleared", "", "chamfer that it clears", of_side("cleared"), "mm", "r - h - t - √(2 h t)"),
+            Working("radius_allowed", "", "radius that clears r_s min", of_side("radius_allowed"), "mm",
+                    "r_s min + h + t + √(2 h t)"),
+            Working("land", "", "share of the seat that is left", 100.0 * of_side("land"), "%",
+                    "(B - b - r_s min)/(B - 2 r_s min)"),
+            Working("width_allowed", "", "width that leaves enough", reach, "mm"),
+            Working("deepest", "", "deepest that is printed for it", of_side("deepest"), "mm", "by d or r_s min"),
         ],
     )  # fmt: skip
 

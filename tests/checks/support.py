@@ -10,7 +10,7 @@ from linter.review import ClauseReview, assess
 from linter.rulebook import Rulebook, Table, load
 from linter.stations import Problem, Stations, stations_from_rows
 
-VERSION = "2026.1"
+VERSION = "2026.3"
 SEVERITY_RANK = {"critical": 4, "major": 3, "minor": 2, "remark": 1}
 
 

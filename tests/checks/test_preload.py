@@ -38,6 +38,9 @@ SPRING = {
     "axial_load": 5,
     "radial_load": 5,
 }
+DISCS = {
+    **BEARING, "preload_method": "spring", "spring_kind": "disc", "spring_free_length": 14, "spring_solid_length": 12,
+}  # fmt: skip
 RIGID = {**BEARING, "preload_method": "rigid", "preload_force": [40, -4, 4], "axial_load": 5, "radial_load": 5}
 WARM = {
     "bearing_span": 60,
@@ -78,6 +81,17 @@ SWEEPS = {
     "thermal, spring": ("preload.thermal", [{**SPRING, **WARM, "bearing_span": x} for x in np.geomspace(5, 9000, 30)]),
     "unload, spring": ("preload.unload", [{**SPRING, "axial_load": x} for x in np.linspace(0, 200, 30)]),
     "unload, rigid": ("preload.unload", [{**RIGID, "axial_load": x} for x in np.linspace(0, 500, 30)]),
+    "discs to flat": ("preload.disc-range", [
+        {**DISCS, "spring_installed_length": [x, -0.05, 0.05]} for x in np.linspace(13, 12, 30)]),
+    "discs to free": ("preload.disc-range", [
+        {**DISCS, "spring_installed_length": [x, -0.05, 0.05]} for x in np.linspace(13, 14.1, 30)]),
+    "axial play by clearance": ("preload.axial-play", [
+        {**SPRING, "spring_installed_length": 13.2, "spacer_stack": "+27.7±0.05 -14.5", "radial_clearance": [x, 0, 0]}
+        for x in np.geomspace(0.5, 300, 40)]),
+    "axial play by length": ("preload.axial-play", [
+        {**SPRING, "spacer_stack": "", "spring_installed_length": [x, -0.05, 0.05]} for x in np.linspace(8, 14, 40)]),
+    "axial demand by load": ("preload.axial-demand", [
+        {**SPRING, "axial_demand": "reversing load", "axial_load": x} for x in np.linspace(0, 90, 30)]),
     "rigid speed": ("preload.rigid-speed", [{**RIGID, "speed_max": x} for x in np.linspace(1e4, 2e5, 30)]),
     "contact angle": ("preload.contact-angle", [{**SPRING, "radial_clearance": [x, 0, 0]}
                                                 for x in np.linspace(12, 0, 30)]),
@@ -88,6 +102,34 @@ SWEEPS = {
 def test_severity_never_drops_as_the_value_gets_worse(clause, rows):
     found = never_milder(clause, rows)
     assert 0 <= found[0] < found[-1]
+
+
+def test_axial_play_is_that_of_the_geometry_and_shrinks_with_tight_fits():
+    """Two 608: a ball touches both grooves when the ring has moved by A sin α_0 from the middle, either way."""
+    row = {**SPRING, "spacer_stack": "", "spring_installed_length": [13, -0.1, 0.1]}
+    (found,) = records("preload.axial-play", row, {**row, "station": "B"})
+    grooves = (0.52 + 0.53 - 1.0) * 3.969
+    half = np.sqrt(grooves**2 - (grooves - 0.010 / 2.0) ** 2)  # the centres come apart by G_r/2 at right angles
+    assert found.observed.value == pytest.approx(2 * 2 * half, rel=1e-9)
+    seats = {"tolerance_class": "P5", "shaft_seat_diameter": [8, "k5"], "housing_seat_diameter": [22, "H6"]}
+    (fitted,) = records("preload.axial-play", {**row, **seats}, {**row, **seats, "station": "B"})
+    assert fitted.observed.value < found.observed.value
+    (alone,) = records("preload.axial-play", row)
+    assert alone.observed.value == found.observed.value
+    assert "two equal bearings" in [a.value for a in alone.assumed]
+
+
+def test_growth_of_the_housing_leaves_less_deflection_for_the_play():
+    row = {**SPRING, "spacer_stack": "", "spring_installed_length": [13, -0.1, 0.1], "free_ring": "outer"}
+    cold, warm = (records("preload.axial-play", {**row, **more})[0] for more in ({}, WARM))
+    least = [{w.key: w.value for w in a.working}["deflection"] for a in (cold, warm)]
+    assert least == pytest.approx([0.9, 0.9 - 60 * 11e-6 * 40])
+
+
+def test_disc_springs_are_asked_more_than_other_springs():
+    row = {**DISCS, "spring_installed_length": [12.42, -0.02, 0.02]}  # 80 % pressed
+    assert (ranks("preload.spring-travel", [row])[0], ranks("preload.disc-range", [row])[0]) == (0, 2)
+    assert ranks("preload.disc-range", [{**row, "spring_kind": "helical"}])[0] == -2
 
 
 @pytest.mark.parametrize("clause", ALL)
@@ -216,6 +258,10 @@ def test_preload_of_a_rigid_pair_follows_from_its_offset():
         ("preload.window", "stress_usual", 300, SPRING),
         ("preload.spring-travel", "solid_near", 0.5, SPRING),
         ("preload.spring-solid", "near", 0.05, SPRING),
+        ("preload.disc-range", "solid_near", 0.4, {**DISCS, "spring_installed_length": [13, -0.05, 0.05]}),
+        ("preload.axial-play", "share", 0.01, {**SPRING, "radial_clearance": [40, 0, 0]}),
+        ("preload.axial-demand", "stiffness", 0.5, {**SPRING, "axial_demand": "stiffness"}),
+        ("preload.axial-demand", "disturbance_factor", 1.5e3, {**SPRING, "axial_demand": "reversing load"}),
         ("preload.thermal", "change_near", 0.001, {**SPRING, **WARM}),
         ("preload.unload", "disturbance_factor", 15, SPRING),
         ("preload.rigid-speed", "near", 500000, RIGID),

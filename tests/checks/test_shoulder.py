@@ -15,7 +15,8 @@ SIZE = {
 FULL = {
     **SIZE, "shaft_shoulder_diameter": [26, -0.1, 0], "shaft_fillet_radius": 1, "housing_fillet_radius": 0.6,
     "housing_shoulder_diameter": [41, 0, 0.1], "shaft_material": "steel", "housing_material": "aluminium",
-    "axial_load": 100, "preload_force": 50,
+    "axial_load": 100, "preload_force": 50, "shaft_undercut_form": "F", "shaft_undercut_width": 2,
+    "shaft_undercut_depth": 0.2, "shaft_undercut_radius": 1.3,
 }  # fmt: skip
 ALL = [c for c in load(VERSION).clauses if c.startswith("shoulder.")]
 
@@ -79,6 +80,45 @@ def test_more_axial_load_is_never_milder():
     assert set(found) == {0, 2, 3, 4}
 
 
+def test_an_undercut_gets_worse_with_its_radius_width_and_depth():
+    def undercut(**changed):
+        return {**FULL, **{f"shaft_undercut_{name}": value for name, value in changed.items()}}
+
+    radius = never_milder("shoulder.undercut", [undercut(radius=float(r)) for r in np.arange(0.2, 4, 0.05)])
+    assert set(radius) == {0, 4}
+    width = never_milder("shoulder.undercut", [undercut(width=float(b)) for b in np.arange(1, 13, 0.1)])
+    assert set(width) == {0, 1, 2, 4}
+    depth = never_milder("shoulder.undercut", [undercut(depth=float(h)) for h in np.arange(0.2, 2, 0.02)])
+    assert set(depth) == {0, 1, 2}
+    chamfer = never_milder(
+        "shoulder.undercut", [{**undercut(form="E"), "ring_chamfer": float(r)} for r in np.arange(1.5, 0.9, -0.02)]
+    )
+    assert set(chamfer) == {0, 4}
+
+
+def test_undercuts_of_the_makers_tables_suit_the_rings_they_are_printed_for():
+    """TPI CAT 2260/TE tables 3.7 and 3.8, SKF Spherical plain bearings table 5; width 3 and more of r_s min 1 rings."""
+    rings = [(1, 13, 30), (1.1, 15, 20), (1.5, 21, 35), (2, 27, 50), (2.1, 33, 65), (3, 41, 95)]
+    for rs_min, width, bore in rings:
+        cut = abutment.undercut(rs_min)
+        row = {
+            **SIZE, "ring_chamfer": rs_min, "ring_width": width, "bore_diameter": bore, "outside_diameter": 2.2 * bore,
+            "shaft_fillet_radius": 0, "housing_fillet_radius": rs_min, "shaft_undercut_form": "F",
+            "shaft_undercut_width": float(cut.width), "shaft_undercut_depth": float(cut.depth),
+            "shaft_undercut_radius": float(cut.radius),
+        }  # fmt: skip
+        assert ranks("shoulder.undercut", [row])[0] == 0, rs_min
+
+
+def test_the_side_that_stands_worse_is_told_and_an_unknown_side_hides_no_finding():
+    housing = {"housing_undercut_width": 9.0, "housing_undercut_depth": 0.2, "housing_undercut_radius": 0.4}
+    found = review("shoulder.undercut", [{**FULL, **housing}]).result
+    assert (found.facts["side"][0], found.observed[0]) == ("housing", 9.0)
+    alone = {key: value for key, value in {**FULL, **housing}.items() if key != "shaft_undercut_depth"}
+    assert ranks("shoulder.undercut", [alone])[0] == 2
+    assert ranks("shoulder.undercut", [{**alone, "housing_undercut_width": 2.0}])[0] == -1
+
+
 def test_chamfer_06_with_fillet_08_stops_the_release_whatever_else_is_unknown():
     assert ranks("shoulder.fillet", [{"ring_chamfer": 0.6, "shaft_fillet_radius": 0.8}])[0] == 4
     assert (
@@ -123,5 +163,8 @@ def test_the_numbers_of_the_rulebook_decide():
     assert ranks("shoulder.housing-height", [FULL], high)[0] == 1
     assert ranks("shoulder.other-ring", [FULL], with_limit("shoulder.other-ring", "gap_wanted", 1.5))[0] == 2
     assert ranks("shoulder.pressure", [FULL], with_limit("shoulder.pressure", "share_near", 0.001))[0] == 2
+    assert ranks("shoulder.undercut", [FULL], with_limit("shoulder.undercut", "land_near", 0.95))[0] == 1
+    behind = with_cells("shoulder.undercut", "face", "face_depth", "0", depth="0.2")
+    assert ranks("shoulder.undercut", [FULL], behind)[0] == 4
     slow = with_limit("shoulder.stated", "demand_speed_factor", 1_000_000)
     assert (ranks("shoulder.stated", [SIZE])[0], ranks("shoulder.stated", [SIZE], slow)[0]) == (3, 2)

@@ -1,12 +1,10 @@
 """Chapter table: what cannot be is found, what can be is not, and reading problems reach the report whole."""
 
-import tomllib
-
 import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.packaged import data_folder
+from linter.handbook import worked_cases
 from linter.places import Place
 from linter.review import assess, assessments
 from linter.rulebook import load
@@ -24,8 +22,9 @@ SIZE = {
 }  # fmt: skip
 ALL = [c for c in load(VERSION).clauses if c.startswith("table.")]
 CASES = [
-    pytest.param(case, id=f"{case['clause']}: {case['title']}")
-    for case in tomllib.loads((data_folder("ruleset") / VERSION / "cases" / "table.toml").read_text("utf-8"))["cases"]
+    pytest.param(case, id=f"{clause}: {case['title']}")
+    for clause in ALL
+    for case in worked_cases(load(VERSION), clause)
 ]
 
 
