@@ -30,7 +30,7 @@ MOST_CELLS = 500_000
 MOST_CELLS_IN_ALL = 1_000_000
 MOST_MERGED = 20_000
 MOST_SHEETS = 250
-_MOST_ROUNDED = 5
+_MOST_SHOWN = 5
 
 _PREFIX = rb"(?:[A-Za-z_][\w.-]*:)?"
 _CELL_START = re.compile(rb"<" + _PREFIX + rb"c(?=[\s/>])")
@@ -45,6 +45,9 @@ _OF_CELL = re.compile(
 )
 _AT = re.compile(rb"\br=[\"']([A-Z]{1,4})(\d{1,8})[\"']")
 _FORMULA = re.compile(rb"<" + _PREFIX + rb"f[\s/>]")
+_FORMULA_TEXT = re.compile(rb"<" + _PREFIX + rb"f(?:\s[^<>]*)?>([^<]*)<")
+_OTHER_BOOK = re.compile(rb"\[[^\[\]]{1,100}\][^!\[\]]{0,60}!")
+_FILTER = re.compile(rb"<" + _PREFIX + rb"filterColumn[\s/>]")
 _MERGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^<>]*?\bref=[\"']([A-Z]{1,4})(\d{1,8}):([A-Z]{1,4})(\d{1,8})[\"']")
 _COLUMN = re.compile(rb"<" + _PREFIX + rb"col\s([^<>]*)>")
 _SPAN = re.compile(rb"\b(min|max)=[\"'](\d{1,8})[\"']")
@@ -61,6 +64,17 @@ class _Extent:
     merged: tuple[tuple[int, int, int, int], ...]
     hidden_rows: frozenset[int]
     hidden_columns: frozenset[int]
+    filtered: bool = False
+    linked: tuple[str, ...] = ()
+
+
+def _linked(sheet: str, cells: tuple[str, ...]) -> str:
+    """Note on cells whose stored value comes from another workbook."""
+    shown = ", ".join(cells[:_MOST_SHOWN]) + (", …" if len(cells) > _MOST_SHOWN else "")
+    return (
+        f"sheet {visible(sheet)}: {shown} refer{'s' * (len(cells) == 1)} to another workbook, which is not opened; "
+        "the stored value is read and may be out of date"
+    )
 
 
 def _column_number(letters: bytes | str) -> int:
@@ -105,7 +119,29 @@ def _scan(source: Source, sheet: str, xml: bytes) -> _Extent:
         if b"hidden" in attributes and _HIDDEN.search(attributes):
             span = {key: int(value) for key, value in _SPAN.findall(attributes)}
             hidden_columns.update(range(span.get(b"min", 1), min(span.get(b"max", 1), last_column) + 1))
-    return _Extent(cells, frozenset(not_calculated), merged, frozenset(hidden_rows), frozenset(hidden_columns))
+    return _Extent(
+        cells,
+        frozenset(not_calculated),
+        merged,
+        frozenset(hidden_rows),
+        frozenset(hidden_columns),
+        _FILTER.search(xml) is not None,
+        _linked_cells(xml) if b"[" in xml else (),
+    )
+
+
+def _linked_cells(xml: bytes) -> tuple[str, ...]:
+    """Cells whose formula refers to another workbook, by their names; at most one more than is shown."""
+    found: list[str] = []
+    for formula in _FORMULA_TEXT.finditer(xml):
+        if _OTHER_BOOK.search(formula[1]):
+            start = max(formula.start() - 500, 0)
+            cell = _AT.search(xml[max(xml.rfind(b"<c ", start, formula.start()), start) : formula.start()])
+            if cell:
+                found.append((cell[1] + cell[2]).decode())
+        if len(found) > _MOST_SHOWN:
+            break
+    return tuple(found)
 
 
 def _not_calculated(xml: bytes) -> set[tuple[int, int]]:
@@ -206,6 +242,8 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
         notes.extend(said)
         if remarks:
             notes.append(f"the workbook holds {len(remarks)} cell note{'s' * (len(remarks) > 1)}; listed as unused")
+        if any(name.startswith("xl/externalLinks/") for name in archive.namelist()):
+            notes.append("the workbook has links to other workbooks; they are not followed")
         for sheet in book.worksheets:
             member = parts.get(sheet.title, "")
             xml = archive.read(member) if member in archive.namelist() else b""
@@ -225,7 +263,17 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
             for what, hidden in (("row", extent.hidden_rows), ("column", extent.hidden_columns)):
                 if hidden:
                     many = "s" * (len(hidden) > 1)
-                    notes.append(f"sheet {visible(sheet.title)} has {len(hidden)} hidden {what}{many}; read too")
+                    which = [column_letters(at) if what == "column" else str(at) for at in sorted(hidden)[:_MOST_SHOWN]]
+                    more = ", …" if len(hidden) > _MOST_SHOWN else ""
+                    notes.append(
+                        f"sheet {visible(sheet.title)} has {len(hidden)} hidden {what}{many} "
+                        f"({', '.join(which)}{more}); read too"
+                    )
+            if extent.filtered:
+                notes.append(f"sheet {visible(sheet.title)} is filtered; rows that the filter hides are read too")
+            if extent.linked:
+                notes.append(_linked(sheet.title, extent.linked))
+            notes.extend(traits.coloured(sheet.title))
             grids.append(grid)
         book.close()
     except (InputError, MemoryError):
@@ -255,6 +303,7 @@ class _Style:
     meaning: str = ""
     decimals: int = -1
     struck: bool = False
+    filled: bool = False
 
 
 class _Styles:
@@ -265,13 +314,17 @@ class _Styles:
         self._known: dict[int, _Style] = {0: _Style()}
         self._rounded: list[str] = []
         self._count = 0
+        self.numbers = 0
+        self._filled: list[str] = []
+        self._filled_count = 0
 
     def __call__(self, cell: Any) -> _Style:
         """Style of a cell."""
         style = cell._style_id
         if style not in self._known:
             struck = bool(cell.font is not None and cell.font.strike)
-            self._known[style] = _Style(*_meaning_of(cell.number_format or ""), struck)
+            filled = bool(cell.fill is not None and cell.fill.fill_type == "solid")
+            self._known[style] = _Style(*_meaning_of(cell.number_format or ""), struck, filled)
         return self._known[style]
 
     def compare(self, row: int, column: int, value: float, style: _Style) -> None:
@@ -279,9 +332,24 @@ class _Styles:
         shown = round(value, style.decimals)
         if abs(shown - value) > 1e-9 * abs(value):
             self._count += 1
-            if len(self._rounded) < _MOST_ROUNDED:
+            if len(self._rounded) < _MOST_SHOWN:
                 text = f"{shown:.{style.decimals}f}"
                 self._rounded.append(f"{column_letters(column)}{row} shows {text} and holds {value:.15g}")
+
+    def fill(self, row: int, column: int) -> None:
+        """Remember a number that stands on a colour."""
+        self._filled_count += 1
+        if len(self._filled) <= _MOST_SHOWN:
+            self._filled.append(f"{column_letters(column)}{row}")
+
+    def coloured(self, sheet: str) -> list[str]:
+        """Note on numbers that a colour sets apart from the others of the sheet; forgets them."""
+        cells, few = self._filled, 5 * self._filled_count <= self.numbers
+        self._filled, self._filled_count, self.numbers = [], 0, 0
+        if not cells or not few:
+            return []  # most are coloured, as in banded rows
+        shown = ", ".join(cells[:_MOST_SHOWN]) + (", …" if len(cells) > _MOST_SHOWN else "")
+        return [f"sheet {visible(sheet)}: colours are not read; these numbers stand on a colour of their own: {shown}"]
 
     def rounded(self, sheet: str) -> list[str]:
         """What was remembered, as one note; forgets it."""
@@ -356,6 +424,9 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
                         value = float(f"{value * 100:.12g}")  # 0.05 is shown, and meant, as 5 %
                 if style.decimals >= 0 and type(value) is float:
                     traits.compare(number, column, value, style)
+                if style.filled and kind == "n":
+                    traits.fill(number, column)
+            traits.numbers += kind == "n"
             kept.append((column, value))
         if kept:
             top, bottom = min(top, number), number

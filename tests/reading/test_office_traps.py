@@ -6,6 +6,7 @@ from pathlib import Path
 
 import openpyxl
 import pytest
+import xlsxwriter
 
 from linter.reading import Reading, read_table
 
@@ -195,6 +196,47 @@ def test_cell_that_shows_another_unit_than_its_heading(tmp_path: Path) -> None:
     book.active["C3"].number_format = '0.000" in"'
     book.save(path)
     assert read_table(path).stations.number("bore_diameter").tolist() == [7.5, 12.7]
+
+
+def test_workbook_says_what_its_numbers_do_not(tmp_path: Path) -> None:
+    path = tmp_path / "book.xlsx"
+    book = openpyxl.Workbook()
+    sheet = book.active
+    sheet.append(["machine", "station", "bore_diameter", "ring_width", "outside_diameter"])
+    for station in "ABC":
+        sheet.append(["Fan", station, 7.5, 7.25, 22.5])
+    sheet["C3"].fill = openpyxl.styles.PatternFill("solid", fgColor="FFFF0000")
+    sheet.row_dimensions[4].hidden = True
+    sheet.column_dimensions["D"].hidden = True
+    sheet.auto_filter.ref = "A1:E4"
+    sheet.auto_filter.add_filter_column(1, ["A"])
+    book.save(path)
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [7.5, 7.5, 7.5]
+    assert reading.notes[:4] == (
+        "sheet Sheet has 1 hidden row (4); read too",
+        "sheet Sheet has 1 hidden column (D); read too",
+        "sheet Sheet is filtered; rows that the filter hides are read too",
+        "sheet Sheet: colours are not read; these numbers stand on a colour of their own: C3",
+    )
+
+
+def test_value_of_another_workbook_may_be_out_of_date(tmp_path: Path) -> None:
+    path = tmp_path / "book.xlsx"
+    book = xlsxwriter.Workbook(path)
+    sheet = book.add_worksheet("Seats")
+    sheet.write_row(0, 0, ["machine", "station", "bore_diameter"])
+    sheet.write_row(1, 0, ["Fan", "A"])
+    sheet.write_formula("C2", "='[Master.xlsx]Sizes'!$A$1", None, 7.5)
+    sheet.write_row(2, 0, ["Fan", "B"])
+    sheet.write_formula("C3", "=[1]Sizes!A1*2", None, 8.5)
+    book.close()
+    reading = read_table(path)
+    assert reading.stations.number("bore_diameter").tolist() == [7.5, 8.5]
+    assert reading.notes[0] == (
+        "sheet Seats: C2, C3 refer to another workbook, which is not opened; the stored value is read and may be out "
+        "of date"
+    )
 
 
 # --- single cells
