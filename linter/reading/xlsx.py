@@ -429,7 +429,7 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
             traits.numbers += kind == "n"
             kept.append((column, value))
         if kept:
-            top, bottom = min(top, number), number
+            top, bottom = min(top, number), max(bottom, number)
             left, right = min(left, kept[0][0]), max(right, kept[-1][0])
             rows.append((number, kept))
     for number, column in extent.not_calculated:
