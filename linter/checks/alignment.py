@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 import numpy as np
+from attrs import evolve
 
 from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
 from linter.checks.quantities import mean_diameter
@@ -10,6 +11,7 @@ from linter.checks.seats import (
     SIDES,
     Columns,
     Feature,
+    TwoSides,
     abutment_wanted,
     by_choice,
     demand,
@@ -106,6 +108,32 @@ def stated(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
+def _judged(
+    observed: Mapping[str, Floats],
+    bounds: Mapping[str, tuple[Floats, Floats]],
+    names: Mapping[str, str],
+    wanted: Mapping[str, Bools],
+    end: int = 1,
+) -> TwoSides:
+    """Both sides against their limits; shown is the looser one, with a remark between the two, or (0) the stricter."""
+    sides = two_sides(
+        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
+        observed=observed,
+        upper={side: bounds[side][end] for side in SIDES},
+        wanted=wanted,
+        needed={side: {names[side]: ~np.isnan(observed[side])} for side in SIDES},
+        grave=2.0,
+    )
+    remark = (end == 1) & (sides.measure > 1.0) & (sides.measure <= 2.0)
+    return evolve(sides, variant=np.where(remark, sides.variant + "_remark", sides.variant))
+
+
+def _to_put(bounds: Mapping[str, tuple[Floats, Floats]]) -> dict[str, tuple[Floats, str]]:
+    """The stricter and the looser limit of each side [mm] as values to put on the drawing."""
+    ends = {"best": 0, "put": 1}
+    return {f"{side}_{word}": (down(bounds[side][end]), "mm") for side in SIDES for word, end in ends.items()}
+
+
 def cylindricity(view: View, limits: Limits) -> Result:
     """Cylindricity of the seats against a fraction of the IT grade of the seat diameter."""
     return _form(view, limits, "cylindricity")
@@ -131,15 +159,7 @@ def _form(view: View, limits: Limits, feature: str) -> Result:
     wanted: Mapping[str, Bools] = dict.fromkeys(SIDES, np.ones(view.count, dtype=bool))
     if feature == "shoulder_runout":
         wanted = {side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES}
-    sides = two_sides(
-        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
-        observed=observed,
-        upper={side: bounds[side][1] for side in SIDES},
-        wanted=wanted,
-        needed={side: {_parameter(side, feature): ~np.isnan(observed[side])} for side in SIDES},
-        grave=2.0,
-    )
-    remark = (sides.measure > 1.0) & (sides.measure <= 2.0)
+    sides = _judged(observed, bounds, {side: _parameter(side, feature) for side in SIDES}, wanted)
     return Result(
         measure=sides.measure,
         unit="um",
@@ -148,13 +168,8 @@ def _form(view: View, limits: Limits, feature: str) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
-        variant=np.where(remark, sides.variant + "_remark", sides.variant),
-        facts={
-            "shaft_put": (down(put["shaft"][1]), "mm"),
-            "housing_put": (down(put["housing"][1]), "mm"),
-            "shaft_best": (down(put["shaft"][0]), "mm"),
-            "housing_best": (down(put["housing"][0]), "mm"),
-        },
+        variant=sides.variant,
+        facts=_to_put(put),
         working=[
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
             Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
@@ -249,15 +264,7 @@ def coaxiality(view: View, limits: Limits) -> Result:
         assumed.append(_at_machines(view, stands_in))
         strict, loose = (_graded(view, table, end, side, kind) for end in ("strict", "loose"))
         bounds[side] = UM * view.to_machines(strict, "min"), UM * view.to_machines(loose, "min")
-    sides = two_sides(
-        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
-        observed=observed,
-        upper={side: bounds[side][1] for side in SIDES},
-        wanted=dict.fromkeys(SIDES, two),
-        needed={side: {names[side]: ~np.isnan(observed[side])} for side in SIDES},
-        grave=2.0,
-    )
-    remark = (sides.measure > 1.0) & (sides.measure <= 2.0)
+    sides = _judged(observed, bounds, names, dict.fromkeys(SIDES, two))
     return Result(
         measure=sides.measure,
         unit="um",
@@ -266,13 +273,8 @@ def coaxiality(view: View, limits: Limits) -> Result:
         applies=two,
         reason="the machine has one position",
         missing=sides.missing,
-        variant=np.where(remark, sides.variant + "_remark", sides.variant),
-        facts={
-            "shaft_best": (down(bounds["shaft"][0] / UM), "mm"),
-            "shaft_put": (down(bounds["shaft"][1] / UM), "mm"),
-            "housing_best": (down(bounds["housing"][0] / UM), "mm"),
-            "housing_put": (down(bounds["housing"][1] / UM), "mm"),
-        },
+        variant=sides.variant,
+        facts=_to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
         assumed=assumed,
         working=[
             Working("shaft_value", "t", "coaxiality of the shaft seats", observed["shaft"], "um"),
@@ -402,14 +404,8 @@ def roughness(view: View, limits: Limits) -> Result:
         size = s.number(BASIC[side])
         low, high = (in_range_by_choice(table, end, size, "tolerance_class", kind, side) for end in ("low", "high"))
         bounds[side] = low, high
-    sides = two_sides(
-        measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
-        observed=observed,
-        upper={side: bounds[side][0] for side in SIDES},
-        wanted=dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)),
-        needed={side: {f"{side}_seat_roughness": ~np.isnan(observed[side])} for side in SIDES},
-        grave=2.0,
-    )
+    names = {side: f"{side}_seat_roughness" for side in SIDES}
+    sides = _judged(observed, bounds, names, dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)), end=0)
     return Result(
         measure=sides.measure,
         unit="um",

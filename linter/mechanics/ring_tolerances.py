@@ -108,28 +108,9 @@ def outside_deviation_or_nan(
 def outside_deviation(
     tolerance_class: ArrayLike, outside_diameter: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Deviation of the mean outside diameter, Delta_Dmp.
+    """Deviation of the mean outside diameter, Delta_Dmp [um], as :func:`bore_deviation`.
 
-    Parameters
-    ----------
-    tolerance_class : array_like of str
-        ``"Normal"``, ``"P6"``, ``"P5"``, ``"P4"`` or ``"P2"``.
-    outside_diameter : array_like
-        Nominal outside diameter D in mm, from 2.5 to 250 (Normal and P6 to 500, P5 to 400).
-
-    Returns
-    -------
-    lower, upper : ndarray
-        Deviations in um, broadcast over the arguments; NaN where one of them is missing.
-
-    Raises
-    ------
-    ValueError
-        If a class or a diameter is outside the table.
-
-    Notes
-    -----
-    ISO 492:2014, by way of the sources named in ``data/ring_tolerances.csv``.
+    Nominal outside diameter D in mm from 2.5 to 250 (Normal and P6 to 500, P5 to 400); ValueError outside the table.
     """
     lower, upper = outside_deviation_or_nan(tolerance_class, outside_diameter)
     _refuse(lower, "Delta_Dmp", tolerance_class, outside_diameter)
@@ -146,28 +127,9 @@ def width_deviation_or_nan(
 def width_deviation(
     tolerance_class: ArrayLike, bore_diameter: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Deviation of the width of a single ring, Delta_Bs (both rings take it by the bore).
+    """Deviation of the width of a single ring, Delta_Bs [um], as :func:`bore_deviation`.
 
-    Parameters
-    ----------
-    tolerance_class : array_like of str
-        ``"Normal"``, ``"P6"``, ``"P5"``, ``"P4"`` or ``"P2"``.
-    bore_diameter : array_like
-        Nominal bore d in mm, from 0.6 to 250 (P2 to 150).
-
-    Returns
-    -------
-    lower, upper : ndarray
-        Deviations in um, broadcast over the arguments; NaN where one of them is missing.
-
-    Raises
-    ------
-    ValueError
-        If a class or a bore is outside the table.
-
-    Notes
-    -----
-    From memory of ISO 492:2014.
+    Both rings take it by the bore, d in mm from 0.6 to 250 (P2 to 150); ValueError outside the table. From memory of ISO 492:2014.
     """
     lower, upper = width_deviation_or_nan(tolerance_class, bore_diameter)
     _refuse(lower, "Delta_Bs", tolerance_class, bore_diameter)
