@@ -129,8 +129,8 @@ def width_deviation(
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Deviation of the width of a single ring, Delta_Bs [um], as :func:`bore_deviation`.
 
-    Both rings take it by the bore, d in mm from 0.6 to 250 (P2 to 150); ValueError outside the table. From memory of ISO
-    492:2014.
+    Both rings take it by the bore, d in mm from 0.6 to 250 (P2 to 150); ValueError outside the table.
+    From memory of ISO 492:2014.
     """
     lower, upper = width_deviation_or_nan(tolerance_class, bore_diameter)
     _refuse(lower, "Delta_Bs", tolerance_class, bore_diameter)
