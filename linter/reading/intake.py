@@ -31,9 +31,13 @@ MOST_CELL_TAGS = 3_500_000
 MOST_OTHER_TAGS = 250_000
 MOST_ROWS_OF_TAGS = 50_000
 MOST_ATTRIBUTES = 500_000
+#: Longest tag, comment or text between tags, in bytes: a parser that is fed piece by piece begins a long one anew with
+#: every piece. A cell of 32 767 characters takes less, however it is written.
+LONGEST_TOKEN = 2**18
 #: Parts that are never parsed, and may be long.
 UNREAD_PARTS = ("xl/charts/", "xl/drawings/", "xl/pivotCache/", "xl/pivotTables/", "xl/externalLinks/", "customXml/")
 _CELL_TAG = re.compile(rb"</?(?:[A-Za-z_][\w.-]{0,20}:)?(?:c|v|f|is|t|si|row)(?=[\s/>])")
+_LONG_TOKEN = re.compile(rb"<[^<]{%d}" % LONGEST_TOKEN)
 _ROW_TAG = re.compile(rb"<(?:[A-Za-z_][\w.-]{0,20}:)?row(?=[\s/>])")
 _KNOWN_COMPRESSION = (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED)
 
@@ -266,7 +270,10 @@ def _check_part(file: str, archive: zipfile.ZipFile, member: zipfile.ZipInfo) ->
 
 
 def _check_tags(file: str, name: str, part: bytes) -> None:
-    """Refuse a part of more tags or attributes than a parser should make objects of."""
+    """Refuse a part of more tags or attributes, or of longer ones, than a parser should work on."""
+    if len(part) > LONGEST_TOKEN and _holds_long_token(part):
+        read = f"a part with a tag or text of more than {LONGEST_TOKEN // 1024} KiB"
+        raise InputError("archive", file, read, "shorter tags and texts", cell=name)
     tags, attributes = part.count(b"<"), part.count(b"=")
     if tags <= MOST_OTHER_TAGS and attributes <= MOST_ATTRIBUTES:
         return
@@ -280,6 +287,20 @@ def _check_tags(file: str, name: str, part: bytes) -> None:
     ):
         if count > most:
             raise InputError("archive", file, f"a part with {count} {what}", f"at most {most}", cell=name)
+
+
+def _holds_long_token(part: bytes) -> bool:
+    """Whether a part holds a tag, text, comment or processing instruction beyond ``LONGEST_TOKEN``."""
+    if _LONG_TOKEN.search(part):
+        return True
+    for start, end in ((b"<!--", b"-->"), (b"<?", b"?>")):
+        at = part.find(start)
+        while at >= 0:
+            closed = part.find(end, at, at + LONGEST_TOKEN)
+            if closed < 0:
+                return True
+            at = part.find(start, closed)
+    return False
 
 
 def to_utf8(source: Source, declared: str = "") -> tuple[bytes, str]:

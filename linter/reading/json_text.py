@@ -8,7 +8,7 @@ from typing import Any
 from linter.reading.intake import Source, to_utf8, visible
 
 LARGEST = 24 * 2**20
-MOST_CONTAINERS = 500_000
+MOST_CONTAINERS = 400_000
 #: Different keys of a document: each is looked up in the words for parameters once.
 MOST_KEYS = 50_000
 #: Values of a document: each becomes a Python object.
