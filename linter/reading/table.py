@@ -6,9 +6,10 @@ from itertools import islice
 
 from linter.reading import Reading
 from linter.reading.blocks import Found, TableWord
+from linter.reading.formats import other_format
 from linter.reading.grids import CELL_END, TextColumn
 from linter.reading.headings import Words
-from linter.reading.intake import Source, load, visible
+from linter.reading.intake import READABLE, Source, load, visible
 from linter.reading.names import Names
 from linter.reading.numbers import Decimal, vote_decimal
 from linter.reading.resolve import Resolver
@@ -65,6 +66,8 @@ def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | 
 def find(source: Source, words: Words) -> Found:
     """The cells of a file by parameter, row and place."""
     found = Found()
+    if source.kind in ("text", "json") and (what := other_format(source.data)):
+        raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     if source.kind == "workbook":
         from linter.reading.layouts import lay_out_grid
         from linter.reading.xlsx import read_grids
