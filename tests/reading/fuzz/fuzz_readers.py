@@ -79,7 +79,8 @@ SEEDS = {
 TOKENS = (
     "machine", "station", "bore_diameter", "shaft_seat_diameter", "speed_max", "lubrication", "Name", "Value", "Unit",
     "upper", "lower", "nominal", "Units: mm", "4 k5", "+0.006", "1,234", "1.234,5", "*", "3/8", "\u00d8", "\u00b5m",
-    "sep=;",    '"', '""', '","', '"\n"', "<c r=", "mergeCell ref=", "<f>", 't="s"', "hidden=", "A1:B9", "MaxValue", "TargetValue",
+    "sep=;", '"', '""', '","', '"\n"', "<c r=", "mergeCell ref=", "<f>", 't="s"', "hidden=", "A1:B9",
+    "MaxValue", "TargetValue",
 )  # fmt: skip
 
 
