@@ -4,7 +4,7 @@ import re
 
 import numpy as np
 
-from linter.reading.grids import Bad, Column, Grid, bounded, object_column
+from linter.reading.grids import LONGEST_CELL, Bad, Column, Grid, bounded, object_column
 from linter.reading.intake import Source, to_utf8, visible
 
 MOST_LINES = 100_000
@@ -62,8 +62,11 @@ def cut_line(line: str) -> tuple[str, str, str]:
     """Name, value and comment of one line.
 
     A line without an equals sign is a name without a value where it begins with a quotation mark or is one word, and a
-    comment otherwise.
+    comment otherwise. A line beyond any cell is cut at its first equals sign, unread.
     """
+    if len(line) > 4 * LONGEST_CELL:
+        name, _, value = line.partition("=")
+        return name.strip().strip('"'), value.strip(), ""
     quoted = False
     equals = comment = -1
     for index, sign in enumerate(line):
