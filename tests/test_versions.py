@@ -114,6 +114,16 @@ speed.factor
     )
 
 
+def test_the_third_version_adds_clauses_and_changes_none():
+    old, new = load("2026.2").clauses, load("2026.3").clauses
+    assert {name: new[name] for name in old} == dict(old)
+    assert sorted(set(new) - set(old)) == [
+        "preload.axial-demand", "preload.axial-play", "preload.disc-range", "rotor.seat-eccentricity",
+        "shoulder.undercut",
+    ]  # fmt: skip
+    assert "preload.disc-range\n  is new, up to major:" in difference_text(load("2026.2"), load("2026.3"))
+
+
 def test_compare_back_and_with_itself():
     back = difference_text(load("2026.2"), load("2026.1"))
     assert "limit hybrid_factor: 1.2 -> 1.25, looser" in back and "source IS-HYBRID is gone" in back

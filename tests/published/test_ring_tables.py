@@ -107,6 +107,17 @@ def test_chamfers_and_abutments():
     assert abutment.roughness_max([25, 100], ["Normal", "P5"], "shaft").tolist() == [0.8, 0.8]
 
 
+def test_undercuts_clear_the_rings_that_they_are_printed_for():
+    # SKF Spherical plain bearings, table 5, p. 77; TPI CAT 2260/TE, tables 3.7 and 3.8
+    chamfers = np.array([1, 1.1, 1.5, 2, 2.5, 3, 4, 6, 7.5])
+    width, depth, radius = abutment.undercut(chamfers)
+    assert width.tolist() == [2, 2.4, 3.2, 4, 4, 4.7, 5.9, 8.6, 10]
+    assert depth.tolist() == [0.2, 0.3, 0.4, 0.5, 0.5, 0.5, 0.5, 0.6, 0.6]
+    assert radius.tolist() == [1.3, 1.5, 2, 2.5, 2.5, 3, 4, 6, 7]
+    # they relieve seat and face alike: with the seat alone the arc of the corner would reach the ring's own
+    assert (abutment.chamfer_cleared(radius, depth, depth) < chamfers).all()
+
+
 def test_boundary_sizes():
     # SKF General Catalogue, p. 302 to 315: 6205, 6001, 608, 61900, 6310
     size = np.array([[25, 52, 15, 1], [12, 28, 8, 0.3], [8, 22, 7, 0.3], [10, 22, 6, 0.3], [50, 110, 27, 2]]).T
