@@ -23,7 +23,7 @@ def best(word: str) -> Candidate:
         ("Shft seat diam", "shaft_seat_diameter"),
         ("Shaft shldr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
-        ("内圈挡边", "inner_ring_shoulder_diameter"), ("Rundlauf Welle", "shaft_seat_runout"),
+        ("内圈挡边", "inner_ring_shoulder_diameter"), ("Rundlauf der Welle", "shaft_seat_runout"),
         ("Hsg material", "housing_material"),
     ],
 )  # fmt: skip
