@@ -211,7 +211,7 @@ class _Walk:
         elif isinstance(value, (dict, list)):
             self._node(value, at, here)
         else:
-            self._unused(key, value, at, "the name is not recognised")
+            self._unused(key, value, at, self.words.why(key))
 
     def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
@@ -266,7 +266,7 @@ class _Walk:
         heading = self.words.heading(label)
         if heading is None:
             value = next((node[key] for key in node if _aspect_of(key)[0]), None)
-            self._unused(label, value, path, "the name is not recognised")
+            self._unused(label, value, path, self.words.why(label))
             return
         if heading.parameter in ("machine", "station"):
             # a record that names the machine or station holds for the records behind it

@@ -161,7 +161,10 @@ def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
     """Number of distinct names that a column states."""
     cells = grid.columns[column][start : start + 2000].tolist()
     texts = {cell for cell in cells if type(cell) is str}
-    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or len(texts) < 4 or words.mapped(text)}
+    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or words.mapped(text)}
+    if len(texts) < 4:  # a lone letter among other words is rather a station than a symbol
+        letters = {words.heading(text) for text in texts if len(text.strip()) == 1} - {None}
+        named |= letters if len(letters) > 1 or named - {None} or len(texts) == 1 else set()
     # numbers are names only where the name mapping says so: of the characteristics on a drawing
     named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
     return len(named - {None})

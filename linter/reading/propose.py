@@ -31,7 +31,15 @@ _SHORT = {
     "rough": "roughness", "ro": "runout", "vel": "speed", "spd": "speed", "mat": "material", "matl": "material",
     "lub": "lubrication", "shldr": "shoulder", "sh": "shoulder", "sft": "shaft", "shft": "shaft", "qty": "count",
     "wellen": "welle", "ax": "axial", "no": "number", "dwg": "drawing", "visc": "viscosity", "freq": "speed",
+    "brng": "bearing", "bor": "bore", "wdth": "width", "ld": "load", "prld": "preload", "lubr": "lubrication",
+    "drehz": "drehzahl", "bohr": "bohrung", "geh": "gehäuse",
+    "lagerst": "lagerstelle", "baugrp": "baugruppe", "schmierg": "schmierung", "temper": "temperatur",
+    "ales": "alésage", "alés": "alésage", "roult": "roulement", "logemt": "logement", "vit": "vitesse",
+    "rot": "rotation", "lubrif": "lubrification", "diám": "diámetro", "aloj": "alojamiento", "máx": "máxima",
+    "alb": "albero", "allogg": "alloggiamento", "cusc": "cuscinetto", "диам": "диаметр", "макс": "максимальная",
+    "подш": "подшипника", "отв": "отверстия", "нар": "наружный", "внутр": "внутренний",
 }  # fmt: skip
+_LOADS = {"load", "ld", "last", "kraft", "force", "charge", "effort", "carga", "carico"}
 _WORD = re.compile(r"[^\W_]+")
 
 
@@ -78,7 +86,9 @@ def _pool() -> tuple[tuple[str, ...], tuple[tuple[str, str], ...]]:
     for name in vocabulary():
         pool.setdefault(word_key(name), (name, name))
     for target, word, language in heading_words():
-        if target not in GROUPS and target != "@STATION" and language != "symbol":
+        if target in ("STATION", "MACHINE"):
+            pool.setdefault(word_key(word), (target.lower(), word))
+        elif target not in GROUPS and target != "@STATION" and language != "symbol":
             pool.setdefault(word_key(word), (target, word))
     return tuple(pool), tuple(pool.values())
 
@@ -86,7 +96,8 @@ def _pool() -> tuple[tuple[str, ...], tuple[tuple[str, str], ...]]:
 def _plain(text: str) -> str:
     """A word for comparing by likeness: joints made one, short forms spelled out."""
     words = _WORD.findall(word_key(text))
-    return " ".join(_SHORT.get(word, word) for word in words)
+    short = _SHORT | {"rad": "radial"} if _LOADS.intersection(words) else _SHORT
+    return " ".join(short.get(word, word) for word in words)
 
 
 def _cores(word: str, names: Names) -> list[tuple[str, Aspect, str | None]]:
@@ -105,6 +116,9 @@ def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
     from rapidfuzz import fuzz, process
 
     core, unit = split_heading_unit(word)
+    before, _, last = core.rpartition(" ")
+    if not unit and before and len(last) > 1 and known_unit(last):  # Spd RPM
+        core, unit = before, last
     stated = known_unit(unit) if unit else None
     keys, targets = _pool()
     best: dict[str, tuple[float, Candidate]] = {}
@@ -125,10 +139,17 @@ def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
                     score, reason = min(100.0, score + 3), f"{reason}; the unit {unit} fits"
                 elif stated:
                     score, reason = score - 30, f"{reason}; the unit {unit} does not fit"
+                place, fits = station, unit if stated and "does not" not in reason else None
+                letter = known_unit(station) if station and not unit else None
+                if letter and entry.unit and letter.dimension == dimension_of(entry.unit):  # Prld N
+                    place, fits, score = None, station, min(score, 100 * WRITTEN - 1)
+                    reason = f"{reason}; {station} can be a unit or a station"
                 if score >= LOWEST and score > best.get(name, (0.0, None))[0]:
-                    fits = unit if stated and "does not" not in reason else None
-                    best[name] = (score, Candidate(name, round(score / 100, 2), reason, aspect, station, fits))
-    found = sorted((candidate for _, candidate in best.values()), key=lambda each: (-each.confidence, each.parameter))
+                    best[name] = (score, Candidate(name, round(score / 100, 2), reason, aspect, place, fits))
+    order = list(vocabulary())  # of two alike the one that most tables state
+    found = sorted(
+        (candidate for _, candidate in best.values()), key=lambda each: (-each.confidence, order.index(each.parameter))
+    )
     if len(found) > 1 and found[0].confidence - found[1].confidence < NEARLY:
         near = [each.parameter for each in found[1:] if found[0].confidence - each.confidence < NEARLY]
         lowered = round(min(found[0].confidence, WRITTEN - 0.01), 2)

@@ -7,7 +7,7 @@ from itertools import islice
 from linter.reading import Reading
 from linter.reading.blocks import Found, TableWord
 from linter.reading.formats import other_format
-from linter.reading.grids import CELL_END, TextColumn
+from linter.reading.grids import CELL_END, Grid, TextColumn
 from linter.reading.headings import Words
 from linter.reading.intake import READABLE, Source, load, visible
 from linter.reading.names import Names
@@ -55,16 +55,29 @@ def read(path: str | os.PathLike[str], names: Names | None, shown_as: str | None
 def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> list[TableWord]:
     """Words of a table that name nothing known; see :func:`linter.reading.read_names`."""
     words = Words(names or Names.built_in())
-    found = find(load(path, shown_as), words)
-    result = {word.text: word for word in found.words}
+    grids: list[Grid] = []
+    found = find(load(path, shown_as), words, grids)
+    result = {word.text: word for grid in grids for word in _scant_heading(grid, words)}
+    result |= {word.text: word for word in found.words}
     for unused in found.unused:
         if unused.name and words.heading(unused.name) is None and unused.reason == words.why(unused.name):
             result.setdefault(unused.name, TableWord(unused.name, (unused.value,), unused.place, unused.reason))
     return list(result.values())
 
 
-def find(source: Source, words: Words) -> Found:
-    """The cells of a file by parameter, row and place."""
+def _scant_heading(grid: Grid, words: Words) -> list[TableWord]:
+    """Unknown words of the fullest row of texts, where too few of it are known to take it for a heading."""
+    from linter.reading.layouts import candidate_words
+
+    candidates = candidate_words(grid, words)
+    lines = [re.sub(r"\D", "", word.place.cell or "") for word in candidates]
+    row = [word for word, line in zip(candidates, lines, strict=True) if line == lines[0]]
+    unknown = [word for word in row if words.heading(word.text) is None and not words.groups(word.text)]
+    return unknown if len(row) > 2 and 2 * len(unknown) > len(row) else []
+
+
+def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
+    """The cells of a file by parameter, row and place; the grids of a workbook or a text are added to ``seen``."""
     found = Found()
     if source.kind in ("text", "json") and (what := other_format(source.data)):
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
@@ -77,6 +90,8 @@ def find(source: Source, words: Words) -> Found:
         found.unused.extend(remarks)
         for grid in grids:
             lay_out_grid(grid, words, found)
+        if seen is not None:
+            seen.extend(grids)
     elif source.kind == "json":
         from linter.reading.json_layouts import lay_out_json
         from linter.reading.json_text import read_json
@@ -101,6 +116,8 @@ def find(source: Source, words: Words) -> Found:
             grid, notes = read_grid(source, encoding)
         found.notes.extend(notes)
         lay_out_grid(grid, words, found)
+        if seen is not None:
+            seen.append(grid)
     return found
 
 

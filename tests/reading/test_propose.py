@@ -4,6 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from linter.reading import read_names, read_table
 from linter.reading.mapping import parse_mapping
 from linter.reading.names import Match, Names
 from linter.reading.propose import WRITTEN, Candidate, Proposal, proposal_toml, propose
@@ -73,3 +74,77 @@ def test_the_text_is_always_a_mapping_that_reads_back(words: list[str], confiden
     ]
     parse_mapping(tomllib.loads(proposal_toml(proposals, "".join(words), confidence)), "proposal")
     parse_mapping(tomllib.loads(proposal_toml(propose(words, NAMES), "table", confidence)), "proposal")
+
+
+ODD = {
+    "german.csv": (
+        "Baugrp.;Lagerst.;Bohr.-Ø d1 [mm];Wellensitz-Ø;Geh.bohrg.;max Drehz. [1/min];rad. Last [N];Schmierg.;Gew.\n"
+        "Pumpe;A;6;6 k5;19 H6;9000;25;Fett;1\nPumpe;B;6;6 k5;19 H6;9000;25;Fett;1\n",
+        {"Baugrp.": "machine", "Lagerst.": "station", "Geh.bohrg.": "housing_seat_diameter",
+         "max Drehz. [1/min]": "speed_max", "rad. Last [N]": "radial_load", "Schmierg.": "lubrication"},
+        {"Bohr.-Ø d1 [mm]": "bore_diameter"},
+        ("A", "B"),
+    ),
+    "english.csv": (
+        "Rotor,Brng,Shft dia (in),Hsg bor dia (in),Brg OD (in),brg wdth (in),Spd RPM,Rad ld lbf,Prld N\n"
+        "R1,DE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\nR1,NDE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\n",
+        {"Brng": "station", "Shft dia (in)": "shaft_seat_diameter", "Hsg bor dia (in)": "housing_seat_diameter",
+         "brg wdth (in)": "ring_width", "Rad ld lbf": "radial_load"},
+        {"Prld N": "preload_force"},
+        ("DE", "NDE"),
+    ),
+    "french.csv": (
+        "Nom du paramètre;Valeur;Unité;Observation\nDiam. portée roult. avant;8 k5;mm;\n"
+        "Alés. logemt avant;22 H6;mm;\nVit. rot. maxi;18000;tr/min;\nGraisse;haute vitesse;;\n",
+        {"Alés. logemt avant": "housing_seat_diameter", "Vit. rot. maxi": "speed_max"},
+        {"Diam. portée roult. avant": "shaft_seat_diameter", "Graisse": "lubrication"},
+        ("avant",),
+    ),
+    "japanese.csv": (
+        "設備,軸受け位置,軸のはめあい部直径(mm),ハウジングのはめあい部直径(mm),最高回転速度[min-1],予圧荷重量[N],潤滑法\n"
+        "主軸,前側,30 js5,55 H6,20000,150,グリース\n主軸,後側,30 js5,55 H6,20000,150,グリース\n",
+        {"軸のはめあい部直径(mm)": "shaft_seat_diameter", "ハウジングのはめあい部直径(mm)": "housing_seat_diameter",
+         "予圧荷重量[N]": "preload_force"},
+        {"軸受け位置": "station", "潤滑法": "lubrication"},
+        ("row 2", "row 3"),
+    ),
+    "case.json": (
+        '{"machine": "M", "stations": [{"station": "A", "sftSeat": "4 k5", "hsgSeat": "13 H6", "da": "6 mm",'
+        ' "Da": "11 mm", "DA": 3, "lubr": "grease"}]}',
+        {"sftSeat": "shaft_seat_diameter", "hsgSeat": "housing_seat_diameter", "lubr": "lubrication"},
+        {},
+        ("A",),
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("file", ODD)
+def test_an_odd_table_gets_proposals_that_a_reader_accepts_and_nothing_is_applied_before(tmp_path, file):
+    text, in_force, first, stations = ODD[file]
+    path = tmp_path / file
+    path.write_text(text, encoding="utf-8")
+    words = [word.text for word in read_names(path, NAMES)]
+    proposals = propose(words, NAMES)
+    document = tomllib.loads(proposal_toml(proposals, file))
+    written = {
+        word: value["parameter"] if isinstance(value, dict) else value for word, value in document["names"].items()
+    }
+    assert written == in_force
+    ranked = {proposal.word: proposal.candidates for proposal in proposals}
+    for word, parameter in first.items():
+        assert ranked[word][0].parameter == parameter
+        assert ranked[word][0].confidence < WRITTEN
+    for candidates in ranked.values():
+        assert [each.confidence for each in candidates] == sorted((e.confidence for e in candidates), reverse=True)
+        assert all(each.reason for each in candidates)
+    assert all(NAMES.find(word) is None for word in in_force)
+    mapping = tmp_path / "names.toml"
+    mapping.write_text(proposal_toml(proposals, file), encoding="utf-8")
+    reading = read_table(path, Names.load(mapping))
+    assert tuple(reading.stations.text("station")) == stations
+    for parameter in in_force.values():
+        assert reading.stations.known(parameter).any(), parameter
+    if file == "case.json":
+        assert reading.stations.size("shaft_shoulder_diameter").nominal.tolist() == [6]
+        assert reading.stations.size("housing_shoulder_diameter").nominal.tolist() == [11]
+        assert ranked["DA"] == () and {u.name for u in reading.unused} == {"DA"}
