@@ -134,6 +134,8 @@ def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
                 entry = parameter(name)
                 if aspect not in ("value", "unit") and entry.kind != "toleranced":
                     continue
+                if name in ("machine", "station") and scorer is fuzz.token_set_ratio:
+                    continue  # the bearing is part of many names
                 score, reason = likeness * weight, f"like “{known}”"
                 if stated and entry.unit and dimension_of(entry.unit) == stated.dimension:
                     score, reason = min(100.0, score + 3), f"{reason}; the unit {unit} fits"
