@@ -77,6 +77,9 @@ def _parse(source: Source) -> Any:
         )
     if source.data.count(b"<") > 2 * MOST_ELEMENTS:
         raise source.refuse("too-many-cells", "a document of very many elements", f"at most {MOST_ELEMENTS} elements")
+    if source.data.count(b"=") > 2 * MOST_ELEMENTS:
+        most = f"at most {2 * MOST_ELEMENTS} attributes"
+        raise source.refuse("too-many-cells", "a document of very many attributes", most)
     depth = 0
     data = source.data
     parser = DefusedXMLParser(forbid_dtd=True)
