@@ -32,7 +32,7 @@ from linter.reading.intake import Source, to_utf8
 MOST_CELLS = 8_000_000
 MOST_COLUMNS = 4000
 MOST_ROWS = 500_000
-_DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar"}
+_DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar", "=": "equals sign"}
 ALIGNED = "  "
 MOST_ALIGNED_COLUMNS = 200
 MOST_ALIGNED_CELLS = 200_000
@@ -94,7 +94,7 @@ def choose_delimiter(data: bytes) -> str:
     sample = re.sub(rb'"[^"]*"', b'""', sample)
     lines = [line for line in sample.split(b"\n") if line.strip()]
     best, best_score = ",", (0, 0.0)
-    for delimiter in (*_DELIMITERS, *([ALIGNED] if b"  " in sample else [])):
+    for delimiter in (*(d for d in _DELIMITERS if d.encode() in sample), *([ALIGNED] if b"  " in sample else [])):
         if delimiter == ALIGNED:
             counts = np.array([len(_GAP.findall(line)) for line in lines], dtype=int)
         else:

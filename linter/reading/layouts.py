@@ -9,7 +9,7 @@ from attrs import define, field
 from linter.reading.blocks import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.headings import Words
-from linter.reading.intake import visible
+from linter.reading.intake import InputError, visible
 from linter.reading.long import LongTable, find_long, header_roles, read_long
 from linter.reading.title import Title, read_title
 from linter.reading.wide import WideTable, find_wide, is_title_row, names_a_table, read_wide
@@ -111,6 +111,10 @@ class _Sheet:
         """One table with what stands above it."""
         wide, long = find_wide(grid, self.words), find_long(grid, self.words) if grid.height <= LONGEST_MIXED else None
         table = _better(wide, long)
+        if table is None and grid.height > LONGEST_MIXED and find_long(grid.cut(slice(0, 2000)), self.words):
+            read = f"{grid.height} rows of one parameter each"
+            limit = f"one row per station with a heading row; one row per parameter up to {LONGEST_MIXED} rows"
+            raise InputError("too-many-rows", grid.file, read, limit, sheet=grid.sheet)
         if table is None:
             self._only_title(grid)
             return

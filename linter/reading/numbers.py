@@ -228,10 +228,12 @@ def read_numbers(
     """
     distinct = list(dict.fromkeys(texts))
     lines = "\n".join(distinct) + "\n"
-    plain = _PLAIN_LINES.fullmatch(lines) is not None
+    one_line_each = lines.count("\n") == len(distinct)
+    plain = one_line_each and _PLAIN_LINES.fullmatch(lines) is not None
     if plain and decimal != "." and "." in lines and _OPEN_LINE.search(lines):
         plain = False
-    if not plain and decimal == "," and "," in lines and "." not in lines and _PLAIN_COMMA_LINES.fullmatch(lines):
+    commas = one_line_each and not plain and decimal == "," and "," in lines and "." not in lines
+    if commas and _PLAIN_COMMA_LINES.fullmatch(lines):
         lines, plain = lines.replace(",", "."), True
         values = list(map(float, lines.split("\n")[:-1]))
         table: dict[str, float] = dict(zip(distinct, values, strict=True))

@@ -27,6 +27,7 @@ from linter.vocabulary import Parameter, parameter, vocabulary
 Ints = NDArray[np.intp]
 
 MOST_ALIKE = 50
+_ONLY_STATION = "1"
 _ALL, _NONE = -1, -2
 _BASIC_SIZE = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
 
@@ -66,6 +67,7 @@ class Resolver:
         InputError
             If the file names no station.
         """
+        _name_only_station(self.found)
         self.keys = _index(self.file, self.found)
         self.problems.extend(self.found.problems)
         self.unused.extend(self.found.unused)
@@ -347,6 +349,23 @@ def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
     if stated.strip.aspect != "value":
         parts.append(f"({stated.strip.aspect})")
     return " ".join(parts)
+
+
+def _name_only_station(found: Found) -> None:
+    """A file that names no station at all speaks of one station of each machine."""
+    blocks = [block for block in found.blocks if block.machines]
+    if any(station for block in blocks for station in block.stations):
+        return
+    if any(
+        parameter(strip.parameter).level == "station" and strip.parameter != "station" and len(strip.rows)
+        for block in blocks
+        for strip in block.strips
+    ):
+        for block in blocks:
+            block.stations = [_ONLY_STATION] * len(block.stations)
+        found.say(
+            f"no station is named; what is stated is taken for one station of each machine, named {_ONLY_STATION}"
+        )
 
 
 def _index(file: str, found: Found) -> Keys:

@@ -20,6 +20,7 @@ _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
 _FIRST_SIGNS = frozenset("#/!;-'= \t\n\xa0epstEPST")
 _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
+_MOST_TOLD = 50
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
@@ -204,6 +205,7 @@ class _Rows:
     units: list[str]
     _units_of: list[Heading | None] = field(factory=list, init=False)
     _keys_of: list[tuple[str, str]] = field(factory=list, init=False)
+    _homeless: list[int] = field(factory=list, init=False)
 
     def read(self) -> Block:
         grid, table = self.table.grid, self.table
@@ -222,6 +224,7 @@ class _Rows:
         if station_at is None and not by_heading and "station" in levels and len(rows):
             stations = [f"row {grid.lines[r]}" for r in rows.tolist()]
             self.found.say("no station is named; every row is a station of its own, named after its row")
+        self._homeless = self._without_station(rows, machines, stations, station_at)
         self._keys_of = list(zip(machines, stations, strict=True))
         block = Block(list(machines), list(stations), [], self.length_unit)
         extra: dict[str, int] = {}
@@ -244,6 +247,32 @@ class _Rows:
         for start in extra.values():
             self._drop_unstated(block, start, count)
         return block
+
+    def _without_station(
+        self, rows: NDArray[np.intp], machines: Sequence[str], stations: Sequence[str], column: int | None
+    ) -> list[int]:
+        """Rows with a blank station among rows of their machine that name one: no station is filled in for them."""
+        if column is None or "" not in stations:
+            return []
+        named = {machine for machine, station in zip(machines, stations, strict=True) if station}
+        blank = [i for i, station in enumerate(stations) if not station and machines[i] in named]
+        grid = self.table.grid
+        of_stations = [c for c, h in enumerate(self.table.headings) if h and h.entry.level == "station" and c != column]
+        result = []
+        for index in blank:
+            row = int(rows[index])
+            if all(is_blank(grid.columns[c][row]) for c in of_stations):
+                continue
+            result.append(index)
+            if len(result) <= _MOST_TOLD:
+                place, expected = grid.place(row, column), "a station in every row that states something of one"
+                message = (
+                    f"{place}: the row names no station; its values of a station are not used; expected {expected}."
+                )
+                self.found.problems.append(
+                    Problem("unreadable", None, "station", place, "", expected, message, "no-station-in-row")
+                )
+        return result
 
     def _drop_unstated(self, block: Block, start: int, count: int) -> None:
         """A station that only headings name is none of a machine whose cells for it are all blank."""
@@ -345,7 +374,10 @@ class _Rows:
     def _keys(self, rows: NDArray[np.intp], column: int | None) -> list[str]:
         if column is None:
             return [""] * len(rows)
-        cells = self.table.grid.columns[column][rows].tolist()
+        column_cells = self.table.grid.columns[column][rows]
+        if self.table.grid.merged:
+            column_cells = self._down(column_cells, rows, column)
+        cells = column_cells.tolist()
         if set(map(type, cells)) == {str}:
             return list(map(str.strip, cells))
         return ["" if isinstance(cell, Bad) else cell_text(cell) for cell in cells]
@@ -391,6 +423,13 @@ class _Rows:
         whole = len(rows) == grid.height - self.first
         cells = grid.columns[column][self.first :] if whole else grid.columns[column][rows]
         cells = self._inherit(cells, rows, column, heading)
+        if self._homeless and heading.entry.level == "station":
+            cells = object_column(cells.tolist())
+            for index in self._homeless:
+                if not is_blank(cells[index]):
+                    place, read = grid.place(int(rows[index]), column), visible(cell_text(cells[index]))
+                    self.found.leave(Unused(label, read, place, "the row names no station"))
+                    cells[index] = None
         if len(rows) and grid.merged:
             cells = self._down(cells, rows, column)
         lines = grid.lines[rows]

@@ -8,7 +8,7 @@ import openpyxl
 import pytest
 import xlsxwriter
 
-from linter.reading import Reading, read_table
+from linter.reading import InputError, Reading, read_table
 
 
 def read(tmp_path: Path, content: str | list[list[object]] | dict[str, object], suffix: str = ".csv") -> Reading:
@@ -318,3 +318,58 @@ def test_machines_and_stations_called_by_name(tmp_path: Path) -> None:
     assert reading.stations.machines == ("Fan 1",)
     assert list(reading.stations.text("station")) == ["front", "rear"]
     assert reading.unused == ()
+
+
+# --- text files
+
+
+def test_stacked_deviations_among_decimal_commas(tmp_path: Path) -> None:
+    reading = read(tmp_path, 'machine;station;shaft_seat_diameter\nFan;A;"7,5\n+0,012\n+0,004"\nFan;B;8,5\n')
+    size = reading.stations.size("shaft_seat_diameter")
+    assert (size.nominal[0], size.upper[0], size.lower[0]) == (7.5, 0.012, 0.004)
+
+
+@pytest.mark.parametrize("sign", ["=", " = "])
+def test_names_and_values_set_apart_by_an_equals_sign(tmp_path: Path, sign: str) -> None:
+    lines = [("machine", "Fan"), ("station", "A"), ("bore_diameter", "7,5 mm"), ("speed_max", "60000")]
+    reading = read(tmp_path, "".join(f"{name}{sign}{value}\n" for name, value in lines))
+    assert reading.stations.number("bore_diameter").tolist() == [7.5]
+    assert reading.stations.machines == ("Fan",)
+
+
+@pytest.mark.parametrize(
+    "content",
+    ["bore_diameter,7.5\nring_width,7.25\n", '"bore_diameter"= 7.5mm\n"ring_width"= 7.25mm\n', {"bore_diameter": 7.5}],
+)
+def test_file_that_names_no_station(tmp_path: Path, content: str | dict[str, object]) -> None:
+    reading = read(tmp_path, content)
+    assert list(reading.stations.text("station")) == ["1"]
+    assert reading.stations.number("bore_diameter").tolist() == [7.5]
+    assert any(note.startswith("no station is named") for note in reading.notes)
+
+
+def test_row_without_a_station_changes_no_other(tmp_path: Path) -> None:
+    reading = read(tmp_path, "machine,station,bore_diameter,speed_max\nFan,,7.5,60000\nFan,B,,\n")
+    assert math.isnan(reading.stations.number("bore_diameter")[0])
+    assert reading.stations.number("speed_max").tolist() == [60000]
+    assert problems(reading) == {("no-station-in-row", "B2")}
+    assert [(u.value, u.place.cell) for u in reading.unused if u.place] == [("7.5", "C2")]
+
+
+def test_stations_merged_over_rows(tmp_path: Path) -> None:
+    path = tmp_path / "book.xlsx"
+    book = openpyxl.Workbook()
+    for row in (["machine", "station", "bore_diameter", "ring_width"], ["Fan", "A", 7.5, None], ["Fan", None, None, 7]):
+        book.active.append(row)
+    book.active.merge_cells("B2:B3")
+    book.save(path)
+    reading = read_table(path)
+    assert reading.stations.number("ring_width").tolist() == [7]
+    assert reading.stations.problems == ()
+
+
+def test_very_long_list_of_parameters_is_refused_with_its_reason(tmp_path: Path) -> None:
+    text = "name,value,unit,station\n" + "".join(f"bore_diameter,7.5,mm,S{i}\n" for i in range(20_001))
+    with pytest.raises(InputError) as refused:
+        read(tmp_path, text)
+    assert refused.value.code == "too-many-rows"
