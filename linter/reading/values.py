@@ -16,6 +16,7 @@ from linter.reading.choices import read_choice
 from linter.reading.grids import CELL_END, Bad, Column, TextColumn, cell_text, object_column
 from linter.reading.mapping import Mapping
 from linter.reading.numbers import Decimal, plain_decimals, read_numbers
+from linter.reading.requirements import EXPECTED, Requirement, assumed, parameter_of, read_requirement
 from linter.reading.signs import ReadError, fold, missing_state, shown
 from linter.reading.tolerance import Size, read_deviation_pair, read_size
 from linter.reading.units import conversion, dimension_of, factor_to, split_quantity
@@ -417,6 +418,8 @@ class _Quantities:
                 table[index] = self._convert(values)[0]
                 return False, None
             text = bare
+        if not self._is_size() and isinstance(stated := read_requirement(text), Requirement):
+            return self._read_requirement(stated, text, index, table)
         number, unit = ("", "") if self._is_size() else split_quantity(text)
         unit = self.terms.mapping.unit(unit)
         if unit == "m" and dimension_of(self.entry.unit) == "length" and self.unit != "m":
@@ -436,6 +439,25 @@ class _Quantities:
         if trouble is not None and trouble.code == "not-a-size" and not self._is_size():
             trouble = _trouble(error)
         return carried, trouble
+
+    def _read_requirement(
+        self, stated: Requirement, text: str, index: int, table: Floats
+    ) -> tuple[bool, Trouble | None]:
+        """Read a feature control frame or a roughness that stands in the cell of its parameter."""
+        name = self.entry.name
+        values, wrong = read_numbers([stated.number], self.decimal)
+        if parameter_of(name, stated.characteristic)[0] != name or wrong:
+            said = f"“{shown(text)}” states {stated.characteristic}, which {name} is not"
+            return True, Trouble(-1, "unreadable", "not-a-requirement", text, EXPECTED, said)
+        found = factor_to(self.entry.unit, stated.unit) if stated.unit else (self.factor, self.offset)
+        if isinstance(found, ReadError):
+            return True, _trouble(ReadError(found.code, text, found.expected, found.sentence))
+        table[index] = tidy(values[0] * found[0])
+        if said := assumed(name, stated, name):
+            return bool(stated.unit), Trouble(
+                -1, "assumption", "characteristic", text, EXPECTED, f"“{shown(text)}”: {said}"
+            )
+        return bool(stated.unit), None
 
     def _without_mark(self, text: str) -> str:
         """A text without the apostrophe that marks a number kept as text, or without its own symbol (``Ra 0.4``)."""

@@ -245,3 +245,22 @@ def test_words_of_all_languages_name_a_characteristic(entry):
                              "|表面粗さ|粗糙度"}  # fmt: skip
     for word in words[entry].split("|"):
         assert characteristic_of(word) == characteristic_of(word.upper()) == entry, word
+
+
+def test_frames_in_the_cells_of_their_own_parameters(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "machine;station;shaft_seat_runout;Rundlauf Wellensitz [mm];shaft_seat_roughness;housing_shoulder_runout\n"
+        "M;A;⌰ 0.005 A-B;;Ra 0.4;⊥ 0.008 A\n"
+        "M;B;total run-out 6 µm A-B;;Rz 4;○ 0.002\n"
+        "M;C;;[↗|0.004|A-B];Ra 0.8 µm;0.01\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.number("shaft_seat_runout").tolist() == [0.005, 0.006, 0.004]
+    assert np.array_equal(stations.number("shaft_seat_roughness"), [0.4, np.nan, 0.8], equal_nan=True)
+    assert np.array_equal(stations.number("housing_shoulder_runout"), [0.008, np.nan, 0.01], equal_nan=True)
+    said = {problem.place.cell: (problem.kind, problem.message) for problem in stations.problems}
+    assert set(said) == {"D4", "E3", "F3"}
+    assert said["D4"][0] == "assumption" and "circular run-out is taken for the total" in said["D4"][1]
+    assert "states roundness, which housing_shoulder_runout is not" in said["F3"][1]
