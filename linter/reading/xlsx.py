@@ -237,6 +237,8 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
         sheets = archive.read("xl/workbook.xml").count(b"sheetId=")
         if sheets > MOST_SHEETS:  # before a parser opens each
             raise source.refuse("sheet-too-large", f"{sheets} sheets", f"at most {MOST_SHEETS} sheets")
+        if len(set(parts.values())) < len(parts):
+            raise source.refuse("broken-workbook", "two sheets that show one part", "a part for each sheet")
         book = openpyxl.load_workbook(BytesIO(source.data), read_only=True, data_only=True, keep_links=False)
         if len(book.worksheets) > MOST_SHEETS:
             raise source.refuse("sheet-too-large", f"{len(book.worksheets)} sheets", f"at most {MOST_SHEETS} sheets")
