@@ -31,7 +31,7 @@ from linter.reading.intake import Source, to_utf8
 
 MOST_CELLS = 8_000_000
 MOST_COLUMNS = 4000
-MOST_ROWS = 500_000
+MOST_ROWS = 300_000
 _DELIMITERS = {";": "semicolon", ",": "comma", "\t": "tab", "|": "vertical bar", "=": "equals sign"}
 ALIGNED = "  "
 MOST_ALIGNED_COLUMNS = 200
@@ -153,7 +153,7 @@ def _aligned(source: Source, data: bytes) -> tuple[list[Any], Any]:
 
 def _runs_of_blanks(data: bytes, most: int) -> int:
     """Runs of two or more blanks that something follows in their line, counted up to one more than ``most``."""
-    return sum(1 for _ in islice(re.finditer(rb"  +[^ \n]", data), most + 1))
+    return sum(1 for _ in islice(re.finditer(rb"(?<! ) {2,}+[^ \n]", data), most + 1))
 
 
 def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int32]] | None:
