@@ -12,7 +12,7 @@ MOST_CONTAINERS = 400_000
 #: Different keys of a document: each is looked up in the words for parameters once.
 MOST_KEYS = 50_000
 #: Values of a document: each becomes a Python object.
-MOST_VALUES = 3_000_000
+MOST_VALUES = 1_500_000
 DEEPEST = 40
 _LONGEST_INTEGER = 30
 

@@ -34,6 +34,10 @@ privacy                              ``test_metadata_stays_out_of_the_reading``;
                                      ``test_cell_notes_are_listed_with_their_cells``; tests/report/test_sarif
 HTML injection                       tests/report/test_html: ``test_hostile_text_stays_text``
 file kind and size before opening    ``test_file_is_known_by_content_not_name``, ``test_file_beyond_the_size_cap``
+time and memory of one file          tests/test_bounds: all
+very many rows, marks, tags          ``test_text_within_its_memory``, ``test_workbook_within_its_memory``,
+                                     ``test_json_within_its_memory``
+every word in every report           tests/test_hostile_words: all
 ===================================  ===================================================================================
 """
 
@@ -88,15 +92,18 @@ _ROWS = (
 )
 
 
-def workbook(path: Path, sheet: str | bytes, extra: dict[str, bytes] | None = None) -> Path:
-    """A workbook of one sheet from its XML."""
-    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as archive:
-        archive.writestr("[Content_Types].xml", _TYPES)
-        archive.writestr("_rels/.rels", _RELS.format("officeDocument", "xl/workbook.xml"))
-        archive.writestr("xl/workbook.xml", _BOOK)
-        archive.writestr("xl/_rels/workbook.xml.rels", _RELS.format("worksheet", "worksheets/sheet1.xml"))
-        archive.writestr("xl/worksheets/sheet1.xml", sheet)
-        for name, data in (extra or {}).items():
+def workbook(path: Path, sheet: str | bytes, extra: dict[str, bytes] | None = None, *, stored: bool = False) -> Path:
+    """A workbook of one sheet from its XML; ``stored`` leaves it unpacked, so that no ratio gives it away."""
+    parts: dict[str, str | bytes] = {
+        "[Content_Types].xml": _TYPES,
+        "_rels/.rels": _RELS.format("officeDocument", "xl/workbook.xml"),
+        "xl/workbook.xml": _BOOK,
+        "xl/_rels/workbook.xml.rels": _RELS.format("worksheet", "worksheets/sheet1.xml"),
+        "xl/worksheets/sheet1.xml": sheet,
+        **(extra or {}),
+    }
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_STORED if stored else zipfile.ZIP_DEFLATED) as archive:
+        for name, data in parts.items():
             archive.writestr(name, data)
     return path
 
@@ -312,8 +319,10 @@ def test_dense_sheet_of_a_million_rows(tmp_path):
     assert len(rows) > 40 * 2**20
     path = workbook(tmp_path / "dense.xlsx", _SHEET.format("", rows))
     outcome, memory = read_in_child(path)
-    assert outcome == "sheet-too-large"
+    assert outcome == "archive"
     assert memory < _MEMORY_LIMIT
+    few = "".join(f'<row r="{i}"><c r="A{i}"><v>4</v></c></row>' for i in range(1, 20_002))
+    assert refused(workbook(tmp_path / "rows.xlsx", _SHEET.format("", few))).code == "sheet-too-large"
 
 
 @pytest.mark.parametrize("corner", ["XFD1048576", "A1048576", "XFD1", "ZZZZ99999999"])
@@ -323,6 +332,21 @@ def test_sparse_corner_cell(tmp_path, corner):
     path = workbook(tmp_path / "sparse.xlsx", _SHEET.format("", rows))
     assert refused(path).code == "sheet-too-large"
     assert read_in_child(path)[1] < _MEMORY_LIMIT
+
+
+@pytest.mark.parametrize("way", ["entities", "blanks", "another attribute first", "rows in any order"])
+def test_reference_that_only_a_parser_can_read(tmp_path, way):
+    row, cell = {
+        "entities": ('r="&#49;048576"', 'r="&#88;FD1048576"'),
+        "blanks": ('r = "1048576"', 'r = "XFD1048576"'),
+        "another attribute first": ('a=">" r="1048576"', 'a=">" r="XFD1048576"'),
+        "rows in any order": ('r="19999"', 'r="A3"'),
+    }[way]
+    rows = _ROWS + f'<row {row}><c {cell}><v>1</v></c></row><row r="3"><c r="C3"><v>1</v></c></row>'
+    path = workbook(tmp_path / "a.xlsx", _SHEET.format("", rows))
+    outcome, memory = read_in_child(path)
+    assert outcome == ("read 1" if way == "rows in any order" else "sheet-too-large")
+    assert memory < _MEMORY_LIMIT
 
 
 def test_false_dimension_is_not_believed(tmp_path):
@@ -367,6 +391,7 @@ def test_names_that_look_like_paths_are_only_names(tmp_path):
         ('{"machine": ', "not-json"),
         ('{"machine": "M"} trailing', "not-json"),
         ("[" + "[]," * 600_000 + "[]]", "too-many-cells"),
+        ("{" + ",".join(f'"k{i}":1' for i in range(50_001)) + "}", "too-many-cells"),
         ('{"machine": "M\\ud800"}', "nothing-recognised"),
     ],
 )
@@ -376,21 +401,177 @@ def test_json_that_is_refused(tmp_path, text, code):
     assert refused(write(tmp_path, text, "t.json")).code == code
 
 
-def test_json_within_its_memory(tmp_path):
-    path = write(tmp_path, '{"a": [' + ",".join(f'"{i:x}"' for i in range(2_400_000)) + "]}", "t.json")
-    outcome, memory = read_in_child(path)
-    assert outcome == "nothing-recognised"
+_JSON = {
+    "strings": (lambda: '{"a": [' + ",".join(f'"{i:x}"' for i in range(1_400_000)) + "]}", "nothing-recognised"),
+    "keys": (lambda: "{" + ",".join(f'"k{i}":1' for i in range(1_400_000)) + "}", "too-many-cells"),
+    "numbers": (lambda: "[" + "1," * 11_000_000 + "1]", "too-many-cells"),
+}
+
+
+@pytest.mark.parametrize("what", _JSON)
+def test_json_within_its_memory(tmp_path, what):
+    text, code = _JSON[what]
+    outcome, memory = read_in_child(write(tmp_path, text(), "t.json"))
+    assert outcome == code
     assert memory < _MEMORY_LIMIT
 
 
-def test_text_within_its_memory(tmp_path):
-    path = write(tmp_path, _HEAD + ("," * 1500 + "\n") * 30_000)
-    outcome, memory = read_in_child(path)
-    assert outcome == "too-many-cells"
+_TEXTS = {
+    "short rows": (lambda: _HEAD + ("," * 1500 + "\n") * 30_000, "too-many-cells"),
+    "one line": (lambda: _HEAD + "M," + "x" * 30_000_000 + ",4,4\n", "nothing-recognised"),
+    "one quoted cell": (lambda: _HEAD + 'M,"' + "x" * 30_000_000 + '",4,4\n', "nothing-recognised"),
+    "blank cells": (lambda: _HEAD + ",,,\n" * 290_000, "nothing-recognised"),
+    "one-cell lines": (lambda: "machine\n" + "4\n" * 290_000, "nothing-recognised"),
+    "more rows": (lambda: "machine\n" + "4\n" * 1_900_000, "too-many-cells"),
+    "blank lines": (lambda: "a" + "\n" * 7_900_000, "too-many-cells"),
+    "delimiters": (lambda: "," * 7_900_000, "too-many-columns"),
+    "quotation marks": (lambda: '"' * 10_000_000, "nothing-recognised"),
+    "more quotation marks": (lambda: '"' * 60_000_000, "too-many-cells"),
+    "odd quotation marks": (lambda: _HEAD + 'M,A,4,3/8"\n' * 290_000, "read 1"),
+    "open at the end": (lambda: _HEAD + 'M,A,"4",4 k5\n' * 290_000 + 'M,"A,4,4\n', "open-quote"),
+    "a wide row": (lambda: ",".join(f"h{i}" for i in range(4000)) + "\n" + "1,2\n" * 1_900, "nothing-recognised"),
+    "gaps": (lambda: "a  " * 20_000_000, "too-many-cells"),
+    "tabs": (lambda: "station  d\n" * 9 + "\t" * 100 + "x" + "\t" * 15_000_000, "too-many-cells"),
+    "equations": (lambda: '"bore_diameter@A"= 4' + "\n" * 60_000_000, "too-many-cells"),
+    "apostrophes": (lambda: '"bore_diameter@A"= b' + "a'" * 25_000_000 + "\n", "read 1"),
+}
+
+
+@pytest.mark.parametrize("what", _TEXTS)
+def test_text_within_its_memory(tmp_path, what):
+    text, code = _TEXTS[what]
+    outcome, memory = read_in_child(write(tmp_path, text()))
+    assert outcome in (code, "no-station" if code == "nothing-recognised" else code)
     assert memory < _MEMORY_LIMIT
-    path = write(tmp_path, _HEAD + "M," + "x" * 30_000_000 + ",4,4\n", "long.csv")
+
+
+_MAIN = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"'
+_TABLE = _ROWS + "".join(
+    f'<row r="{i}">{_inline(f"A{i}", "M")}{_inline(f"B{i}", f"S{i}")}<c r="C{i}"><v>4</v></c></row>'
+    for i in range(3, 3000)
+)
+_BESIDE = f"<worksheet {_MAIN}><sheetData>{{0}}</sheetData>{{1}}</worksheet>"
+
+
+def _merges(*ranges: str) -> str:
+    return "<mergeCells>" + "".join(f'<mergeCell ref="{each}"/>' for each in ranges) + "</mergeCells>"
+
+
+_SHEETS = {
+    "formula of 40 MB": (
+        lambda: _SHEET.format("", _ROWS + '<row r="3"><c r="C3"><f>' + "1+" * 20_000_000 + "1</f></c></row>"),
+        "archive",
+    ),
+    "formula in pieces": (
+        lambda: _SHEET.format(
+            "", _ROWS + '<row r="3"><c r="C3"><f>' + ("1+" * 60_000 + "<a/>") * 300 + "</f></c></row>"
+        ),
+        "read 1",
+    ),
+    "rows without cells": (lambda: _SHEET.format("", "<row/>" * 8_000_000), "archive"),
+    "foreign tags": (lambda: _SHEET.format("", "<a>" * 3_000_000 + "</a>" * 3_000_000 + _ROWS), "archive"),
+    "attributes": (
+        lambda: _SHEET.format("", "<row " + " ".join(f'a{i}="1"' for i in range(3_000_000)) + "/>"),
+        "archive",
+    ),
+    "runs of one text": (
+        lambda: _SHEET.format(
+            "", '<row r="1"><c t="inlineStr"><is>' + "<r><t>x</t></r>" * 3_000_000 + "</is></c></row>"
+        ),
+        "archive",
+    ),
+    "endless tag": (lambda: _SHEET.format("", _ROWS + "<" + "a" * 48_000_000 + "/>"), "archive"),
+    "endless comment": (lambda: _SHEET.format("", _ROWS + "<!--" + "<a " * 16_000_000 + "-->"), "archive"),
+    "nested cells": (lambda: _SHEET.format("", "<row>" + "<c>" * 499_000 + "</c>" * 499_000 + "</row>"), "empty"),
+    "merged ranges": (lambda: _BESIDE.format(_TABLE, _merges(*(f"A{i}:B{i}" for i in range(1, 100_001)))), "read 2998"),
+    "merged ranges on one another": (
+        lambda: _BESIDE.format(_TABLE, _merges(*["A1:C2999"] * 100_000)),
+        "sheet-too-large",
+    ),
+    "cell that names a huge column": (
+        lambda: _BESIDE.format(_ROWS, _merges("A1:" + "A" * 200_000 + "1")),
+        "broken-workbook",
+    ),
+}
+
+
+@pytest.mark.parametrize("what", _SHEETS)
+def test_workbook_within_its_memory(tmp_path, what):
+    sheet, code = _SHEETS[what]
+    path = tmp_path / "a.xlsx"
+    workbook(path, sheet(), stored=True)
     outcome, memory = read_in_child(path)
-    assert outcome in ("read 1", "csv", "no-station")
+    assert outcome == code
+    assert memory < _MEMORY_LIMIT
+
+
+_NAMES = "<definedNames>{0}</definedNames></workbook>"
+_PARTS = {
+    "styles": (
+        {"xl/styles.xml": lambda: f"<styleSheet {_MAIN}><fonts>" + "<font/>" * 2_000_000 + "</fonts></styleSheet>"},
+        "archive",
+    ),
+    "fewer styles": (
+        {"xl/styles.xml": lambda: f"<styleSheet {_MAIN}><fonts>" + "<font/>" * 240_000 + "</fonts></styleSheet>"},
+        "read 1",
+    ),
+    "shared strings": (
+        {"xl/sharedStrings.xml": lambda: f"<sst {_MAIN}>" + "<si><t>x</t></si>" * 2_900_000 + "</sst>"},
+        "archive",
+    ),
+    "defined names": (
+        {
+            "xl/workbook.xml": lambda: _BOOK.replace(
+                "</workbook>",
+                _NAMES.format("".join(f'<definedName name="n{i}">Seats!$A$1</definedName>' for i in range(100_000))),
+            )
+        },
+        "read 1",
+    ),
+    "sheets": (
+        {
+            "xl/workbook.xml": lambda: _BOOK.replace(
+                "</sheets>",
+                "".join(f'<sheet name="S{i}" sheetId="{i}" r:id="rId1"/>' for i in range(2, 5001)) + "</sheets>",
+            )
+        },
+        "sheet-too-large",
+    ),
+    "drawings": ({"xl/drawings/drawing1.xml": lambda: "<wsDr>" + "<a/>" * 2_000_000 + "</wsDr>"}, "read 1"),
+    "comments": (
+        {
+            "xl/worksheets/_rels/sheet1.xml.rels": lambda: _RELS.format("comments", "../comments1.xml"),
+            "xl/comments1.xml": lambda: (
+                f"<comments {_MAIN}><commentList>"
+                + "".join(f'<comment ref="A{i}"><text><t>n</t></text></comment>' for i in range(100_000))
+                + "</commentList></comments>"
+            ),
+        },
+        "archive",
+    ),
+}
+
+
+@pytest.mark.parametrize("what", _PARTS)
+def test_parts_of_a_workbook_within_their_memory(tmp_path, what):
+    parts, code = _PARTS[what]
+    path = workbook(
+        tmp_path / "a.xlsx",
+        _SHEET.format("", _ROWS),
+        {name: make().encode() for name, make in parts.items()},
+        stored=True,
+    )
+    outcome, memory = read_in_child(path)
+    assert outcome == code
+    assert memory < _MEMORY_LIMIT
+
+
+def test_many_sheets_of_one_part(tmp_path):
+    cells = "".join("<row>" + "<c><v>4</v></c>" * 450 + "</row>" for _ in range(600))
+    sheets = "".join(f'<sheet name="S{i}" sheetId="{i}" r:id="rId1"/>' for i in range(2, 100)) + "</sheets>"
+    extra = {"xl/workbook.xml": _BOOK.replace("</sheets>", sheets).encode()}
+    outcome, memory = read_in_child(workbook(tmp_path / "a.xlsx", _SHEET.format("", cells), extra, stored=True))
+    assert outcome == "broken-workbook"
     assert memory < _MEMORY_LIMIT
 
 
