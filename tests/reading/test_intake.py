@@ -54,7 +54,7 @@ from pathlib import Path
 import openpyxl
 import pytest
 
-from linter.reading import InputError, read_names, read_table
+from linter.reading import InputError, intake, read_names, read_table, title
 
 _HEAD = "machine,station,bore_diameter,shaft_seat_diameter\n"
 _GOOD = _HEAD + "M,A,4,4 k5\nM,B,4,4 k5\n"
@@ -295,6 +295,35 @@ def test_guard_against_entities_is_asserted(tmp_path, monkeypatch):
     assert refused(path).code == "unguarded"
 
 
+@pytest.mark.parametrize(
+    ("cap", "most", "read"),
+    [
+        ("LARGEST_MEMBER", 2**19, "a member of 1 MiB unpacked"),
+        ("LARGEST_ARCHIVE", 2**19, "an archive of 1 MiB unpacked"),
+        ("LARGEST_RATIO", 2, "a member packed"),
+        ("LARGEST_FILE", 2000, "a file of 0 MiB"),
+    ],
+)
+def test_each_cap_of_an_archive_by_itself(tmp_path, monkeypatch, cap, most, read):
+    rows = "".join(f'<row r="{i}"><c r="A{i}"><v>{i * 7919 % 9973}</v></c></row>' for i in range(4, 19_000))
+    path = workbook(tmp_path / "a.xlsx", _SHEET.format("", _ROWS + rows))
+    assert len(read_table(path).stations) == 1
+    monkeypatch.setattr(intake, cap, most)
+    monkeypatch.setattr(intake, "RATIO_APPLIES_ABOVE", 2**10)
+    if cap != "LARGEST_RATIO":
+        monkeypatch.setattr(intake, "LARGEST_RATIO", 10**6)
+    assert refused(path).read.startswith(read)
+
+
+def test_title_of_very_many_rows(tmp_path, monkeypatch):
+    monkeypatch.setattr(title, "MOST_ROWS", 10)
+    path = write(tmp_path, "Machine: M;\n" + "Remark;x\n" * 30 + "\nstation;bore_diameter\nA;4\n")
+    left = read_table(path).unused
+    assert len(left) < 25
+    entries = [unused for unused in left if unused.reason == "a title block is not as long"]
+    assert [(unused.value, str(unused.place.cell)) for unused in entries] == [("22 more rows", "A11")]
+
+
 def test_bomb_of_one_cell(tmp_path):
     huge = "<row r='1'><c r='A1' t='inlineStr'><is><t>" + "x" * (200 * 2**20) + "</t></is></c></row>"
     path = workbook(tmp_path / "bomb.xlsx", _SHEET.format("", huge))
@@ -330,7 +359,10 @@ def test_sparse_corner_cell(tmp_path, corner):
     row = corner.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
     rows = _ROWS + f'<row r="{row}"><c r="{corner}"><v>1</v></c></row>'
     path = workbook(tmp_path / "sparse.xlsx", _SHEET.format("", rows))
-    assert refused(path).code == "sheet-too-large"
+    error = refused(path)
+    assert error.code == "sheet-too-large"
+    # told by the scan, before a parser makes rows of it
+    assert error.read.startswith("a cell in column" if row == "1" else "a cell in row")
     assert read_in_child(path)[1] < _MEMORY_LIMIT
 
 
