@@ -66,7 +66,7 @@ class TextColumn:
             windows = np.ndarray((count,), dtype, self.signs, strides=(1,))[self.starts]
             window = windows.view(np.uint8).reshape(-1, longest + 1)
             window[np.arange(len(length)), length] = CELL_END
-            return window[np.arange(longest + 1) <= length[:, None]]
+            return window[np.arange(longest + 1, dtype=np.uint8) <= length.astype(np.uint8)[:, None]]
         view, end = self.signs.data, bytes([CELL_END])
         cells = [view[start:stop] for start, stop in zip(self.starts.tolist(), self.ends.tolist(), strict=True)]
         return np.frombuffer(end.join([*cells, b""]), dtype=np.uint8)
@@ -86,7 +86,7 @@ class TextColumn:
     def holding(self, sign: str, most: int) -> NDArray[np.intp]:
         """Cells that hold one of the first ``most`` places of an ASCII sign, each once."""
         at = np.flatnonzero(self.joined == ord(sign))[:most]
-        ends = np.flatnonzero(self.joined == CELL_END) if len(at) else at
+        ends = np.flatnonzero(self.joined[: at[-1]] == CELL_END) if len(at) else at
         cells = np.searchsorted(ends, at)
         return cells[np.diff(cells, prepend=-1) > 0]
 

@@ -258,7 +258,7 @@ def test_value_of_another_workbook_may_be_out_of_date(tmp_path: Path) -> None:
         ("shaft_seat_diameter", "0 h5", "not-a-size"),
         ("bore_diameter", "O.5", "not-a-number"),
         ("shaft_seat_diameter", "7.5 hl5", "not-a-size"),
-        ("shaft_seat_roughness", "Rz 1.6", "not-a-number"),
+        ("shaft_seat_roughness", "Rz 1.6", "not-a-requirement"),
     ],
 )
 def test_cell_that_is_refused(tmp_path: Path, parameter: str, text: str, code: str) -> None:
