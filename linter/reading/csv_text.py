@@ -240,11 +240,17 @@ def _columns(
     last: NDArray[np.int32],
 ) -> Iterator[tuple[TextColumn, NDArray[np.bool_]]]:
     """Cells row by row as columns, with the mark of each cell; where a row is shorter its missing cells are blank."""
-    for index in range(int((last - first).max()) + 1):
-        at = first + np.int32(index)
-        missing = at > last
-        at[missing] = 0
-        begin, end, unlike = starts[at], ends[at], odd[at]
+    width = int((last - first).max()) + 1
+    even = bool((last - first == width - 1).all())
+    for index in range(width):
+        if even:
+            at = np.s_[index::width]
+            yield TextColumn(whole, starts[at].copy(), ends[at].copy()), odd[at]
+            continue
+        row_at = first + np.int32(index)
+        missing = row_at > last
+        row_at[missing] = 0
+        begin, end, unlike = starts[row_at], ends[row_at], odd[row_at]
         begin[missing] = end[missing] = 0
         unlike[missing] = False
         yield TextColumn(whole, begin, end), unlike
