@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from itertools import islice
 from typing import Any
 
 from attrs import define
@@ -168,7 +169,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
 
 def _sample(grid: Grid, column: int, start: int) -> list[Any]:
     """Filled cells that tell what a column holds."""
-    return [cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)][:_SAMPLE]
+    return list(islice((cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)), _SAMPLE))
 
 
 def _says_parts(cells: Sequence[Any], words: Words) -> bool:
