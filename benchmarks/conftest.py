@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 
 from linter.mechanics.limits import deviations
-from linter.stations import Choice, Stations, Toleranced, apply_defaults
-from linter.vocabulary import parameter, vocabulary
+from linter.model.stations import Choice, Stations, Toleranced, apply_defaults
+from linter.model.vocabulary import parameter, vocabulary
 
 BORES = np.array([4, 5, 6, 8, 10, 12, 15, 17, 20, 25, 30], float)
 OUTSIDES = np.array([13, 16, 19, 22, 26, 28, 32, 35, 42, 47, 55], float)

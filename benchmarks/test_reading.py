@@ -11,8 +11,8 @@ from pathlib import Path
 
 import pytest
 
+from linter.model.vocabulary import vocabulary
 from linter.reading import read_table
-from linter.vocabulary import vocabulary
 
 _SKIPPED = {"machine", "station", "spacer_stack", "drawing_number", "drawing_revision"}
 

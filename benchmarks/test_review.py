@@ -5,8 +5,8 @@ import sys
 import time
 from pathlib import Path
 
-from linter.review import assess
-from linter.rulebook import load
+from linter.review.assess import assess
+from linter.rulebook.load import load
 
 SAMPLES = Path(__file__).parents[1] / "sample_exports"
 
@@ -23,7 +23,7 @@ def test_assess(benchmark, stations):
 def test_cold_review_against_bare_import(benchmark, tmp_path):
     """The ratio of one cold review of a two-station workbook to ``import pandas, openpyxl``."""
     table = SAMPLES / "respirator-blower.xlsx"
-    review = [sys.executable, "-m", "linter.cli", "review", str(table), "--out", str(tmp_path)]
+    review = [sys.executable, "-m", "linter.command.cli", "review", str(table), "--out", str(tmp_path)]
     bare = [sys.executable, "-c", "import pandas, openpyxl"]
 
     def run(command):

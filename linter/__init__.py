@@ -1,3 +1,5 @@
 """ringseat: reviews parameter tables of rolling-bearing seats against a versioned rulebook."""
 
-__version__ = "0.1.0"
+from linter.model.version import __version__
+
+__all__ = ["__version__"]

@@ -8,12 +8,13 @@ from typing import Any
 import numpy as np
 from attrs import asdict, evolve
 
-from linter.handbook import worked_cases
 from linter.mechanics.limits import deviations
-from linter.review import ClauseReview
-from linter.rulebook import Clause, load, released_versions
-from linter.stations import Choice, Stations, apply_defaults
-from linter.vocabulary import parameter, vocabulary
+from linter.model.stations import Choice, Stations, apply_defaults
+from linter.model.vocabulary import parameter, vocabulary
+from linter.review.assess import ClauseReview
+from linter.review.cases import worked_cases
+from linter.rulebook.load import load, released_versions
+from linter.rulebook.model import Clause
 
 #: Every clause of every released version.
 EVERY = [(version, clause) for version in released_versions() for clause in load(version).clauses]

@@ -15,7 +15,7 @@ import openpyxl
 import pytest
 from click.testing import CliRunner
 
-from linter.cli import main
+from linter.command.cli import main
 
 PAYLOADS = {
     "image": "<img src=x onerror=alert(1)>",
@@ -227,7 +227,7 @@ def test_data_files_parse_and_hold_no_hidden_signs(written):
 
 
 def test_proposals_of_names_parse_back_to_names_only(written):
-    from linter.reading.names import Names
+    from linter.reading.words.names import Names
 
     for path in files(written[0], ".toml"):
         text = path.read_bytes().decode("utf-8")

@@ -7,11 +7,12 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.handbook import case_stations, worked_cases
-from linter.review import assess, assessments
-from linter.rulebook import load, released_versions
-from linter.stations import stations_from_rows
-from linter.vocabulary import vocabulary
+from linter.model.stations import stations_from_rows
+from linter.model.vocabulary import vocabulary
+from linter.review.assess import assess
+from linter.review.cases import case_stations, worked_cases
+from linter.review.records import assessments
+from linter.rulebook.load import load, released_versions
 from tests.laws import (
     ABSURD,
     DIFFERENT,

@@ -11,8 +11,8 @@ import json
 import pytest
 
 from linter.reading import read_table
-from linter.review import review_reading
-from linter.rulebook import load, released_versions
+from linter.review.records import review_reading
+from linter.rulebook.load import load, released_versions
 
 SEVERE = ("critical", "major")
 

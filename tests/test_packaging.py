@@ -47,7 +47,13 @@ def test_every_data_file_is_in_the_wheel(unpacked):
             p.relative_to(unpacked / "linter" / name) for p in (unpacked / "linter" / name).rglob("*") if p.is_file()
         }
         assert here == there
-    for pattern in ("mechanics/data/*.csv", "reading/data/*.csv", "report/templates/*.j2", "report/*.css", "py.typed"):
+    for pattern in (
+        "mechanics/data/*.csv",
+        "reading/*/data/*.csv",
+        "report/templates/*.j2",
+        "report/*.css",
+        "py.typed",
+    ):
         assert (
             {p.name for p in (ROOT / "linter").glob(pattern)}
             == {p.name for p in (unpacked / "linter").glob(pattern)}
@@ -57,7 +63,7 @@ def test_every_data_file_is_in_the_wheel(unpacked):
 
 def test_the_wheel_reviews_a_table(unpacked, tmp_path):
     table, kinds = str(SAMPLES / "coolant-pump.csv"), "html,json,sarif,junit,xlsx"
-    done = run(unpacked, "-m", "linter.cli", "review", table, "--write", kinds, folder=tmp_path)
+    done = run(unpacked, "-m", "linter.command.cli", "review", table, "--write", kinds, folder=tmp_path)
     assert (done.returncode, done.stderr) == (0, "")
     result = json.loads((tmp_path / "reports" / "coolant-pump.result.json").read_text(encoding="utf-8"))
     assert result["summary"]["outcomes"]["met"] > 50
@@ -68,7 +74,7 @@ def test_the_wheel_reviews_a_table(unpacked, tmp_path):
 def test_a_review_loads_only_what_it_uses(tmp_path):
     table = str(SAMPLES / "respirator-blower.xlsx")
     code = (
-        "import sys; from click.testing import CliRunner; from linter.cli import main;"
+        "import sys; from click.testing import CliRunner; from linter.command.cli import main;"
         f"CliRunner().invoke(main, ['review', {table!r}, '--out', {str(tmp_path)!r}]);"
         "print(*sorted({'scipy', 'pandas', 'pint', 'rapidfuzz', 'jsonschema', 'xlsxwriter'} & set(sys.modules)))"
     )

@@ -6,11 +6,12 @@ import numpy as np
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
-from linter.findings import OUTCOMES, SEVERITIES
-from linter.review import assess, assessments
-from linter.rulebook import load
-from linter.stations import stations_from_rows
-from linter.vocabulary import vocabulary
+from linter.model.findings import OUTCOMES, SEVERITIES
+from linter.model.stations import stations_from_rows
+from linter.model.vocabulary import vocabulary
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
 
 #: Ranges of number parameters, from far inside to somewhat beyond what drawings of small fast machines state.
 RANGES = {

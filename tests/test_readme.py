@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from linter.cli import main
-from linter.handbook import gravest
-from linter.rulebook import load
+from linter.command.cli import main
+from linter.rulebook.differences import gravest
+from linter.rulebook.load import load
 
 ROOT = Path(__file__).parents[1]
 BEGIN, END = "<!-- clauses: written by tests/test_readme.py -->\n", "<!-- end of clauses -->"

@@ -5,9 +5,9 @@ from collections.abc import Mapping
 import numpy as np
 from attrs import evolve
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
-from linter.checks.quantities import mean_diameter
-from linter.checks.seats import (
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.quantities import mean_diameter
+from linter.checks.shared.two_sides import (
     SIDES,
     Columns,
     Feature,
@@ -24,8 +24,8 @@ from linter.checks.seats import (
 from linter.mechanics import materials
 from linter.mechanics import shaft as beam
 from linter.mechanics.limits import it_value_or_nan
-from linter.stations import Bools, Choice, Floats
-from linter.wording import quantity_text, words_of
+from linter.model.stations import Bools, Choice, Floats
+from linter.model.wording import quantity_text, words_of
 
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 FORMS = ("cylindricity", "runout", "shoulder_runout")

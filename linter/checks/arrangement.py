@@ -6,11 +6,11 @@ from typing import Any, NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, Result, View, Working, ladder, within
-from linter.checks.fit import clearance_share, retention_cap
 from linter.checks.fit_classes import advice_facts, is_free, recommended
-from linter.checks.fit_use import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
-from linter.checks.seat_fits import (
+from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
+from linter.checks.shared.bodies import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
+from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
     housing_fit,
@@ -22,8 +22,8 @@ from linter.checks.seat_fits import (
 )
 from linter.mechanics import limits as iso286
 from linter.mechanics import press_fit
-from linter.stations import Choice, Floats
-from linter.wording import quantity_text
+from linter.model.stations import Choice, Floats
+from linter.model.wording import quantity_text
 
 ROLES = ("locating", "floating", "spring-loaded", "cross-located")
 

@@ -2,9 +2,10 @@
 
 import numpy as np
 
-from linter.checks.base import Limits, Result, View, Working
 from linter.checks.fit_classes import advice_facts, recommended
-from linter.checks.seat_fits import (
+from linter.checks.shared.base import Limits, Result, View, Working
+from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
     fixed_radial_load,
@@ -18,23 +19,8 @@ from linter.checks.seat_fits import (
     unbalance_force,
     unbalance_ratio,
 )
-from linter.stations import Bools, Choice, Floats
-from linter.wording import quantity_text, value_text
-
-
-def clearance_share(smallest: Floats, largest: Floats) -> Floats:
-    """Share of the band of fits that is clearance: 0 none, 1 all of it, more the further the whole band is loose."""
-    band = largest - smallest
-    loose = np.where(smallest < 0, np.inf, 0.0)
-    share = np.divide(-smallest, band, out=np.where(np.isnan(band), np.nan, loose), where=band > 0)
-    return np.maximum(share, 0.0)
-
-
-def retention_cap(kind: Choice, limits: Limits) -> Floats:
-    """Largest measure that a loose ring takes with its retention; infinite without one."""
-    words = {"adhesive": "adhesive", "pin": "pin", "o-ring": "o_ring", "clamped": "clamped"}
-    caps = {word: float(limits[f"cap_{name}"]) for word, name in words.items() if word in kind.words}
-    return kind.map(caps, default=np.inf)
+from linter.model.stations import Bools, Choice, Floats
+from linter.model.wording import quantity_text, value_text
 
 
 def _ring_measure(fit: Fit, load: Choice, limits: Limits) -> Floats:

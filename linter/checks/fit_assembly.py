@@ -2,11 +2,19 @@
 
 import numpy as np
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
-from linter.checks.fit_use import diameters, hole_assumed, housing_body, ring_assumed, ring_body, shaft_body, shaft_hole
-from linter.checks.seat_fits import Fit, deviation_lines, housing_fit, shaft_fit
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.shared.bodies import (
+    diameters,
+    hole_assumed,
+    housing_body,
+    ring_assumed,
+    ring_body,
+    shaft_body,
+    shaft_hole,
+)
+from linter.checks.shared.seat_fits import Fit, deviation_lines, housing_fit, shaft_fit
 from linter.mechanics import fit_in_use, press_fit
-from linter.stations import Floats
+from linter.model.stations import Floats
 
 
 def mounting(view: View, limits: Limits) -> Result:

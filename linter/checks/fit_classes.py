@@ -7,9 +7,9 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, within
-from linter.checks.quantities import dynamic_rating, load_ratio
-from linter.checks.seat_fits import (
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.shared.quantities import dynamic_rating, load_ratio
+from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
     housing_fit,
@@ -20,8 +20,8 @@ from linter.checks.seat_fits import (
 )
 from linter.mechanics import fit_in_use
 from linter.mechanics import limits as iso286
-from linter.stations import Bools, Choice, Floats
-from linter.wording import number_text, quantity_text
+from linter.model.stations import Bools, Choice, Floats
+from linter.model.wording import number_text, quantity_text
 
 NO_CLASS = "a class agreed with the bearing's maker (published tables print none here)"
 
@@ -120,7 +120,7 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
         Stations.
     limits : Limits
         With the table of the seat under the name of its side, the load bands as ``bands``, and the limits of
-        :func:`linter.checks.seat_fits.load_turning`.
+        :func:`linter.checks.shared.seat_fits.load_turning`.
     side : {"shaft", "housing"}
         Which seat.
     """

@@ -4,8 +4,8 @@ from collections.abc import Callable
 
 import numpy as np
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
-from linter.checks.fit_use import (
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.shared.bodies import (
     diameters,
     hole_assumed,
     housing_body,
@@ -17,26 +17,12 @@ from linter.checks.fit_use import (
     smoothed,
     smoothing,
 )
-from linter.checks.quantities import speed_factor
-from linter.checks.seat_fits import housing_fit, probable_half, shaft_fit, word_array
+from linter.checks.shared.clearance import delivered_clearance
+from linter.checks.shared.quantities import speed_factor
+from linter.checks.shared.seat_fits import housing_fit, probable_half, shaft_fit, word_array
 from linter.mechanics import fit_in_use, internal_clearance, materials, press_fit
-from linter.stations import Bools, Floats
-from linter.wording import quantity_text
-
-
-@shared
-def delivered_clearance(view: View) -> tuple[Floats, Floats]:
-    """Radial clearance before mounting [um], smallest and largest: as stated, else by its group (ISO 5753-1)."""
-    s = view.stations
-    stated = s.size("radial_clearance")
-    kind, group = word_array(s.choice("bearing_type")), word_array(s.choice("clearance_class"))
-    low, high = internal_clearance.radial_clearance_or_nan(group, s.number("bore_diameter"), kind)
-    given = ~np.isnan(stated.nominal)
-    spread = ~np.isnan(stated.lower)
-    low = np.where(given, np.where(spread, stated.smallest, stated.nominal), low)
-    high = np.where(given, np.where(spread, stated.largest, stated.nominal), high)
-    sound = (high >= low) & np.isfinite(high - low)
-    return np.where(sound, low, np.nan), np.where(sound, high, np.nan)
+from linter.model.stations import Bools, Floats
+from linter.model.wording import quantity_text
 
 
 def _wants_clearance(view: View) -> Bools:

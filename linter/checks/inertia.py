@@ -7,9 +7,9 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
-from linter.checks.contacts import contact, contact_modulus
-from linter.checks.quantities import (
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.contacts import contact, contact_modulus
+from linter.checks.shared.quantities import (
     ball_count,
     ball_diameter,
     contact_angle,
@@ -18,9 +18,9 @@ from linter.checks.quantities import (
     preload_force,
     total_axial_load,
 )
-from linter.checks.seat_fits import of_material, word_array
+from linter.checks.shared.seat_fits import of_material, word_array
 from linter.mechanics import ball_bearing, hertz, internal_clearance, kinematics, materials
-from linter.stations import Bools, Floats
+from linter.model.stations import Bools, Floats
 
 
 @frozen(eq=False)

@@ -5,11 +5,11 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, Result, View, Working, ladder, shared, within
-from linter.checks.contacts import contact, under_load
-from linter.checks.lubrication import viscosity, viscosity_ratio, viscosity_wants
-from linter.checks.preload_band import station_band
-from linter.checks.quantities import (
+from linter.checks.shared.base import Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.contacts import contact, under_load
+from linter.checks.shared.lubrication import viscosity, viscosity_ratio, viscosity_wants
+from linter.checks.shared.preload_band import station_band
+from linter.checks.shared.quantities import (
     ball_diameter,
     dynamic_rating,
     equivalent_load,
@@ -19,9 +19,9 @@ from linter.checks.quantities import (
     pitch_diameter,
     static_load_rating,
 )
-from linter.checks.seats import sinking
+from linter.checks.shared.two_sides import sinking
 from linter.mechanics import hertz, lubricant, materials, modified_life, rating_life, static_rating
-from linter.stations import Bools, Floats
+from linter.model.stations import Bools, Floats
 
 #: Rollers whose equivalent load is their radial load as long as no axial load acts.
 RADIAL_ROLLERS = ("cylindrical roller", "needle roller")

@@ -3,8 +3,8 @@
 import numpy as np
 from attrs import frozen
 
-from linter.checks.base import Limits, Result, View, Working
-from linter.checks.quantities import (
+from linter.checks.shared.base import Limits, Result, View, Working
+from linter.checks.shared.quantities import (
     ball_count,
     ball_diameter,
     contact_angle,
@@ -13,11 +13,11 @@ from linter.checks.quantities import (
     pitch_diameter,
     speed_factor,
 )
-from linter.checks.seats import SIDES
+from linter.checks.shared.two_sides import SIDES
 from linter.mechanics import rating_life, static_rating
-from linter.stations import Bools, Floats
-from linter.vocabulary import parameter
-from linter.wording import quantity_text, value_text
+from linter.model.stations import Bools, Floats
+from linter.model.vocabulary import parameter
+from linter.model.wording import quantity_text, value_text
 
 ABOVE_ZERO = (
     "speed_max", "bore_diameter", "outside_diameter", "ring_width", "ball_diameter", "dynamic_rating", "static_rating",

@@ -7,11 +7,18 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.base import Limits, Result, View, Working, either, ladder, within
-from linter.checks.contacts import clearance_losses, contact, force_at_stress, stress_at, stress_wants, under_load
-from linter.checks.lubrication import viscosity
-from linter.checks.preload_band import station_band
-from linter.checks.quantities import (
+from linter.checks.shared.base import Limits, Result, View, Working, either, ladder, within
+from linter.checks.shared.contacts import (
+    clearance_losses,
+    contact,
+    force_at_stress,
+    stress_at,
+    stress_wants,
+    under_load,
+)
+from linter.checks.shared.lubrication import viscosity
+from linter.checks.shared.preload_band import station_band
+from linter.checks.shared.quantities import (
     ball_count,
     ball_diameter,
     dynamic_rating,
@@ -22,10 +29,10 @@ from linter.checks.quantities import (
     speed_factor,
     static_load_rating,
 )
-from linter.checks.seat_fits import of_material, unbalance_force
-from linter.checks.seats import sinking
+from linter.checks.shared.seat_fits import of_material, unbalance_force
+from linter.checks.shared.two_sides import sinking
 from linter.mechanics import balance, boundary, kinematics, materials, preload
-from linter.stations import Bools, Floats
+from linter.model.stations import Bools, Floats
 
 _LEAST = 1e-9
 """N; stands for a minimum where no criterion binds, so that a ratio to it can be taken."""

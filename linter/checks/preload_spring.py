@@ -7,18 +7,18 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared, within
-from linter.checks.contacts import clearance_losses, contact
-from linter.checks.fit_clearance import delivered_clearance
-from linter.checks.growth import growth_range
 from linter.checks.preload import ball_positions, maxima, minima
-from linter.checks.preload_band import band, installed_length, spring
-from linter.checks.quantities import contact_angle, static_load_rating
-from linter.checks.seats import sinking
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.clearance import delivered_clearance
+from linter.checks.shared.contacts import clearance_losses, contact
+from linter.checks.shared.growth import growth_range
+from linter.checks.shared.preload_band import band, installed_length, spring
+from linter.checks.shared.quantities import contact_angle, static_load_rating
+from linter.checks.shared.two_sides import sinking
 from linter.mechanics import ball_bearing, preload
 from linter.mechanics.tolerance_chain import Chain, parse_chain
-from linter.stations import Bools, Floats
-from linter.wording import quantity_text
+from linter.model.stations import Bools, Floats
+from linter.model.wording import quantity_text
 
 
 class PerRow:

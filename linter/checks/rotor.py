@@ -4,10 +4,10 @@ from collections.abc import Callable
 
 import numpy as np
 
-from linter.checks.base import Limits, Result, View, Working, ladder, within
-from linter.checks.preload_band import station_band
-from linter.checks.quantities import dynamic_rating, speed_factor, static_load_rating
-from linter.checks.seat_fits import (
+from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
+from linter.checks.shared.preload_band import station_band
+from linter.checks.shared.quantities import dynamic_rating, speed_factor, static_load_rating
+from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
     fixed_radial_load,
@@ -17,10 +17,10 @@ from linter.checks.seat_fits import (
     unbalance_force,
     unbalance_ratio,
 )
-from linter.checks.seats import sinking
+from linter.checks.shared.two_sides import sinking
 from linter.mechanics import balance
-from linter.stations import Floats
-from linter.wording import quantity_text
+from linter.model.stations import Floats
+from linter.model.wording import quantity_text
 
 
 def unbalance(view: View, limits: Limits) -> Result:

@@ -5,9 +5,9 @@ from collections.abc import Mapping
 import numpy as np
 from attrs import frozen
 
-from linter.checks.base import Limits, Result, View, Working, either, ladder, within
-from linter.checks.quantities import preload_force, total_axial_load
-from linter.checks.seats import (
+from linter.checks.shared.base import Limits, Result, View, Working, either, ladder, within
+from linter.checks.shared.quantities import preload_force, total_axial_load
+from linter.checks.shared.two_sides import (
     CLOSE,
     SIDES,
     Feature,
@@ -24,7 +24,7 @@ from linter.checks.seats import (
     unstated,
 )
 from linter.mechanics import abutment, materials, tables
-from linter.stations import Bools, Floats
+from linter.model.stations import Bools, Floats
 
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder_diameter"}

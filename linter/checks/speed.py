@@ -6,8 +6,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.base import Assumes, Limits, Result, View, Working, ladder, shared
-from linter.checks.quantities import (
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared
+from linter.checks.shared.quantities import (
     ball_diameter,
     contact_angle,
     load_ratio,
@@ -15,8 +15,8 @@ from linter.checks.quantities import (
     pitch_diameter,
     speed_factor,
 )
-from linter.checks.seats import by_choice
-from linter.stations import Bools, Choice, Floats
+from linter.checks.shared.two_sides import by_choice
+from linter.model.stations import Bools, Choice, Floats
 
 HYBRID = ("silicon nitride", "zirconia")
 

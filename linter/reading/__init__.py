@@ -1,53 +1,16 @@
 """Reading tables: files to raw cells, raw cells to stations."""
 
 import os
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from attrs import field, frozen
-
-from linter.reading.intake import InputError
-from linter.stations import Stations, Understood, Unused
+from linter.reading.files.intake import InputError
+from linter.reading.record import Reading
 
 if TYPE_CHECKING:
-    from linter.reading.blocks import TableWord
-    from linter.reading.names import Names
+    from linter.reading.layouts.strips import TableWord
+    from linter.reading.words.names import Names
 
 __all__ = ["InputError", "Reading", "read_names", "read_table"]
-
-
-@frozen(eq=False)
-class Reading:
-    """One file as understood.
-
-    Attributes
-    ----------
-    file : str
-        File as given by the caller.
-    sha256 : str
-        SHA-256 of its bytes, hexadecimal.
-    layout : str
-        Its layout in words, for example ``one row per station``.
-    stations : Stations
-        The stations, with documented defaults applied.
-    unused : tuple of Unused
-        Cells (or whole columns) that were not used.
-    notes : tuple of str
-        What was chosen on the way: encoding, delimiter, decimal sign, sheets not read, hidden rows.
-    """
-
-    file: str
-    sha256: str
-    layout: str
-    stations: Stations
-    unused: tuple[Unused, ...]
-    notes: tuple[str, ...]
-    _understand: Callable[[], list[Understood]] = field(alias="understand", repr=False)
-
-    @property
-    def understood(self) -> list[Understood]:
-        """Every cell that was used, as read and as understood; worked out when asked for."""
-        return self._understand()
 
 
 def read_table(path: str | os.PathLike[str], names: "Names | None" = None, *, shown_as: str | None = None) -> Reading:

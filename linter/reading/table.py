@@ -4,17 +4,17 @@ import os
 import re
 from itertools import islice
 
-from linter.reading import Reading
-from linter.reading.blocks import Found, TableWord
-from linter.reading.formats import other_format
-from linter.reading.grids import CELL_END, Grid, TextColumn
-from linter.reading.headings import Words
-from linter.reading.intake import READABLE, Source, load, visible
-from linter.reading.names import Names
-from linter.reading.numbers import Decimal, vote_decimal
-from linter.reading.resolve import Resolver
-from linter.stations import apply_defaults
-from linter.vocabulary import parameter
+from linter.model.stations import apply_defaults
+from linter.model.vocabulary import parameter
+from linter.reading.cells.numbers import Decimal, vote_decimal
+from linter.reading.files.formats import other_format
+from linter.reading.files.grids import CELL_END, Grid, TextColumn
+from linter.reading.files.intake import READABLE, Source, load, visible
+from linter.reading.layouts.strips import Found, TableWord
+from linter.reading.record import Reading
+from linter.reading.settling.stations import Resolver
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
 
 _EXPECTED = (
     "a table of seat parameters: a heading row such as machine, station, bore_diameter, shaft_seat_diameter, "
@@ -67,7 +67,7 @@ def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | 
 
 def _scant_heading(grid: Grid, words: Words) -> list[TableWord]:
     """Unknown words of the fullest row of texts, where too few of it are known to take it for a heading."""
-    from linter.reading.layouts import candidate_words
+    from linter.reading.layouts.sheet import candidate_words
 
     candidates = candidate_words(grid, words)
     lines = [re.sub(r"\D", "", word.place.cell or "") for word in candidates]
@@ -82,8 +82,8 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     if source.kind in ("text", "json") and (what := other_format(source.data)):
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     if source.kind == "workbook":
-        from linter.reading.layouts import lay_out_grid
-        from linter.reading.xlsx import read_grids
+        from linter.reading.files.xlsx import read_grids
+        from linter.reading.layouts.sheet import lay_out_grid
 
         grids, notes, remarks = read_grids(source)
         found.notes.extend(notes)
@@ -93,20 +93,20 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         if seen is not None:
             seen.extend(grids)
     elif source.kind == "json":
-        from linter.reading.json_layouts import lay_out_json
-        from linter.reading.json_text import read_json
+        from linter.reading.files.json_text import read_json
+        from linter.reading.layouts.json_tree import lay_out_json
 
         document, notes = read_json(source, words.names.mapping.encoding or "")
         found.notes.extend(notes)
         lay_out_json(source, document, words, found)
     elif source.kind == "xml":
-        from linter.reading.qif import lay_out_qif
+        from linter.reading.layouts.qif import lay_out_qif
 
         lay_out_qif(source, words, found)
     else:
-        from linter.reading.csv_text import read_grid
-        from linter.reading.equations import is_equations, read_equations
-        from linter.reading.layouts import lay_out_grid
+        from linter.reading.files.csv_text import read_grid
+        from linter.reading.files.equations import is_equations, read_equations
+        from linter.reading.layouts.sheet import lay_out_grid
 
         encoding = words.names.mapping.encoding or ""
         if is_equations(source, encoding):

@@ -2,9 +2,9 @@
 
 import re
 
-from linter.findings import Assessment, Change, Used
-from linter.vocabulary import vocabulary
-from linter.wording import words_of
+from linter.model.findings import Assessment, Change, Used
+from linter.model.vocabulary import vocabulary
+from linter.model.wording import words_of
 
 #: Said of a finding without changes; pairs are not tried for a remark.
 NONE_FOUND = "Among the changes tried, no single one and no pair clears this without making something else worse."

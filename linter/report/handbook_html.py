@@ -9,12 +9,14 @@ from typing import Any
 from attrs import frozen
 from markupsafe import Markup
 
-from linter.handbook import WorkedCase, gravest, run_cases, sources_of, template_text
+from linter.model.vocabulary import Parameter, vocabulary
+from linter.model.wording import limit_text, number_text
+from linter.report.handbook_text import sources_of, template_text
 from linter.report.html import environment, policy, style
 from linter.report.pictures import picture
-from linter.rulebook import Clause, Rulebook, Table
-from linter.vocabulary import Parameter, vocabulary
-from linter.wording import limit_text, number_text
+from linter.review.cases import WorkedCase, run_cases
+from linter.rulebook.differences import gravest
+from linter.rulebook.model import Clause, Rulebook, Table
 
 _HERE = Path(__file__).resolve().parent
 PROVENANCE = {

@@ -10,7 +10,10 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup, escape
 
-from linter.findings import SEVERITIES, ReviewResult
+from linter.model.findings import SEVERITIES, ReviewResult
+from linter.model.visible import visible
+from linter.model.vocabulary import vocabulary
+from linter.model.wording import number_text, quantity_text, unit_text, words_of
 from linter.report.cells import none_found
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
 from linter.report.pages import (
@@ -25,10 +28,7 @@ from linter.report.pages import (
     value_of,
 )
 from linter.report.pictures import marked, picture
-from linter.report.visible import visible
-from linter.rulebook import Rulebook
-from linter.vocabulary import vocabulary
-from linter.wording import number_text, quantity_text, unit_text, words_of
+from linter.rulebook.model import Rulebook
 
 _HERE = Path(__file__).resolve().parent
 

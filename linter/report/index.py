@@ -5,7 +5,7 @@ from urllib.parse import quote
 
 from attrs import frozen
 
-from linter.findings import SEVERITIES, ReviewResult
+from linter.model.findings import SEVERITIES, ReviewResult
 from linter.report.html import environment
 
 

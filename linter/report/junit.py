@@ -8,10 +8,10 @@ A closed gate always shows as at least one failure or error, an open one as none
 from collections.abc import Iterable
 from xml.etree import ElementTree as ET
 
-from linter.findings import Assessment, MachineRecord, Quantity, ReviewResult, at_least
+from linter.model.findings import Assessment, MachineRecord, Quantity, ReviewResult, at_least
+from linter.model.visible import visible
+from linter.model.wording import quantity_text
 from linter.report.cells import cells_to_change, sentence, what_to_change
-from linter.report.visible import visible
-from linter.wording import quantity_text
 
 
 def junit_text(result: ReviewResult) -> str:

@@ -16,13 +16,13 @@ from xlsxwriter.format import Format
 from xlsxwriter.workbook import Workbook
 from xlsxwriter.worksheet import Worksheet
 
-from linter.findings import SEVERITIES, Assessment, ReviewResult
-from linter.places import Place
-from linter.reading.grids import Bad, Grid
-from linter.reading.intake import InputError, Source, load
-from linter.reading.xlsx import read_grids
+from linter.model.findings import SEVERITIES, Assessment, ReviewResult
+from linter.model.places import Place
+from linter.model.visible import LONGEST, visible
+from linter.reading.files.grids import Bad, Grid
+from linter.reading.files.intake import InputError, Source, load
+from linter.reading.files.xlsx import read_grids
 from linter.report.cells import cells_to_change, sentence, what_to_change
-from linter.report.visible import LONGEST, visible
 from linter.report.writing import WriteRefused
 
 #: A fixed date stands in the document properties, so that the same inputs give the same bytes.

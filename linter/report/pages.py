@@ -6,10 +6,10 @@ from functools import cache
 
 from attrs import field, frozen
 
-from linter.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult, at_least
-from linter.rulebook import Rulebook
-from linter.vocabulary import vocabulary
-from linter.wording import quantity_text, words_of
+from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult, at_least
+from linter.model.vocabulary import vocabulary
+from linter.model.wording import quantity_text, words_of
+from linter.rulebook.model import Rulebook
 
 DETAILS = {"full": 250, "lean": 1200, "brief": None}
 LARGEST = 4_900_000

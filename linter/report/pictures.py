@@ -6,13 +6,13 @@ from typing import Any
 
 from markupsafe import Markup
 
-from linter.findings import Assessment
+from linter.model.findings import Assessment
 from linter.report.drawings.bars import SpeedLimit, limit_bar, speed_scale
 from linter.report.drawings.fits import clearance_walk, fit_diagram
 from linter.report.drawings.half_section import FEATURES
 from linter.report.drawings.window import Criterion, preload_window
 from linter.report.pages import Numbered
-from linter.rulebook import Clause, Rulebook
+from linter.rulebook.model import Clause, Rulebook
 
 
 def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:

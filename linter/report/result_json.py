@@ -3,7 +3,7 @@
 import json
 import re
 
-from linter.findings import ReviewResult
+from linter.model.findings import ReviewResult
 
 _SURROGATE = re.compile("[\ud800-\udfff]")
 

@@ -13,11 +13,11 @@ from urllib.parse import quote
 
 from attrs import asdict
 
-from linter.findings import Assessment, Loosened, ReviewResult, Used
-from linter.places import Place
+from linter.model.findings import Assessment, Loosened, ReviewResult, Used
+from linter.model.places import Place
+from linter.model.visible import visible
 from linter.report.cells import cells_to_change, sentence, what_to_change
-from linter.report.visible import visible
-from linter.rulebook import Clause, Rulebook
+from linter.rulebook.model import Clause, Rulebook
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 BASE = "TABLES"

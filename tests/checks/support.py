@@ -5,10 +5,11 @@ from typing import Any
 import numpy as np
 from attrs import evolve
 
-from linter.places import Place
-from linter.review import ClauseReview, assess
-from linter.rulebook import Rulebook, Table, load
-from linter.stations import Problem, Stations, stations_from_rows
+from linter.model.places import Place
+from linter.model.stations import Problem, Stations, stations_from_rows
+from linter.review.assess import ClauseReview, assess
+from linter.rulebook.load import load
+from linter.rulebook.model import Rulebook, Table
 
 VERSION = "2026.3"
 SEVERITY_RANK = {"critical": 4, "major": 3, "minor": 2, "remark": 1}

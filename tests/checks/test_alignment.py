@@ -5,7 +5,7 @@ import pytest
 
 from linter.mechanics import abutment
 from linter.mechanics.limits import it_value
-from linter.rulebook import load
+from linter.rulebook.load import load
 from tests.checks.support import VERSION, never_milder, ranks, review, same_alone, with_cells, with_limit
 
 SEATS = {

@@ -2,9 +2,10 @@
 
 import pytest
 
-from linter.handbook import case_stations, worked_cases
-from linter.review import assess, assessments
-from linter.rulebook import load, released_versions
+from linter.review.assess import assess
+from linter.review.cases import case_stations, worked_cases
+from linter.review.records import assessments
+from linter.rulebook.load import load, released_versions
 
 CASES = [
     pytest.param(version, case, id=f"{version} {name}: {case['title']}")

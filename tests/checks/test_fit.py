@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.checks.base import View
 from linter.checks.fit_classes import recommended
-from linter.checks.seat_fits import (
+from linter.checks.shared.base import View
+from linter.checks.shared.seat_fits import (
     housing_fit,
     inner_load_rotation,
     outer_load_rotation,
@@ -14,10 +14,12 @@ from linter.checks.seat_fits import (
     unbalance_force,
     unbalance_ratio,
 )
-from linter.findings import SEVERITIES
-from linter.review import assess, assessments
-from linter.rulebook import Limits, load
-from linter.stations import stations_from_rows
+from linter.model.findings import SEVERITIES
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
+from linter.rulebook.model import Limits
 
 BOOK = load("2026.1")
 FIT = [c for c in BOOK.clauses if c.startswith("fit.")]

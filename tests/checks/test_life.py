@@ -4,11 +4,12 @@ import numpy as np
 import pytest
 
 from linter.checks import life
-from linter.checks.base import View
+from linter.checks.shared.base import View
 from linter.mechanics import rating_life
-from linter.review import assess, assessments
-from linter.rulebook import load
-from linter.stations import stations_from_rows
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
 from tests.checks.support import VERSION, never_milder, only, ranks, review, same_alone, with_limit
 
 BEARING = {

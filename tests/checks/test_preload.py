@@ -5,12 +5,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.checks import contacts, preload, preload_band, preload_spring
-from linter.checks.base import View
+from linter.checks import preload, preload_spring
+from linter.checks.shared import contacts, preload_band
+from linter.checks.shared.base import View
 from linter.mechanics import tolerance_chain
-from linter.review import assess, assessments
-from linter.rulebook import Limits, load
-from linter.stations import stations_from_rows
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
+from linter.rulebook.model import Limits
 from tests.checks.support import VERSION, never_milder, only, ranks, with_limit
 
 BEARING = {

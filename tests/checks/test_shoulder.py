@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from linter.mechanics import abutment
-from linter.rulebook import load
+from linter.rulebook.load import load
 from tests.checks.support import VERSION, never_milder, ranks, review, same_alone, with_cells, with_limit
 
 SIZE = {

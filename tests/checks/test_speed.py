@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from linter.rulebook import load
+from linter.rulebook.load import load
 from tests.checks.support import VERSION, never_milder, ranks, review, same_alone, with_cells, with_limit
 
 MINIATURE = {"bore_diameter": 2.7, "outside_diameter": 7.5, "lubrication": "grease", "ball_material": "steel"}

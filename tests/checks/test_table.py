@@ -4,11 +4,12 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.handbook import worked_cases
-from linter.places import Place
-from linter.review import assess, assessments
-from linter.rulebook import load
-from linter.stations import Problem, Toleranced, stations_from_rows
+from linter.model.places import Place
+from linter.model.stations import Problem, Toleranced, stations_from_rows
+from linter.review.assess import assess
+from linter.review.cases import worked_cases
+from linter.review.records import assessments
+from linter.rulebook.load import load
 from tests.checks.support import VERSION, case_stations, only, ranks, review, same_alone, with_cells, with_limit
 
 SIZE = {

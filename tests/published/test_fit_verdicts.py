@@ -3,9 +3,10 @@
 import pytest
 from attrs import evolve
 
-from linter.review import assess, assessments
-from linter.rulebook import load
-from linter.stations import stations_from_rows
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
 
 BOOK = load("2026.1")
 BALL = {"bearing_type": "deep groove ball", "tolerance_class": "Normal", "rotating_ring": "inner"}

@@ -7,11 +7,14 @@ makers' tables, from memory.
 import numpy as np
 import pytest
 
-from linter.checks import contacts, preload, preload_band
-from linter.checks.base import View
-from linter.review import assess, assessments
-from linter.rulebook import Limits, load
-from linter.stations import stations_from_rows
+from linter.checks import preload
+from linter.checks.shared import contacts, preload_band
+from linter.checks.shared.base import View
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load
+from linter.rulebook.model import Limits
 
 B608 = {
     "bearing_type": "deep groove ball", "bore_diameter": 8, "outside_diameter": 22, "ring_width": 7, "ball_count": 7,

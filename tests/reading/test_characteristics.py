@@ -7,12 +7,12 @@ import numpy as np
 import openpyxl
 import pytest
 
+from linter.model.vocabulary import vocabulary
 from linter.reading import InputError, read_table
-from linter.reading.mapping import load_mapping
-from linter.reading.names import Names
-from linter.reading.requirements import Requirement, characteristic_of, parameter_of, read_requirement
-from linter.reading.signs import ReadError
-from linter.vocabulary import vocabulary
+from linter.reading.cells.requirements import Requirement, characteristic_of, parameter_of, read_requirement
+from linter.reading.cells.signs import ReadError
+from linter.reading.words.mapping import load_mapping
+from linter.reading.words.names import Names
 
 
 @pytest.fixture(params=["csv", "xlsx"])

@@ -2,9 +2,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading.choices import choice_texts, read_choice
-from linter.reading.signs import ReadError
-from linter.vocabulary import vocabulary
+from linter.model.vocabulary import vocabulary
+from linter.reading.cells.choices import choice_texts, read_choice
+from linter.reading.cells.signs import ReadError
 
 CHOICES = [entry for entry in vocabulary().values() if entry.kind == "choice"]
 
@@ -27,7 +27,7 @@ def test_every_text_of_the_data_stands_for_words_of_the_vocabulary(entry) -> Non
 def test_every_language_has_most_words(language: str) -> None:
     import csv
 
-    from linter.reading.choices import _DATA
+    from linter.reading.cells.choices import _DATA
 
     with _DATA.open(encoding="utf-8", newline="") as stream:
         spoken = {row["parameter"] for row in csv.DictReader(stream) if row["language"] == language}

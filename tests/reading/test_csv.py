@@ -3,9 +3,9 @@
 import pytest
 
 from linter.reading import InputError, read_table
-from linter.reading.csv_text import choose_delimiter
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.files.csv_text import choose_delimiter
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 _TABLE = (
     "machine,station,bore_diameter,shaft_seat_diameter,drawing_number\nGebläse,A,4,4 k5,Ü-1\nGebläse,B,4,4 h5,Ü-1\n"

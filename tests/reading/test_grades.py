@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-import linter.reading.grades as grades
-from linter.reading.choices import _key, read_choice
-from linter.reading.signs import ReadError
+import linter.reading.cells.grades as grades
+from linter.reading.cells.choices import _key, read_choice
+from linter.reading.cells.signs import ReadError
 
 _DATA = Path(grades.__file__).parent / "data" / "grades.csv"
 _ROWS = list(csv.DictReader(_DATA.read_text(encoding="utf-8").splitlines()))

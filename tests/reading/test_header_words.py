@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from linter.reading import read_table
-from linter.reading.names import Names
+from linter.reading.words.names import Names
 
 # Groups as the tables name them: UPPER and LOWER hold deviations, MAX and MIN limits, ACTUAL measured values.
 WORDS = {

@@ -34,7 +34,7 @@ privacy                              ``test_metadata_stays_out_of_the_reading``;
                                      ``test_cell_notes_are_listed_with_their_cells``; tests/report/test_sarif
 HTML injection                       tests/report/test_html: ``test_hostile_text_stays_text``
 file kind and size before opening    ``test_file_is_known_by_content_not_name``, ``test_file_beyond_the_size_cap``
-time and memory of one file          tests/test_bounds: all
+time and memory of one file          tests/reading/test_bounds: all
 very many rows, marks, tags          ``test_text_within_its_memory``, ``test_workbook_within_its_memory``,
                                      ``test_json_within_its_memory``
 every word in every report           tests/test_hostile_words: all
@@ -54,7 +54,9 @@ from pathlib import Path
 import openpyxl
 import pytest
 
-from linter.reading import InputError, intake, read_names, read_table, title
+from linter.reading import InputError, read_names, read_table
+from linter.reading.files import intake
+from linter.reading.layouts import title
 
 _HEAD = "machine,station,bore_diameter,shaft_seat_diameter\n"
 _GOOD = _HEAD + "M,A,4,4 k5\nM,B,4,4 k5\n"

@@ -5,12 +5,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from linter.model.stations import Stations
+from linter.model.vocabulary import Parameter, vocabulary
 from linter.reading import read_table
-from linter.reading.choices import choice_texts
-from linter.reading.names import heading_words
-from linter.stations import Stations
-from linter.template import example
-from linter.vocabulary import Parameter, vocabulary
+from linter.reading.cells.choices import choice_texts
+from linter.reading.words.names import heading_words
+from linter.report.blank_table import example
 
 LANGUAGES = ("en", "de", "fr", "es", "it", "ja", "zh", "ru")
 ENTRIES = [entry for entry in vocabulary().values() if entry.name not in ("machine", "station")]

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 
 from linter.reading import InputError, read_names, read_table
-from linter.reading.equations import cut_line
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.files.equations import cut_line
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 
 @pytest.fixture

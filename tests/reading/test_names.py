@@ -4,9 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading.mapping import MappingError, parse_mapping, pattern_trouble
-from linter.reading.names import GROUPS, Match, Names, heading_words
-from linter.vocabulary import vocabulary
+from linter.model.vocabulary import vocabulary
+from linter.reading.words.mapping import MappingError, parse_mapping, pattern_trouble
+from linter.reading.words.names import GROUPS, Match, Names, heading_words
 
 NAMES = Names.built_in()
 LANGUAGES = ("en", "de", "fr", "es", "it", "ja", "zh", "ru")

@@ -5,8 +5,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.reading.numbers import Number, plain_decimals, read_number, read_numbers, vote_decimal
-from linter.reading.signs import ReadError
+from linter.reading.cells.numbers import Number, plain_decimals, read_number, read_numbers, vote_decimal
+from linter.reading.cells.signs import ReadError
 
 
 def value(text: str, decimal: str | None = None) -> float:

@@ -6,8 +6,8 @@ import openpyxl
 import pytest
 
 from linter.reading import Reading, read_table
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 
 def left(reading: Reading) -> set[str]:

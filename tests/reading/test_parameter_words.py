@@ -2,7 +2,7 @@
 
 import pytest
 
-from linter.reading.names import Names
+from linter.reading.words.names import Names
 
 WORDS = {
     "bore_diameter": "Bohrung|Bohrung d|Lagerbohrung|Innendurchmesser|Innendurchmesser Lager|alésage"

@@ -5,9 +5,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from linter.reading import read_names, read_table
-from linter.reading.mapping import parse_mapping
-from linter.reading.names import Match, Names
-from linter.reading.propose import WRITTEN, Candidate, Proposal, proposal_toml, propose
+from linter.reading.words.mapping import parse_mapping
+from linter.reading.words.names import Match, Names
+from linter.reading.words.propose import WRITTEN, Candidate, Proposal, proposal_toml, propose
 
 NAMES = Names.built_in()
 

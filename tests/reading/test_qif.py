@@ -9,8 +9,8 @@ import numpy as np
 import pytest
 
 from linter.reading import InputError, read_table
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 MM = "<LinearUnit><SIUnitName>meter</SIUnitName><UnitName>mm</UnitName>{}</LinearUnit>".format(
     "<UnitConversion><Factor>0.001</Factor></UnitConversion>"

@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 
 from linter.reading import read_table
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 
 @pytest.fixture

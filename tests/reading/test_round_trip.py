@@ -23,8 +23,8 @@ from writers import (
 
 from linter.mechanics.limits import deviations
 from linter.reading import Reading, read_table
-from linter.reading.mapping import Mapping
-from linter.reading.names import Names
+from linter.reading.words.mapping import Mapping
+from linter.reading.words.names import Names
 
 _word = st.text(alphabet="ABCDEFGHKLMPQRSTUVWXYZabcdefg0123456789-äéñ軸Ж", min_size=4, max_size=8).map(
     lambda t: "x" + t

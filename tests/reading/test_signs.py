@@ -2,7 +2,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading.signs import caseless, fold, is_blank, missing_state, shown
+from linter.reading.cells.signs import caseless, fold, is_blank, missing_state, shown
 
 
 @pytest.mark.parametrize(

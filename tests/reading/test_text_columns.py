@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.reading import csv_text
-from linter.reading.grids import MARGIN, Bad, TextColumn
-from linter.reading.intake import Source
+from linter.reading.files import csv_text
+from linter.reading.files.grids import MARGIN, Bad, TextColumn
+from linter.reading.files.intake import Source
 
 _settings = settings(max_examples=400, deadline=None, derandomize=True)
 _pieces = st.sampled_from(

@@ -2,8 +2,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading.signs import ReadError
-from linter.reading.tolerance import Size, read_deviation_pair, read_size
+from linter.reading.cells.signs import ReadError
+from linter.reading.cells.tolerance import Size, read_deviation_pair, read_size
 
 
 def size(text: str, unit: str | None = "mm", decimal: str | None = ".", ranges: bool = False) -> Size:

@@ -3,10 +3,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading import units
-from linter.reading.signs import ReadError
-from linter.reading.units import Unit, dimension_of, factor_to, read_unit, split_heading_unit, split_quantity
-from linter.vocabulary import vocabulary
+from linter.model.vocabulary import vocabulary
+from linter.reading.cells import units
+from linter.reading.cells.signs import ReadError
+from linter.reading.cells.units import Unit, dimension_of, factor_to, read_unit, split_heading_unit, split_quantity
 
 REGISTRY = pint.UnitRegistry(cache_folder=None)
 
@@ -180,7 +180,7 @@ def test_the_units_library_is_loaded_only_for_a_text_that_is_not_known() -> None
     import sys
 
     program = (
-        "import sys; from linter.reading.units import factor_to, read_unit;"
+        "import sys; from linter.reading.cells.units import factor_to, read_unit;"
         "factor_to('mm', 'in'); factor_to('r/min', 'U/min'); read_unit('N/mm²'); first = 'pint' in sys.modules;"
         "factor_to('N', 'kip'); print(first, 'pint' in sys.modules)"
     )

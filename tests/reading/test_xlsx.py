@@ -9,7 +9,8 @@ import pytest
 from openpyxl.comments import Comment
 from openpyxl.styles import Font
 
-from linter.reading import InputError, cell_notes, read_table
+from linter.reading import InputError, read_table
+from linter.reading.files import cell_notes
 
 _HEAD = ["machine", "station", "bore_diameter", "shaft_seat_diameter", "lubrication"]
 

@@ -8,8 +8,8 @@ from typing import Any
 from attrs import field, frozen
 
 import linter.reading
-from linter.reading.names import GROUPS, heading_words, word_key
-from linter.reading.numbers import read_numbers
+from linter.reading.cells.numbers import read_numbers
+from linter.reading.words.names import GROUPS, heading_words, word_key
 
 #: Parameters of the written arrangements: level, and the units they may be written in with factor and offset.
 NUMBERS: dict[str, tuple[str, dict[str, tuple[float, float]]]] = {
@@ -90,7 +90,7 @@ def headings(language: str) -> dict[str, tuple[str, ...]]:
 @cache
 def choice_words(language: str) -> dict[tuple[str, str], tuple[str, ...]]:
     """Texts of a language for a choice, by parameter and word; those that stand for one word only."""
-    path = Path(linter.reading.__file__).parent / "data" / "choices.csv"
+    path = Path(linter.reading.__file__).parent / "cells" / "data" / "choices.csv"
     with path.open(encoding="utf-8", newline="") as stream:
         lines = [line for line in csv.DictReader(stream) if line["parameter"] in CHOICES]
     found: dict[tuple[str, str], tuple[str, ...]] = {}

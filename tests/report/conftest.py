@@ -7,7 +7,7 @@ from html.parser import HTMLParser
 import pytest
 from attrs import evolve
 
-from linter.findings import (
+from linter.model.findings import (
     Assessment,
     Assumed,
     Change,
@@ -25,8 +25,8 @@ from linter.findings import (
     Used,
     WorkingLine,
 )
-from linter.places import Place
-from linter.rulebook import Chapter, Clause, Rulebook, Source, Step, Table
+from linter.model.places import Place
+from linter.rulebook.model import Chapter, Clause, Rulebook, Source, Step, Table
 
 FILE = "dust_extractor.xlsx"
 

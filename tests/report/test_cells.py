@@ -1,7 +1,7 @@
 from attrs import evolve
 
-from linter.findings import Change, Used
-from linter.places import Place
+from linter.model.findings import Change, Used
+from linter.model.places import Place
 from linter.report.cells import NONE_ALONE, NONE_FOUND, cells_to_change, none_found, sentence, what_to_change
 
 

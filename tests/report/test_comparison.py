@@ -4,9 +4,9 @@ import json
 import pytest
 from attrs import evolve
 
-from linter.comparison import CAUSES, KINDS, Comparison, Difference, Side, State, ValueChange
-from linter.report.comparison import CAUSES as CAUSE_WORDS
-from linter.report.comparison import (
+from linter.model.comparison import CAUSES, KINDS, Comparison, Difference, Side, State, ValueChange
+from linter.report.comparison_writers import CAUSES as CAUSE_WORDS
+from linter.report.comparison_writers import (
     MEANINGS,
     change_text,
     comparison_html,

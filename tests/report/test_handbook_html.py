@@ -5,10 +5,11 @@ from pathlib import Path
 
 import pytest
 
-from linter.handbook import clause_text, list_text, run_cases, template_text
+from linter.model.vocabulary import vocabulary
 from linter.report.handbook_html import handbook_html
-from linter.rulebook import load, released_versions
-from linter.vocabulary import vocabulary
+from linter.report.handbook_text import clause_text, list_text, template_text
+from linter.review.cases import run_cases
+from linter.rulebook.load import load, released_versions
 
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
 EXAMPLE = Path(__file__).parents[2] / "docs" / "company-rulebook"

@@ -5,8 +5,8 @@ import re
 import pytest
 from attrs import evolve
 
+from linter.model.visible import visible
 from linter.report.html import formula, html_text
-from linter.report.visible import visible
 
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
 

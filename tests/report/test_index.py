@@ -1,6 +1,6 @@
 from attrs import evolve
 
-from linter.findings import InputRecord
+from linter.model.findings import InputRecord
 from linter.report.index import Listed, Unread, index_text
 
 

@@ -5,7 +5,7 @@ import pytest
 from attrs import evolve
 from junitparser import Error, Failure, JUnitXml, Skipped
 
-from linter.findings import SEVERITIES, at_least
+from linter.model.findings import SEVERITIES, at_least
 from linter.report.junit import junit_text
 
 

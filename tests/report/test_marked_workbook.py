@@ -6,8 +6,8 @@ import openpyxl
 import pytest
 from attrs import evolve
 
-from linter.findings import InputRecord, Used
-from linter.places import Place
+from linter.model.findings import InputRecord, Used
+from linter.model.places import Place
 from linter.report.marked_workbook import FILLS, marked_workbook
 from linter.report.writing import WriteRefused
 

@@ -4,8 +4,8 @@ import pytest
 from attrs import evolve
 from jsonschema import Draft202012Validator
 
-from linter.findings import Quantity
-from linter.packaged import data_folder
+from linter.model.findings import Quantity
+from linter.model.packaged import data_folder
 from linter.report.result_json import result_text
 
 

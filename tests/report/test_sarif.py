@@ -7,8 +7,8 @@ import pytest
 from attrs import evolve
 from jsonschema import Draft4Validator
 
-from linter.findings import Used
-from linter.places import Place
+from linter.model.findings import Used
+from linter.model.places import Place
 from linter.report.sarif import sarif_text
 
 DATA = Path(__file__).parent / "data"

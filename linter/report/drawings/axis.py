@@ -5,8 +5,8 @@ from collections.abc import Iterable
 
 from attrs import frozen
 
+from linter.model.wording import number_text, unit_text
 from linter.report.drawings.svg import line, text_width, words
-from linter.wording import number_text, unit_text
 
 
 @frozen

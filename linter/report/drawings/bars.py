@@ -5,10 +5,10 @@ from collections.abc import Sequence
 from attrs import frozen
 from markupsafe import Markup
 
-from linter.findings import Quantity
+from linter.model.findings import Quantity
+from linter.model.wording import number_text, quantity_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, polygon, rect, spread, text_width, words
-from linter.wording import number_text, quantity_text
 
 WIDTH = 340.0
 

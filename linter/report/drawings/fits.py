@@ -2,9 +2,9 @@
 
 from markupsafe import Markup
 
+from linter.model.wording import number_text, quantity_text
 from linter.report.drawings.axis import Axis, linear
 from linter.report.drawings.svg import drawing, line, rect, text_width, words
-from linter.wording import number_text, quantity_text
 
 WIDTH = 340.0
 _MARGIN = 46.0

@@ -7,8 +7,8 @@ from typing import Any
 from attrs import frozen
 from markupsafe import Markup
 
+from linter.model.wording import number_text, quantity_text, unit_text
 from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, text_width, words
-from linter.wording import number_text, quantity_text, unit_text
 
 WIDTH = 440.0
 LEFT, RIGHT = 46.0, 262.0
@@ -445,7 +445,7 @@ def half_section(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) 
     Parameters
     ----------
     values : mapping
-        As in :class:`linter.findings.StationRecord` (mm).
+        As in :class:`linter.model.findings.StationRecord` (mm).
     marks : mapping of str to sequence of int
         Parameters to mark, with the numbers of the findings about them; unknown names are left out.
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from markupsafe import Markup, escape
 
-from linter.report.visible import visible
+from linter.model.visible import visible
 
 
 def num(value: float) -> str:

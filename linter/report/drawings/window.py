@@ -5,9 +5,9 @@ from collections.abc import Sequence
 from attrs import frozen
 from markupsafe import Markup
 
+from linter.model.wording import quantity_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, rect, text_width, words, wrapped
-from linter.wording import quantity_text
 
 WIDTH = 340.0
 

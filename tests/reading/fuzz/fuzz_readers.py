@@ -14,14 +14,6 @@ from pathlib import Path
 import atheris
 
 with atheris.instrument_imports(include=["linter.reading"]):
-    import linter.reading.csv_text
-    import linter.reading.equations
-    import linter.reading.json_layouts
-    import linter.reading.json_text
-    import linter.reading.layouts
-    import linter.reading.qif
-    import linter.reading.table
-    import linter.reading.xlsx  # noqa: F401
     from linter.reading import InputError, read_names, read_table
 
 SEEDS = {

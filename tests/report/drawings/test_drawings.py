@@ -7,14 +7,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from markupsafe import Markup
 
-from linter.findings import Quantity
+from linter.model.findings import Quantity
+from linter.model.vocabulary import vocabulary
 from linter.report.drawings.axis import Axis, fitting, linear
 from linter.report.drawings.bars import SpeedLimit, limit_bar, speed_scale
 from linter.report.drawings.fits import clearance_walk, fit_diagram
 from linter.report.drawings.half_section import FEATURES, half_section, not_stated
 from linter.report.drawings.svg import num, spread
 from linter.report.drawings.window import Criterion, preload_window
-from linter.vocabulary import vocabulary
 
 SEAT = {
     "bore_diameter": 4.0,

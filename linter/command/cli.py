@@ -1,0 +1,193 @@
+"""The command line: thin, no logic of its own. Rooms are imported only by the command that needs them."""
+
+import sys
+from pathlib import Path
+from typing import Any
+
+import click
+
+from linter.model.version import __version__
+
+WRITERS = ("html", "json", "sarif", "junit", "xlsx")
+
+
+class CannotBeDone(click.ClickException):
+    """The call could not be carried out; exit status 2."""
+
+    exit_code = 2
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(__version__, prog_name="ringseat")
+def main() -> None:
+    """Review parameter tables of rolling-bearing seats against a versioned rulebook."""
+
+
+def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tuple[str, ...]:
+    kinds = tuple(dict.fromkeys(word.strip() for word in text.split(",") if word.strip()))
+    for kind in kinds:
+        if kind not in WRITERS:
+            raise click.BadParameter(f"{kind!r} is not a kind of report; known are {', '.join(WRITERS)}")
+    if not kinds:
+        raise click.BadParameter(f"name at least one of {', '.join(WRITERS)}")
+    return kinds
+
+
+@main.command()
+@click.argument("tables", nargs=-1, required=True, type=click.Path(path_type=Path))
+@click.option("--rulebook", default=None, help="Released version or a rulebook folder; the newest version by default.")
+@click.option("--names", type=click.Path(path_type=Path), help="Name mapping: the table's words to our parameters.")
+@click.option("--concessions", type=click.Path(path_type=Path), help="Accepted deviations (JSON or TOML).")
+@click.option(
+    "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder for reports."
+)
+@click.option("--write", default="html,json", callback=_writers, show_default=True, help=f"Kinds: {','.join(WRITERS)}.")
+@click.option(
+    "--gate",
+    default="major",
+    show_default=True,
+    type=click.Choice(["critical", "major", "minor", "remark"]),
+    help="Lowest severity that closes the gate.",
+)
+@click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
+@click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
+@click.option(
+    "--today",
+    type=click.DateTime(["%Y-%m-%d"]),
+    help="Day that concessions are held against, YYYY-MM-DD; the system's by default.",
+)
+def review(today: Any, **options: Any) -> None:
+    """Review tables (files or folders) and write findings reports.
+
+    Exit status: 0 the gate is open, 1 it is closed, 2 the call could not be carried out.
+    """
+    from linter.command.review_command import review_tables
+
+    sys.exit(review_tables(today=None if today is None else today.date(), **options))
+
+
+@main.group(name="rulebook")
+def rulebook_group() -> None:
+    """Show the rulebook itself."""
+
+
+_BOOK_OPTION = click.option("--rulebook", "book", default=None, help="Released version or a rulebook folder.")
+
+
+def _load(name: str | None) -> Any:
+    from linter.rulebook.load import load
+    from linter.rulebook.model import RulebookError
+
+    try:
+        return load(name)
+    except RulebookError as error:
+        raise CannotBeDone(str(error)) from None
+
+
+@rulebook_group.command(name="list")
+@_BOOK_OPTION
+def rulebook_list(book: str | None) -> None:
+    """List the clauses: id, title, gravest severity, wanted parameters."""
+    from linter.report.handbook_text import list_text
+
+    click.echo(list_text(_load(book)), nl=False)
+
+
+@rulebook_group.command(name="show")
+@click.argument("clause")
+@_BOOK_OPTION
+def rulebook_show(clause: str, book: str | None) -> None:
+    """Show one clause with its limits, sources and worked cases."""
+    from linter.report.handbook_text import clause_text
+
+    rulebook = _load(book)
+    if clause not in rulebook.clauses:
+        raise CannotBeDone(f"the rulebook has no clause {clause!r}; `ringseat rulebook list` shows them all")
+    click.echo(clause_text(rulebook, clause), nl=False)
+
+
+@rulebook_group.command(name="compare")
+@click.argument("old")
+@click.argument("new")
+def rulebook_compare(old: str, new: str) -> None:
+    """Say what changed from one rulebook to another, in words and numbers."""
+    from linter.report.handbook_text import difference_text
+
+    click.echo(difference_text(_load(old), _load(new)), nl=False)
+
+
+@rulebook_group.command(name="handbook")
+@_BOOK_OPTION
+@click.option(
+    "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
+)
+def rulebook_handbook(book: str | None, out: Path) -> None:
+    """Write the rulebook as one readable HTML document."""
+    from linter.report.handbook_html import handbook_html
+    from linter.report.writing import write_file
+
+    rulebook = _load(book)
+    path = out / f"rulebook-{rulebook.version}.html"
+    write_file(path, handbook_html(rulebook).encode())
+    click.echo(f"written: {path}")
+
+
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@click.option("--names", type=click.Path(path_type=Path), help="A mapping to start from.")
+@click.option("--out", type=click.Path(path_type=Path), help="Write the proposal to this file; else it is printed.")
+def names(table: Path, names: Path | None, out: Path | None) -> None:
+    """Propose a name mapping for a table. Nothing is applied: save it, check it, pass it with --names."""
+    from linter.command.review_command import propose_names
+
+    text = propose_names(table, names)
+    if out is None:
+        click.echo(text, nl=False)
+    else:
+        from linter.report.writing import write_file
+
+        write_file(out, text.encode(), inputs=(table,))
+        click.echo(f"written: {out}")
+
+
+@main.command()
+@click.option("--out", default="ringseat-template.xlsx", type=click.Path(path_type=Path), show_default=True)
+@click.option("--json", "as_json", is_flag=True, help="Write an empty JSON table and its schema instead.")
+def template(out: Path, as_json: bool) -> None:
+    """Write an empty workbook to fill in."""
+    from linter.report.blank_table import empty_json, input_schema_text, workbook
+    from linter.report.writing import write_file
+
+    if as_json:
+        path = out.with_suffix(".json")
+        write_file(path, empty_json().encode())
+        write_file(path.with_suffix(".schema.json"), input_schema_text().encode())
+        click.echo(f"written: {path} and {path.with_suffix('.schema.json')}")
+    else:
+        write_file(out, workbook())
+        click.echo(f"written: {out}")
+
+
+@main.command()
+@click.argument("old", type=click.Path(path_type=Path))
+@click.argument("new", type=click.Path(path_type=Path))
+@click.option("--out", type=click.Path(path_type=Path), help="Folder for comparison.html and comparison.json.")
+def compare(old: Path, new: Path, out: Path | None) -> None:
+    """Compare two result files: what appeared, cleared, changed."""
+    from linter.report.comparison_writers import comparison_html, comparison_json, comparison_text
+    from linter.review.compare import ComparisonError, compare_files
+
+    try:
+        comparison = compare_files(old, new)
+    except ComparisonError as error:
+        raise CannotBeDone(str(error)) from None
+    click.echo(comparison_text(comparison), nl=False)
+    if out is not None:
+        from linter.report.writing import write_file
+
+        write_file(out / "comparison.html", comparison_html(comparison).encode(), inputs=(old, new))
+        write_file(out / "comparison.json", comparison_json(comparison).encode(), inputs=(old, new))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,1 @@
+"""What every room speaks of: vocabulary, stations, places, findings, wording."""

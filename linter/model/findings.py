@@ -1,0 +1,327 @@
+"""The result of a review as plain records: what every writer and every other program reads."""
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from attrs import asdict, frozen
+
+from linter.model.places import Place
+
+OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
+SEVERITIES = ("critical", "major", "minor", "remark")
+FORMAT_VERSION = 1
+#: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
+TABLE_CHAPTER = "table"
+
+
+def at_least(severity: str | None, limit: str) -> bool:
+    """Whether a severity is the limit or graver."""
+    return severity is not None and SEVERITIES.index(severity) <= SEVERITIES.index(limit)
+
+
+@frozen
+class Quantity:
+    """A value with its unit."""
+
+    value: float
+    unit: str
+
+
+@frozen
+class WorkingLine:
+    """One step from the inputs to the result; ``value`` is a number, a word, or None where it is not known."""
+
+    key: str
+    symbol: str
+    meaning: str
+    value: float | str | None
+    unit: str
+    formula: str
+
+
+@frozen
+class Assumed:
+    """A documented default that was used."""
+
+    parameter: str
+    value: float | str
+    unit: str
+    reason: str
+
+
+@frozen
+class Used:
+    """An input and where it stands; ``text`` is the value as reviewed."""
+
+    parameter: str
+    place: Place
+    text: str
+
+
+@frozen
+class Change:
+    """A change that clears a finding.
+
+    Attributes
+    ----------
+    parameter, value, unit : str, float or str or None, str
+        What to change, and to what.
+    text : str
+        The change in words, for example ``k5 -> m5``.
+    verified : bool
+        True where the whole rulebook was run again with the change and nothing got worse.
+    together : int
+        Changes with the same number belong together; 0 for one that clears alone.
+    """
+
+    parameter: str
+    value: float | str | None
+    unit: str
+    text: str
+    verified: bool
+    together: int = 0
+
+
+@frozen
+class Assessment:
+    """One clause against one station or machine."""
+
+    clause: str
+    title: str
+    machine: str
+    station: str | None
+    outcome: str
+    severity: str | None
+    observed: Quantity | None
+    lower: Quantity | None
+    upper: Quantity | None
+    message: str
+    working: tuple[WorkingLine, ...] = ()
+    missing: tuple[str, ...] = ()
+    assumed: tuple[Assumed, ...] = ()
+    places: tuple[Used, ...] = ()
+    clears_with: tuple[Change, ...] = ()
+    sources: tuple[str, ...] = ()
+    concession: str | None = None
+    remedy: str = ""
+
+    def as_dict(self) -> dict[str, Any]:
+        """The keys of the result file."""
+        return {
+            "clause": self.clause,
+            "machine": self.machine,
+            "station": self.station,
+            "outcome": self.outcome,
+            "severity": self.severity,
+            "observed": _quantity(self.observed),
+            "lower": _quantity(self.lower),
+            "upper": _quantity(self.upper),
+            "message": self.message,
+            "working": [
+                {"symbol": w.symbol, "meaning": w.meaning, "value": w.value, "unit": w.unit, "formula": w.formula}
+                for w in self.working
+            ],
+            "missing": list(self.missing),
+            "assumed": [asdict(a) for a in self.assumed],
+            "places": [{"parameter": u.parameter, **u.place.as_dict()} for u in self.places],
+            "clears_with": [asdict(c) for c in self.clears_with],
+            "sources": list(self.sources),
+            "concession": self.concession,
+            "remedy": self.remedy,
+        }
+
+
+@frozen
+class MachineRecord:
+    """A machine that was reviewed."""
+
+    machine: str
+    drawing_number: str | None
+    drawing_revision: str | None
+    stations: tuple[str, ...]
+
+
+@frozen
+class StationRecord:
+    """What was reviewed at one position, in canonical units.
+
+    ``values`` maps a parameter to a number, a word, or for a toleranced size a dict with ``nominal``, ``lower``,
+    ``upper`` (deviations, None where no tolerance is stated) and ``class``. Machine-level values are repeated; assumed
+    ones are included. This is what drawings are made from and what two reviews are compared by.
+    """
+
+    machine: str
+    station: str
+    values: Mapping[str, Any]
+
+
+@frozen
+class Layer:
+    """One layer of the rulebook; outermost first in :attr:`RulebookRecord.layers`."""
+
+    name: str
+    version: str
+
+
+@frozen
+class Loosened:
+    """A clause that a layer loosened or switched off."""
+
+    clause: str
+    layer: str
+    what: str
+    reason: str
+
+
+@frozen
+class RulebookRecord:
+    """Which rulebook was used."""
+
+    name: str
+    version: str
+    sha256: str
+    layers: tuple[Layer, ...]
+    loosened: tuple[Loosened, ...]
+
+
+@frozen
+class InputRecord:
+    """Which table was reviewed."""
+
+    file: str
+    sha256: str
+    layout: str
+
+
+@frozen
+class Unrecognised:
+    """What stood in the table and was not used."""
+
+    name: str
+    value: str
+    place: Place
+    reason: str
+
+
+@frozen
+class ReadCell:
+    """One cell used: as read and as understood, for the section on what was understood."""
+
+    machine: str
+    station: str | None
+    parameter: str
+    place: Place
+    read: str
+    value: str
+
+
+@frozen
+class ConcessionNote:
+    """What became of a concession: ``applied``, ``expired``, ``unused``, ``exceeded`` or ``other revision``."""
+
+    number: str
+    state: str
+    text: str
+
+
+@frozen
+class ReviewResult:
+    """Everything a writer may say about one reviewed table."""
+
+    tool: str
+    tool_version: str
+    rulebook: RulebookRecord
+    input: InputRecord
+    machines: tuple[MachineRecord, ...]
+    assessments: tuple[Assessment, ...]
+    unrecognised: tuple[Unrecognised, ...]
+    gate_severity: str
+    complete_wanted: bool = False
+    notes: tuple[str, ...] = ()
+    understood: tuple[ReadCell, ...] = ()
+    concessions: tuple[ConcessionNote, ...] = ()
+    failures: tuple[str, ...] = ()
+    stations: tuple[StationRecord, ...] = ()
+
+    @property
+    def outcomes(self) -> dict[str, int]:
+        """How many assessments had each outcome."""
+        return _count(OUTCOMES, (a.outcome for a in self.assessments))
+
+    @property
+    def severities(self) -> dict[str, int]:
+        """How many findings had each severity."""
+        return _count(SEVERITIES, (a.severity for a in self.assessments if a.outcome == "finding"))
+
+    @property
+    def nothing_assessed(self) -> bool:
+        """Whether no clause about a seat or machine could be assessed; clauses about the table itself do not count."""
+        return not any(
+            a.outcome in ("met", "finding", "conceded") and not a.clause.startswith(f"{TABLE_CHAPTER}.")
+            for a in self.assessments
+        )
+
+    @property
+    def gate(self) -> str:
+        """``open`` or ``closed``.
+
+        Closed by a finding at or above ``gate_severity``, by a clause that failed to run, by an expired or exceeded
+        concession's finding (which counts as a finding), where ``complete_wanted`` by anything not assessed, and always
+        where nothing at all was assessed (see :attr:`nothing_assessed`).
+        """
+        closed = (
+            bool(self.failures)
+            or any(a.outcome == "finding" and at_least(a.severity, self.gate_severity) for a in self.assessments)
+            or (self.complete_wanted and self.outcomes["not assessed"] > 0)
+            or self.nothing_assessed
+        )
+        return "closed" if closed else "open"
+
+    def as_dict(self) -> dict[str, Any]:
+        """The content of the result file."""
+        return {
+            "format": "ringseat-result",
+            "format_version": FORMAT_VERSION,
+            "tool": {"name": self.tool, "version": self.tool_version},
+            "rulebook": {
+                "name": self.rulebook.name,
+                "version": self.rulebook.version,
+                "sha256": self.rulebook.sha256,
+                "layers": [asdict(layer) for layer in self.rulebook.layers],
+                "loosened": [asdict(entry) for entry in self.rulebook.loosened],
+            },
+            "input": asdict(self.input),
+            "machines": [
+                {
+                    "machine": m.machine,
+                    "drawing_number": m.drawing_number,
+                    "drawing_revision": m.drawing_revision,
+                    "stations": list(m.stations),
+                }
+                for m in self.machines
+            ],
+            "assessments": [a.as_dict() for a in self.assessments],
+            "unrecognised": [{"name": u.name, "value": u.value, "place": u.place.as_dict()} for u in self.unrecognised],
+            "summary": {
+                "outcomes": self.outcomes,
+                "severities": self.severities,
+                "gate": self.gate,
+                "gate_severity": self.gate_severity,
+            },
+            "notes": list(self.notes),
+            "concessions": [asdict(note) for note in self.concessions],
+            "failures": list(self.failures),
+            "stations": [{"machine": s.machine, "station": s.station, "values": dict(s.values)} for s in self.stations],
+        }
+
+
+def _quantity(quantity: Quantity | None) -> dict[str, Any] | None:
+    return None if quantity is None else {"value": quantity.value, "unit": quantity.unit}
+
+
+def _count(words: tuple[str, ...], seen: Iterable[str | None]) -> dict[str, int]:
+    counts = dict.fromkeys(words, 0)
+    for word in seen:
+        if word is not None:
+            counts[word] += 1
+    return counts

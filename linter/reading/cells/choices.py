@@ -1,0 +1,104 @@
+"""Choice texts to the words of the vocabulary: exact after folding, never by likeness.
+
+Synonyms and translations are data (``data/choices.csv``): terms of the trade, common practice. A text that stands for
+more than one word there (``ceramic``) is an error, not a choice. A material may also be stated by its grade (see
+:mod:`linter.reading.cells.grades`).
+"""
+
+import csv
+import re
+from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
+
+from linter.model.vocabulary import parameter
+from linter.reading.cells.grades import material_of
+from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
+
+_DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
+_JOINTS = re.compile(r"[\s_-]+")
+
+
+def _key(text: str) -> str:
+    """A text for comparing: folded, case and joints put aside (no choice differs from another by case alone)."""
+    return _JOINTS.sub(" ", caseless(text)).strip()
+
+
+@cache
+def _rows() -> dict[str, list[tuple[str, str]]]:
+    """Word (or words, joined by ``|``) and text of the data file, by parameter."""
+    rows: dict[str, list[tuple[str, str]]] = {}
+    with _DATA.open(encoding="utf-8", newline="") as stream:
+        for row in csv.DictReader(stream):
+            rows.setdefault(row["parameter"], []).append((row["word"], row["text"]))
+    return rows
+
+
+@cache
+def _known(name: str) -> dict[str, tuple[str, ...]]:
+    """Key to the word or words it stands for. A word of the vocabulary itself wins over a synonym of another."""
+    own = {_key(word): (word,) for word in parameter(name).choices}
+    known: dict[str, tuple[str, ...]] = {}
+    for words, text in _rows().get(name, ()):
+        key = _key(text)
+        if key not in own:
+            known[key] = tuple(dict.fromkeys((*known.get(key, ()), *words.split("|"))))
+    return known | own
+
+
+def choice_texts(name: str) -> dict[str, tuple[str, ...]]:
+    """Every text understood for a parameter, with the word or words it stands for; the spellings of the data file."""
+    texts: dict[str, tuple[str, ...]] = {word: (word,) for word in parameter(name).choices}
+    for _, text in _rows().get(name, ()):
+        texts[text] = _known(name)[_key(text)]
+    return texts
+
+
+def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> str | ReadError:
+    """The word of the vocabulary that a text stands for.
+
+    Parameters
+    ----------
+    name : str
+        A choice parameter.
+    text : str
+        Raw text.
+    more : mapping of str to str, optional
+        Further texts and their words, from a name mapping; they go first.
+
+    Returns
+    -------
+    str or ReadError
+        Codes ``unknown-choice``, ``ambiguous-choice``, ``too-long``, and ``empty``, ``not-applicable``, ``not-known``,
+        ``see-above`` for a text that says the value is missing and is no choice of this parameter.
+    """
+    words = parameter(name).choices
+    expected = "one of: " + ", ".join(words)
+    if len(text) > LONGEST_TEXT:
+        return ReadError("too-long", text, expected, f"the text has {len(text)} signs, more than a choice can have")
+    key = _key(text)
+    if more:
+        for their, ours in more.items():
+            if _key(their) == key:
+                return ours
+    found = _known(name).get(key, ())
+    if len(found) == 1:
+        return found[0]
+    if found:
+        return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
+    grade = material_of(name, key, lambda part: _known(name).get(part, ()))
+    if grade is not None and len(grade) == 1:
+        if grade[0] in words:
+            return grade[0]
+        return ReadError("unknown-choice", text, expected, f"“{shown(text)}” is {grade[0]}, no choice of {name}")
+    if grade:
+        return ReadError(
+            "ambiguous-choice", text, " or ".join(grade) + ", by how far it expands with heat",
+            f"“{shown(text)}” is a stainless grade that need not expand as the austenitic ones do",
+        )  # fmt: skip
+    if grade is not None:
+        return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” names materials that differ")
+    if state := missing_state(text):
+        sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
+        return ReadError(state.replace(" ", "-"), text, expected, sentence)
+    return ReadError("unknown-choice", text, expected, f"“{shown(text)}” is not a choice of {name}")

@@ -1,0 +1,1 @@
+"""Bytes to grids of text cells, each with its place; bounds of reading."""

@@ -1,0 +1,224 @@
+"""Raw cells: what a sheet or text table holds, before anything is understood.
+
+A :class:`Grid` keeps columns, not rows. A column is a numpy object array, or a :class:`TextColumn` in a long text
+table. A cell is a text, a number, a truth value, a :class:`Bad` cell, or blank (``None`` or an empty text).
+"""
+
+from collections.abc import Sequence
+from functools import cached_property
+from typing import Any, overload
+
+import numpy as np
+from attrs import field, frozen
+from numpy.typing import NDArray
+
+from linter.model.places import Place, column_letters
+
+#: Sheets longer than this are taken as one table (stacked tables and blocks side by side are looked for below it).
+LONGEST_MIXED = 20_000
+#: Longest cell that is read, in characters.
+LONGEST_CELL = 32_767
+#: Ends each cell of a column's bytes; no text that is read holds it.
+CELL_END = 0
+#: Signs that stand behind the last cell of a text.
+MARGIN = 64
+
+
+@frozen(eq=False)
+class TextColumn:
+    """A long column of text cells, kept as the bytes of the file: a cell becomes a text when it is asked for.
+
+    Attributes
+    ----------
+    signs : uint8 array
+        The whole text in UTF-8, without a NUL, and ``MARGIN`` signs more.
+    starts, ends : int32 array, shape (rows,)
+        Where each cell begins in ``signs`` and where the next sign after it stands.
+    """
+
+    signs: NDArray[np.uint8] = field(repr=False)
+    starts: NDArray[np.int32] = field(repr=False)
+    ends: NDArray[np.int32] = field(repr=False)
+
+    def __len__(self) -> int:
+        """Number of cells."""
+        return len(self.starts)
+
+    @overload
+    def __getitem__(self, rows: int) -> str: ...
+    @overload
+    def __getitem__(self, rows: slice | NDArray[Any]) -> "TextColumn": ...
+    def __getitem__(self, rows: Any) -> "str | TextColumn":
+        """The text of one cell, or a column of some."""
+        starts, ends = self.starts[rows], self.ends[rows]
+        if isinstance(rows, slice | np.ndarray):
+            return TextColumn(self.signs, starts, ends)
+        return self.signs[starts:ends].tobytes().decode("utf-8")
+
+    @cached_property
+    def joined(self) -> NDArray[np.uint8]:
+        """All cells one after the other, each ended by ``CELL_END``."""
+        length = self.ends - self.starts
+        longest = int(length.max(initial=0))
+        if longest < MARGIN:
+            # a window of one width from the start of each cell, of which its own part is kept
+            dtype, count = f"V{longest + 1}", len(self.signs) - longest
+            windows = np.ndarray((count,), dtype, self.signs, strides=(1,))[self.starts]
+            window = windows.view(np.uint8).reshape(-1, longest + 1)
+            window[np.arange(len(length)), length] = CELL_END
+            return window[np.arange(longest + 1, dtype=np.uint8) <= length.astype(np.uint8)[:, None]]
+        view, end = self.signs.data, bytes([CELL_END])
+        cells = [view[start:stop] for start, stop in zip(self.starts.tolist(), self.ends.tolist(), strict=True)]
+        return np.frombuffer(end.join([*cells, b""]), dtype=np.uint8)
+
+    def tolist(self) -> list[str]:
+        """Every cell as a text."""
+        return self.joined.tobytes().decode("utf-8").split(chr(CELL_END))[:-1]
+
+    def equal(self, text: str) -> NDArray[np.intp]:
+        """Cells that hold just this text."""
+        wanted = text.encode("utf-8")
+        found = np.flatnonzero(self.ends - self.starts == len(wanted))
+        for index, sign in enumerate(wanted):
+            found = found[self.signs[self.starts[found] + index] == sign]
+        return found
+
+    def holding(self, sign: str, most: int) -> NDArray[np.intp]:
+        """Cells that hold one of the first ``most`` places of an ASCII sign, each once."""
+        at = np.flatnonzero(self.joined == ord(sign))[:most]
+        ends = np.flatnonzero(self.joined[: at[-1]] == CELL_END) if len(at) else at
+        cells = np.searchsorted(ends, at)
+        return cells[np.diff(cells, prepend=-1) > 0]
+
+
+Column = NDArray[Any] | TextColumn
+
+
+def object_column(cells: Sequence[Any]) -> NDArray[Any]:
+    """An object array of plain cells."""
+    column = np.empty(len(cells), dtype=object)
+    column[:] = cells
+    return column
+
+
+@frozen
+class Bad:
+    """A cell that holds something but no usable value.
+
+    Attributes
+    ----------
+    code : str
+        Short stable word: ``error-cell``, ``date-cell``, ``not-calculated``, ``struck-out``, ``too-long``.
+    read : str
+        What stood in the cell.
+    expected : str
+        What was expected instead.
+    """
+
+    code: str
+    read: str
+    expected: str
+
+
+@frozen(eq=False)
+class Grid:
+    """The cells of one sheet or one text table.
+
+    Attributes
+    ----------
+    file : str
+        File as the user named it.
+    sheet : str or None
+        Sheet; None for a text table.
+    columns : list of object array or TextColumn, each of shape (rows,)
+        The cells.
+    lines : int32 array, shape (rows,)
+        True row or line number of each row, counted from 1.
+    first_column : int
+        Spreadsheet column of ``columns[0]``, counted from 1.
+    merged : tuple of (top, left, bottom, right)
+        Merged ranges as grid indices, last ones included. Their cells other than the first are blank in ``columns``.
+    formats : dict of (row, column) to str
+        Number formats that carry meaning: a percent sign or a unit behind the number.
+    hidden_rows, hidden_columns : frozenset of int
+        Grid indices of hidden rows and columns.
+    """
+
+    file: str
+    sheet: str | None
+    columns: list[Column] = field(repr=False)
+    lines: NDArray[np.int32] = field(repr=False)
+    first_column: int = 1
+    merged: tuple[tuple[int, int, int, int], ...] = ()
+    formats: dict[tuple[int, int], str] = field(factory=dict)
+    hidden_rows: frozenset[int] = frozenset()
+    hidden_columns: frozenset[int] = frozenset()
+
+    @property
+    def height(self) -> int:
+        """Number of rows."""
+        return len(self.lines)
+
+    @property
+    def width(self) -> int:
+        """Number of columns."""
+        return len(self.columns)
+
+    def place(self, row: int, column: int) -> Place:
+        """Place of a cell by its grid indices."""
+        return Place(self.file, self.sheet, f"{column_letters(self.first_column + column)}{int(self.lines[row])}")
+
+    def text(self, row: int, column: int) -> str:
+        """Text of a cell, stripped of blanks around it; empty for a blank cell."""
+        return cell_text(self.columns[column][row])
+
+    def row(self, row: int) -> list[Any]:
+        """The cells of one row."""
+        return [column[row] for column in self.columns]
+
+    def cut(self, rows: slice, columns: slice = slice(None)) -> "Grid":
+        """A rectangle of the grid as a grid of its own, with its true places."""
+        top, bottom, _ = rows.indices(self.height)
+        left, right, _ = columns.indices(self.width)
+        return Grid(
+            self.file,
+            self.sheet,
+            [column[top:bottom] for column in self.columns[left:right]],
+            self.lines[top:bottom],
+            self.first_column + left,
+            tuple(
+                (t - top, c - left, min(b, bottom - 1) - top, min(r, right - 1) - left)
+                for t, c, b, r in self.merged
+                if top <= t < bottom and left <= c < right
+            ),
+            {(r - top, c - left): f for (r, c), f in self.formats.items() if top <= r < bottom and left <= c < right},
+            frozenset(r - top for r in self.hidden_rows if top <= r < bottom),
+            frozenset(c - left for c in self.hidden_columns if left <= c < right),
+        )
+
+
+def cell_text(cell: Any) -> str:
+    """A cell as text: as written for a text, shortest exact spelling for a number, empty for a blank."""
+    if cell is None:
+        return ""
+    if type(cell) is str:
+        return cell.strip()
+    if isinstance(cell, Bad):
+        return cell.read
+    if isinstance(cell, bool):
+        return "true" if cell else "false"
+    if isinstance(cell, float) and cell.is_integer() and abs(cell) < 1e15:
+        return str(int(cell))
+    return str(cell)
+
+
+def bounded(text: str) -> "str | Bad":
+    """A cell's text, or why it is not read."""
+    if len(text) <= LONGEST_CELL:
+        return text
+    return Bad("too-long", f"{text[:40]}… ({len(text)} characters)", f"at most {LONGEST_CELL} characters")
+
+
+def is_blank(cell: Any) -> bool:
+    """Whether a cell holds nothing."""
+    return cell is None or (type(cell) is str and not cell.strip())

@@ -1,0 +1,1 @@
+"""How a table is laid out: each layout finds its parameters and stations in a grid."""

@@ -1,0 +1,224 @@
+"""Where a table with its names down a column begins, and what its other columns hold."""
+
+import re
+from collections.abc import Sequence
+from itertools import islice
+from typing import Any
+
+from attrs import define
+
+from linter.reading.cells.signs import missing_state
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.title import is_label
+from linter.reading.words.headings import Heading, Words
+
+ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
+_SAMPLE = 300  # cells that tell what a column holds
+_LIKE_VALUE = re.compile(r"[\W_]*\d")
+_SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
+_NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
+
+
+@define(eq=False)
+class LongTable:
+    """A table whose parameter names stand in one column.
+
+    Attributes
+    ----------
+    grid : Grid
+        The region.
+    header : int
+        Header row, or -1 for none.
+    name : int
+        Column of the names.
+    roles : dict of int to str
+        What the other columns hold: ``VALUE``, ``UNIT``, ``EXPR``, ``UPPER``, ``LOWER``, ``MAX``, ``MIN``, ``CLASS``,
+        ``STATION``, ``MACHINE``, ``KIND`` (of a characteristic), ``RESULT`` (measured values and verdicts), ``NOTE``,
+        ``PART`` (says of each row which part of a size it states: Max, Min), ``UNNAMED`` (values that no heading
+        names), or ``COLUMN`` for a station of a transposed table.
+    score : int
+        Number of names that are recognised.
+    start : int
+        First row below the header or the title.
+    """
+
+    grid: Grid
+    header: int
+    name: int
+    roles: dict[int, str]
+    score: int
+    start: int = 0
+
+    @property
+    def transposed(self) -> bool:
+        """Whether stations stand side by side."""
+        return "COLUMN" in self.roles.values()
+
+
+def find_long(grid: Grid, words: Words) -> LongTable | None:
+    """The best reading of a grid with names down a column, or None."""
+    for row in range(min(grid.height - 1, 50)):
+        roles = header_roles(grid, row, words)
+        found = set(roles.values())
+        stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
+        if "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"}):
+            candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
+            counts = {c: _names_below(grid, c, row + 1, words) for c in candidates}
+            best = max(counts, key=lambda c: counts[c], default=-1)
+            if best >= 0 and counts[best]:
+                roles.pop(best)
+                for column in set(range(grid.width)) - {best}:
+                    if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
+                        roles[column] = "PART"
+                return LongTable(grid, row, best, roles, counts[best], row + 1)
+    counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
+    best = max(counts, key=lambda c: counts[c], default=-1)
+    if best < 0 or not counts[best]:
+        return None
+    return _without_header(grid, words, best, counts[best])
+
+
+def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
+    """Role of each column by the words of a header row; empty where a cell of the row is no text."""
+    roles: dict[int, str] = {}
+    values = 0
+    measured: list[int] = []
+    for column in range(grid.width):
+        cell = grid.columns[column][row]
+        if is_blank(cell):
+            continue
+        if type(cell) is not str:
+            return {}
+        heading = words.heading(cell)
+        if heading is not None and heading.parameter in ("machine", "station"):
+            roles[column] = heading.parameter.upper()
+            continue
+        groups = words.groups(cell)
+        if not groups and (numbered := _NUMBERED.fullmatch(cell.strip())):
+            groups = tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
+        if "RESULT" in groups:
+            roles[column] = "RESULT"
+            measured += [column] if "VALUE" in groups else []
+        elif "VALUE" in groups and "NAME" not in groups:
+            values += 1
+            roles[column] = "VALUE" if values == 1 else "NOTE"
+        elif groups:
+            roles[column] = groups[0]
+    if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
+        roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
+    return roles
+
+
+def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
+    """Number of distinct names that a column states."""
+    cells = grid.columns[column][start : start + 2000].tolist()
+    texts = {cell for cell in cells if type(cell) is str}
+    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or words.mapped(text)}
+    if len(texts) < 4:  # a lone letter among other words is rather a station than a symbol
+        letters = {words.heading(text) for text in texts if len(text.strip()) == 1} - {None}
+        named |= letters if len(letters) > 1 or named - {None} or len(texts) == 1 else set()
+    # numbers are names only where the name mapping says so: of the characteristics on a drawing
+    named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
+    return len(named - {None})
+
+
+def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
+    """Roles of columns by their content, where no header names a value column."""
+    named = [words.heading(grid.text(r, name)) for r in range(grid.height)]
+    first = next(r for r, heading in enumerate(named) if heading is not None)
+    roles: dict[int, str] = {}
+    values: list[int] = []
+    for column in range(name + 1, grid.width):
+        cells = _sample(grid, column, first)
+        if not cells:
+            continue
+        units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
+        if units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
+            roles[column] = "UNIT"
+        elif _says_parts(cells, words):
+            roles[column] = "PART"
+        elif values and not _holds_values(grid, column, named):
+            roles[column] = "NOTE"
+        else:
+            values.append(column)
+    if values and score < 3 and is_label(grid.text(first, values[0])):
+        return None  # "Rev | Date": the heading row of another table
+    header = -1
+    if first > 0 and values and _heads_columns(grid, first - 1, name, values, words):
+        header = first - 1
+        for column in [*values, *roles]:
+            role = words.group(grid.text(header, column))
+            if role in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID"):
+                roles[column] = role
+        values = [c for c in values if c not in roles]
+    if not values:
+        return None
+    keys = [r for r, heading in enumerate(named) if heading is not None and heading.parameter == "station"]
+    if header >= 0 or (len(keys) == 1 and len(values) > 1):
+        titled = [c for c in values if header < 0 or grid.text(header, c)]
+        roles.update({c: "COLUMN" if c in titled else "UNNAMED" for c in values})
+    else:
+        roles[values[0]] = "VALUE"
+        roles.update(dict.fromkeys(values[1:], "UNNAMED"))
+    table = LongTable(grid, header, name, roles, score, header + 1)
+    if header < 0:
+        table.start = _first_row(table, words)
+    return table
+
+
+def _sample(grid: Grid, column: int, start: int) -> list[Any]:
+    """Filled cells that tell what a column holds."""
+    return list(islice((cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)), _SAMPLE))
+
+
+def _says_parts(cells: Sequence[Any], words: Words) -> bool:
+    """Whether the cells of a column say which part of a size each row states (``Max``, ``Min``)."""
+    parts = sum(1 for cell in cells if type(cell) is str and words.group(cell) in ASPECTS)
+    return parts >= 2 and parts >= 0.5 * len(cells)
+
+
+def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None]) -> bool:
+    """Whether a column holds values rather than remarks, as far as rows of numbers tell."""
+    tell, like = 0, 0
+    for row, heading in enumerate(named):
+        if heading is None or heading.entry.kind not in ("number", "toleranced"):
+            continue
+        cell = grid.columns[column][row]
+        if not is_blank(cell):
+            tell += 1
+            like += type(cell) is not str or _LIKE_VALUE.match(cell) is not None or missing_state(cell) is not None
+    return 2 * like >= tell
+
+
+def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
+    """Whether a row above the first name heads the columns of values; a row of data is not eaten as a heading."""
+    heads = [grid.text(row, c) for c in values]
+    if not heads[0]:
+        return False
+    label = grid.text(row, name)
+    if not label or words.groups(label):
+        return True
+    if any(_LIKE_VALUE.match(head) for head in heads):
+        return False
+    return len(values) > 1 or words.names.station(heads[0]) is not None
+
+
+def _first_row(table: LongTable, words: Words) -> int:
+    """First row of a table without a header: rows above its first value or section are its title."""
+    grid = table.grid
+    values = [c for c, role in table.roles.items() if role in ("VALUE", "COLUMN")]
+    for row in range(grid.height):
+        if is_blank(grid.columns[table.name][row]):
+            continue
+        if any(not is_blank(grid.columns[c][row]) for c in values) or section_station(grid, row, table.name, words):
+            return row
+    return 0
+
+
+def section_station(grid: Grid, row: int, name: int, words: Words) -> str | None:
+    """The station that a row with nothing but its label names for the rows below it, or None."""
+    label = grid.text(row, name)
+    others = any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width))
+    inner = _SECTION.fullmatch(label)
+    return words.names.station(inner.group(1)) if inner and not others and len(label) < 60 else None

@@ -1,0 +1,302 @@
+"""JSON documents: nested machines with stations, lists of parameter records, flat keys."""
+
+from typing import Any
+
+import numpy as np
+from attrs import define, field
+
+from linter.model.places import Place
+from linter.model.stations import Unused
+from linter.model.vocabulary import parameter
+from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.files.grids import cell_text, object_column
+from linter.reading.files.intake import Source, visible
+from linter.reading.files.json_text import pointer
+from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.headings import Heading, Words
+
+Path = tuple[str | int, ...]
+
+_WITH_STATIONS = "JSON, machines with stations"
+_RESULTS = {"results", "result", "output", "outputs", "findings", "summary", "assessments"}
+_MACHINES = {"machines", "machine_list", "arrangements", "assemblies", "rotors"}
+_STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bearing_positions"}
+_PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variables", "properties"}
+_NAME = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
+_ASPECTS = {
+    "value": "value", "nominal": "value", "size": "value", "nominal_value": "value",
+    "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
+    "tol_plus": "upper", "tol_minus": "lower",
+    "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
+    "max": "max", "maximum": "max", "upper_limit": "max",
+    "min": "min", "minimum": "min", "lower_limit": "min",
+    "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
+    "tolerance": "tolerance", "tol": "tolerance",
+}  # fmt: skip
+_UNIT = ("unit", "units", "uom")
+_CONTEXT = {
+    "machine",
+    "station",
+    "level",
+    "place",
+    "comment",
+    "comments",
+    "note",
+    "notes",
+    "description",
+    "source",
+    "type",
+}
+
+
+def _aspect_of(key: str) -> tuple[str, str]:
+    """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
+    word = key.strip()
+    if aspect := _ASPECTS.get(word.casefold(), ""):
+        return aspect, ""
+    rest, unit = split_heading_unit(word)
+    return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
+
+
+@define(eq=False)
+class _Pile:
+    """Cells of one parameter, aspect and unit, as they are met."""
+
+    heading: Heading
+    label: str
+    cells: list[Any] = field(factory=list)
+    rows: list[int] = field(factory=list)
+    pointers: list[str] = field(factory=list)
+
+
+@define(frozen=True)
+class _Here:
+    """What is known at a node: its machine and station."""
+
+    machine: str = ""
+    station: str = ""
+
+
+def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
+    """Add the cells of a JSON document to what was found."""
+    _Walk(source, words, found).run(document)
+
+
+@define(eq=False)
+class _Walk:
+    source: Source
+    words: Words
+    found: Found
+    piles: dict[tuple[Heading, str], _Pile] = field(factory=dict)
+    rows: dict[tuple[str, str], int] = field(factory=dict)
+    length_unit: str = ""
+    named: _Here = field(factory=_Here)
+
+    def run(self, document: Any) -> None:
+        """Walk the whole document and close the block."""
+        if isinstance(document, dict):
+            self._file_units(document)
+        self._node(document, (), _Here())
+        block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.length_unit)
+        for pile in self.piles.values():
+            block.strips.append(
+                Strip(
+                    pile.heading.parameter,
+                    object_column(pile.cells),
+                    np.array(pile.rows, dtype=np.intp),
+                    pointers=pile.pointers,
+                    **pile.heading.traits(pile.label),
+                )
+            )
+        self.found.blocks.append(block)
+        if _WITH_STATIONS in self.found.layouts:
+            self.found.layouts[:] = [_WITH_STATIONS]
+
+    def _layout(self, text: str) -> None:
+        if text not in self.found.layouts:
+            self.found.layouts.append(text)
+
+    def _file_units(self, document: dict[str, Any]) -> None:
+        """A field of the document that states the unit of its lengths."""
+        for key in _UNIT:
+            stated = document.get(key)
+            if isinstance(stated, dict):
+                stated = stated.get("length", stated.get("lengths"))
+            if (
+                isinstance(stated, str)
+                and (unit := known_unit(stated.strip())) is not None
+                and unit.dimension == "length"
+            ):
+                self.length_unit = stated.strip()
+                self.found.say(f"lengths are stated in {self.length_unit}")
+
+    def _cell(self, heading: Heading, label: str, value: Any, path: Path, here: _Here) -> None:
+        """Keep one scalar."""
+        station = heading.station or here.station
+        key = (here.machine, station)
+        row = self.rows.setdefault(key, len(self.rows))
+        pile = self.piles.setdefault((heading, label), _Pile(heading, label))
+        pile.cells.append(value)
+        pile.rows.append(row)
+        pile.pointers.append(pointer(path))
+
+    def _unused(self, name: str, value: Any, path: Path, reason: str) -> None:
+        text = cell_text(value) if not isinstance(value, (dict, list)) else f"{len(value)} entries"
+        if value is None or text == "":
+            return
+        if len(self.found.seen) < 100:
+            self.found.seen.append(name)
+        self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=pointer(path)), reason))
+
+    def _node(self, node: Any, path: Path, here: _Here) -> None:
+        if isinstance(node, dict):
+            self._dict(node, path, here)
+        elif isinstance(node, list):
+            self._list(node, path, here)
+        else:
+            self._unused(str(path[-1]) if path else "", node, path, "a value without a name that is recognised")
+
+    def _list(self, nodes: list[Any], path: Path, here: _Here) -> None:
+        if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
+            self._unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
+            return
+        for index, node in enumerate(nodes):
+            self._node(node, (*path, index), here)
+
+    def _key_text(self, node: dict[str, Any], wanted: str) -> tuple[str, str]:
+        """Key and text of the machine or station that a dict names itself."""
+        for key, value in node.items():
+            if isinstance(value, (str, int)) and not isinstance(value, bool):
+                heading = self.words.heading(key)
+                if heading is not None and heading.parameter == wanted and heading.aspect == "value":
+                    return key, cell_text(value)
+        return "", ""
+
+    def _dict(self, node: dict[str, Any], path: Path, here: _Here) -> None:
+        folded = {key.strip().casefold(): key for key in node}
+        if self._is_record(node, folded):
+            self._record(node, folded, path, here)
+            return
+        machine_key, machine = self._key_text(node, "machine")
+        station_key, station = self._key_text(node, "station")
+        here = _Here(machine or here.machine, station or here.station)
+        for key, value in node.items():
+            at = (*path, key)
+            if key == machine_key:
+                self._cell(Heading("machine"), key, value, at, _Here(here.machine, ""))
+            elif key == station_key:
+                self._cell(Heading("station"), key, value, at, here)
+            else:
+                self._entry(key, value, at, here, path)
+
+    def _entry(self, key: str, value: Any, at: Path, here: _Here, path: Path) -> None:
+        """One key of an object that is no record."""
+        word = key.strip().casefold()
+        if word in _UNIT and (path == () or known_unit(cell_text(value))):
+            return
+        if word in _RESULTS:
+            self._unused(key, value, at, "results of a calculation are no input")
+        elif word in _MACHINES or word in _STATIONS:
+            self._members(value, at, here, "machine" if word in _MACHINES else "station")
+        elif (heading := self.words.heading(key)) is not None and not isinstance(value, list):
+            if isinstance(value, dict):
+                if heading.parameter in ("machine", "station") or not any(_aspect_of(part)[0] for part in value):
+                    self._node(value, at, here)  # a group of things, such as those of the bearing
+                    return
+                self._layout("JSON, value and unit")
+                self._parts(heading, key, value, at, here)
+            else:
+                self._layout("JSON, nested" if len(at) > 1 else "JSON, one object")
+                self._cell(heading, key, value, at, here)
+        elif isinstance(value, (dict, list)):
+            self._node(value, at, here)
+        else:
+            self._unused(key, value, at, self.words.why(key))
+
+    def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
+        """The machines of a document or the stations of a machine, as a list or by name."""
+        self._layout(_WITH_STATIONS)
+        if isinstance(value, dict):
+            items: list[tuple[str | int, Any, str]] = [(key, child, key) for key, child in value.items()]
+        elif isinstance(value, list):
+            items = [(index, child, str(index + 1)) for index, child in enumerate(value)]
+        else:
+            self._unused(str(at[-1]), value, at, f"not a list of {level}s")
+            return
+        for step, child, name in items:
+            if not isinstance(child, dict):
+                self._unused(str(step), child, (*at, step), f"not an object that describes a {level}")
+                continue
+            own = self._key_text(child, level)[1]
+            called = next((key for key in child if key.strip().casefold() == "name"), "")
+            if not own and isinstance(child.get(called), str):
+                own = child[called].strip()
+                self._cell(
+                    Heading(level),
+                    called,
+                    child[called],
+                    (*at, step, called),
+                    _Here(own) if level == "machine" else _Here(here.machine, own),
+                )
+                child = {key: value for key, value in child.items() if key != called}
+            if not own and isinstance(value, list):
+                self.found.say(f"{pointer((*at, step))} names no {level}; its position {name} stands in")
+            if level == "machine":
+                self._dict(child, (*at, step), _Here(own or name, ""))
+            else:
+                self._dict(child, (*at, step), _Here(here.machine, own or name))
+                self.rows.setdefault((self._key_text(child, "machine")[1] or here.machine, own or name), len(self.rows))
+
+    def _is_record(self, node: dict[str, Any], folded: dict[str, str]) -> bool:
+        """Whether a dict is a parameter record: a name and a value (or nominal)."""
+        name = next((folded[key] for key in _NAME if key in folded), None)
+        if name is None or not isinstance(node[name], str):
+            return False
+        if not any(_aspect_of(key)[0] for key in folded):
+            return False
+        return not any(isinstance(value, (dict, list)) for value in node.values())
+
+    def _record(self, node: dict[str, Any], folded: dict[str, str], path: Path, here: _Here) -> None:
+        """One record: name, value, unit, perhaps machine, station and deviations."""
+        self._layout("JSON, one record per parameter")
+        name_key = next(folded[key] for key in _NAME if key in folded and isinstance(node[folded[key]], str))
+        label = node[name_key]
+        machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
+        here = _Here(machine or here.machine or self.named.machine, station or here.station)
+        heading = self.words.heading(label)
+        if heading is None:
+            value = next((node[key] for key in node if _aspect_of(key)[0]), None)
+            self._unused(label, value, path, self.words.why(label))
+            return
+        if heading.parameter in ("machine", "station"):
+            # a record that names the machine or station holds for the records behind it
+            text = next((cell_text(node[key]) for key in node if _aspect_of(key)[0]), "")
+            if heading.parameter == "machine":
+                self.named = here = _Here(text, "")
+            else:
+                self.named = here = _Here(here.machine, self.words.station(text))
+        elif not here.station and heading.entry.level == "station":
+            here = _Here(here.machine, self.named.station)
+        self._parts(heading, label, node, path, here, skip={name_key})
+
+    def _parts(
+        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: _Here, skip: set[str] | None = None
+    ) -> None:
+        """A value with its unit and deviations, as an object."""
+        unit = heading.unit
+        for key in node:
+            if key.strip().casefold() in _UNIT and isinstance(node[key], str):
+                unit = node[key].strip() or unit
+        for key, value in node.items():
+            word = key.strip().casefold()
+            if key in (skip or ()) or word in _UNIT or word in _CONTEXT:
+                continue
+            aspect, own = _aspect_of(key)
+            if aspect and not isinstance(value, (dict, list)):
+                if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
+                    aspect = "value"
+                aspect = heading.aspect if aspect == "value" else aspect
+                traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit)
+                self._cell(traits, f"{label} {key}" if "minus" in word else label, value, (*path, key), here)
+            else:
+                self._unused(f"{label} {key}", value, (*path, key), "not a part of a value that is recognised")

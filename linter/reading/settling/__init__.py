@@ -1,0 +1,1 @@
+"""Several statements of one parameter to one value; strips to stations."""

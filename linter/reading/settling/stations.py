@@ -1,0 +1,459 @@
+"""Strips of raw cells to stations: which row each cell belongs to, one value per parameter and row.
+
+Nothing is guessed and nothing is lost: a cell is used, or it is a :class:`~linter.model.stations.Problem`, or
+it is listed as unused.
+"""
+
+from collections.abc import Callable
+from pathlib import PurePath
+from typing import Any
+
+import numpy as np
+from attrs import define, field
+from numpy.typing import NDArray
+
+from linter.model.places import Place, PlaceColumn
+from linter.model.stations import Choice, Problem, Stations, Toleranced, Understood, Unused
+from linter.model.vocabulary import Parameter, parameter, vocabulary
+from linter.reading.cells.numbers import Decimal
+from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import InputError, visible
+from linter.reading.layouts.strips import Found, Strip
+from linter.reading.settling.columns import Terms, Values, read_values
+from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
+from linter.reading.settling.sizes import settle_sizes
+from linter.reading.words.mapping import Mapping
+
+Ints = NDArray[np.intp]
+
+MOST_ALIKE = 50
+_ONLY_STATION = "1"
+_ALL, _NONE = -1, -2
+_BASIC_SIZE = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
+
+
+@define(eq=False)
+class Keys:
+    """Machines and stations of all blocks, in the order of the table, rows of one machine together."""
+
+    machines: list[str] = field(factory=list)
+    stations: list[str] = field(factory=list)
+    machine_row: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    first: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    size: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    block_rows: list[Ints] = field(factory=list)
+    block_machines: list[Ints] = field(factory=list)
+
+
+@define(eq=False)
+class Resolver:
+    """Works through the parameters of one file."""
+
+    file: str
+    found: Found
+    decimal: Decimal | None
+    mapping: Mapping
+    keys: Keys = field(factory=Keys)
+    problems: list[Problem] = field(factory=list)
+    unused: list[Unused] = field(factory=list)
+    used: list[tuple[Parameter, list[Stated]]] = field(factory=list)
+    _alike: dict[tuple[str, str], list[int]] = field(factory=dict)
+
+    def resolve(self) -> Stations:
+        """All parameters of the file as stations.
+
+        Raises
+        ------
+        InputError
+            If the file names no station.
+        """
+        _name_only_station(self.found)
+        self.keys = _index(self.file, self.found)
+        self.problems.extend(self.found.problems)
+        self.unused.extend(self.found.unused)
+        rows = len(self.keys.machine_row)
+        if rows == 0:
+            seen = ", ".join(visible(word, 30) for word in self.found.seen[:8]) or "no station"
+            raise InputError(
+                "no-station", self.file, f"{seen}, but no bearing position", "at least one station (A, B, ...)"
+            )
+        strips: dict[str, list[tuple[int, Strip]]] = {}
+        for index, block in enumerate(self.found.blocks):
+            for strip in block.strips:
+                strips.setdefault(strip.parameter, []).append((index, strip))
+        stations = Stations(tuple(self.keys.machines), self.keys.machine_row)
+        for name in vocabulary():
+            if name in strips:
+                self._one_parameter(parameter(name), strips[name], stations)
+        self._keys_as_texts(stations)
+        self._close_alike()
+        order = {code: index for index, code in enumerate(("unreadable", "disagreement", "assumption"))}
+        problems = sorted(self.problems, key=lambda p: (p.row is not None, p.row or 0, order[p.kind]))
+        object.__setattr__(stations, "problems", tuple(problems))
+        return stations
+
+    def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]], stations: Stations) -> None:
+        stated = []
+        for block_index, strip in strips:
+            block = self.found.blocks[block_index]
+            terms = Terms(self.decimal, block.length_unit or self.mapping.default_unit or "", self.mapping)
+            values = read_values(strip, entry, terms)
+            group, cell = self._groups(entry, block_index, strip, values)
+            stated.append(Stated(strip, values, group, cell))
+            self._tell(entry, strip, values, group, cell)
+        self.used.append((entry, stated))
+        if entry.kind == "toleranced":
+            count = self._groups_of(entry)
+            column, source, middle = settle_sizes(entry, stated, count, self._disagree, self._problem_at)
+            if entry.name in _BASIC_SIZE and middle.any():
+                column = self._basic_size(entry.name, column, middle, stations)
+            spread = self._spread(entry)
+            stations.toleranced[entry.name] = column.take(spread) if spread is not None else column
+            self._place(entry, stated, source, stations)
+            return
+        if entry.kind == "text":
+            words, source = settle_words(entry, stated, self._groups_of(entry), self._disagree)
+            spread = self._spread(entry)
+            stations.texts[entry.name] = words if spread is None else words[spread]
+        else:
+            numbers, source = settle_numbers(entry, stated, self._groups_of(entry), self._disagree)
+            spread = self._spread(entry)
+            numbers = numbers if spread is None else numbers[spread]
+            if entry.kind == "choice":
+                codes = np.where(np.isnan(numbers), -1, numbers).astype(np.int8)
+                stations.choices[entry.name] = Choice(entry.choices, codes)
+            else:
+                stations.numbers[entry.name] = numbers
+        self._place(entry, stated, source, stations)
+
+    def _basic_size(self, name: str, column: Toleranced, middle: NDArray[np.bool_], stations: Stations) -> Toleranced:
+        """Deviations from the bearing's own size, for a seat that states only its two limits."""
+        basic = stations.number(_BASIC_SIZE[name])
+        with np.errstate(invalid="ignore"):
+            near = middle & (np.abs(column.nominal - basic) < 0.02 * basic)
+        if not near.any():
+            return column
+        self.found.say(f"{name}: where only limits are stated, deviations are counted from {_BASIC_SIZE[name]}")
+        shift = np.where(near, basic - column.nominal, 0.0)
+        lower, upper = np.round(column.lower - shift, 9), np.round(column.upper - shift, 9)
+        return Toleranced(np.where(near, basic, column.nominal), lower, upper, column.tolerance_class)
+
+    def _groups_of(self, entry: Parameter) -> int:
+        return len(self.keys.machines) if entry.level == "machine" else len(self.keys.machine_row)
+
+    def _spread(self, entry: Parameter) -> Ints | None:
+        return self.keys.machine_row if entry.level == "machine" else None
+
+    def _groups(self, entry: Parameter, block_index: int, strip: Strip, values: Values) -> tuple[Ints, Ints]:
+        """Group of each cell; cells that speak for several groups are repeated."""
+        keys = self.keys
+        cell = np.arange(len(strip.cells))
+        machines = keys.block_machines[block_index][strip.rows]
+        if entry.level == "machine":
+            everyone = np.flatnonzero(machines == _ALL)
+            some = np.flatnonzero(machines >= 0)
+            if not len(everyone):
+                return machines[some], cell[some]
+            count = len(keys.machines)
+            return (
+                np.concatenate([machines[some], np.tile(np.arange(count), len(everyone))]),
+                np.concatenate([cell[some], np.repeat(everyone, count)]),
+            )
+        rows = keys.block_rows[block_index][strip.rows]
+        general = np.flatnonzero((rows < 0) & (machines != _NONE))
+        if not len(general) and not (rows < 0).any():
+            return rows, cell
+        own = rows >= 0
+        group, cells = [rows[own]], [cell[own]]
+        assumed: list[int] = []
+        for index in general.tolist():
+            if not cell_text(strip.cells[index]):
+                continue
+            machine = int(machines[index])
+            if machine < 0:
+                speaks_for = np.arange(len(keys.machine_row))
+            else:
+                speaks_for = np.arange(keys.first[machine], keys.first[machine] + keys.size[machine])
+            if len(speaks_for) > 1:
+                assumed.append(index)
+            group.append(speaks_for)
+            cells.append(np.full(len(speaks_for), index))
+        for index in assumed:
+            self._problem(
+                "assumption", None, entry.name, strip, index, "every-station", cell_text(strip.cells[index]),
+                "a station with the value", f"{visible(strip.label)} names no station; it is taken for every station",
+            )  # fmt: skip
+        return np.concatenate(group).astype(np.intp), np.concatenate(cells).astype(np.intp)
+
+    def _row_of(self, entry: Parameter, group: int) -> int:
+        return int(self.keys.first[group]) if entry.level == "machine" else group
+
+    def _tell(self, entry: Parameter, strip: Strip, values: Values, group: Ints, cell: Ints) -> None:
+        """Problems and unused cells from the troubles of a strip."""
+        if not values.troubles:
+            return
+        group_of: dict[int, int] = {}
+        for g, c in zip(group.tolist(), cell.tolist(), strict=True):
+            group_of.setdefault(c, g)
+        for trouble in values.troubles:
+            if trouble.kind == "unused":
+                place = strip.place(self.file, trouble.index)
+                self.unused.append(Unused(strip.label or entry.name, trouble.read, place, trouble.sentence))
+                continue
+            row = self._row_of(entry, group_of[trouble.index]) if trouble.index in group_of else None
+            self._problem(
+                trouble.kind, row, entry.name, strip, trouble.index, trouble.code, trouble.read, trouble.expected,
+                trouble.sentence,
+            )  # fmt: skip
+
+    def _problem(
+        self,
+        kind: Any,
+        row: int | None,
+        name: str,
+        strip: Strip,
+        index: int,
+        code: str,
+        read: str,
+        expected: str,
+        sentence: str,
+    ) -> None:
+        """One problem, or a count of it where very many are alike."""
+        alike = self._alike.setdefault((name, code), [0, len(self.problems)])
+        alike[0] += 1
+        if alike[0] > MOST_ALIKE:
+            return
+        alike[1] = len(self.problems)
+        place = strip.place(self.file, index)
+        kind, _, partly = kind.partition("-")
+        if kind == "partly":
+            kind, partly = "unreadable", "partly"
+        end = "." if partly or kind == "assumption" else "; the value is not used."
+        message = f"{place}: {visible(sentence, 300)}; expected {expected}{end}"
+        self.problems.append(Problem(kind, row, name, place, visible(read), expected, message, code))
+
+    def _close_alike(self) -> None:
+        """Say how many problems were only counted."""
+        for (name, code), (count, last) in self._alike.items():
+            if count > MOST_ALIKE:
+                model = self.problems[last]
+                message = f"{self.file}: {count - MOST_ALIKE} more cells of {name} have the same trouble ({code})."
+                self.problems.append(
+                    Problem(
+                        model.kind, None, name, None, f"{count - MOST_ALIKE} more cells", model.expected, message, code
+                    )
+                )
+
+    def _problem_at(
+        self,
+        kind: str,
+        entry: Parameter,
+        group: int,
+        stated: Stated,
+        position: int,
+        code: str,
+        expected: str,
+        sentence: str,
+    ) -> None:
+        index = int(stated.cell[position])
+        read = cell_text(stated.strip.cells[index])
+        self._problem(kind, self._row_of(entry, group), entry.name, stated.strip, index, code, read, expected, sentence)
+
+    def _disagree(self, entry: Parameter, group: int, one: tuple[Stated, int], other: tuple[Stated, int]) -> None:
+        """Two cells that state different values for the same parameter and row."""
+        (first, i), (second, j) = one, other
+        a, b = int(first.cell[i]), int(second.cell[j])
+        reads = [visible(cell_text(s.strip.cells[k]), 40) for s, k in ((first, a), (second, b))]
+        row = self._row_of(entry, group)
+        owner = visible(self.keys.machines[int(self.keys.machine_row[row])], 40)
+        if entry.level == "station":
+            owner += " " + visible(self.keys.stations[row], 40)
+        there = first.strip.place(self.file, a).short()
+        self._problem(
+            "disagreement", row, entry.name, second.strip, b, "stated-twice", f"{reads[0]} and {reads[1]}",
+            "one value", f"{entry.name} of {owner} is {reads[1]} here and {reads[0]} at {there}",
+        )  # fmt: skip
+
+    def _place(self, entry: Parameter, stated: list[Stated], source: Ints, stations: Stations) -> None:
+        """Places per row from the position (over all strips) of the cell that gave the value."""
+        spread = self._spread(entry)
+        if spread is not None:
+            source = source[spread]
+        if stated[0].strip.pointers is not None:
+            pointers = [s.strip.pointers[c] for s in stated for c in s.cell.tolist()]  # type: ignore[index]
+            stations.places[entry.name] = PlaceColumn(
+                self.file, pointers=[None if i < 0 else pointers[i] for i in source.tolist()]
+            )
+            return
+        sheets = tuple(dict.fromkeys(s.strip.sheet for s in stated))
+        have = np.flatnonzero(source >= 0)
+
+        def gather(pick: Callable[[Stated], NDArray[Any]]) -> NDArray[np.int32]:
+            column = np.zeros(len(source), dtype=np.int32)
+            if len(have):  # a heading may stand above no cell at all
+                column[have] = np.concatenate([pick(s) for s in stated])[source[have]]
+            return column
+
+        stations.places[entry.name] = PlaceColumn(
+            self.file,
+            sheets,
+            gather(lambda s: np.full(len(s.cell), sheets.index(s.strip.sheet))),
+            gather(lambda s: s.strip.lines[s.cell]),  # type: ignore[index]
+            gather(lambda s: s.strip.columns[s.cell]),  # type: ignore[index]
+        )
+
+    def _keys_as_texts(self, stations: Stations) -> None:
+        """Names of machines and stations, also where the table gives no cell for them."""
+        stations.texts["machine"] = np.array(self.keys.machines, dtype=object)[self.keys.machine_row]
+        stations.texts["station"] = np.array(self.keys.stations, dtype=object)
+
+    def understood(self, stations: Stations) -> list[Understood]:
+        """Every cell that was used, as read and as understood, in the order of the vocabulary."""
+        result = []
+        places: set[tuple[str, Any]] = set()
+        for entry, stated in self.used:
+            for one in stated:
+                told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "unused")}
+                seen: set[int] = set()
+                for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
+                    read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
+                    if cell in told or cell in seen or not read:
+                        continue
+                    seen.add(cell)
+                    place = one.strip.place(self.file, cell)
+                    if (entry.name, place) not in places:
+                        places.add((entry.name, place))
+                        row = self._row_of(entry, group)
+                        result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
+        return result
+
+
+def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
+    """The value of one cell as understood, in canonical units."""
+    values = stated.values
+    unit = "" if entry.unit in ("", "1") else f" {entry.unit}"
+    if entry.kind == "choice":
+        code = values.number[cell]
+        return "" if np.isnan(code) else entry.choices[int(code)]
+    if entry.kind == "text":
+        return str(values.words[cell]) if values.words is not None else ""
+    parts = []
+    if not np.isnan(values.number[cell]):
+        parts.append(f"{values.number[cell]:.10g}{unit}")
+    if values.words is not None and values.words[cell]:
+        parts.append(str(values.words[cell]))
+    if values.lower is not None and values.upper is not None:
+        low, high = values.lower[cell], values.upper[cell]
+        if not (np.isnan(low) and np.isnan(high)):
+            parts.append(f"deviations {high:+.6g}/{low:+.6g}{unit}")
+    if stated.strip.aspect != "value":
+        parts.append(f"({stated.strip.aspect})")
+    return " ".join(parts)
+
+
+def _name_only_station(found: Found) -> None:
+    """A file that names no station at all speaks of one station of each machine."""
+    blocks = [block for block in found.blocks if block.machines]
+    if any(station for block in blocks for station in block.stations):
+        return
+    if any(
+        parameter(strip.parameter).level == "station" and strip.parameter != "station" and len(strip.rows)
+        for block in blocks
+        for strip in block.strips
+    ):
+        for block in blocks:
+            block.stations = [_ONLY_STATION] * len(block.stations)
+        found.say(
+            f"no station is named; what is stated is taken for one station of each machine, named {_ONLY_STATION}"
+        )
+
+
+def _index(file: str, found: Found) -> Keys:
+    """Machines and stations of all blocks."""
+    stations: dict[str, dict[str, int]] = {}
+    named = [machine for block in found.blocks for machine in block.machines if machine]
+    only = dict.fromkeys(named)
+    fallback = ""
+    if not only:
+        fallback = PurePath(file).stem or "machine"
+        if any(station for block in found.blocks for station in block.stations):
+            found.say(f"no machine is named; the file's name stands in: {visible(fallback)}")
+    elif len(only) == 1:
+        fallback = next(iter(only))
+    within: list[list[int]] = []  # place of each row among the stations of its machine
+    for block in found.blocks:
+        places_within = []
+        for machine, station in zip(block.machines, block.stations, strict=True):
+            machine = machine or fallback
+            at = -1
+            if machine or station:
+                names = stations.get(machine)
+                if names is None:
+                    names = stations[machine] = {}
+                if station:
+                    at = names.setdefault(station, len(names))
+            places_within.append(at)
+        within.append(places_within)
+    for station in stations.pop("", {}):
+        _tell(found, _ALIKE_STATION, f"station {visible(station)}", Place(file))
+    empty = [machine for machine, names in stations.items() if not names]
+    if empty and len(empty) < len(stations):
+        places = _places_of_machines(found, file)
+        for machine in empty:
+            _tell(found, _ALIKE_MACHINE, f"machine {visible(machine)}", places.get(machine, Place(file)))
+    for machine in empty:
+        del stations[machine]
+    keys = Keys(list(stations))
+    sizes = [len(names) for names in stations.values()]
+    keys.size = np.array(sizes, dtype=np.intp)
+    keys.first = np.cumsum([0, *sizes[:-1]]).astype(np.intp) if sizes else np.zeros(0, np.intp)
+    keys.machine_row = np.repeat(np.arange(len(sizes)), sizes).astype(np.intp)
+    keys.stations = [station for names in stations.values() for station in names]
+    number = {machine: index for index, machine in enumerate(stations)}
+    first = np.append(keys.first, [0, 0])  # the two last for rows of every machine and of none
+    for block, places_within in zip(found.blocks, within, strict=True):
+        named = [machine or fallback for machine in block.machines]
+        inside = np.array(places_within, dtype=np.intp)
+        owner = np.fromiter((number.get(machine, _NONE) for machine in named), np.intp, len(named))
+        unnamed = [not machine and not station for machine, station in zip(named, block.stations, strict=True)]
+        owner[unnamed] = _ALL
+        keys.block_rows.append(np.where((inside >= 0) & (owner >= 0), first[owner] + inside, -1))
+        keys.block_machines.append(owner)
+    return keys
+
+
+_ALIKE_STATION = ("no-machine", "machine", "is of no machine, in a table of several", "a machine in every row")
+_ALIKE_MACHINE = ("no-station", "station", "has no station", "at least one station")
+
+
+def _tell(found: Found, sort: tuple[str, str, str, str], what: str, place: Place) -> None:
+    """A machine without stations or a station without a machine; beyond many they are only counted."""
+    code, parameter_name, trouble, expected = sort
+    alike = sum(1 for problem in found.problems if problem.code == code) if len(found.problems) < 10 * MOST_ALIKE else 0
+    if alike > MOST_ALIKE or len(found.problems) >= 10 * MOST_ALIKE:
+        last = found.problems[-1]
+        if last.code == code and last.place is None:
+            count = int(last.read.split()[0]) + 1
+            found.problems.pop()
+        else:
+            count = 1
+        message = f"{place.file}: {count} more {trouble}; they are not reviewed; expected {expected}."
+        found.problems.append(
+            Problem("unreadable", None, parameter_name, None, f"{count} more", expected, message, code)
+        )
+        return
+    message = f"{place}: {what} {trouble}; it is not reviewed; expected {expected}."
+    found.problems.append(Problem("unreadable", None, parameter_name, place, what, expected, message, code))
+
+
+def _places_of_machines(found: Found, file: str) -> dict[str, Place]:
+    """First cell that names each machine."""
+    places: dict[str, Place] = {}
+    for block in found.blocks:
+        for strip in block.strips:
+            if strip.parameter == "machine":
+                for index, cell in enumerate(strip.cells.tolist()):
+                    text = cell_text(cell)
+                    if text not in places:
+                        places[text] = strip.place(file, index)
+    return places

@@ -1,0 +1,1 @@
+"""What the words of a table mean: headings, names, name mappings, designations."""

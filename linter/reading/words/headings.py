@@ -1,0 +1,109 @@
+"""Words of a table to parameters: what a heading, a row label or a JSON key names, each looked up once."""
+
+import re
+from typing import Any
+
+from attrs import define, field, frozen
+
+from linter.model.vocabulary import Parameter, parameter
+from linter.reading.cells.signs import fold, missing_state
+from linter.reading.words.names import Names
+
+#: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
+_NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
+_ASPECTS = {"class": "tolerance"}
+
+
+@frozen
+class Heading:
+    """What one word names.
+
+    Attributes
+    ----------
+    parameter : str
+        Name in the vocabulary.
+    station : str
+        Station that the word itself names, or empty.
+    unit : str
+        Unit that stands with the word, or empty.
+    aspect : str
+        What the cells state: as in :class:`linter.reading.layouts.strips.Strip`, or ``unit`` for a column of units.
+    own_unit : bool
+        True where the word is the vocabulary's own name, so that its canonical unit is agreed.
+    """
+
+    parameter: str
+    station: str = ""
+    unit: str = ""
+    aspect: str = "value"
+    own_unit: bool = False
+
+    @property
+    def entry(self) -> Parameter:
+        """The parameter itself."""
+        return parameter(self.parameter)
+
+    def traits(self, label: str) -> dict[str, Any]:
+        """Arguments of a strip."""
+        return {"aspect": self.aspect, "unit": self.unit, "own_unit": self.own_unit, "label": label}
+
+
+@define(eq=False)
+class Words:
+    """The name mapping with a memory of what was looked up."""
+
+    names: Names
+    _known: dict[str, Heading | None] = field(factory=dict)
+    _groups: dict[str, str] = field(factory=dict)
+
+    def heading(self, text: str) -> Heading | None:
+        """What a word names, or None."""
+        text = text.strip()
+        if text not in self._known:
+            self._known[text] = self._find(text) if 0 < len(text) <= 200 else None
+        return self._known[text]
+
+    def group(self, text: str) -> str:
+        """Kind of heading word (``NAME``, ``VALUE``, ``UNIT``, ``EXPR``, ...), or empty."""
+        text = text.strip()
+        if text not in self._groups:
+            group = self.names.group(text) if 0 < len(text) <= 60 else None
+            self._groups[text] = group or ""
+        return self._groups[text]
+
+    def groups(self, text: str) -> tuple[str, ...]:
+        """Every kind of heading word that a text is."""
+        return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
+
+    def mapped(self, text: str) -> bool:
+        """Whether the name mapping itself names a text, be it a number or one sign."""
+        mapping = self.names.mapping
+        return bool(mapping.names or mapping.patterns) and mapping.find(fold(text)) is not None
+
+    def station(self, text: str) -> str:
+        """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""
+        text = text.strip()
+        stations = self.names.mapping.stations
+        if stations and (mapped := stations.get(fold(text))):
+            return mapped
+        return "" if len(text) < 5 and missing_state(text) == "not applicable" else text
+
+    def why(self, text: str) -> str:
+        """Why a word is not understood, as half a sentence."""
+        return self.names.why(text.strip()) or "the name is not recognised"
+
+    def _find(self, text: str) -> Heading | None:
+        if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
+            return None  # values are never looked up as names
+        match = self.names.find(text)
+        if match is None:
+            keys = {"STATION": "station", "MACHINE": "machine"}
+            groups = self.names.groups(text)
+            return Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
+        return Heading(
+            match.parameter,
+            match.station or "",
+            match.unit or "",
+            _ASPECTS.get(match.aspect, match.aspect),
+            match.parameter in text and not match.mapped,
+        )

@@ -1,0 +1,428 @@
+"""The words of a table to our parameters: built-in headings of eight languages, and a name mapping on top.
+
+A word is matched exactly after folding look-alike signs, with its case; only a word of a language may then match with
+its case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing is matched by likeness. A name that is
+not found comes with the reason.
+"""
+
+import csv
+import re
+from functools import cache
+from pathlib import Path
+from typing import Literal
+
+from attrs import evolve, field, frozen
+
+from linter.model.vocabulary import parameter, vocabulary
+from linter.reading.cells.requirements import characteristic_of, parameter_of
+from linter.reading.cells.signs import caseless, fold, shown
+from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
+from linter.reading.words.mapping import Mapping, load_mapping
+
+Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit"]
+
+#: Groups of heading words of a layout, in the order in which a word of several groups is understood.
+GROUPS = (
+    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "KIND", "RESULT",
+    "NOTE", "STATION", "MACHINE",
+)  # fmt: skip
+
+_DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
+_ASPECTS: dict[str, Aspect] = {
+    "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
+}  # fmt: skip
+_JOINT = re.compile(r"[\s_.\-]+")
+_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
+_SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
+_SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
+_BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
+# Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
+_CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
+_CAMEL_UNITS = {
+    "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
+    "Gmm": "g.mm", "Percent": "%", "Hours": "h",
+}  # fmt: skip
+_TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
+#: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
+IS_LARGEST = (
+    "_runout",
+    "_cylindricity",
+    "_roughness",
+    "_fillet_radius",
+    "coaxiality_of_bores",
+    "coaxiality_of_shaft_seats",
+)
+_IS_SMALLEST = ("ring_chamfer",)
+_LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
+_INNER_STATION = re.compile(r"(?<=[^\W\d_])[ _.\-]([A-ZА-Я])[ _.\-](?=[^\W\d_])")
+_STATION_PREFIX = re.compile(
+    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
+    r"|подшипник)"
+    r"[ _.-]+(?=\S{1,3}$)",
+    re.IGNORECASE,
+)
+
+
+@frozen
+class Match:
+    """What a name of a table means.
+
+    Attributes
+    ----------
+    parameter : str
+        Parameter of the vocabulary.
+    station : str or None
+        Station that the name itself states, as a station of the table (``bore_diameter [A]``).
+    unit : str or None
+        Unit text that the name carries (``Bore [mm]``) or that the mapping states.
+    aspect : {"value", "upper", "lower", "max", "min", "class", "unit"}
+        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), or
+        the unit.
+    feature : str or None
+        The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
+    mapped : bool
+        True where the name mapping says so.
+    """
+
+    parameter: str
+    station: str | None = None
+    unit: str | None = None
+    aspect: Aspect = "value"
+    feature: str | None = None
+    mapped: bool = False
+
+
+def word_key(text: str) -> str:
+    """A word of a language for comparing: folded, without case, joints (blank, ``_``, ``-``, ``.``) made one."""
+    return _JOINT.sub(" ", caseless(_CAMEL.sub(" ", fold(text)))).strip()
+
+
+@frozen
+class _Headings:
+    """The built-in words, ready for look-up."""
+
+    exact: dict[str, tuple[str, ...]]
+    words: dict[str, tuple[str, ...]]
+    groups: dict[str, tuple[str, ...]]
+    group_words: dict[str, tuple[str, ...]]
+    stations: frozenset[str]
+
+
+@cache
+def heading_words() -> tuple[tuple[str, str, str], ...]:
+    """Target (parameter, group or ``@STATION``), word and language of every row of the data file."""
+    with _DATA.open(encoding="utf-8", newline="") as stream:
+        return tuple((row["target"], row["word"], row["language"]) for row in csv.DictReader(stream))
+
+
+@cache
+def _headings() -> _Headings:
+    exact: dict[str, tuple[str, ...]] = {}
+    words: dict[str, tuple[str, ...]] = {}
+    groups: dict[str, tuple[str, ...]] = {}
+    group_words: dict[str, tuple[str, ...]] = {}
+    stations = set()
+
+    def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
+        table[key] = tuple(dict.fromkeys((*table.get(key, ()), target)))
+
+    for name in vocabulary():
+        put(exact, name, name)
+        put(words, word_key(name), name)
+    for target, word, language in heading_words():
+        if target == "@STATION":
+            stations.add(word_key(word))
+        elif target in GROUPS:
+            put(groups, fold(word), target)
+            put(group_words, _group_key(word), target)
+        else:
+            put(exact, fold(word), target)
+            if language != "symbol":
+                put(words, word_key(word), target)
+    return _Headings(exact, words, groups, group_words, frozenset(stations))
+
+
+def _group_key(text: str) -> str:
+    """A heading word of a group for comparing; plus and minus keep their meaning."""
+    return re.sub(r"[\s_.]+", " ", caseless(text)).strip()
+
+
+@frozen
+class Names:
+    """The names that are understood: the built-in headings, and a mapping on top of them.
+
+    Attributes
+    ----------
+    mapping : Mapping
+        What the name mapping states; empty for the built-in names alone.
+    """
+
+    mapping: Mapping = field(factory=Mapping)
+    _found: dict[str, "Match | str"] = field(factory=dict, init=False, eq=False, repr=False)
+
+    @classmethod
+    def built_in(cls) -> "Names":
+        """The built-in names alone."""
+        return cls()
+
+    @classmethod
+    def load(cls, path: str | Path) -> "Names":
+        """The built-in names with a name mapping (TOML) on top.
+
+        Raises
+        ------
+        MappingError
+            If the file cannot be read as a name mapping; names the file and the key.
+        """
+        return cls(load_mapping(Path(path)))
+
+    def find(self, text: str) -> Match | None:
+        """What a name means, or None; :meth:`why` says why not."""
+        found = self._look(text)
+        return found if isinstance(found, Match) else None
+
+    def why(self, text: str) -> str:
+        """Why a name is not understood, as half a sentence; empty where it is."""
+        found = self._look(text)
+        return found if isinstance(found, str) else ""
+
+    def group(self, text: str) -> str | None:
+        """The group of heading words a text belongs to (``NAME``, ``VALUE``, ``UNIT``, ...), or None.
+
+        A unit behind the word is put aside (``Value [mm]``). A word of several groups gives the first of ``GROUPS``.
+        """
+        groups = self.groups(text)
+        return groups[0] if groups else None
+
+    def groups(self, text: str) -> tuple[str, ...]:
+        """Every group a heading word belongs to, in the order of ``GROUPS``."""
+        if len(text) > LONGEST_TEXT:
+            return ()
+        headings = _headings()
+        for word in dict.fromkeys((fold(text), fold(split_heading_unit(text)[0]))):
+            found = headings.groups.get(word) or headings.group_words.get(_group_key(word), ())
+            if found:
+                return tuple(sorted(found, key=GROUPS.index))
+        return ()
+
+    def station(self, text: str) -> str | None:
+        """The station a piece of a name states: one of the mapping, a capital letter, a number, or a usual word."""
+        mapped = self.mapping.stations.get(fold(text))
+        if mapped is not None:
+            return mapped
+        piece = fold(text)
+        shorter = _STATION_PREFIX.sub("", piece)
+        if _LETTER_STATION.fullmatch(shorter):
+            return shorter
+        return piece if word_key(piece) in _headings().stations else None
+
+    def _split_unit(self, text: str) -> tuple[str, str]:
+        """A heading and its unit; units that the mapping translates count in brackets."""
+        if (bracket := _BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
+            return bracket[1], self.mapping.unit(bracket[2])
+        if camel := _CAMEL_UNIT.fullmatch(text):
+            return camel[1], _CAMEL_UNITS[camel[2]]
+        return split_heading_unit(text)
+
+    def _look(self, text: str) -> Match | str:
+        if text not in self._found:
+            self._found[text] = self._understand(text)
+        return self._found[text]
+
+    def _understand(self, text: str) -> Match | str:
+        if len(text) > LONGEST_TEXT:
+            return f"a name of {len(text)} signs is longer than the {LONGEST_TEXT} that are read"
+        folded = fold(text)
+        if not folded:
+            return "nothing stands there"
+        mapped = self.mapping.find(folded)
+        if mapped is not None:
+            if not mapped.parameter:
+                return "the name mapping says to leave it out"
+            unit = mapped.unit or self._split_unit(folded)[1]
+            meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
+            return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
+        reasons: list[str] = []
+        match = self._peel(folded, frozenset(), reasons)
+        if match is not None:
+            return match
+        return reasons[0] if reasons else "no parameter has this name"
+
+    def _whole(self, text: str, reasons: list[str]) -> Match | None:
+        """A name with nothing around it."""
+        headings = _headings()
+        mapped = self.mapping.find(text)
+        if mapped is not None and mapped.parameter:
+            return Match(mapped.parameter, mapped.station, mapped.unit, mapped.aspect, mapped=True)
+        found = headings.exact.get(text, ())
+        for key in () if found else _spelled_out(word_key(text)):
+            found = found or headings.words.get(key, ())
+        if len(found) > 1:
+            reasons.append(f"it can mean {' or '.join(found)}")
+        return Match(found[0]) if len(found) == 1 else None
+
+    def _peel(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
+        """A name with a unit, an aspect or a station around it; each is taken off once."""
+        if match := self._whole(text, reasons):
+            return match
+        if "unit" not in done:
+            rest, unit = self._split_unit(text)
+            if unit and (match := self._peel(rest, done | {"unit"}, reasons)):
+                trouble = _unit_trouble(match, unit)
+                if not trouble:
+                    return evolve(match, unit=unit)
+                reasons.append(trouble)
+        if "aspect" not in done:
+            for rest, aspect in aspect_cuts(text):
+                if match := self._peel(rest, done | {"aspect"}, reasons):
+                    if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
+                        return evolve(match, aspect=aspect)
+                    if match.parameter.endswith({"max": IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
+                        return match
+                    reasons.append(f"{match.parameter} carries no tolerance, and the name asks for its {aspect}")
+        if "characteristic" not in done and (match := self._of_feature(text, done | {"characteristic"})):
+            return match
+        if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):
+            match = self._peel(letter[1], done | {"unit"}, [])
+            if match and parameter(match.parameter).unit == "degC":
+                if parameter(match.parameter).level == "machine":
+                    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]])
+                reasons.append(f"{letter[2]} behind {match.parameter} can be a station or a unit of temperature")
+                return None
+        if "station" not in done:
+            return self._without_station(text, done | {"station"}, reasons)
+        return None
+
+    def _of_feature(self, text: str, done: frozenset[str]) -> Match | None:
+        """A name of a seat or shoulder beside a word for what is limited of it (``Wellensitz A Rundlauf``)."""
+        for start, end in _cuts(text, 3):
+            for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
+                characteristic = characteristic_of(word.strip(" ,:"))
+                inner = self._peel(rest.strip(" ,:"), done, []) if characteristic else None
+                if inner is None or inner.aspect != "value":
+                    continue
+                name, _ = parameter_of(inner.parameter, characteristic)
+                if name and not name.startswith("coaxiality_of") and inner.parameter.endswith("_diameter"):
+                    return evolve(inner, parameter=name)
+        return None
+
+    def _is_symbol(self, text: str, name: str) -> bool:
+        """Whether a piece beside the name of a parameter is only its symbol."""
+        symbol = self._whole(text, [])
+        own = vocabulary()[name].symbol.replace("_", "")
+        return (symbol is not None and symbol.parameter == name) or (own != "" and text.replace("_", "") == own)
+
+    def _without_station(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
+        """A name with a station or a feature before or behind it."""
+        if match := _BRACKET.fullmatch(text):
+            inner = self._peel(match[1], done, reasons)
+            if inner:
+                if "[" not in text and self._is_symbol(match[2].strip(), inner.parameter):
+                    return inner
+                station = self.station(match[2])
+                if station and match[2].strip() not in {"N", "K"}:  # more likely a unit that does not fit
+                    return evolve(inner, station=station)
+                reasons.append(f"what ({shown(match[2])}) says beside {inner.parameter} is not known")
+            return None
+        for pattern in (_SYMBOL_BEHIND, _SYMBOL_BEFORE):
+            match = pattern.fullmatch(text)
+            inner = self._whole(match["name"], []) if match else None
+            if match and inner and self._is_symbol(match["symbol"], inner.parameter):
+                return inner
+        for rest, piece, strict in station_cuts(text):
+            station = self.station(piece)
+            if not strict and (station is None or _is_short(rest)):
+                continue
+            if (inner := self._peel(rest, done, reasons)) is None:
+                continue
+            if station is None and _is_short(rest):
+                reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
+                continue
+            return evolve(inner, station=station) if station else evolve(inner, feature=piece)
+        return None
+
+
+def _is_short(text: str) -> bool:
+    """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
+    return len(text) < 2 or (len(text) == 2 and word_key(text) not in _headings().words)
+
+
+def _spelled_out(key: str) -> tuple[str, ...]:
+    """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
+    if key.startswith("brg "):
+        key = "bearing " + key[4:]
+    last = key.rpartition(" ")[2]
+    if last not in ("dia", "diam", "ø"):
+        return (key,)
+    rest = key[: -len(last)].rstrip()
+    return key, f"{rest} diameter", f"{rest}durchmesser"
+
+
+def _unit_trouble(match: Match, unit: str) -> str:
+    """Why a unit does not fit a parameter, or nothing."""
+    wanted = parameter(match.parameter).unit
+    stated = known_unit(unit)
+    if not wanted:
+        return f"{match.parameter} has no unit, and the name carries {unit}"
+    if stated and stated.dimension != dimension_of(wanted):
+        angle_signs = dimension_of(wanted) == "angle" and unit in {"'", '"', "''"}
+        if not angle_signs:
+            return f"{match.parameter} is measured in {wanted}, and the name carries {unit}"
+    return ""
+
+
+def _cuts(text: str, most: int) -> list[tuple[int, int]]:
+    """Places of the outer joints of a name: the first few and the last few."""
+    joints = [(found.start(), found.end()) for found in _JOINT.finditer(text)]
+    joints += [(found.start(), found.start()) for found in _CAMEL.finditer(text)]
+    joints = sorted({joint for joint in joints if joint[0] > 0 and joint[1] < len(text)})
+    return joints if len(joints) <= 2 * most else joints[:most] + joints[-most:]
+
+
+_SIGN_SUFFIX = re.compile(
+    r"(.*[^\s_+-])[ _]*((?:tol(?:erance)?\.?[ _]*)?[+-](?:[ _]*tol(?:erance)?\.?)?)", re.IGNORECASE
+)
+
+
+def aspect_cuts(text: str) -> list[tuple[str, Aspect]]:
+    """Ways to cut a name into a rest and a word for an aspect of it."""
+    found: list[tuple[str, Aspect]] = []
+    if match := _SIGN_SUFFIX.fullmatch(text):
+        found.append((match[1], "upper" if "+" in match[2] else "lower"))
+    if (bracket := _BRACKET.fullmatch(text)) and (aspect := _aspect_of(bracket[2])):
+        found.append((bracket[1], aspect))
+    for start, end in _cuts(text, 3):
+        for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
+            if len(word) <= 30 and (aspect := _aspect_of(word)):
+                found.append((rest.strip(" ,:"), aspect))
+    return [(rest, aspect) for rest, aspect in found if rest]
+
+
+def _aspect_of(word: str) -> Aspect | None:
+    headings = _headings()
+    cleaned = word.strip(" ,:_")
+    if cleaned.casefold().replace("_", " ") in {"size", "item", "class no"}:
+        return None
+    groups = headings.groups.get(cleaned) or headings.group_words.get(_group_key(cleaned), ())
+    wanted = [_ASPECTS[group] for group in groups if group in _ASPECTS]
+    return wanted[0] if len(wanted) == 1 else None
+
+
+def station_cuts(text: str) -> list[tuple[str, str, bool]]:
+    """Ways to cut a name into a rest and a station or feature; strict where the sign between them is made for that."""
+    found: list[tuple[str, str, bool]] = []
+    for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):
+        if sign in text:
+            before, _, after = text.partition(sign) if name_first else text.rpartition(sign)
+            before, after = before.strip(), after.strip()
+            if before and after:
+                found.append((before, after, True) if name_first else (after, before, True))
+                if not name_first:
+                    found.append((before, after, False))
+    for start, end in _cuts(text, 3):
+        before, after = text[:start].strip(" ,"), text[end:].strip(" ,")
+        if before and after:
+            found.append((before, after, False))
+            found.append((after, before, False))
+    inner = _INNER_STATION.search(text)  # Shaft seat A cylindricity
+    return [*found, (f"{text[: inner.start()]} {text[inner.end() :]}", inner[1], False)] if inner else found

@@ -1,0 +1,252 @@
+"""Proposals for a name mapping: which parameter a word of a table may mean, with confidence and reason.
+
+Likeness is measured by rapidfuzz on folded words of every language. A proposal is for a person to look at: it is
+written as a file to check and save, and nothing is ever applied from it silently.
+"""
+
+import re
+from collections.abc import Iterable, Sequence
+from functools import cache
+
+from attrs import evolve, frozen
+
+from linter.model.vocabulary import parameter, vocabulary
+from linter.reading.cells.signs import fold, shown
+from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
+from linter.reading.words.names import GROUPS, Aspect, Names, aspect_cuts, heading_words, station_cuts, word_key
+
+#: Most candidates shown for one word.
+MOST_CANDIDATES = 3
+#: Likeness (0 to 100) below which a candidate is not worth a look.
+LOWEST = 60.0
+#: Confidence from which a proposal is written in force, and the lead it needs over the next candidate.
+WRITTEN, NEARLY = 0.9, 0.03
+#: Most ways to cut one word that are looked at.
+MOST_CORES = 12
+
+# Short forms that drawing offices use inside names (common practice), spelled out before words are compared.
+_SHORT = {
+    "dia": "diameter", "diam": "diameter", "ø": "diameter", "brg": "bearing", "hsg": "housing", "hous": "housing",
+    "temp": "temperature", "rad": "radius", "len": "length", "lg": "length", "tol": "tolerance", "cyl": "cylindricity",
+    "rough": "roughness", "ro": "runout", "vel": "speed", "spd": "speed", "mat": "material", "matl": "material",
+    "lub": "lubrication", "shldr": "shoulder", "sh": "shoulder", "sft": "shaft", "shft": "shaft", "qty": "count",
+    "wellen": "welle", "ax": "axial", "no": "number", "dwg": "drawing", "visc": "viscosity", "freq": "speed",
+    "brng": "bearing", "bor": "bore", "wdth": "width", "ld": "load", "prld": "preload", "lubr": "lubrication",
+    "drehz": "drehzahl", "bohr": "bohrung", "geh": "gehäuse",
+    "lagerst": "lagerstelle", "baugrp": "baugruppe", "schmierg": "schmierung", "temper": "temperatur",
+    "ales": "alésage", "alés": "alésage", "roult": "roulement", "logemt": "logement", "vit": "vitesse",
+    "rot": "rotation", "lubrif": "lubrification", "diám": "diámetro", "aloj": "alojamiento", "máx": "máxima",
+    "alb": "albero", "allogg": "alloggiamento", "cusc": "cuscinetto", "диам": "диаметр", "макс": "максимальная",
+    "подш": "подшипника", "отв": "отверстия", "нар": "наружный", "внутр": "внутренний",
+}  # fmt: skip
+_LOADS = {"load", "ld", "last", "kraft", "force", "charge", "effort", "carga", "carico"}
+_WORD = re.compile(r"[^\W_]+")
+
+
+@frozen
+class Candidate:
+    """One parameter that a word may mean.
+
+    Attributes
+    ----------
+    parameter : str
+        Parameter of the vocabulary.
+    confidence : float
+        0 to 1: likeness of the words, less where the unit does not fit or another parameter is as near.
+    reason : str
+        Half a sentence for the person who checks.
+    aspect : str
+        What of the parameter the word names, as in :class:`linter.reading.words.names.Match`.
+    station : str or None
+        Station that the word carries.
+    unit : str or None
+        Unit text that the word carries.
+    """
+
+    parameter: str
+    confidence: float
+    reason: str
+    aspect: Aspect = "value"
+    station: str | None = None
+    unit: str | None = None
+
+
+@frozen
+class Proposal:
+    """A word of the table and what it may mean, best candidate first; no candidates where nothing comes near."""
+
+    word: str
+    candidates: tuple[Candidate, ...]
+
+
+@cache
+def _pool() -> tuple[tuple[str, ...], tuple[tuple[str, str], ...]]:
+    """Keys of every known word, and (parameter, word) of each."""
+    pool: dict[str, tuple[str, str]] = {}
+    for name in vocabulary():
+        pool.setdefault(word_key(name), (name, name))
+    for target, word, language in heading_words():
+        if target in ("STATION", "MACHINE"):
+            pool.setdefault(word_key(word), (target.lower(), word))
+        elif target not in GROUPS and target != "@STATION" and language != "symbol":
+            pool.setdefault(word_key(word), (target, word))
+    return tuple(pool), tuple(pool.values())
+
+
+def _plain(text: str) -> str:
+    """A word for comparing by likeness: joints made one, short forms spelled out."""
+    words = _WORD.findall(word_key(text))
+    short = _SHORT | {"rad": "radial"} if _LOADS.intersection(words) else _SHORT
+    return " ".join(short.get(word, word) for word in words)
+
+
+def _cores(word: str, names: Names) -> list[tuple[str, Aspect, str | None]]:
+    """Ways to read a word as a core with an aspect and a station around it; the whole word first."""
+    cores: list[tuple[str, Aspect, str | None]] = [(word, "value", None)]
+    cores += [(rest, aspect, None) for rest, aspect in aspect_cuts(word)]
+    for core, aspect, _ in tuple(cores):
+        for rest, piece, _strict in station_cuts(core):
+            station = names.station(piece)
+            if station is not None and len(rest) >= 3:
+                cores.append((rest, aspect, station))
+    return cores[:MOST_CORES]
+
+
+def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
+    from rapidfuzz import fuzz, process
+
+    core, unit = split_heading_unit(word)
+    before, _, last = core.rpartition(" ")
+    if not unit and before and len(last) > 1 and known_unit(last):  # Spd RPM
+        core, unit = before, last
+    stated = known_unit(unit) if unit else None
+    keys, targets = _pool()
+    best: dict[str, tuple[float, Candidate]] = {}
+    for rest, aspect, station in _cores(core, names):
+        wanted = _plain(rest)
+        if len(wanted) < 2:
+            continue
+        for scorer, weight in ((fuzz.ratio, 1.0), (fuzz.token_sort_ratio, 0.98), (fuzz.token_set_ratio, 0.85)):
+            for _, likeness, index in process.extract(
+                wanted, keys, scorer=scorer, limit=12, score_cutoff=LOWEST / weight
+            ):
+                name, known = targets[index]
+                entry = parameter(name)
+                if aspect not in ("value", "unit") and entry.kind != "toleranced":
+                    continue
+                if name in ("machine", "station") and scorer is fuzz.token_set_ratio:
+                    continue  # the bearing is part of many names
+                score, reason = likeness * weight, f"like “{known}”"
+                if stated and entry.unit and dimension_of(entry.unit) == stated.dimension:
+                    score, reason = min(100.0, score + 3), f"{reason}; the unit {unit} fits"
+                elif stated:
+                    score, reason = score - 30, f"{reason}; the unit {unit} does not fit"
+                place, fits = station, unit if stated and "does not" not in reason else None
+                letter = known_unit(station) if station and not unit else None
+                if letter and entry.unit and letter.dimension == dimension_of(entry.unit):  # Prld N
+                    place, fits, score = None, station, min(score, 100 * WRITTEN - 1)
+                    reason = f"{reason}; {station} can be a unit or a station"
+                if score >= LOWEST and score > best.get(name, (0.0, None))[0]:
+                    best[name] = (score, Candidate(name, round(score / 100, 2), reason, aspect, place, fits))
+    order = list(vocabulary())  # of two alike the one that most tables state
+    found = sorted(
+        (candidate for _, candidate in best.values()), key=lambda each: (-each.confidence, order.index(each.parameter))
+    )
+    if len(found) > 1 and found[0].confidence - found[1].confidence < NEARLY:
+        near = [each.parameter for each in found[1:] if found[0].confidence - each.confidence < NEARLY]
+        lowered = round(min(found[0].confidence, WRITTEN - 0.01), 2)
+        found[0] = evolve(found[0], confidence=lowered, reason=f"{found[0].reason}; {near[0]} is nearly as near")
+        found[1:] = [evolve(each, confidence=min(each.confidence, lowered)) for each in found[1:]]
+    return tuple(found[:MOST_CANDIDATES])
+
+
+def propose(table_words: Iterable[str], names: Names) -> list[Proposal]:
+    """Candidates for every word of a table that is not understood.
+
+    Parameters
+    ----------
+    table_words : iterable of str
+        Names as they stand in the table; those that ``names`` understands or that belong to the layout are left out.
+    names : Names
+        The names that are understood already.
+
+    Returns
+    -------
+    list of Proposal
+        In the order of the table, each word once.
+    """
+    proposals = []
+    for word in dict.fromkeys(table_words):
+        if not fold(word) or len(word) > LONGEST_TEXT or names.find(word) or names.groups(word):
+            continue
+        if not any(sign.isalpha() for sign in word):
+            continue
+        proposals.append(Proposal(word, _candidates(word, names)))
+    return proposals
+
+
+def _quoted(text: str) -> str:
+    """A TOML basic string."""
+    escaped = "".join(
+        f"\\{sign}" if sign in '"\\' else sign if sign.isprintable() else f"\\u{ord(sign):04X}"
+        if ord(sign) < 0x10000 else f"\\U{ord(sign):08X}"
+        for sign in text
+    )  # fmt: skip
+    return f'"{escaped}"'
+
+
+def _entry(candidate: Candidate) -> str:
+    """The right side of a line of the mapping."""
+    parts = {"parameter": candidate.parameter}
+    if candidate.station:
+        parts["station"] = candidate.station
+    if candidate.unit:
+        parts["unit"] = candidate.unit
+    if candidate.aspect != "value":
+        parts["aspect"] = candidate.aspect
+    if len(parts) == 1:
+        return _quoted(candidate.parameter)
+    return "{" + ", ".join(f"{key} = {_quoted(value)}" for key, value in parts.items()) + "}"
+
+
+def proposal_toml(proposals: Sequence[Proposal], table: str = "", written: float = WRITTEN) -> str:
+    """A name mapping to check and save.
+
+    Parameters
+    ----------
+    proposals : sequence of Proposal
+        From :func:`propose`.
+    table : str
+        Name of the table, for the first line.
+    written : float
+        Confidence from which a line is in force; every other candidate stands in a comment.
+
+    Returns
+    -------
+    str
+        TOML text that the name mapping reader accepts. Words that are repeated after folding are in force once.
+    """
+    lines = [
+        f"# Proposed names{' for ' + shown(table) if table else ''}.",
+        "# Check every line; a line behind # is not in force.",
+        "",
+        "[names]",
+    ]
+    taken: set[str] = set()
+    for proposal in proposals:
+        key = fold(proposal.word)
+        best = proposal.candidates[0] if proposal.candidates else None
+        in_force = best is not None and best.confidence >= written and key not in taken
+        lines.append("")
+        if best is None:
+            lines.append("# nothing comes near; name a parameter, or leave the quotes empty to leave the name out")
+            lines.append(f'# {_quoted(proposal.word)} = ""')
+        for candidate in proposal.candidates:
+            head = "" if in_force and candidate is best else "# "
+            lines.append(
+                f"{head}{_quoted(proposal.word)} = {_entry(candidate)}  "
+                f"# {round(100 * candidate.confidence)} %, {shown(candidate.reason, 200)}"
+            )
+        if in_force:
+            taken.add(key)
+    return "\n".join(lines) + "\n"

@@ -1,0 +1,1 @@
+"""A rulebook over stations: assessment, records, changes, concessions, comparison."""

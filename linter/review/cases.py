@@ -1,0 +1,105 @@
+"""Worked cases of the clauses, run under a rulebook."""
+
+import tomllib
+from collections.abc import Mapping
+from functools import cache
+from typing import Any
+
+from attrs import evolve, frozen
+
+from linter.model.findings import Assessment, Used
+from linter.model.packaged import data_folder
+from linter.model.places import Place
+from linter.model.stations import Problem, Stations, stations_from_rows
+from linter.model.wording import value_text
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.load import load, released_versions
+from linter.rulebook.model import Rulebook
+
+
+@frozen
+class WorkedCase:
+    """A worked case of a clause, and what the rulebook says of it.
+
+    Attributes
+    ----------
+    title, kind : str
+        What it shows; ``clear``, ``limit``, ``beyond``, ``not assessed`` or ``not applicable``.
+    stations : tuple of dict
+        The stated values as a report shows them, one dict by parameter per position.
+    problems : tuple of str
+        What stood in the table and could not be used as it stands.
+    record : Assessment
+        The verdict under the rulebook that the case is shown with; its places hold the stated values.
+    """
+
+    title: str
+    kind: str
+    stations: tuple[Mapping[str, str], ...]
+    problems: tuple[str, ...]
+    record: Assessment
+
+
+@cache
+def _shipped_cases(version: str) -> tuple[dict[str, Any], ...]:
+    folder = data_folder("ruleset") / version / "cases"
+    return tuple(
+        case
+        for path in sorted(folder.glob("*.toml"))
+        for case in tomllib.loads(path.read_text(encoding="utf-8"))["cases"]
+    )
+
+
+def worked_cases(book: Rulebook, clause: str) -> list[dict[str, Any]]:
+    """Worked cases of a clause as they are written: those of the newest version in the book that states any for it."""
+    for layer in book.layers:
+        if layer.version in released_versions() and load(layer.version).layers[0] == layer:
+            cases = [case for case in _shipped_cases(layer.version) if case["clause"] == clause]
+            if cases:
+                return cases
+    return []
+
+
+def case_stations(case: Mapping[str, Any]) -> Stations:
+    """The stations of a worked case, with the cells that it states as not usable (``problems``)."""
+    problems = tuple(
+        Problem(
+            kind=p["kind"],
+            row=p["row"],
+            parameter=p["parameter"],
+            place=Place(p["file"], None, p["cell"]),
+            read=p["read"],
+            expected=p["expected"],
+            message=p["message"],
+            code=p["code"],
+        )
+        for p in case.get("problems", ())
+    )
+    return evolve(stations_from_rows(case["stations"]), problems=problems)
+
+
+def run_cases(book: Rulebook, clause: str) -> list[WorkedCase]:
+    """Worked cases of a clause with the verdicts that this rulebook gives them; none for a clause switched off.
+
+    Parameters
+    ----------
+    book : Rulebook
+        Its own verdicts are shown, so that a layer that changes a limit shows what comes of it.
+    clause : str
+        Id of the clause.
+    """
+    alone = evolve(book, clauses={clause: book.clauses[clause]})
+    found = []
+    for case in worked_cases(book, clause) if book.clauses[clause].off is None else ():
+        stations = case_stations(case)
+        stated = tuple(
+            {name: value_text(stations, name, row) for name in values if name not in ("machine", "station")}
+            for row, values in enumerate(case["stations"])
+        )
+        record = next(r for r in assessments(assess(stations, alone)) if r.station in (None, case.get("station", "A")))
+        place = Place("worked case", None, None)
+        used = tuple(Used(name, place, text) for values in stated for name, text in values.items())
+        problems = tuple(problem.message for problem in stations.problems)
+        found.append(WorkedCase(case["title"], case["kind"], stated, problems, evolve(record, places=used)))
+    return found

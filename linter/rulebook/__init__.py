@@ -1,0 +1,1 @@
+"""The rulebook: clauses and limits as data, in versions and layers."""

@@ -1,0 +1,131 @@
+"""What changed from one rulebook to another, in words and numbers."""
+
+from collections.abc import Iterator
+from difflib import SequenceMatcher
+from typing import Any
+
+from linter.model.wording import limit_text, number_text, words_of
+from linter.rulebook.layers import ORIGIN, is_looser
+from linter.rulebook.model import Clause, Limit, Rulebook, Table
+
+PARTS = ("title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy")
+
+
+def gravest(clause: Clause) -> str:
+    """Gravest severity that a clause can reach."""
+    return clause.steps[-1].severity
+
+
+def differences(old: Rulebook, new: Rulebook) -> Iterator[tuple[str, str]]:
+    """What changed from one rulebook to another: clause and one line in words and numbers."""
+    for name in [*old.clauses, *(n for n in new.clauses if n not in old.clauses)]:
+        if name not in new.clauses:
+            yield name, "is no longer there"
+        elif name not in old.clauses:
+            clause = new.clauses[name]
+            yield name, f"is new, up to {gravest(clause)}: {clause.question}"
+        else:
+            yield from ((name, line) for line in _clause_differences(old.clauses[name], new.clauses[name]))
+
+
+def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
+    if old.off != new.off:
+        yield f"is switched off: {new.off}" if new.off else "is switched on again"
+    for key in [*old.limits, *(k for k in new.limits if k not in old.limits)]:
+        before, after = old.limits.get(key), new.limits.get(key)
+        if before is None and after is not None:
+            yield f"limit {key} is new: {limit_text(after.value, after.unit)} ({origin_text(after)})"
+        elif after is None:
+            yield f"limit {key} is gone"
+        elif before is not None and before != after:
+            yield from _limit_differences(key, before, after)
+    for key in [*old.tables, *(k for k in new.tables if k not in old.tables)]:
+        if key not in old.tables or key not in new.tables:
+            yield f"table {key} is {'gone' if key in old.tables else 'new'}"
+            continue
+        yield from _table_differences(key, old.tables[key], new.tables[key])
+    if old.steps != new.steps:
+        yield f"severity steps: {steps_text(old)} -> {steps_text(new)}"
+    for part in (
+        "title",
+        "level",
+        "question",
+        "check",
+        "arithmetic",
+        "measure",
+        "needs",
+        "uses",
+        "consequence",
+        "remedy",
+    ):
+        if getattr(old, part) != getattr(new, part):
+            yield f"{words_of(part)}: {_plain(getattr(old, part))} -> {_plain(getattr(new, part))}"
+    for key in sorted({*old.messages, *new.messages}):
+        if old.messages.get(key) != new.messages.get(key):
+            yield f"message {key}: {old.messages.get(key, '(none)')} -> {new.messages.get(key, '(none)')}"
+    for key in dict.fromkeys((*old.sources, *new.sources)):
+        if (key in old.sources) != (key in new.sources):
+            yield f"source {key} is {'gone' if key in old.sources else 'new'}"
+
+
+def _limit_differences(key: str, before: Limit, after: Limit) -> Iterator[str]:
+    if (before.value, before.unit) != (after.value, after.unit):
+        was, now = limit_text(before.value, before.unit), limit_text(after.value, after.unit)
+        yield f"limit {key}: {was} -> {now}{_way(before.value, after.value, before.looser)}"
+    if origin_text(before) != origin_text(after):
+        yield f"limit {key} rests on: {origin_text(before)} -> {origin_text(after)}"
+    if before.note != after.note:
+        yield f"limit {key}, note: {before.note or '(none)'} -> {after.note or '(none)'}"
+
+
+def _table_differences(key: str, old: Table, new: Table) -> Iterator[str]:
+    if old.columns != new.columns:
+        yield f"table {key}: columns {', '.join(old.columns)} -> {', '.join(new.columns)}"
+        return
+    for kind, i, i_end, j, j_end in SequenceMatcher(None, old.rows, new.rows, autojunk=False).get_opcodes():
+        if kind == "equal":
+            continue
+        both = min(i_end - i, j_end - j)
+        for before, after in zip(old.rows[i : i + both], new.rows[j : j + both], strict=True):
+            yield from _row_differences(f"table {key}, {_row_name(old, before)}", old, before, after)
+        for row in old.rows[i + both : i_end]:
+            yield f"table {key}: row {_row_name(old, row)} is gone"
+        for row in new.rows[j + both : j_end]:
+            values = (f"{c} {v}" for c, v in zip(new.columns, row, strict=True) if v and c not in ORIGIN)
+            yield f"table {key}: row is new: {', '.join(values)}"
+
+
+def _row_differences(where: str, table: Table, before: tuple[str, ...], after: tuple[str, ...]) -> Iterator[str]:
+    for column, was, now in zip(table.columns, before, after, strict=True):
+        if was != now:
+            yield f"{where}: {column} {was or '(blank)'} -> {now or '(blank)'}"
+
+
+def _row_name(table: Table, row: tuple[str, ...]) -> str:
+    """The words of a row, or its first cell where it has none."""
+    arrays = table.arrays
+    words = [
+        cell for column, cell in zip(table.columns, row, strict=True)
+        if cell and column not in ORIGIN and arrays[column].dtype == object
+    ]  # fmt: skip
+    return " ".join(words) or f"{table.columns[0]} {row[0]}"
+
+
+def _way(before: Any, after: Any, looser: str) -> str:
+    if looser == "either" or isinstance(before, str) or isinstance(after, str):
+        return ""
+    return ", looser" if is_looser(looser, before, after) else ", tighter"
+
+
+def _plain(value: Any) -> str:
+    return ", ".join(value) if isinstance(value, tuple) else str(value)
+
+
+def steps_text(clause: Clause) -> str:
+    """The severity steps in one line."""
+    return "; ".join(f"above {number_text(step.above)}: {step.severity}" for step in clause.steps)
+
+
+def origin_text(limit: Limit) -> str:
+    """Where a limit comes from: its sources, and how it was obtained where the source does not say so already."""
+    return limit.source if limit.source == limit.provenance else f"{limit.source}, {limit.provenance}"

@@ -1,0 +1,217 @@
+"""A rulebook as records: clauses, limits, tables, steps, sources. The model knows nothing of loading."""
+
+import hashlib
+import json
+from collections.abc import Mapping
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from attrs import asdict, frozen
+from numpy.typing import NDArray
+
+from linter.model.findings import Layer, Loosened, RulebookRecord
+from linter.model.packaged import data_folder
+
+PROVENANCES = ("read", "from memory", "common practice", "derived")
+
+
+class RulebookError(ValueError):
+    """A rulebook that cannot be used; the text names file, clause and reason."""
+
+    def __init__(self, file: str, clause: str | None, reason: str) -> None:
+        self.file, self.clause, self.reason = file, clause, reason
+        super().__init__(f"{file}: {f'clause {clause}: ' if clause else ''}{reason}")
+
+
+@frozen
+class Limit:
+    """One limit of a clause, with where it comes from.
+
+    Attributes
+    ----------
+    value : float, str or list
+        The limit.
+    unit : str
+        Its unit; ``"1"`` for a pure number.
+    source : str
+        Key into the bibliography, or ``common practice``.
+    provenance : str
+        ``read``, ``from memory``, ``common practice`` or ``derived``.
+    note : str
+        What it is, in words.
+    looser : str
+        Which way it lets more pass: ``higher``, ``lower`` or ``either`` (any change counts as loosening).
+    """
+
+    value: Any
+    unit: str
+    source: str
+    provenance: str
+    note: str
+    looser: str
+
+
+@frozen(eq=False)
+class Table:
+    """A limit table of a clause, as text cells with a header, each row with its source."""
+
+    file: str
+    columns: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    looser: Mapping[str, str]
+
+    @cached_property
+    def arrays(self) -> Mapping[str, NDArray[Any]]:
+        """Column name to array: float where every filled cell is a number (blank is NaN), else object text."""
+        arrays: dict[str, NDArray[Any]] = {}
+        for index, name in enumerate(self.columns):
+            cells = [row[index] for row in self.rows]
+            try:
+                arrays[name] = np.array([float(cell) if cell else np.nan for cell in cells])
+            except ValueError:
+                arrays[name] = np.array(cells, dtype=object)
+            arrays[name].flags.writeable = False
+        return arrays
+
+
+@frozen
+class Step:
+    """From this measure on (exclusive) the finding has this severity."""
+
+    above: float
+    severity: str
+
+
+class Limits:
+    """The limits of one clause as its check sees them."""
+
+    def __init__(self, clause: "Clause") -> None:
+        self._clause = clause
+
+    def __getitem__(self, name: str) -> Any:
+        """The value of a limit; KeyError names the clause where the rulebook lacks it."""
+        try:
+            return self._clause.limits[name].value
+        except KeyError:
+            raise KeyError(f"clause {self._clause.id} has no limit {name!r}") from None
+
+    def table(self, name: str) -> Mapping[str, NDArray[Any]]:
+        """A limit table as arrays by column; KeyError names the clause where the rulebook lacks it."""
+        try:
+            table = self._clause.tables[name]
+        except KeyError:
+            raise KeyError(f"clause {self._clause.id} has no table {name!r}") from None
+        return table.arrays
+
+
+@frozen(eq=False)
+class Clause:
+    """One clause of the rulebook.
+
+    ``level`` is ``station`` or ``machine``; ``check`` names a function as ``module.function`` of ``linter.checks``;
+    ``needs`` are the parameters without which it is not assessed, ``uses`` those it also looks at. ``measure`` says in
+    words what the severity steps are compared with.
+    """
+
+    id: str
+    title: str
+    level: str
+    check: str
+    question: str
+    arithmetic: str
+    measure: str
+    needs: tuple[str, ...]
+    uses: tuple[str, ...]
+    limits: Mapping[str, Limit]
+    tables: Mapping[str, Table]
+    steps: tuple[Step, ...]
+    messages: Mapping[str, str]
+    consequence: str
+    remedy: str
+    sources: tuple[str, ...]
+    picture: str
+    off: str | None = None
+
+    @property
+    def chapter(self) -> str:
+        """First part of the id."""
+        return self.id.split(".")[0]
+
+    def severity_of(self, measure: float) -> str | None:
+        """Severity of one measure, or None where it is met."""
+        found = None
+        for step in self.steps:
+            if measure > step.above:
+                found = step.severity
+        return found
+
+
+@frozen
+class Chapter:
+    """A chapter: key (first part of its clause ids), title, and what it is about."""
+
+    key: str
+    title: str
+    purpose: str
+
+
+@frozen
+class Source:
+    """One entry of the bibliography."""
+
+    key: str
+    title: str
+    edition: str
+    note: str
+
+
+@frozen(eq=False)
+class Rulebook:
+    """A rulebook with every layer applied.
+
+    ``reasons`` says for each clause that a layer or newer version changed or added why; ``reason`` why the outermost
+    layer or version is there at all.
+    """
+
+    name: str
+    version: str
+    title: str
+    chapters: tuple[Chapter, ...]
+    clauses: Mapping[str, Clause]
+    sources: Mapping[str, Source]
+    layers: tuple[Layer, ...]
+    loosened: tuple[Loosened, ...]
+    reasons: Mapping[str, str]
+    reason: str = ""
+
+    @cached_property
+    def sha256(self) -> str:
+        """SHA-256 over everything in it, every layer applied."""
+        return hashlib.sha256(canonical_json(self).encode()).hexdigest()
+
+    def record(self) -> RulebookRecord:
+        """What the result file says of it."""
+        return RulebookRecord(self.name, self.version, self.sha256, self.layers, self.loosened)
+
+    def by_chapter(self) -> list[tuple[Chapter, list[Clause]]]:
+        """Chapters with their clauses, in the order of the rulebook."""
+        return [(c, [k for k in self.clauses.values() if k.chapter == c.key]) for c in self.chapters]
+
+
+def shipped(folder: Path) -> bool:
+    """Whether a rulebook folder is one of the versions that ship with the program."""
+    return folder.parent == data_folder("ruleset").resolve()
+
+
+def canonical_json(book: Rulebook) -> str:
+    """Everything in a rulebook, with sorted keys and no spaces: what the hash is taken over.
+
+    What is empty is left out, so that a field that later programs add does not change the hash of an old version.
+    """
+    content = asdict(book, filter=lambda _, value: value not in _EMPTY)
+    return json.dumps(content, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+
+
+_EMPTY: tuple[Any, ...] = (None, "", (), [], {})
