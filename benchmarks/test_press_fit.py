@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from linter.mechanics import fit_in_use, preload, press_fit, shaft
+from linter.mechanics import critical_speed, fit_in_use, preload, press_fit, shaft
 
 ROWS = [1, 1_000, 100_000]
 
@@ -45,7 +45,7 @@ def test_stepped_rotor(benchmark, rows):
 
     def run():
         state = shaft.loaded_shaft(one, place, 10.0)
-        return state.slope_a + shaft.rotor_critical_speed(one, 7850.0, place, 0.1, points=3)
+        return state.slope_a + critical_speed.rotor_critical_speed(one, 7850.0, place, 0.1, points=3)
 
     benchmark.pedantic(run, rounds=2)
     assert np.all(np.isfinite(run()))

@@ -19,13 +19,6 @@ MOST_ARROWS = 30
 MOST_LINES = 400
 #: Modules that are still to be divided; none may be added.
 TO_DIVIDE = {
-    "linter.checks.alignment",
-    "linter.checks.fit_classes",
-    "linter.checks.preload",
-    "linter.checks.preload_spring",
-    "linter.checks.shoulder",
-    "linter.mechanics.preload",
-    "linter.mechanics.shaft",
     "linter.reading.cells.tolerance",
     "linter.reading.cells.units",
     "linter.reading.files.xlsx",

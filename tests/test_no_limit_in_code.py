@@ -122,7 +122,6 @@ BY_MODULE = {
     },
     "fit_use": {1e7: "r/min, end of the domain of a speed"},
     "bodies": {1e5: "mm, end of the domain of a diameter", 1e7: "r/min, end of the domain of a speed"},
-    "fit_classes": {30: "classes a time, so that a set's number stays within 64 bits"},
     "inertia": {200: "largest ball count of the arithmetic's domain"},
     "life": {
         10: "exponent 10/3 of roller bearings (ISO 281)",
@@ -142,8 +141,8 @@ BY_MODULE = {
         40: "°C, of the stated viscosity",
         400: "°C, end of the viscosity law's domain",
     },
-    "preload": {89: "degrees, end of the domain of the contact angle", 2.5: "exponent 5/2"},
     "preload_band": {5: "counting", 2.5: "exponent of stiffness over deflection, 5/2"},
+    "preload_criteria": {89: "degrees, end of the domain of the contact angle"},
     "quantities": {
         0.3: "ball diameter over section where it is not stated; shown as assumed",
         45: "degrees, end of the domain of radial ball bearings (ISO 281)",

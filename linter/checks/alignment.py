@@ -7,7 +7,9 @@ from attrs import evolve
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
 from linter.checks.shared.quantities import mean_diameter
+from linter.checks.shared.seat_axes import bending_slope, coaxial, two_stations
 from linter.checks.shared.two_sides import (
+    BASIC,
     SIDES,
     Columns,
     Feature,
@@ -17,17 +19,13 @@ from linter.checks.shared.two_sides import (
     demand,
     down,
     in_range_by_choice,
-    of_material,
     two_sides,
     unstated,
 )
-from linter.mechanics import materials
-from linter.mechanics import shaft as beam
 from linter.mechanics.limits import it_value_or_nan
 from linter.model.stations import Bools, Choice, Floats
 from linter.model.wording import quantity_text, words_of
 
-BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 FORMS = ("cylindricity", "runout", "shoulder_runout")
 ARCMIN = 60.0 * 180.0 / np.pi
 UM = 1000.0
@@ -225,23 +223,6 @@ def form_within_size(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
-def _coaxial(view: View, side: str) -> tuple[Floats, Assumes]:
-    """Diametral coaxiality of the two seats of a side [mm], by station, and the run-out that stands in for it."""
-    s = view.stations
-    name = "coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"
-    stated_value = s.number(name)
-    runout = view.to_stations(view.to_machines(s.number(f"{side}_seat_runout"), "max"))
-    stands_in = np.isnan(stated_value) & ~np.isnan(runout) & two_stations(view)
-    value = np.where(stands_in, runout, stated_value)
-    reason = f"not stated; the larger {side}_seat_runout (to the common axis) stands in"
-    return value, Assumes(name, value, "mm", reason, stands_in)
-
-
-def two_stations(view: View) -> Bools:
-    """Rows of machines with two or more positions."""
-    return np.asarray(view.to_stations(view.station_count) >= 2)
-
-
 def _at_machines(view: View, entry: Assumes) -> Assumes:
     """A stand-in by station brought to machines."""
     first = view.starts
@@ -259,7 +240,7 @@ def coaxiality(view: View, limits: Limits) -> Result:
     assumed = []
     names = {"shaft": "coaxiality_of_shaft_seats", "housing": "coaxiality_of_bores"}
     for side in SIDES:
-        value, stands_in = _coaxial(view, side)
+        value, stands_in = coaxial(view, side)
         observed[side] = UM * view.to_machines(value)
         assumed.append(_at_machines(view, stands_in))
         strict, loose = (_graded(view, table, end, side, kind) for end in ("strict", "loose"))
@@ -287,32 +268,6 @@ def coaxiality(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
-def _bending(view: View) -> tuple[Floats, Assumes]:
-    """Slope of the shaft at a bearing [rad] under all radial loads at mid-span, and where it is left out.
-
-    An upper estimate: the shaft is taken as thin as its thinner seat all along, the load as far from the bearings as it
-    can be. Where the outer rings turn the load reaches the bearings through the hub, not through the shaft.
-    """
-    s = view.stations
-    force = view.to_machines(np.abs(s.number("radial_load")), "sum")
-    seat = view.to_machines(within(s.number("bore_diameter")), "min")
-    hollow = view.to_machines(np.nan_to_num(s.number("shaft_bore"), nan=0.0), "max")
-    span = within(view.to_machines(s.size("bearing_span").nominal))
-    modulus = view.to_machines(of_material(s.choice("shaft_material"), materials.elastic_modulus))
-    slope = np.full(view.machine_count, np.nan)
-    turning = ~view.to_machines(s.choice("rotating_ring").is_in("outer"))
-    ready = ~np.isnan(force + seat + span + modulus) & (hollow >= 0) & (hollow < seat) & (view.station_count == 2)
-    ready &= turning
-    if ready.any():
-        uniform = beam.uniform_shaft(span[ready], seat[ready], modulus[ready], hollow[ready])
-        state = beam.loaded_shaft(uniform, 0.5 * span[ready][:, None], force[ready][:, None])
-        slope[ready] = np.abs(state.slope_a)
-    out = view.to_stations(np.isnan(slope) & turning)
-    reason = "bending of the shaft is left out: it needs radial_load of both positions and shaft_material"
-    value = np.zeros(view.count)
-    return view.to_stations(np.nan_to_num(slope, nan=0.0)), Assumes("radial_load", value, "N", reason, out)
-
-
 def tilt(view: View, limits: Limits) -> Result:
     """Angle between the axes of the two rings, from every stated tolerance and the bending of the shaft."""
     s = view.stations
@@ -325,10 +280,10 @@ def tilt(view: View, limits: Limits) -> Result:
     parts: dict[str, Floats] = {}
     assumed: list[Assumes] = []
     for side in SIDES:
-        coaxial, stands_in = _coaxial(view, side)
+        offset, stands_in = coaxial(view, side)
         assumed.append(stands_in)
-        parts[f"{side}_coaxiality"] = 0.5 * coaxial / span
-        missing["coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"] = np.isnan(coaxial)
+        parts[f"{side}_coaxiality"] = 0.5 * offset / span
+        missing["coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"] = np.isnan(offset)
         form = s.number(f"{side}_seat_cylindricity")
         parts[f"{side}_form"] = form / width
         missing[f"{side}_seat_cylindricity"] = np.isnan(form)
@@ -337,7 +292,7 @@ def tilt(view: View, limits: Limits) -> Result:
         used = wanted[side] | ~np.isnan(face)
         parts[f"{side}_face"] = np.where(used, face / size, 0.0)
         missing[f"{side}_shoulder_runout"] = used & np.isnan(face)
-    bending, left_out = _bending(view)
+    bending, left_out = bending_slope(view)
     assumed.append(left_out)
     parts["bending"] = bending
     angles = {name: ARCMIN * value for name, value in parts.items()}

@@ -6,10 +6,10 @@ from typing import Any, NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.fit_classes import advice_facts, is_free, recommended
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
 from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.seat_classes import advice_facts, is_free, recommended
 from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,

@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from linter.checks.fit_classes import advice_facts, recommended
 from linter.checks.shared.base import Limits, Result, View, Working
 from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.seat_classes import advice_facts, recommended
 from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,

@@ -2,7 +2,6 @@
 
 import numpy as np
 
-from linter.checks.fit_classes import advice_facts, recommended
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import (
     diameters,
@@ -20,6 +19,7 @@ from linter.checks.shared.bodies import (
 )
 from linter.checks.shared.quantities import speed_factor
 from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.seat_classes import advice_facts, recommended
 from linter.checks.shared.seat_fits import (
     deviation_lines,
     fixed_radial_load,

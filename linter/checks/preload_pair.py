@@ -2,11 +2,11 @@
 
 import numpy as np
 
-from linter.checks.preload import ball_positions, preloaded, why_not
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared
 from linter.checks.shared.contacts import bearing_of, contact, under_load
 from linter.checks.shared.growth import lengthening, states
 from linter.checks.shared.preload_band import band, station_band
+from linter.checks.shared.preload_criteria import ball_positions, preloaded, why_not
 from linter.checks.shared.quantities import speed_factor
 from linter.checks.shared.two_sides import sinking
 from linter.mechanics import balance, ball_bearing, preload

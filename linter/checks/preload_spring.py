@@ -4,38 +4,20 @@ from collections.abc import Callable
 from typing import Any
 
 import numpy as np
-from attrs import evolve, frozen
+from attrs import evolve
 from numpy.typing import NDArray
 
-from linter.checks.preload import ball_positions, maxima, minima
-from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.clearance import delivered_clearance
 from linter.checks.shared.contacts import clearance_losses, contact
-from linter.checks.shared.growth import growth_range
 from linter.checks.shared.preload_band import band, installed_length, spring
+from linter.checks.shared.preload_criteria import ball_positions, maxima, minima
 from linter.checks.shared.quantities import contact_angle, static_load_rating
+from linter.checks.shared.spring_length import ends, share_outside, stated_or
 from linter.checks.shared.two_sides import sinking
-from linter.mechanics import ball_bearing, preload
-from linter.mechanics.tolerance_chain import Chain, parse_chain
+from linter.mechanics import ball_bearing
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
-
-
-class PerRow:
-    """A number per row, computed only for the rows that a report shows (an array-like by row).
-
-    Parameters
-    ----------
-    make : callable
-        Row index to number.
-    """
-
-    def __init__(self, make: Callable[[int], float]) -> None:
-        self._make = make
-
-    def __getitem__(self, row: int) -> float:
-        """The number of one row."""
-        return self._make(row)
 
 
 def _by_spring(view: View) -> Bools:
@@ -175,65 +157,6 @@ def _usual(view: View, bare: Bools, limits: Limits) -> Assumes:
     return Assumes("preload_force", percent, "%", reason, bare)
 
 
-def share_outside(view: View, low: Floats, high: Floats, limits: Limits) -> Any:
-    """Share of simulated assemblies outside the wanted force [%], an array-like by machine (fixed seed)."""
-    s = view.stations
-    rate, free = (view.to_machines(s.size(n).nominal) for n in ("spring_rate", "spring_free_length"))
-    found, length = spring(view), installed_length(view)
-    texts = view.to_machines(s.text("spacer_stack"))
-    draws, seed = int(limits["draws"]), int(limits["seed"])
-
-    def make(row: int) -> float:
-        if np.isnan(low[row] + high[row] + found.nominal[row] + length.half[row] + found.tolerance[row]):
-            return float("nan")
-        if length.by_chain[row]:
-            members = parse_chain(str(texts[row]))
-        else:
-            half = float(length.half[row])
-            members = Chain(*(np.array([x]) for x in (1.0, float(length.mean[row]), -half, half)))
-        share = preload.spring_share_outside(
-            rate[row], free[row], members, found.tolerance[row], low[row], high[row], draws, seed
-        )
-        return 100.0 * float(share)
-
-    return PerRow(make)
-
-
-@frozen(eq=False)
-class Ends:
-    """Ends of the installed length [mm], thermal growth included where it is known; free length and its limits."""
-
-    shortest: Floats
-    longest: Floats
-    shorter: Floats
-    longer: Floats
-    free: Floats
-    free_low: Floats
-    free_high: Floats
-
-
-def _or(limit: Floats, nominal: Floats) -> Floats:
-    return np.where(np.isnan(limit), nominal, limit)
-
-
-@shared
-def ends(view: View) -> Ends:
-    """Shortest and longest installed length of the spring and its free length, by machine."""
-    length = installed_length(view)
-    size = view.stations.size("spring_free_length")
-    free = within(view.to_machines(size.nominal))
-    shorter, longer = growth_range(view)
-    return Ends(
-        shortest=_or(length.shortest, length.nominal) + np.nan_to_num(shorter),
-        longest=_or(length.longest, length.nominal) + np.nan_to_num(longer),
-        shorter=shorter,
-        longer=longer,
-        free=free,
-        free_low=_or(view.to_machines(size.smallest), free),
-        free_high=_or(view.to_machines(size.largest), free),
-    )
-
-
 def _growth_told(view: View) -> NDArray[Any]:
     missing = "thermal growth not included, span, materials or temperatures missing"
     return np.where(np.isnan(ends(view).shorter), missing, "thermal growth included").astype(object)
@@ -246,7 +169,7 @@ def travel(view: View, limits: Limits) -> Result:
     free, free_low, free_high, shortest, longest = at.free, at.free_low, at.free_high, at.shortest, at.longest
     solid_size = s.size("spring_solid_length")
     solid = within(view.to_machines(solid_size.nominal))
-    solid_high = _or(view.to_machines(solid_size.largest), solid)
+    solid_high = stated_or(view.to_machines(solid_size.largest), solid)
     stroke = np.where(free > solid, free - solid, np.nan)
     most = np.where(free_high > solid_high, (free_high - shortest) / (free_high - solid_high), np.nan)
     least = np.where(free_low > solid_high, (free_low - longest) / (free_low - solid_high), np.nan)

@@ -6,14 +6,13 @@ import numpy as np
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, shared
 from linter.checks.shared.quantities import is_ball
-from linter.checks.shared.two_sides import SIDES, two_sides
+from linter.checks.shared.two_sides import BASIC, SIDES, two_sides
 from linter.mechanics import boundary
 from linter.mechanics.limits import LETTERS, deviations_or_nan
 from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.model.wording import value_text, words_of
 
-BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 CLASSED = ("shaft_seat_diameter", "housing_seat_diameter", "shaft_shoulder_diameter", "housing_shoulder_diameter")
 
 

@@ -49,3 +49,10 @@ def contact_angle(value: ArrayLike) -> Array:
     x = np.asarray(value, dtype=np.float64)
     _refuse("contact angle", x, (x < 0.0) | (x > 90.0), "must lie between 0 and 90 deg")
     return x
+
+
+def contact_sine(contact_angle: ArrayLike) -> Array:
+    """Sine of contact angles above 0 and below 90 deg; ValueError names the first other one."""
+    x = np.asarray(contact_angle, dtype=np.float64)
+    _refuse("contact_angle", x, (x <= 0.0) | (x >= 90.0), "must lie between 0 and 90 deg, ends excluded")
+    return np.sin(np.radians(x))

@@ -1,17 +1,10 @@
-"""Axial preload: spring force under tolerance, thermal change, unloading of a pair, and the window it must stay in.
+"""Axial preload: spring force under tolerance, thermal change, unloading of a pair, and axial play.
 
-Lengths in mm, forces in N, rates in N/mm, stresses in MPa, load ratings in N, speeds in r/min, angles in degrees.
-Every function broadcasts; NaN in, NaN out. Limit numbers (shares, N per mm, factors) are arguments: they belong to
-the rulebook.
-
-Sources
--------
-[SKF254] SKF Rolling bearings catalogue p. 254 (deep groove: minimum load, axial load caps). [SKF398] the same p. 398,
-399 (angular contact, four-point contact). [SKF-SPRING] SKF, preloading with springs. [SKF-MIN] SKF, requisite minimum
-load. [ISO 76] ISO 76:2006, 4200 MPa and Q_max = 5 F_r/(Z cos alpha).
+Lengths in mm, forces in N, rates in N/mm, angles in degrees. Every function broadcasts; NaN in, NaN out. What a preload
+must exceed and stay below is in :mod:`linter.mechanics.preload_bounds`.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
@@ -23,22 +16,8 @@ from linter.mechanics.tolerance_chain import SIGMA_PER_HALF_TOLERANCE, Chain, mo
 Array = NDArray[np.float64]
 ForceOfLength = Callable[[Array], Array]
 
-STATIC_CONTACT_STRESS = 4200.0
-"""Largest Hertz pressure at the basic static load rating of a radial ball bearing, MPa [ISO 76]."""
-
 _SAMPLES = 65  # lengths at which a force curve is evaluated between two ends
 _BLOCK_VALUES = 4_000_000
-
-
-def _sine(contact_angle: ArrayLike) -> Array:
-    alpha = np.asarray(contact_angle, dtype=np.float64)
-    bad = (alpha <= 0.0) | (alpha >= 90.0)
-    if np.any(bad):
-        raise ValueError(f"contact_angle = {alpha[bad].flat[0]:g}: expected between 0 and 90 degrees")
-    return np.sin(np.radians(alpha))
-
-
-# ------------------------------------------------------------------------------------------------- spring force
 
 
 def linear_spring_force(length: ArrayLike, rate: ArrayLike, free_length: ArrayLike) -> Array:
@@ -133,9 +112,6 @@ def spring_share_outside(
         outside = np.mean((force < low) | (force > high), axis=-1)
         share[block] = np.where(np.isnan(force[:, 0] + low[:, 0] + high[:, 0]), np.nan, outside)
     return share.reshape(rows)
-
-
-# ----------------------------------------------------------------------------------------------- thermal change
 
 
 def relative_growth(
@@ -265,9 +241,6 @@ def pair_under_axial_force(
     return LoadedPair(load_a, load_b, x)
 
 
-# --------------------------------------------------------------------------------------------------- axial play
-
-
 def axial_play(radial_clearance: ArrayLike, groove_distance: ArrayLike) -> Array:
     """Axial play of a deep groove bearing, mm: 2 A sin(alpha_0) with cos(alpha_0) = 1 - G_r/(2 A).
 
@@ -285,141 +258,5 @@ def axial_play(radial_clearance: ArrayLike, groove_distance: ArrayLike) -> Array
 
 def axial_play_from_growth(raceway_radius_growth: ArrayLike, contact_angle: ArrayLike) -> Array:
     """Axial movement set free when a raceway grows by a radius change, in the same unit: growth/tan(alpha)."""
-    s = _sine(contact_angle)
+    s = domain.contact_sine(contact_angle)
     return np.asarray(raceway_radius_growth, dtype=np.float64) * np.sqrt(1.0 - s * s) / s
-
-
-# --------------------------------------------------------------------------------------------- minimum criteria
-
-
-def minimum_by_rating(dynamic_rating: ArrayLike, share: ArrayLike) -> Array:
-    """Least load as a share of C, N (0.01 C for ball bearings) [SKF-MIN]."""
-    return domain.positive("share", share) * domain.positive("dynamic_rating", dynamic_rating)
-
-
-def minimum_by_bore(bore_diameter: ArrayLike, force_per_bore: ArrayLike) -> Array:
-    """Spring preload of small motors k d, N; k in N per mm of bore (5 to 10; 20 at standstill) [SKF-SPRING]."""
-    return domain.positive("force_per_bore", force_per_bore) * domain.positive("bore_diameter", bore_diameter)
-
-
-def minimum_radial_load(
-    load_factor: ArrayLike, viscosity: ArrayLike, speed: ArrayLike, mean_diameter: ArrayLike
-) -> Array:
-    """Least radial load of deep groove bearings and angular contact pairs, N [SKF254, SKF398].
-
-    1000 k_r (nu n/1000)^(2/3) (d_m/100)^2 with k_r from the product table, nu in mm2/s at working temperature, n in
-    r/min, d_m = (d + D)/2 in mm.
-    """
-    flow = domain.positive("viscosity", viscosity, True) * domain.positive("speed", speed, True) / 1000.0
-    k_r = domain.positive("load_factor", load_factor, True)
-    return 1000.0 * k_r * flow ** (2.0 / 3.0) * (domain.positive("mean_diameter", mean_diameter) / 100.0) ** 2
-
-
-def minimum_axial_load(load_factor: ArrayLike, speed: ArrayLike) -> Array:
-    """Least axial load of single angular contact, four-point and thrust ball bearings, N: 1000 A (n/1000)^2 [SKF398].
-
-    A (kN) from the product table, n in r/min.
-    """
-    return (
-        1000.0 * domain.positive("load_factor", load_factor, True) * (np.asarray(speed, dtype=np.float64) / 1000.0) ** 2
-    )
-
-
-def minimum_axial_load_by_rating(
-    load_factor: ArrayLike, static_rating: ArrayLike, speed: ArrayLike, mean_diameter: ArrayLike
-) -> Array:
-    """Older form of the least axial load, N: k_a (C_0/1000) (n d_m/100 000)^2, taken in kN with C_0 in N.
-
-    From memory of the SKF General Catalogue: k_a 0.9 to 1.9 for angular contact series.
-    """
-    c_0 = domain.positive("static_rating", static_rating) / 1000.0
-    n_dm = np.asarray(speed, dtype=np.float64) * domain.positive("mean_diameter", mean_diameter)
-    return 1000.0 * domain.positive("load_factor", load_factor, True) * (c_0 / 1000.0) * (n_dm / 1e5) ** 2
-
-
-def minimum_against_lift_off(axial_force: ArrayLike, unbalance_force: ArrayLike, factor: ArrayLike) -> Array:
-    """Preload that keeps a spring-loaded ring in touch, N: factor times the larger disturbing force.
-
-    ``axial_force`` pulling the ring off its spring (external force, rotor weight on a vertical shaft) and
-    ``unbalance_force`` at the bearing, N, both as magnitudes; factor 1.5 is common practice.
-    """
-    axial = np.abs(np.asarray(axial_force, dtype=np.float64))
-    unbalance = np.abs(np.asarray(unbalance_force, dtype=np.float64))
-    return domain.positive("factor", factor) * np.maximum(axial, unbalance)
-
-
-def minimum_for_full_contact(radial_load: ArrayLike, contact_angle: ArrayLike) -> Array:
-    """Axial load at which all balls of a bearing just carry under a radial load, N: 5/3 F_r tan(alpha).
-
-    From the load integrals at a load zone of the full circumference, J_r/J_a = 0.6 exactly for F = K delta^1.5
-    (derived; Sjövall's integrals). ``contact_angle`` between 0 and 90 degrees.
-    """
-    s = _sine(contact_angle)
-    return domain.positive("radial_load", radial_load, True) * s / np.sqrt(1.0 - s * s) / 0.6
-
-
-# --------------------------------------------------------------------------------------------- maximum criteria
-
-
-def maximum_by_static_rating(static_rating: ArrayLike, share: ArrayLike) -> Array:
-    """Axial load cap as a share of C_0, N (0.5, or 0.25 for small bores and light series) [SKF254]."""
-    return domain.positive("share", share) * domain.positive("static_rating", static_rating)
-
-
-def contact_stress_estimate(axial_load: ArrayLike, static_rating: ArrayLike, contact_angle: ArrayLike) -> Array:
-    """Mean contact stress at the inner ring under pure axial load, from catalogue values only, MPa.
-
-    2/3 of 4200 (F_a/(5 C_0 sin alpha))^(1/3) (derived from [ISO 76]; within 1 % of the full Hertz solution for grooves
-    as ISO 76 assumes them, low for wider grooves and for ceramic balls). Loads in N, angle between 0 and 90 degrees.
-    """
-    ratio = domain.positive("axial_load", axial_load, True) / (
-        5.0 * domain.positive("static_rating", static_rating) * _sine(contact_angle)
-    )
-    return STATIC_CONTACT_STRESS / 1.5 * np.cbrt(ratio)
-
-
-def maximum_by_contact_stress(mean_stress: ArrayLike, static_rating: ArrayLike, contact_angle: ArrayLike) -> Array:
-    """Axial load that brings the mean contact stress to a limit, N (inverse of ``contact_stress_estimate``)."""
-    share = (1.5 * domain.positive("mean_stress", mean_stress, True) / STATIC_CONTACT_STRESS) ** 3
-    return 5.0 * domain.positive("static_rating", static_rating) * _sine(contact_angle) * share
-
-
-class Window(NamedTuple):
-    """Largest minimum and smallest maximum (N), the name of the criterion behind each, and whether nothing is left."""
-
-    minimum: Array
-    minimum_by: NDArray[np.str_]
-    maximum: Array
-    maximum_by: NDArray[np.str_]
-    empty: NDArray[np.bool_]
-
-
-def window(minima: Mapping[str, ArrayLike], maxima: Mapping[str, ArrayLike]) -> Window:
-    """Window of admissible preload from named criteria.
-
-    Parameters
-    ----------
-    minima, maxima : mapping of str to array_like
-        Criteria, N; they broadcast together. NaN means the criterion does not apply to that row.
-
-    Returns
-    -------
-    Window
-        NaN and an empty name on a side without any criterion; ``empty`` where the minimum exceeds the maximum.
-    """
-    shape = np.broadcast_shapes(*(np.shape(x) for x in (*minima.values(), *maxima.values())))
-    low, low_by = _governing(minima, shape, -np.inf, np.argmax)
-    high, high_by = _governing(maxima, shape, np.inf, np.argmin)
-    return Window(low, low_by, high, high_by, low > high)
-
-
-def _governing(
-    criteria: Mapping[str, ArrayLike], shape: tuple[int, ...], absent: float, pick: Callable[..., NDArray[np.intp]]
-) -> tuple[Array, NDArray[np.str_]]:
-    names = np.array([*criteria, ""])
-    values = [np.broadcast_to(np.asarray(x, dtype=np.float64), shape) for x in criteria.values()]
-    table = np.stack([*values, np.full(shape, np.nan)])
-    index = pick(np.where(np.isnan(table), absent, table), axis=0)
-    none = np.all(np.isnan(table), axis=0)
-    value = np.take_along_axis(table, index[np.newaxis], axis=0)[0]
-    return np.where(none, np.nan, value), np.where(none, "", names[index])

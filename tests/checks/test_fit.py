@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.checks.fit_classes import recommended
 from linter.checks.shared.base import View
+from linter.checks.shared.seat_classes import recommended
 from linter.checks.shared.seat_fits import (
     housing_fit,
     inner_load_rotation,

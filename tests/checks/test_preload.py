@@ -5,9 +5,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.checks import preload, preload_spring
 from linter.checks.shared import contacts, preload_band
 from linter.checks.shared.base import View
+from linter.checks.shared.preload_criteria import minima
+from linter.checks.shared.spring_length import share_outside
 from linter.mechanics import tolerance_chain
 from linter.model.stations import stations_from_rows
 from linter.review.assess import assess
@@ -205,11 +206,11 @@ def test_simulated_share_repeats_and_agrees_with_the_normal_law():
     view = View(stations_from_rows([row]))
     low, high = np.array([58.0]), np.array([62.0])
     limits = Limits(load(VERSION).clauses["preload.force"])
-    share = preload_spring.share_outside(view, low, high, limits)[0]
+    share = share_outside(view, low, high, limits)[0]
     members = tolerance_chain.parse_chain("+20±0.3 -12")
     exact = 100 * float(tolerance_chain.normal_share_outside(members, 14 - 6.2, 14 - 5.8))
     assert share == pytest.approx(exact, abs=0.5)
-    assert preload_spring.share_outside(view, low, high, limits)[0] == share
+    assert share_outside(view, low, high, limits)[0] == share
 
 
 def test_force_at_a_stress_and_stress_at_a_force_are_inverse():
@@ -225,7 +226,7 @@ def test_ceramic_balls_stress_the_race_more_and_slip_later():
     steel, ceramic = (View(stations_from_rows([{**RIGID, "ball_material": w}])) for w in ("steel", "silicon nitride"))
     assert contacts.stiffer(ceramic)[0] == pytest.approx(1.12, abs=0.005)
     limits = Limits(load(VERSION).clauses["preload.minimum"])
-    slip = [preload.minima(v, limits).advice["min_gyroscopic"][2][0] for v in (steel, ceramic)]
+    slip = [minima(v, limits).advice["min_gyroscopic"][2][0] for v in (steel, ceramic)]
     assert slip[1] / slip[0] == pytest.approx(0.41, abs=0.01)
 
 

@@ -8,7 +8,7 @@ from scipy.integrate import quad
 from scipy.optimize import brentq
 
 from linter.mechanics import preload as pl
-from linter.mechanics import springs
+from linter.mechanics import preload_bounds, springs
 from linter.mechanics.tolerance_chain import chain, normal_share_outside, root_sum_square
 
 positive_k = st.floats(1e4, 1e8)
@@ -99,7 +99,9 @@ def test_full_contact_from_the_load_integrals():
 
     radial = quad(lambda a: load(a) * np.cos(a), -np.pi, np.pi)[0]
     axial = quad(load, -np.pi, np.pi)[0]
-    assert pl.minimum_for_full_contact(100.0, 15.0) == pytest.approx(100.0 * np.tan(np.radians(15.0)) * axial / radial)
+    assert preload_bounds.minimum_for_full_contact(100.0, 15.0) == pytest.approx(
+        100.0 * np.tan(np.radians(15.0)) * axial / radial
+    )
 
 
 def test_axial_play_grows_with_clearance_and_with_the_groove():
@@ -113,41 +115,25 @@ def test_axial_play_grows_with_clearance_and_with_the_groove():
 
 
 def test_minimum_criteria():
-    assert pl.minimum_axial_load(0.002, 12000.0) == pytest.approx(288.0)
+    assert preload_bounds.minimum_axial_load(0.002, 12000.0) == pytest.approx(288.0)
     # k_a 1.4, C_0 10 kN, n d_m 600 000: 1.4 * 0.01 * 36 kN
-    assert pl.minimum_axial_load_by_rating(1.4, 10000.0, 12000.0, 50.0) == pytest.approx(504.0)
-    assert pl.minimum_against_lift_off([-3.0, 3.0], [2.0, 8.0], 1.5) == pytest.approx([4.5, 12.0])
-    assert pl.minimum_radial_load(0.025, 0.0, 1000.0, 28.5) == 0.0
+    assert preload_bounds.minimum_axial_load_by_rating(1.4, 10000.0, 12000.0, 50.0) == pytest.approx(504.0)
+    assert preload_bounds.minimum_against_lift_off([-3.0, 3.0], [2.0, 8.0], 1.5) == pytest.approx([4.5, 12.0])
+    assert preload_bounds.minimum_radial_load(0.025, 0.0, 1000.0, 28.5) == 0.0
     with pytest.raises(ValueError, match="share must"):
-        pl.minimum_by_rating(1000.0, -1.0)
+        preload_bounds.minimum_by_rating(1000.0, -1.0)
 
 
 @given(st.floats(10.0, 1e5), st.floats(1.0, 60.0), st.floats(1.0, 4000.0))
 def test_stress_limit_and_estimate_are_inverse(c_0, alpha, stress):
-    f = pl.maximum_by_contact_stress(stress, c_0, alpha)
-    assert pl.contact_stress_estimate(f, c_0, alpha) == pytest.approx(stress)
+    f = preload_bounds.maximum_by_contact_stress(stress, c_0, alpha)
+    assert preload_bounds.contact_stress_estimate(f, c_0, alpha) == pytest.approx(stress)
 
 
 def test_stress_rises_with_the_cube_root():
-    assert pl.contact_stress_estimate(80.0, 1370.0, 15.0) == pytest.approx(
-        2 * pl.contact_stress_estimate(10.0, 1370.0, 15.0)
+    assert preload_bounds.contact_stress_estimate(80.0, 1370.0, 15.0) == pytest.approx(
+        2 * preload_bounds.contact_stress_estimate(10.0, 1370.0, 15.0)
     )
     for alpha in (0.0, 90.0):
         with pytest.raises(ValueError, match="contact_angle"):
-            pl.contact_stress_estimate(10.0, 1370.0, alpha)
-
-
-def test_window_names_the_governing_criteria():
-    w = pl.window(
-        {"rating": [33.0, 95.5, np.nan, np.nan], "bore": [40.0, 85.0, 20.0, np.nan]},
-        {"stress": [80.0, 90.0, np.nan, 50.0], "static": 700.0},
-    )
-    assert w.minimum[:3].tolist() == [40.0, 95.5, 20.0]
-    assert np.isnan(w.minimum[3])
-    assert w.minimum_by.tolist() == ["bore", "rating", "bore", ""]
-    assert w.maximum.tolist() == [80.0, 90.0, 700.0, 50.0]
-    assert w.maximum_by.tolist() == ["stress", "stress", "static", "stress"]
-    assert w.empty.tolist() == [False, True, False, False]
-    none = pl.window({}, {"static": [1.0]})
-    assert none.minimum_by.tolist() == [""]
-    assert not none.empty[0]
+            preload_bounds.contact_stress_estimate(10.0, 1370.0, alpha)

@@ -8,7 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from skfem.helpers import dd, ddot
 
+from linter.mechanics import critical_speed
 from linter.mechanics import shaft as sh
+from linter.mechanics.balance import STANDARD_GRAVITY
 
 E, G, RHO = 206000.0, 79200.0, 7850.0
 LENGTH = np.array([20.0, 35.0, 60.0, 15.0, 30.0])
@@ -88,7 +90,7 @@ def test_rotor_critical_speed_against_finite_elements(soft):
         m[dof(x), dof(x)] += kg / 1000
     omega = np.sqrt(scipy.linalg.eigh(k, m, eigvals_only=True, subset_by_index=[0, 0])[0])
     one = stepped(stiffness_a=stiffness[0], stiffness_b=stiffness[1])
-    assert sh.rotor_critical_speed(one, RHO, *discs) * np.pi / 30 == pytest.approx(omega, rel=1e-4)
+    assert critical_speed.rotor_critical_speed(one, RHO, *discs) * np.pi / 30 == pytest.approx(omega, rel=1e-4)
 
 
 @pytest.mark.parametrize("place", [80.0, 150.0])
@@ -101,7 +103,7 @@ def test_disc_with_gyroscopic_effect_against_finite_elements(place, difference):
     m[dof(place, True), dof(place, True)] = -difference / 1000
     inverse = scipy.linalg.eigvals(np.linalg.solve(k, m))
     omega = 1 / np.sqrt(inverse.real.max())
-    n = sh.disc_critical_speed(stepped(), place, 0.3, difference)
+    n = critical_speed.disc_critical_speed(stepped(), place, 0.3, difference)
     assert n * np.pi / 30 == pytest.approx(omega, rel=1e-4)
 
 
@@ -130,30 +132,30 @@ def test_bearing_stiffness_acts_in_series():
 
 def test_uniform_shaft_three_ways():
     """Closed form, gathered masses, and Dunkerley as a lower bound with a disc."""
-    closed = sh.uniform_shaft_critical_speed(300.0, 12.0, E, RHO)
+    closed = critical_speed.uniform_shaft_critical_speed(300.0, 12.0, E, RHO)
     one = sh.uniform_shaft(300.0, 12.0, E)
-    assert sh.rotor_critical_speed(one, RHO, [150.0], [0.0]) == pytest.approx(closed, rel=3e-4)
-    assert sh.rotor_critical_speed(one, RHO, [150.0], [0.0], points=16) == pytest.approx(closed, rel=1e-5)
+    assert critical_speed.rotor_critical_speed(one, RHO, [150.0], [0.0]) == pytest.approx(closed, rel=3e-4)
+    assert critical_speed.rotor_critical_speed(one, RHO, [150.0], [0.0], points=16) == pytest.approx(closed, rel=1e-5)
     slender = np.pi**2 * np.sqrt(E * 1e12 * 12.0**2 / 16 / RHO) / 300.0**2 * 30 / np.pi
     assert closed == pytest.approx(slender)
-    disc = sh.disc_critical_speed(one, 100.0, 0.4)
-    both = sh.rotor_critical_speed(one, RHO, [100.0], [0.4])
-    low = sh.dunkerley_critical_speed([closed, disc])
+    disc = critical_speed.disc_critical_speed(one, 100.0, 0.4)
+    both = critical_speed.rotor_critical_speed(one, RHO, [100.0], [0.4])
+    low = critical_speed.dunkerley_critical_speed([closed, disc])
     assert low <= both <= min(closed, disc)
     assert both == pytest.approx(low, rel=0.02)
-    thick = sh.uniform_shaft_critical_speed(300.0, 12.0, E, RHO, shear_modulus=G, rotary_inertia=True)
+    thick = critical_speed.uniform_shaft_critical_speed(300.0, 12.0, E, RHO, shear_modulus=G, rotary_inertia=True)
     assert 0.98 * closed < thick < closed
-    tube = sh.uniform_shaft_critical_speed(300.0, 12.0, E, RHO, bore=6.0)
+    tube = critical_speed.uniform_shaft_critical_speed(300.0, 12.0, E, RHO, bore=6.0)
     assert tube == pytest.approx(closed * np.sqrt(1 + 0.25))
 
 
 def test_rayleigh_is_an_upper_bound():
     one = stepped()
     x, m = np.array([5.0, 80.0, 150.0]), np.array([0.05, 0.12, 0.08])
-    exact = sh.rotor_critical_speed(one, 0.0, x, m)
-    w = m * sh.STANDARD_GRAVITY * np.array([-1.0, 1.0, -1.0])  # overhung weights turned to follow the mode
+    exact = critical_speed.rotor_critical_speed(one, 0.0, x, m)
+    w = m * STANDARD_GRAVITY * np.array([-1.0, 1.0, -1.0])  # overhung weights turned to follow the mode
     y = sh.loaded_shaft(one, x, w).deflection
-    estimate = sh.rayleigh_critical_speed(np.abs(w), y)
+    estimate = critical_speed.rayleigh_critical_speed(np.abs(w), y)
     assert exact <= estimate * (1 + 1e-9)
     assert estimate == pytest.approx(exact, rel=0.05)
 
@@ -162,14 +164,16 @@ def test_rayleigh_is_an_upper_bound():
 @given(st.floats(20.0, 400.0), st.floats(3.0, 40.0), st.floats(0.05, 0.95), st.floats(0.01, 5.0))
 def test_scale_laws(span, d, share, mass):
     one = sh.uniform_shaft(span, d, E)
-    n = sh.disc_critical_speed(one, share * span, mass)
+    n = critical_speed.disc_critical_speed(one, share * span, mass)
     assert np.isfinite(n)
-    assert sh.disc_critical_speed(sh.uniform_shaft(span, 2 * d, E), share * span, mass) == pytest.approx(4 * n)
-    assert sh.disc_critical_speed(one, share * span, 4 * mass) == pytest.approx(n / 2)
-    assert sh.disc_critical_speed(one, (1 - share) * span, mass) == pytest.approx(n, rel=1e-6)
+    assert critical_speed.disc_critical_speed(sh.uniform_shaft(span, 2 * d, E), share * span, mass) == pytest.approx(
+        4 * n
+    )
+    assert critical_speed.disc_critical_speed(one, share * span, 4 * mass) == pytest.approx(n / 2)
+    assert critical_speed.disc_critical_speed(one, (1 - share) * span, mass) == pytest.approx(n, rel=1e-6)
     soft = sh.uniform_shaft(span, d, E, stiffness_a=1e4, stiffness_b=1e4)
-    assert sh.disc_critical_speed(soft, share * span, mass) < n
-    plain = sh.disc_critical_speed(one, share * span, mass, [0.0, 10.0, -10.0])
+    assert critical_speed.disc_critical_speed(soft, share * span, mass) < n
+    plain = critical_speed.disc_critical_speed(one, share * span, mass, [0.0, 10.0, -10.0])
     assert plain[1] >= plain[0] * (1 - 1e-9)
     assert plain[2] <= plain[0] * (1 + 1e-9)
 
@@ -183,25 +187,25 @@ def test_rows_do_not_touch_each_other():
     b = length.sum(axis=1)
     x, m = rng.uniform(0.2, 0.8, (rows, 2)) * b[:, np.newaxis], rng.uniform(0.01, 1, (rows, 2))
     many = sh.shaft(length, diameter, 2.0, b, E)
-    n = sh.rotor_critical_speed(many, RHO, x, m)
+    n = critical_speed.rotor_critical_speed(many, RHO, x, m)
     slope = sh.loaded_shaft(many, x, m).slope_a
     for i in (0, 2047, 2048, 4999):
         one = sh.shaft(length[i, :3], diameter[i, :3], 2.0, b[i], E)
-        assert sh.rotor_critical_speed(one, RHO, x[i], m[i]) == pytest.approx(n[i])
+        assert critical_speed.rotor_critical_speed(one, RHO, x[i], m[i]) == pytest.approx(n[i])
         assert sh.loaded_shaft(one, x[i], m[i]).slope_a == pytest.approx(slope[i])
 
 
 def test_disc_over_a_rigid_bearing_never_whirls():
     one = sh.uniform_shaft(100.0, 10.0, E)
-    assert sh.disc_critical_speed(one, 0.0, 1.0) == np.inf
-    assert sh.rotor_critical_speed(one, 0.0, [0.0], [1.0]) == np.inf
+    assert critical_speed.disc_critical_speed(one, 0.0, 1.0) == np.inf
+    assert critical_speed.rotor_critical_speed(one, 0.0, [0.0], [1.0]) == np.inf
 
 
 def test_missing_and_bad_values():
     one = sh.uniform_shaft([100.0, np.nan], 10.0, E)
     assert np.isnan(sh.influence(one, [[50.0], [50.0]])[:, 0, 0]).tolist() == [False, True]
-    assert np.isnan(sh.disc_critical_speed(one, 50.0, [1.0, 1.0])).tolist() == [False, True]
-    assert np.isnan(sh.rotor_critical_speed(one, RHO, [[50.0], [50.0]], 1.0)).tolist() == [False, True]
+    assert np.isnan(critical_speed.disc_critical_speed(one, 50.0, [1.0, 1.0])).tolist() == [False, True]
+    assert np.isnan(critical_speed.rotor_critical_speed(one, RHO, [[50.0], [50.0]], 1.0)).tolist() == [False, True]
     good = sh.uniform_shaft(100.0, 10.0, E)
     with pytest.raises(ValueError, match="position on the shaft"):
         sh.influence(good, [101.0])
@@ -210,12 +214,12 @@ def test_missing_and_bad_values():
     with pytest.raises(ValueError, match="section_bore = 10"):
         sh.shaft([100.0], [10.0], 0.0, 100.0, E, [10.0])
     with pytest.raises(ValueError, match="mass must be greater than 0"):
-        sh.disc_critical_speed(good, 50.0, 0.0)
+        critical_speed.disc_critical_speed(good, 50.0, 0.0)
     with pytest.raises(ValueError, match="rotor without mass"):
-        sh.rotor_critical_speed(good, 0.0, [50.0], [0.0])
+        critical_speed.rotor_critical_speed(good, 0.0, [50.0], [0.0])
     with pytest.raises(ValueError, match="points = 0"):
-        sh.rotor_critical_speed(good, RHO, [50.0], [1.0], points=0)
+        critical_speed.rotor_critical_speed(good, RHO, [50.0], [1.0], points=0)
     with pytest.raises(ValueError, match="bore: expected less"):
-        sh.uniform_shaft_critical_speed(100.0, 10.0, E, RHO, bore=10.0)
+        critical_speed.uniform_shaft_critical_speed(100.0, 10.0, E, RHO, bore=10.0)
     with pytest.raises(ValueError, match="partial_speed must be greater than 0"):
-        sh.dunkerley_critical_speed([0.0, 100.0])
+        critical_speed.dunkerley_critical_speed([0.0, 100.0])

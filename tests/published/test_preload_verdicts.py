@@ -7,9 +7,9 @@ makers' tables, from memory.
 import numpy as np
 import pytest
 
-from linter.checks import preload
 from linter.checks.shared import contacts, preload_band
 from linter.checks.shared.base import View
+from linter.checks.shared.preload_criteria import minima
 from linter.model.stations import stations_from_rows
 from linter.review.assess import assess
 from linter.review.records import assessments
@@ -94,7 +94,7 @@ def test_preload_by_stress_as_a_share_of_the_static_rating():
 def test_least_load_and_spring_force_by_bore(bearing, rating, bore):
     """0.01 C (SKF, requisite minimum load) and 5 N per mm of bore (SKF, preloading with springs)."""
     view = View(stations_from_rows([{**bearing, "preload_method": "spring", "preload_force": 100}]))
-    criteria = preload.minima(view, limits_of("preload.minimum"))
+    criteria = minima(view, limits_of("preload.minimum"))
     assert criteria.firm["min_rating"][2][0] == pytest.approx(rating)
     assert criteria.advice["min_bore"][2][0] == pytest.approx(bore)
 
@@ -128,7 +128,7 @@ def test_gyroscopic_minimum_of_a_spindle_bearing(balls, friction, met):
     view = View(stations_from_rows([row]))
     clause = load("2026.1").clauses["preload.minimum"]
     limits = Limits(clause)
-    at_high = preload.minima(view, limits).advice["min_gyroscopic"][2][0]
+    at_high = minima(view, limits).advice["min_gyroscopic"][2][0]
     force = at_high * limits["friction_high"] / friction
     expected = {("steel", 0.02): 164, ("steel", 0.05): 66, ("silicon nitride", 0.02): 68, ("silicon nitride", 0.05): 27}
     assert force == pytest.approx(expected[balls, friction], rel=0.015)

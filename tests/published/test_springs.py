@@ -6,7 +6,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from linter.mechanics import preload, springs
+from linter.mechanics import preload, preload_bounds, springs
 from linter.mechanics.tolerance_chain import parse_chain, root_sum_square, worst_case
 
 CASES = {c["id"]: c for c in json.loads((Path(__file__).parent / "data" / "cases.json").read_text(encoding="utf-8"))}
@@ -159,25 +159,25 @@ def test_spring_rule_and_contact_stress_of_motor_sizes():
 
     The table rounds the angle to 0.01 degrees and its stress to 1 MPa.
     """
-    assert preload.minimum_by_bore(8.0, [5.0, 10.0, 20.0]) == pytest.approx([40.0, 80.0, 160.0])
-    assert preload.minimum_by_bore(17.0, [5.0, 10.0, 20.0]) == pytest.approx([85.0, 170.0, 340.0])
-    assert preload.minimum_by_rating(9550.0, 0.01) == pytest.approx(95.5)
+    assert preload_bounds.minimum_by_bore(8.0, [5.0, 10.0, 20.0]) == pytest.approx([40.0, 80.0, 160.0])
+    assert preload_bounds.minimum_by_bore(17.0, [5.0, 10.0, 20.0]) == pytest.approx([85.0, 170.0, 340.0])
+    assert preload_bounds.minimum_by_rating(9550.0, 0.01) == pytest.approx(95.5)
     loads, angles = [10.0, 20.0, 40.0, 80.0, 160.0], [13.98, 14.55, 15.35, 16.46, 17.96]
-    peak = 1.5 * preload.contact_stress_estimate(loads, 1370.0, angles)
+    peak = 1.5 * preload_bounds.contact_stress_estimate(loads, 1370.0, angles)
     assert peak == pytest.approx([765.0, 951.0, 1178.0, 1451.0, 1777.0], abs=1.0)
-    mean = preload.contact_stress_estimate([85.0, 170.0, 340.0], 4800.0, 13.0)
+    mean = preload_bounds.contact_stress_estimate([85.0, 170.0, 340.0], 4800.0, 13.0)
     assert mean == pytest.approx([702.0, 884.0, 1114.0], abs=1.0)
 
 
 def test_share_of_static_rating_by_mean_stress():
     """F_a for 800, 1000, 1500 MPa as a share of C_0 at 15 and 13 degrees (derived from ISO 76)."""
-    cap = preload.maximum_by_contact_stress([800.0, 1000.0, 1500.0], 1.0, [[15.0], [13.0]])
+    cap = preload_bounds.maximum_by_contact_stress([800.0, 1000.0, 1500.0], 1.0, [[15.0], [13.0]])
     assert cap == pytest.approx(np.array([[0.0302, 0.0590, 0.199], [0.0262, 0.0512, 0.173]]), rel=3e-3)
 
 
 def test_least_radial_load():
     """SKF Rolling bearings catalogue p. 254, k_r 0.025 from memory: 6203 at 12 000 r/min and 8.5 mm2/s; 44.3 N."""
-    assert preload.minimum_radial_load(0.025, 8.5, 12000.0, 28.5) == pytest.approx(44.3, abs=0.05)
+    assert preload_bounds.minimum_radial_load(0.025, 8.5, 12000.0, 28.5) == pytest.approx(44.3, abs=0.05)
 
 
 def test_axial_play():

@@ -20,7 +20,7 @@ from linter.checks.shared.quantities import (
     static_load_rating,
 )
 from linter.checks.shared.seat_fits import housing_fit, of_material, shaft_fit
-from linter.mechanics import ball_bearing, fit_in_use, hertz, materials, preload
+from linter.mechanics import ball_bearing, fit_in_use, hertz, materials, preload_bounds
 from linter.model.stations import Bools, Floats
 
 #: Free contact angle [deg] that stands in for a deep groove bearing whose clearance or geometry is not known: the usual
@@ -203,7 +203,7 @@ def force_at_stress(view: View, mean_pressure: float) -> Floats:
     stretch = (ball_load / at.constant) ** (2.0 / 3.0)
     cosine = at.distance * np.cos(np.deg2rad(at.free_angle)) / (at.distance + stretch)
     exact = ball_count(view) * ball_load * np.sqrt(1.0 - cosine**2)
-    estimate = preload.maximum_by_contact_stress(
+    estimate = preload_bounds.maximum_by_contact_stress(
         mean_pressure / stiffer(view), static_load_rating(view).value, within(at.free_angle, 0.0, 89.0)
     )
     return np.where(at.exact, exact, np.where(is_ball(view), estimate, np.nan))
@@ -226,6 +226,6 @@ def stress_at(view: View, force: Floats, state: ball_bearing.AxialState) -> Floa
     """Mean contact pressure [MPa] under an axial force: exact Hertz, else the estimate from C_0."""
     at = contact(view)
     angle = within(at.free_angle, 0.0, 89.0)
-    estimate = preload.contact_stress_estimate(within(force, closed=True), static_load_rating(view).value, angle)
+    estimate = preload_bounds.contact_stress_estimate(within(force, closed=True), static_load_rating(view).value, angle)
     estimate = np.where(is_ball(view), estimate * stiffer(view), np.nan)
     return np.where(at.exact, at.pressure * np.cbrt(state.ball_load), estimate)

@@ -17,6 +17,8 @@ from linter.model.wording import quantity_text
 Columns = Mapping[str, NDArray[Any]]
 
 SIDES = ("shaft", "housing")
+BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
+"""Parameter of the ring diameter at the seat of each side."""
 CLOSE = 1e-9
 """mm; a size this near to a row of a table is that row."""
 
