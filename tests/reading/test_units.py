@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 from linter.model.vocabulary import vocabulary
 from linter.reading.cells import units
 from linter.reading.cells.signs import ReadError
+from linter.reading.cells.unit_table import CANONICAL, TABLE
 from linter.reading.cells.units import Unit, dimension_of, factor_to, read_unit, split_heading_unit, split_quantity
 
 REGISTRY = pint.UnitRegistry(cache_folder=None)
@@ -33,12 +34,12 @@ IN_PINT = {
     "kgf/mm": "kilogram_force / millimeter", "lbf/in": "pound_force / inch",
     "1": "dimensionless", "%": "percent",
 }  # fmt: skip
-FIRST = {dimension: entries[0][0] for dimension, entries in units._TABLE.items()}
+FIRST = {dimension: entries[0][0] for dimension, entries in TABLE.items()}
 
 
 @pytest.mark.parametrize(
     ("dimension", "name", "factor"),
-    [(dimension, name, factor) for dimension, entries in units._TABLE.items() for name, factor, _ in entries],
+    [(dimension, name, factor) for dimension, entries in TABLE.items() for name, factor, _ in entries],
 )
 def test_every_factor_agrees_with_an_independent_library(dimension: str, name: str, factor: float) -> None:
     target = REGISTRY.Quantity(1, IN_PINT[FIRST[dimension]])
@@ -58,7 +59,7 @@ def test_temperatures_keep_their_offset(value: float, text: str, name: str) -> N
 
 def test_no_spelling_stands_for_two_units() -> None:
     seen: dict[str, str] = {}
-    for entries in units._TABLE.values():
+    for entries in TABLE.values():
         for name, _, spellings in entries:
             for spelling in spellings.split():
                 assert seen.setdefault(units._spell(spelling), name) == name, spelling
@@ -135,7 +136,7 @@ def test_what_does_not_fit_is_an_error(canonical: str, text: str, code: str) -> 
     assert found.code == code and found.read == text
 
 
-@given(st.text(max_size=60), st.sampled_from(sorted(units._CANONICAL)))
+@given(st.text(max_size=60), st.sampled_from(sorted(CANONICAL)))
 def test_any_text_gives_a_factor_or_an_error(text: str, canonical: str) -> None:
     assert isinstance(read_unit(text), (Unit, ReadError))
     assert isinstance(factor_to(canonical, text), (tuple, ReadError))

@@ -59,40 +59,58 @@ class Number:
     settled: bool = False
 
 
-def _mantissa(text: str, decimal: Decimal | None, exponent: bool, grouped: bool = True) -> tuple[str, int, bool] | str:
-    """Digits with a point, decimals, and whether the file's mark settled it; or the code of the trouble."""
+@frozen
+class _Mantissa:
+    """Digits with a point, the decimals behind it, and whether the file's mark settled it."""
+
+    digits: str
+    decimals: int = 0
+    settled: bool = False
+
+
+def _mantissa(text: str, decimal: Decimal | None, exponent: bool, grouped: bool = True) -> _Mantissa | str:
+    """The mantissa of a number, or the code of the trouble."""
     marks = [sign for sign in text if sign in ".,"]
     if " " in text or "'" in text:
-        mark = marks[0] if marks else ""
-        whole, _, rest = text.partition(mark) if mark else (text, "", "")
-        if len(marks) > 1 or not _GROUPED.fullmatch(whole) or (rest and not rest.isdigit()):
-            return "not-a-number"
-        if mark and decimal and mark != decimal:
-            return "contradictory-number"
-        return whole.replace(" ", "").replace("'", "") + "." + (rest or "0"), len(rest), False
+        return _grouped_by_gaps(text, marks, decimal)
     if not marks:
-        return text, 0, False
+        return _Mantissa(text)
     if len(set(marks)) == 2:
-        mark = marks[-1]
-        whole, _, rest = text.rpartition(mark)
-        if marks.count(mark) > 1 or not _GROUPED.fullmatch(whole):
-            return "not-a-number"
-        if decimal and mark != decimal:
-            return "contradictory-number"
-        return re.sub("[.,]", "", whole) + "." + (rest or "0"), len(rest), False
-    mark = marks[0]
+        return _two_marks(text, marks, decimal)
     if len(marks) > 1:
         if not _GROUPED.fullmatch(text):
             return "not-a-number"
-        return "contradictory-number" if mark == decimal else (text.replace(mark, ""), 0, False)
-    whole, _, rest = text.partition(mark)
-    if _GROUPED.fullmatch(text) and not exponent:
-        if decimal is None:
-            return "ambiguous-number"
-        if mark != decimal:
-            return (whole + rest, 0, True) if grouped else "other-mark"
-        return f"{whole}.{rest}", len(rest), True
-    return f"{whole or '0'}.{rest or '0'}", len(rest), False
+        return "contradictory-number" if marks[0] == decimal else _Mantissa(text.replace(marks[0], ""))
+    whole, _, rest = text.partition(marks[0])
+    if not _GROUPED.fullmatch(text) or exponent:
+        return _Mantissa(f"{whole or '0'}.{rest or '0'}", len(rest))
+    if decimal is None:
+        return "ambiguous-number"
+    if marks[0] == decimal:
+        return _Mantissa(f"{whole}.{rest}", len(rest), settled=True)
+    return _Mantissa(whole + rest, settled=True) if grouped else "other-mark"
+
+
+def _grouped_by_gaps(text: str, marks: list[str], decimal: Decimal | None) -> _Mantissa | str:
+    """A mantissa with thousands grouped by blanks or apostrophes."""
+    mark = marks[0] if marks else ""
+    whole, _, rest = text.partition(mark) if mark else (text, "", "")
+    if len(marks) > 1 or not _GROUPED.fullmatch(whole) or (rest and not rest.isdigit()):
+        return "not-a-number"
+    if mark and decimal and mark != decimal:
+        return "contradictory-number"
+    return _Mantissa(whole.replace(" ", "").replace("'", "") + "." + (rest or "0"), len(rest))
+
+
+def _two_marks(text: str, marks: list[str], decimal: Decimal | None) -> _Mantissa | str:
+    """A mantissa with thousands grouped by the one mark and decimals behind the other."""
+    mark = marks[-1]
+    whole, _, rest = text.rpartition(mark)
+    if marks.count(mark) > 1 or not _GROUPED.fullmatch(whole):
+        return "not-a-number"
+    if decimal and mark != decimal:
+        return "contradictory-number"
+    return _Mantissa(re.sub("[.,]", "", whole) + "." + (rest or "0"), len(rest))
 
 
 def _error(code: str, text: str, decimal: Decimal | None) -> ReadError:
@@ -144,11 +162,10 @@ def read_number(text: str, decimal: Decimal | None = None, *, grouped: bool = Tr
             return ReadError("ambiguous-number", text, f"a number with the decimal mark {decimal}", sentence)
         if isinstance(mantissa, str):
             return _error(mantissa, text, decimal)
-        digits, decimals, settled = mantissa
-        value = float(f"{sign}{digits}e{exponent or 0}")
+        value = float(f"{sign}{mantissa.digits}e{exponent or 0}")
         if not np.isfinite(value):
             return _error("number-out-of-range", text, decimal)
-        return Number(value, decimals, settled)
+        return Number(value, mantissa.decimals, mantissa.settled)
     if match := _FRACTION.fullmatch(folded):
         sign, whole, above, below = match.groups()
         if whole is not None and int(above) >= int(below):
@@ -227,41 +244,48 @@ def read_numbers(
         By index; a blank text is no error.
     """
     distinct = list(dict.fromkeys(texts))
-    lines = "\n".join(distinct) + "\n"
-    one_line_each = lines.count("\n") == len(distinct)
-    plain = one_line_each and _PLAIN_LINES.fullmatch(lines) is not None
-    if plain and decimal != "." and "." in lines and _OPEN_LINE.search(lines):
-        plain = False
-    commas = one_line_each and not plain and decimal == "," and "," in lines and "." not in lines
-    if commas and _PLAIN_COMMA_LINES.fullmatch(lines):
-        lines, plain = lines.replace(",", "."), True
-        values = list(map(float, lines.split("\n")[:-1]))
-        table: dict[str, float] = dict(zip(distinct, values, strict=True))
-    elif plain:
-        table = dict(zip(distinct, map(float, distinct), strict=True))
     troubles: dict[str, ReadError] = {}
-    if not plain:
+    table = _plain_values(distinct, decimal)
+    if table is None:
         table = {}
         for text in distinct:
-            if _PLAIN.fullmatch(text) and len(text) < 30 and (decimal == "." or not _OPEN_LINE.match(text)):
-                table[text] = float(text)
-                continue
-            if not text:
-                table[text] = np.nan
-                continue
-            number = read_number(text, decimal, grouped=grouped)
+            number = _one_of_many(text, decimal, grouped)
             if isinstance(number, ReadError):
                 table[text] = np.nan
                 if number.code != "empty":
                     troubles[text] = number
             else:
-                table[text] = number.value
+                table[text] = number
     if len(distinct) == len(texts):
         column = np.fromiter(table.values(), dtype=float, count=len(texts))
     else:
         column = np.fromiter(map(table.__getitem__, texts), dtype=float, count=len(texts))
     errors = {index: troubles[text] for index, text in enumerate(texts) if text in troubles} if troubles else {}
     return column, errors
+
+
+def _plain_values(distinct: list[str], decimal: Decimal | None) -> dict[str, float] | None:
+    """Values of texts that are plain decimals all, without a look at each; None where one is not."""
+    lines = "\n".join(distinct) + "\n"
+    if lines.count("\n") != len(distinct):
+        return None
+    if _PLAIN_LINES.fullmatch(lines):
+        if decimal != "." and "." in lines and _OPEN_LINE.search(lines):
+            return None
+        return dict(zip(distinct, map(float, distinct), strict=True))
+    if decimal == "," and "," in lines and "." not in lines and _PLAIN_COMMA_LINES.fullmatch(lines):
+        return dict(zip(distinct, map(float, lines.replace(",", ".").split("\n")[:-1]), strict=True))
+    return None
+
+
+def _one_of_many(text: str, decimal: Decimal | None, grouped: bool) -> float | ReadError:
+    """The value of one text of a column; NaN for an empty one."""
+    if not text:
+        return np.nan
+    if _PLAIN.fullmatch(text) and len(text) < 30 and (decimal == "." or not _OPEN_LINE.match(text)):
+        return float(text)
+    number = read_number(text, decimal, grouped=grouped)
+    return number if isinstance(number, ReadError) else number.value
 
 
 def plain_decimals(signs: NDArray[np.uint8], decimal: int, end: int) -> NDArray[np.float64] | None:
