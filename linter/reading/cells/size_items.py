@@ -60,7 +60,7 @@ _NOTE_WORDS = {
 }  # fmt: skip
 
 
-class Trouble(Exception):
+class NotASize(Exception):
     """A text that cannot be read; carries the error that the caller gets."""
 
     def __init__(self, code: str, text: str, sentence: str, expected: str = EXPECTED) -> None:
@@ -79,61 +79,83 @@ class Item:
     settled: bool = False
 
 
-def cut_items(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> tuple[list[Item], bool]:
-    """The items of a folded text in order, and whether a decimal mark was settled by the file."""
-    proved = decimal_evidence(text)
-    # what the other numbers of the same text prove goes before the file: 13,000 +0,008 is 13 in every file
-    mark = next(iter(proved)) if len(proved) == 1 else decimal
-    items: list[Item] = []
-    pending = ""  # sign or ± that waits for its number
-    blank_before = False
-    position = 0
-    while position < len(text):
-        match = _SIGNS.match(text, position)
-        assert match is not None and match.lastgroup is not None
-        sort, piece = match.lastgroup, match.group()
-        position = match.end()
-        if sort == "blank":
-            blank_before = True
-            continue
-        if pending and sort != "num":
-            raise Trouble("not-a-size", raw, f"a number is missing behind a sign in “{shown(raw)}”")
+def cut_items(text: str, raw: str, decimal: Decimal | None, ranges: bool) -> list[Item]:
+    """The items of a folded text in order; ``raw`` is the whole text, for messages.
+
+    Raises
+    ------
+    NotASize
+        Where a piece is part of no size, or a number is missing.
+    """
+    return _Cutter(text, raw, decimal, ranges).cut()
+
+
+class _Cutter:
+    """Goes through a text once, with the sign that waits for its number."""
+
+    def __init__(self, text: str, raw: str, decimal: Decimal | None, ranges: bool) -> None:
+        proved = decimal_evidence(text)
+        # what the other numbers of the same text prove goes before the file: 13,000 +0,008 is 13 in every file
+        self.mark = next(iter(proved)) if len(proved) == 1 else decimal
+        self.text, self.raw, self.ranges = text, raw, ranges
+        self.items: list[Item] = []
+        self.waiting = ""  # +, -, pm, or a dash that can be a minus or stand between two numbers
+
+    def cut(self) -> list[Item]:
+        position, blank_before = 0, False
+        while position < len(self.text):
+            match = _SIGNS.match(self.text, position)
+            assert match is not None and match.lastgroup is not None
+            position = match.end()
+            if match.lastgroup == "blank":
+                blank_before = True
+                continue
+            if self.waiting and match.lastgroup != "num":
+                raise NotASize("not-a-size", self.raw, f"a number is missing behind a sign in “{shown(self.raw)}”")
+            self._take(match.lastgroup, match.group(), position, blank_before)
+            blank_before = False
+        if self.waiting:
+            raise NotASize("not-a-size", self.raw, f"a number is missing at the end of “{shown(self.raw)}”")
+        return self.items
+
+    def _take(self, sort: str, piece: str, end: int, blank_before: bool) -> None:
         if sort == "num":
-            number = read_number(piece, mark)
-            if isinstance(number, ReadError):
-                sentence = f"{number.sentence}, in “{shown(raw)}”" if piece != raw else number.sentence
-                raise Trouble(number.code, raw, sentence, number.expected)
-            value = number.value
-            if pending == "dash":
-                before = items[-1].value
-                glued_range = ranges or value > WIDEST_LIMITS * before
-                items.append(Item("sep", "-") if glued_range else Item("none", ""))
-                pending = "" if glued_range else "-"
-            if pending in ("", "+", "-", "pm"):
-                kind = {"": "plain", "+": "signed", "-": "signed", "pm": "pm"}[pending]
-                spelled = f"-{piece}" if pending == "-" else piece
-                signed = -value if pending == "-" and value else value
-                items.append(Item(kind, spelled, signed, number.decimals, number.settled))
-            pending = ""
+            self._number(piece)
         elif sort == "pm":
-            pending = "pm"
+            self.waiting = "pm"
         elif sort == "sign":
-            space_after = position < len(text) and text[position] == " "
-            after_plain = bool(items) and items[-1].sort == "plain" and not (len(items) > 1 and items[-1].value == 0)
-            between = piece == "-" and after_plain and (space_after or not blank_before)
-            pending = "dash" if between else piece
+            self.waiting = "dash" if piece == "-" and self._is_between(end, blank_before) else piece
         elif sort == "bound":
-            items.append(Item("max" if piece in "≤≦⩽" else "min", piece))
+            self.items.append(Item("max" if piece in "≤≦⩽" else "min", piece))
         elif sort == "tclass":
-            items.append(Item("class", piece.replace(" ", "")))
+            self.items.append(Item("class", piece.replace(" ", "")))
         elif sort in ("sep", "bracket"):
-            items.append(Item(sort, piece))
+            self.items.append(Item(sort, piece))
         else:
-            items.append(_word(piece, raw))
-        blank_before = False
-    if pending:
-        raise Trouble("not-a-size", raw, f"a number is missing at the end of “{shown(raw)}”")
-    return [item for item in items if item.sort != "none"], any(item.settled for item in items)
+            self.items.append(_word(piece, self.raw))
+
+    def _is_between(self, end: int, blank_before: bool) -> bool:
+        """Whether a dash can stand between two numbers: behind a size, glued to it or with blanks on both sides."""
+        blank_behind = self.text[end : end + 1] == " "
+        items = self.items
+        after_plain = bool(items) and items[-1].sort == "plain" and not (len(items) > 1 and items[-1].value == 0)
+        return after_plain and (blank_behind or not blank_before)
+
+    def _number(self, piece: str) -> None:
+        number = read_number(piece, self.mark)
+        if isinstance(number, ReadError):
+            sentence = f"{number.sentence}, in “{shown(self.raw)}”" if piece != self.raw else number.sentence
+            raise NotASize(number.code, self.raw, sentence, number.expected)
+        if self.waiting == "dash":
+            is_range = self.ranges or number.value > WIDEST_LIMITS * self.items[-1].value
+            self.waiting = "" if is_range else "-"
+            if is_range:
+                self.items.append(Item("sep", "-"))
+        minus = self.waiting == "-"
+        sort = {"": "plain", "+": "signed", "-": "signed", "pm": "pm"}[self.waiting]
+        value = -number.value if minus and number.value else number.value
+        self.items.append(Item(sort, f"-{piece}" if minus else piece, value, number.decimals, number.settled))
+        self.waiting = ""
 
 
 def _word(piece: str, raw: str) -> Item:
@@ -149,7 +171,7 @@ def _word(piece: str, raw: str) -> Item:
         return Item("note", _NOTE_WORDS[lowered])
     if known_unit(piece):
         return Item("unit", piece)
-    raise Trouble("not-a-size", raw, f"“{shown(piece)}” in “{shown(raw)}” is not part of a size")
+    raise NotASize("not-a-size", raw, f"“{shown(piece)}” in “{shown(raw)}” is not part of a size")
 
 
 def strip_prefix(text: str) -> tuple[str, Kind, int]:
