@@ -19,13 +19,8 @@ MOST_ARROWS = 30
 MOST_LINES = 400
 #: Modules that are still to be divided; none may be added.
 TO_DIVIDE = {
-    "linter.reading.cells.tolerance",
-    "linter.reading.cells.units",
     "linter.reading.files.xlsx",
     "linter.reading.layouts.wide",
-    "linter.reading.settling.columns",
-    "linter.reading.settling.stations",
-    "linter.reading.words.names",
     "linter.report.drawings.half_section",
 }
 

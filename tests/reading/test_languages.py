@@ -9,7 +9,7 @@ from linter.model.stations import Stations
 from linter.model.vocabulary import Parameter, vocabulary
 from linter.reading import read_table
 from linter.reading.cells.choices import choice_texts
-from linter.reading.words.names import heading_words
+from linter.reading.words.dictionary import heading_words
 from linter.report.blank_table import example
 
 LANGUAGES = ("en", "de", "fr", "es", "it", "ja", "zh", "ru")

@@ -5,8 +5,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from linter.model.vocabulary import vocabulary
+from linter.reading.words.dictionary import GROUPS, heading_words
 from linter.reading.words.mapping import MappingError, parse_mapping, pattern_trouble
-from linter.reading.words.names import GROUPS, Match, Names, heading_words
+from linter.reading.words.names import Match, Names
 
 NAMES = Names.built_in()
 LANGUAGES = ("en", "de", "fr", "es", "it", "ja", "zh", "ru")

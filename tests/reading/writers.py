@@ -9,7 +9,7 @@ from attrs import field, frozen
 
 import linter.reading
 from linter.reading.cells.numbers import read_numbers
-from linter.reading.words.names import GROUPS, heading_words, word_key
+from linter.reading.words.dictionary import GROUPS, heading_words, word_key
 
 #: Parameters of the written arrangements: level, and the units they may be written in with factor and offset.
 NUMBERS: dict[str, tuple[str, dict[str, tuple[float, float]]]] = {

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from linter.model.vocabulary import Parameter
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.strips import Strip
-from linter.reading.settling.columns import Values
+from linter.reading.settling.values import Values
 
 _DECIMALS = re.compile(r"[.,](\d+)")
 

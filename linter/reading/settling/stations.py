@@ -5,44 +5,49 @@ it is listed as unused.
 """
 
 from collections.abc import Callable
-from pathlib import PurePath
 from typing import Any
 
 import numpy as np
 from attrs import define, field
 from numpy.typing import NDArray
 
-from linter.model.places import Place, PlaceColumn
+from linter.model.places import PlaceColumn
 from linter.model.stations import Choice, Problem, Stations, Toleranced, Understood, Unused
 from linter.model.vocabulary import Parameter, parameter, vocabulary
 from linter.reading.cells.numbers import Decimal
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
-from linter.reading.settling.columns import Terms, Values, read_values
+from linter.reading.settling.columns import read_values
+from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.sizes import settle_sizes
+from linter.reading.settling.values import Terms, Values
 from linter.reading.words.mapping import Mapping
 
+Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 
-MOST_ALIKE = 50
-_ONLY_STATION = "1"
-_ALL, _NONE = -1, -2
 _BASIC_SIZE = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
 
 
-@define(eq=False)
-class Keys:
-    """Machines and stations of all blocks, in the order of the table, rows of one machine together."""
+@define
+class _Alike:
+    """How often a parameter has one sort of trouble, and which problem was the last one told."""
 
-    machines: list[str] = field(factory=list)
-    stations: list[str] = field(factory=list)
-    machine_row: Ints = field(factory=lambda: np.zeros(0, np.intp))
-    first: Ints = field(factory=lambda: np.zeros(0, np.intp))
-    size: Ints = field(factory=lambda: np.zeros(0, np.intp))
-    block_rows: list[Ints] = field(factory=list)
-    block_machines: list[Ints] = field(factory=list)
+    count: int = 0
+    last: int = 0
+
+
+@define(eq=False)
+class Columns:
+    """Columns of the stations while they are filled."""
+
+    numbers: dict[str, Floats] = field(factory=dict)
+    toleranced: dict[str, Toleranced] = field(factory=dict)
+    choices: dict[str, Choice] = field(factory=dict)
+    texts: dict[str, NDArray[Any]] = field(factory=dict)
+    places: dict[str, PlaceColumn] = field(factory=dict)
 
 
 @define(eq=False)
@@ -57,7 +62,8 @@ class Resolver:
     problems: list[Problem] = field(factory=list)
     unused: list[Unused] = field(factory=list)
     used: list[tuple[Parameter, list[Stated]]] = field(factory=list)
-    _alike: dict[tuple[str, str], list[int]] = field(factory=dict)
+    columns: Columns = field(factory=Columns)
+    _alike: dict[tuple[str, str], "_Alike"] = field(factory=dict)
 
     def resolve(self) -> Stations:
         """All parameters of the file as stations.
@@ -67,8 +73,8 @@ class Resolver:
         InputError
             If the file names no station.
         """
-        _name_only_station(self.found)
-        self.keys = _index(self.file, self.found)
+        name_only_station(self.found)
+        self.keys = index_keys(self.file, self.found)
         self.problems.extend(self.found.problems)
         self.unused.extend(self.found.unused)
         rows = len(self.keys.machine_row)
@@ -81,18 +87,20 @@ class Resolver:
         for index, block in enumerate(self.found.blocks):
             for strip in block.strips:
                 strips.setdefault(strip.parameter, []).append((index, strip))
-        stations = Stations(tuple(self.keys.machines), self.keys.machine_row)
         for name in vocabulary():
             if name in strips:
-                self._one_parameter(parameter(name), strips[name], stations)
-        self._keys_as_texts(stations)
+                self._one_parameter(parameter(name), strips[name])
+        self._keys_as_texts()
         self._close_alike()
         order = {code: index for index, code in enumerate(("unreadable", "disagreement", "assumption"))}
         problems = sorted(self.problems, key=lambda p: (p.row is not None, p.row or 0, order[p.kind]))
-        object.__setattr__(stations, "problems", tuple(problems))
-        return stations
+        c = self.columns
+        return Stations(
+            tuple(self.keys.machines), self.keys.machine_row, c.numbers, c.toleranced, c.choices, c.texts, c.places,
+            problems=tuple(problems),
+        )  # fmt: skip
 
-    def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]], stations: Stations) -> None:
+    def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]]) -> None:
         stated = []
         for block_index, strip in strips:
             block = self.found.blocks[block_index]
@@ -106,29 +114,29 @@ class Resolver:
             count = self._groups_of(entry)
             column, source, middle = settle_sizes(entry, stated, count, self._disagree, self._problem_at)
             if entry.name in _BASIC_SIZE and middle.any():
-                column = self._basic_size(entry.name, column, middle, stations)
+                column = self._basic_size(entry.name, column, middle)
             spread = self._spread(entry)
-            stations.toleranced[entry.name] = column.take(spread) if spread is not None else column
-            self._place(entry, stated, source, stations)
+            self.columns.toleranced[entry.name] = column.take(spread) if spread is not None else column
+            self._place(entry, stated, source)
             return
         if entry.kind == "text":
             words, source = settle_words(entry, stated, self._groups_of(entry), self._disagree)
             spread = self._spread(entry)
-            stations.texts[entry.name] = words if spread is None else words[spread]
+            self.columns.texts[entry.name] = words if spread is None else words[spread]
         else:
             numbers, source = settle_numbers(entry, stated, self._groups_of(entry), self._disagree)
             spread = self._spread(entry)
             numbers = numbers if spread is None else numbers[spread]
             if entry.kind == "choice":
                 codes = np.where(np.isnan(numbers), -1, numbers).astype(np.int8)
-                stations.choices[entry.name] = Choice(entry.choices, codes)
+                self.columns.choices[entry.name] = Choice(entry.choices, codes)
             else:
-                stations.numbers[entry.name] = numbers
-        self._place(entry, stated, source, stations)
+                self.columns.numbers[entry.name] = numbers
+        self._place(entry, stated, source)
 
-    def _basic_size(self, name: str, column: Toleranced, middle: NDArray[np.bool_], stations: Stations) -> Toleranced:
+    def _basic_size(self, name: str, column: Toleranced, middle: NDArray[np.bool_]) -> Toleranced:
         """Deviations from the bearing's own size, for a seat that states only its two limits."""
-        basic = stations.number(_BASIC_SIZE[name])
+        basic = self.columns.numbers.get(_BASIC_SIZE[name], np.full(len(column.nominal), np.nan))
         with np.errstate(invalid="ignore"):
             near = middle & (np.abs(column.nominal - basic) < 0.02 * basic)
         if not near.any():
@@ -150,7 +158,7 @@ class Resolver:
         cell = np.arange(len(strip.cells))
         machines = keys.block_machines[block_index][strip.rows]
         if entry.level == "machine":
-            everyone = np.flatnonzero(machines == _ALL)
+            everyone = np.flatnonzero(machines == EVERY)
             some = np.flatnonzero(machines >= 0)
             if not len(everyone):
                 return machines[some], cell[some]
@@ -160,7 +168,7 @@ class Resolver:
                 np.concatenate([cell[some], np.repeat(everyone, count)]),
             )
         rows = keys.block_rows[block_index][strip.rows]
-        general = np.flatnonzero((rows < 0) & (machines != _NONE))
+        general = np.flatnonzero((rows < 0) & (machines != NONE))
         if not len(general) and not (rows < 0).any():
             return rows, cell
         own = rows >= 0
@@ -219,11 +227,11 @@ class Resolver:
         sentence: str,
     ) -> None:
         """One problem, or a count of it where very many are alike."""
-        alike = self._alike.setdefault((name, code), [0, len(self.problems)])
-        alike[0] += 1
-        if alike[0] > MOST_ALIKE:
+        alike = self._alike.setdefault((name, code), _Alike())
+        alike.count += 1
+        if alike.count > MOST_ALIKE:
             return
-        alike[1] = len(self.problems)
+        alike.last = len(self.problems)
         place = strip.place(self.file, index)
         kind, _, partly = kind.partition("-")
         if kind == "partly":
@@ -234,14 +242,12 @@ class Resolver:
 
     def _close_alike(self) -> None:
         """Say how many problems were only counted."""
-        for (name, code), (count, last) in self._alike.items():
-            if count > MOST_ALIKE:
-                model = self.problems[last]
-                message = f"{self.file}: {count - MOST_ALIKE} more cells of {name} have the same trouble ({code})."
+        for (name, code), alike in self._alike.items():
+            if (more := alike.count - MOST_ALIKE) > 0:
+                model = self.problems[alike.last]
+                message = f"{self.file}: {more} more cells of {name} have the same trouble ({code})."
                 self.problems.append(
-                    Problem(
-                        model.kind, None, name, None, f"{count - MOST_ALIKE} more cells", model.expected, message, code
-                    )
+                    Problem(model.kind, None, name, None, f"{more} more cells", model.expected, message, code)
                 )
 
     def _problem_at(
@@ -274,14 +280,14 @@ class Resolver:
             "one value", f"{entry.name} of {owner} is {reads[1]} here and {reads[0]} at {there}",
         )  # fmt: skip
 
-    def _place(self, entry: Parameter, stated: list[Stated], source: Ints, stations: Stations) -> None:
+    def _place(self, entry: Parameter, stated: list[Stated], source: Ints) -> None:
         """Places per row from the position (over all strips) of the cell that gave the value."""
         spread = self._spread(entry)
         if spread is not None:
             source = source[spread]
         if stated[0].strip.pointers is not None:
             pointers = [s.strip.pointers[c] for s in stated for c in s.cell.tolist()]  # type: ignore[index]
-            stations.places[entry.name] = PlaceColumn(
+            self.columns.places[entry.name] = PlaceColumn(
                 self.file, pointers=[None if i < 0 else pointers[i] for i in source.tolist()]
             )
             return
@@ -294,7 +300,7 @@ class Resolver:
                 column[have] = np.concatenate([pick(s) for s in stated])[source[have]]
             return column
 
-        stations.places[entry.name] = PlaceColumn(
+        self.columns.places[entry.name] = PlaceColumn(
             self.file,
             sheets,
             gather(lambda s: np.full(len(s.cell), sheets.index(s.strip.sheet))),
@@ -302,10 +308,10 @@ class Resolver:
             gather(lambda s: s.strip.columns[s.cell]),  # type: ignore[index]
         )
 
-    def _keys_as_texts(self, stations: Stations) -> None:
+    def _keys_as_texts(self) -> None:
         """Names of machines and stations, also where the table gives no cell for them."""
-        stations.texts["machine"] = np.array(self.keys.machines, dtype=object)[self.keys.machine_row]
-        stations.texts["station"] = np.array(self.keys.stations, dtype=object)
+        self.columns.texts["machine"] = np.array(self.keys.machines, dtype=object)[self.keys.machine_row]
+        self.columns.texts["station"] = np.array(self.keys.stations, dtype=object)
 
     def understood(self, stations: Stations) -> list[Understood]:
         """Every cell that was used, as read and as understood, in the order of the vocabulary."""
@@ -349,111 +355,3 @@ def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
     if stated.strip.aspect != "value":
         parts.append(f"({stated.strip.aspect})")
     return " ".join(parts)
-
-
-def _name_only_station(found: Found) -> None:
-    """A file that names no station at all speaks of one station of each machine."""
-    blocks = [block for block in found.blocks if block.machines]
-    if any(station for block in blocks for station in block.stations):
-        return
-    if any(
-        parameter(strip.parameter).level == "station" and strip.parameter != "station" and len(strip.rows)
-        for block in blocks
-        for strip in block.strips
-    ):
-        for block in blocks:
-            block.stations = [_ONLY_STATION] * len(block.stations)
-        found.say(
-            f"no station is named; what is stated is taken for one station of each machine, named {_ONLY_STATION}"
-        )
-
-
-def _index(file: str, found: Found) -> Keys:
-    """Machines and stations of all blocks."""
-    stations: dict[str, dict[str, int]] = {}
-    named = [machine for block in found.blocks for machine in block.machines if machine]
-    only = dict.fromkeys(named)
-    fallback = ""
-    if not only:
-        fallback = PurePath(file).stem or "machine"
-        if any(station for block in found.blocks for station in block.stations):
-            found.say(f"no machine is named; the file's name stands in: {visible(fallback)}")
-    elif len(only) == 1:
-        fallback = next(iter(only))
-    within: list[list[int]] = []  # place of each row among the stations of its machine
-    for block in found.blocks:
-        places_within = []
-        for machine, station in zip(block.machines, block.stations, strict=True):
-            machine = machine or fallback
-            at = -1
-            if machine or station:
-                names = stations.get(machine)
-                if names is None:
-                    names = stations[machine] = {}
-                if station:
-                    at = names.setdefault(station, len(names))
-            places_within.append(at)
-        within.append(places_within)
-    for station in stations.pop("", {}):
-        _tell(found, _ALIKE_STATION, f"station {visible(station)}", Place(file))
-    empty = [machine for machine, names in stations.items() if not names]
-    if empty and len(empty) < len(stations):
-        places = _places_of_machines(found, file)
-        for machine in empty:
-            _tell(found, _ALIKE_MACHINE, f"machine {visible(machine)}", places.get(machine, Place(file)))
-    for machine in empty:
-        del stations[machine]
-    keys = Keys(list(stations))
-    sizes = [len(names) for names in stations.values()]
-    keys.size = np.array(sizes, dtype=np.intp)
-    keys.first = np.cumsum([0, *sizes[:-1]]).astype(np.intp) if sizes else np.zeros(0, np.intp)
-    keys.machine_row = np.repeat(np.arange(len(sizes)), sizes).astype(np.intp)
-    keys.stations = [station for names in stations.values() for station in names]
-    number = {machine: index for index, machine in enumerate(stations)}
-    first = np.append(keys.first, [0, 0])  # the two last for rows of every machine and of none
-    for block, places_within in zip(found.blocks, within, strict=True):
-        named = [machine or fallback for machine in block.machines]
-        inside = np.array(places_within, dtype=np.intp)
-        owner = np.fromiter((number.get(machine, _NONE) for machine in named), np.intp, len(named))
-        unnamed = [not machine and not station for machine, station in zip(named, block.stations, strict=True)]
-        owner[unnamed] = _ALL
-        keys.block_rows.append(np.where((inside >= 0) & (owner >= 0), first[owner] + inside, -1))
-        keys.block_machines.append(owner)
-    return keys
-
-
-_ALIKE_STATION = ("no-machine", "machine", "is of no machine, in a table of several", "a machine in every row")
-_ALIKE_MACHINE = ("no-station", "station", "has no station", "at least one station")
-
-
-def _tell(found: Found, sort: tuple[str, str, str, str], what: str, place: Place) -> None:
-    """A machine without stations or a station without a machine; beyond many they are only counted."""
-    code, parameter_name, trouble, expected = sort
-    alike = sum(1 for problem in found.problems if problem.code == code) if len(found.problems) < 10 * MOST_ALIKE else 0
-    if alike > MOST_ALIKE or len(found.problems) >= 10 * MOST_ALIKE:
-        last = found.problems[-1]
-        if last.code == code and last.place is None:
-            count = int(last.read.split()[0]) + 1
-            found.problems.pop()
-        else:
-            count = 1
-        message = f"{place.file}: {count} more {trouble}; they are not reviewed; expected {expected}."
-        found.problems.append(
-            Problem("unreadable", None, parameter_name, None, f"{count} more", expected, message, code)
-        )
-        return
-    message = f"{place}: {what} {trouble}; it is not reviewed; expected {expected}."
-    found.problems.append(Problem("unreadable", None, parameter_name, place, what, expected, message, code))
-
-
-def _places_of_machines(found: Found, file: str) -> dict[str, Place]:
-    """First cell that names each machine."""
-    places: dict[str, Place] = {}
-    for block in found.blocks:
-        for strip in block.strips:
-            if strip.parameter == "machine":
-                for index, cell in enumerate(strip.cells.tolist()):
-                    text = cell_text(cell)
-                    if text not in places:
-                        places[text] = strip.place(file, index)
-    return places

@@ -5,37 +5,21 @@ its case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing 
 not found comes with the reason.
 """
 
-import csv
 import re
-from functools import cache
 from pathlib import Path
-from typing import Literal
 
 from attrs import evolve, field, frozen
 
 from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
-from linter.reading.cells.signs import caseless, fold, shown
+from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
-from linter.reading.words.mapping import Mapping, load_mapping
+from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts
+from linter.reading.words.dictionary import GROUPS, dictionary, group_key, word_key
+from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 
-Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit"]
-
-#: Groups of heading words of a layout, in the order in which a word of several groups is understood.
-GROUPS = (
-    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "KIND", "RESULT",
-    "NOTE", "STATION", "MACHINE",
-)  # fmt: skip
-
-_DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
-_ASPECTS: dict[str, Aspect] = {
-    "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
-}  # fmt: skip
-_JOINT = re.compile(r"[\s_.\-]+")
-_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-_BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 # Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
 _CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
 _CAMEL_UNITS = {
@@ -54,7 +38,6 @@ IS_LARGEST = (
 )
 _IS_SMALLEST = ("ring_chamfer",)
 _LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
-_INNER_STATION = re.compile(r"(?<=[^\W\d_])[ _.\-]([A-ZА-Я])[ _.\-](?=[^\W\d_])")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -90,61 +73,6 @@ class Match:
     aspect: Aspect = "value"
     feature: str | None = None
     mapped: bool = False
-
-
-def word_key(text: str) -> str:
-    """A word of a language for comparing: folded, without case, joints (blank, ``_``, ``-``, ``.``) made one."""
-    return _JOINT.sub(" ", caseless(_CAMEL.sub(" ", fold(text)))).strip()
-
-
-@frozen
-class _Headings:
-    """The built-in words, ready for look-up."""
-
-    exact: dict[str, tuple[str, ...]]
-    words: dict[str, tuple[str, ...]]
-    groups: dict[str, tuple[str, ...]]
-    group_words: dict[str, tuple[str, ...]]
-    stations: frozenset[str]
-
-
-@cache
-def heading_words() -> tuple[tuple[str, str, str], ...]:
-    """Target (parameter, group or ``@STATION``), word and language of every row of the data file."""
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        return tuple((row["target"], row["word"], row["language"]) for row in csv.DictReader(stream))
-
-
-@cache
-def _headings() -> _Headings:
-    exact: dict[str, tuple[str, ...]] = {}
-    words: dict[str, tuple[str, ...]] = {}
-    groups: dict[str, tuple[str, ...]] = {}
-    group_words: dict[str, tuple[str, ...]] = {}
-    stations = set()
-
-    def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
-        table[key] = tuple(dict.fromkeys((*table.get(key, ()), target)))
-
-    for name in vocabulary():
-        put(exact, name, name)
-        put(words, word_key(name), name)
-    for target, word, language in heading_words():
-        if target == "@STATION":
-            stations.add(word_key(word))
-        elif target in GROUPS:
-            put(groups, fold(word), target)
-            put(group_words, _group_key(word), target)
-        else:
-            put(exact, fold(word), target)
-            if language != "symbol":
-                put(words, word_key(word), target)
-    return _Headings(exact, words, groups, group_words, frozenset(stations))
-
-
-def _group_key(text: str) -> str:
-    """A heading word of a group for comparing; plus and minus keep their meaning."""
-    return re.sub(r"[\s_.]+", " ", caseless(text)).strip()
 
 
 @frozen
@@ -198,9 +126,9 @@ class Names:
         """Every group a heading word belongs to, in the order of ``GROUPS``."""
         if len(text) > LONGEST_TEXT:
             return ()
-        headings = _headings()
+        headings = dictionary()
         for word in dict.fromkeys((fold(text), fold(split_heading_unit(text)[0]))):
-            found = headings.groups.get(word) or headings.group_words.get(_group_key(word), ())
+            found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
         return ()
@@ -214,11 +142,11 @@ class Names:
         shorter = _STATION_PREFIX.sub("", piece)
         if _LETTER_STATION.fullmatch(shorter):
             return shorter
-        return piece if word_key(piece) in _headings().stations else None
+        return piece if word_key(piece) in dictionary().stations else None
 
     def _split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
-        if (bracket := _BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
+        if (bracket := BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
             return bracket[1], self.mapping.unit(bracket[2])
         if camel := _CAMEL_UNIT.fullmatch(text):
             return camel[1], _CAMEL_UNITS[camel[2]]
@@ -250,7 +178,7 @@ class Names:
 
     def _whole(self, text: str, reasons: list[str]) -> Match | None:
         """A name with nothing around it."""
-        headings = _headings()
+        headings = dictionary()
         mapped = self.mapping.find(text)
         if mapped is not None and mapped.parameter:
             return Match(mapped.parameter, mapped.station, mapped.unit, mapped.aspect, mapped=True)
@@ -295,7 +223,7 @@ class Names:
 
     def _of_feature(self, text: str, done: frozenset[str]) -> Match | None:
         """A name of a seat or shoulder beside a word for what is limited of it (``Wellensitz A Rundlauf``)."""
-        for start, end in _cuts(text, 3):
+        for start, end in joint_cuts(text, 3):
             for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
                 characteristic = characteristic_of(word.strip(" ,:"))
                 inner = self._peel(rest.strip(" ,:"), done, []) if characteristic else None
@@ -314,7 +242,7 @@ class Names:
 
     def _without_station(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
         """A name with a station or a feature before or behind it."""
-        if match := _BRACKET.fullmatch(text):
+        if match := BRACKET.fullmatch(text):
             inner = self._peel(match[1], done, reasons)
             if inner:
                 if "[" not in text and self._is_symbol(match[2].strip(), inner.parameter):
@@ -344,7 +272,7 @@ class Names:
 
 def _is_short(text: str) -> bool:
     """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
-    return len(text) < 2 or (len(text) == 2 and word_key(text) not in _headings().words)
+    return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
 
 
 def _spelled_out(key: str) -> tuple[str, ...]:
@@ -369,60 +297,3 @@ def _unit_trouble(match: Match, unit: str) -> str:
         if not angle_signs:
             return f"{match.parameter} is measured in {wanted}, and the name carries {unit}"
     return ""
-
-
-def _cuts(text: str, most: int) -> list[tuple[int, int]]:
-    """Places of the outer joints of a name: the first few and the last few."""
-    joints = [(found.start(), found.end()) for found in _JOINT.finditer(text)]
-    joints += [(found.start(), found.start()) for found in _CAMEL.finditer(text)]
-    joints = sorted({joint for joint in joints if joint[0] > 0 and joint[1] < len(text)})
-    return joints if len(joints) <= 2 * most else joints[:most] + joints[-most:]
-
-
-_SIGN_SUFFIX = re.compile(
-    r"(.*[^\s_+-])[ _]*((?:tol(?:erance)?\.?[ _]*)?[+-](?:[ _]*tol(?:erance)?\.?)?)", re.IGNORECASE
-)
-
-
-def aspect_cuts(text: str) -> list[tuple[str, Aspect]]:
-    """Ways to cut a name into a rest and a word for an aspect of it."""
-    found: list[tuple[str, Aspect]] = []
-    if match := _SIGN_SUFFIX.fullmatch(text):
-        found.append((match[1], "upper" if "+" in match[2] else "lower"))
-    if (bracket := _BRACKET.fullmatch(text)) and (aspect := _aspect_of(bracket[2])):
-        found.append((bracket[1], aspect))
-    for start, end in _cuts(text, 3):
-        for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
-            if len(word) <= 30 and (aspect := _aspect_of(word)):
-                found.append((rest.strip(" ,:"), aspect))
-    return [(rest, aspect) for rest, aspect in found if rest]
-
-
-def _aspect_of(word: str) -> Aspect | None:
-    headings = _headings()
-    cleaned = word.strip(" ,:_")
-    if cleaned.casefold().replace("_", " ") in {"size", "item", "class no"}:
-        return None
-    groups = headings.groups.get(cleaned) or headings.group_words.get(_group_key(cleaned), ())
-    wanted = [_ASPECTS[group] for group in groups if group in _ASPECTS]
-    return wanted[0] if len(wanted) == 1 else None
-
-
-def station_cuts(text: str) -> list[tuple[str, str, bool]]:
-    """Ways to cut a name into a rest and a station or feature; strict where the sign between them is made for that."""
-    found: list[tuple[str, str, bool]] = []
-    for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):
-        if sign in text:
-            before, _, after = text.partition(sign) if name_first else text.rpartition(sign)
-            before, after = before.strip(), after.strip()
-            if before and after:
-                found.append((before, after, True) if name_first else (after, before, True))
-                if not name_first:
-                    found.append((before, after, False))
-    for start, end in _cuts(text, 3):
-        before, after = text[:start].strip(" ,"), text[end:].strip(" ,")
-        if before and after:
-            found.append((before, after, False))
-            found.append((after, before, False))
-    inner = _INNER_STATION.search(text)  # Shaft seat A cylindricity
-    return [*found, (f"{text[: inner.start()]} {text[inner.end() :]}", inner[1], False)] if inner else found

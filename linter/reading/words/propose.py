@@ -5,7 +5,7 @@ written as a file to check and save, and nothing is ever applied from it silentl
 """
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
 
 from attrs import evolve, frozen
@@ -13,7 +13,10 @@ from attrs import evolve, frozen
 from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
-from linter.reading.words.names import GROUPS, Aspect, Names, aspect_cuts, heading_words, station_cuts, word_key
+from linter.reading.words.cuts import aspect_cuts, station_cuts
+from linter.reading.words.dictionary import GROUPS, heading_words, word_key
+from linter.reading.words.mapping import Aspect
+from linter.reading.words.names import Names
 
 #: Most candidates shown for one word.
 MOST_CANDIDATES = 3
@@ -100,64 +103,91 @@ def _plain(text: str) -> str:
     return " ".join(short.get(word, word) for word in words)
 
 
-def _cores(word: str, names: Names) -> list[tuple[str, Aspect, str | None]]:
+@frozen
+class _Core:
+    """One way to read a word: its core, the aspect and the station around it."""
+
+    text: str
+    aspect: Aspect = "value"
+    station: str | None = None
+
+
+def _cores(word: str, names: Names) -> list[_Core]:
     """Ways to read a word as a core with an aspect and a station around it; the whole word first."""
-    cores: list[tuple[str, Aspect, str | None]] = [(word, "value", None)]
-    cores += [(rest, aspect, None) for rest, aspect in aspect_cuts(word)]
-    for core, aspect, _ in tuple(cores):
-        for rest, piece, _strict in station_cuts(core):
+    cores = [_Core(word), *(_Core(rest, aspect) for rest, aspect in aspect_cuts(word))]
+    for core in tuple(cores):
+        for rest, piece, _strict in station_cuts(core.text):
             station = names.station(piece)
             if station is not None and len(rest) >= 3:
-                cores.append((rest, aspect, station))
+                cores.append(_Core(rest, core.aspect, station))
     return cores[:MOST_CORES]
 
 
-def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
-    from rapidfuzz import fuzz, process
-
+def _core_and_unit(word: str) -> tuple[str, str]:
+    """A word without its unit, and the unit; here a blank before it is enough (``Spd RPM``)."""
     core, unit = split_heading_unit(word)
     before, _, last = core.rpartition(" ")
-    if not unit and before and len(last) > 1 and known_unit(last):  # Spd RPM
-        core, unit = before, last
-    stated = known_unit(unit) if unit else None
-    keys, targets = _pool()
+    return (before, last) if not unit and before and len(last) > 1 and known_unit(last) else (core, unit)
+
+
+def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
+    core, unit = _core_and_unit(word)
     best: dict[str, tuple[float, Candidate]] = {}
-    for rest, aspect, station in _cores(core, names):
-        wanted = _plain(rest)
-        if len(wanted) < 2:
-            continue
-        for scorer, weight in ((fuzz.ratio, 1.0), (fuzz.token_sort_ratio, 0.98), (fuzz.token_set_ratio, 0.85)):
-            for _, likeness, index in process.extract(
-                wanted, keys, scorer=scorer, limit=12, score_cutoff=LOWEST / weight
-            ):
-                name, known = targets[index]
-                entry = parameter(name)
-                if aspect not in ("value", "unit") and entry.kind != "toleranced":
-                    continue
-                if name in ("machine", "station") and scorer is fuzz.token_set_ratio:
-                    continue  # the bearing is part of many names
-                score, reason = likeness * weight, f"like “{known}”"
-                if stated and entry.unit and dimension_of(entry.unit) == stated.dimension:
-                    score, reason = min(100.0, score + 3), f"{reason}; the unit {unit} fits"
-                elif stated:
-                    score, reason = score - 30, f"{reason}; the unit {unit} does not fit"
-                place, fits = station, unit if stated and "does not" not in reason else None
-                letter = known_unit(station) if station and not unit else None
-                if letter and entry.unit and letter.dimension == dimension_of(entry.unit):  # Prld N
-                    place, fits, score = None, station, min(score, 100 * WRITTEN - 1)
-                    reason = f"{reason}; {station} can be a unit or a station"
-                if score >= LOWEST and score > best.get(name, (0.0, None))[0]:
-                    best[name] = (score, Candidate(name, round(score / 100, 2), reason, aspect, place, fits))
+    for piece in _cores(core, names):
+        for name, known, likeness in _alike(piece):
+            score, candidate = _scored(name, known, likeness, piece, unit)
+            if score >= LOWEST and score > best.get(name, (0.0, None))[0]:
+                best[name] = (score, candidate)
     order = list(vocabulary())  # of two alike the one that most tables state
-    found = sorted(
-        (candidate for _, candidate in best.values()), key=lambda each: (-each.confidence, order.index(each.parameter))
-    )
-    if len(found) > 1 and found[0].confidence - found[1].confidence < NEARLY:
-        near = [each.parameter for each in found[1:] if found[0].confidence - each.confidence < NEARLY]
-        lowered = round(min(found[0].confidence, WRITTEN - 0.01), 2)
-        found[0] = evolve(found[0], confidence=lowered, reason=f"{found[0].reason}; {near[0]} is nearly as near")
-        found[1:] = [evolve(each, confidence=min(each.confidence, lowered)) for each in found[1:]]
-    return tuple(found[:MOST_CANDIDATES])
+    found = [candidate for _, candidate in best.values()]
+    found.sort(key=lambda each: (-each.confidence, order.index(each.parameter)))
+    return tuple(_doubted(found)[:MOST_CANDIDATES])
+
+
+def _alike(piece: _Core) -> Iterator[tuple[str, str, float]]:
+    """Parameters whose words are like a core, with the word and its likeness."""
+    from rapidfuzz import fuzz, process
+
+    wanted = _plain(piece.text)
+    if len(wanted) < 2:
+        return
+    keys, targets = _pool()
+    for scorer, weight in ((fuzz.ratio, 1.0), (fuzz.token_sort_ratio, 0.98), (fuzz.token_set_ratio, 0.85)):
+        for _, likeness, index in process.extract(wanted, keys, scorer=scorer, limit=12, score_cutoff=LOWEST / weight):
+            name, known = targets[index]
+            if piece.aspect not in ("value", "unit") and parameter(name).kind != "toleranced":
+                continue
+            if name in ("machine", "station") and scorer is fuzz.token_set_ratio:
+                continue  # the bearing is part of many names
+            yield name, known, likeness * weight
+
+
+def _scored(name: str, known: str, score: float, piece: _Core, unit: str) -> tuple[float, Candidate]:
+    """A candidate with its score: more where the unit fits, less where it does not."""
+    wanted = parameter(name).unit
+    dimension = dimension_of(wanted) if wanted else None
+    stated = known_unit(unit) if unit else None
+    place, fits, reason = piece.station, None, f"like “{known}”"
+    if stated and stated.dimension == dimension:
+        score, reason, fits = min(100.0, score + 3), f"{reason}; the unit {unit} fits", unit
+    elif stated:
+        score, reason = score - 30, f"{reason}; the unit {unit} does not fit"
+    letter = known_unit(place) if place and not unit else None
+    if letter and letter.dimension == dimension:  # Prld N
+        reason = f"{reason}; {place} can be a unit or a station"
+        place, fits, score = None, place, min(score, 100 * WRITTEN - 1)
+    return score, Candidate(name, round(score / 100, 2), reason, piece.aspect, place, fits)
+
+
+def _doubted(found: list[Candidate]) -> list[Candidate]:
+    """Candidates, best first; where the second is nearly as near, none is sure enough to be in force."""
+    near = [each for each in found[1:] if found[0].confidence - each.confidence < NEARLY]
+    if not near:
+        return found
+    lowered = round(min(found[0].confidence, WRITTEN - 0.01), 2)
+    reason = f"{found[0].reason}; {near[0].parameter} is nearly as near"
+    first = evolve(found[0], confidence=lowered, reason=reason)
+    return [first, *(evolve(each, confidence=min(each.confidence, lowered)) for each in found[1:])]
 
 
 def propose(table_words: Iterable[str], names: Names) -> list[Proposal]:

@@ -1,0 +1,163 @@
+"""Machines and stations of a file: which row of the stations each row of its blocks is."""
+
+from collections import Counter
+from pathlib import PurePath
+
+import numpy as np
+from attrs import define, field
+from numpy.typing import NDArray
+
+from linter.model.places import Place
+from linter.model.stations import Problem
+from linter.model.vocabulary import parameter
+from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Found
+
+Ints = NDArray[np.intp]
+
+#: Troubles of one sort that are told one by one; the rest is only counted.
+MOST_ALIKE = 50
+#: Machine of a row that speaks for every machine, and of one that belongs to none.
+EVERY, NONE = -1, -2
+_ONLY_STATION = "1"
+
+
+@define(eq=False)
+class Keys:
+    """Machines and stations of all blocks, in the order of the table, rows of one machine together."""
+
+    machines: list[str] = field(factory=list)
+    stations: list[str] = field(factory=list)
+    machine_row: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    first: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    size: Ints = field(factory=lambda: np.zeros(0, np.intp))
+    block_rows: list[Ints] = field(factory=list)
+    block_machines: list[Ints] = field(factory=list)
+
+
+def name_only_station(found: Found) -> None:
+    """A file that names no station at all speaks of one station of each machine."""
+    blocks = [block for block in found.blocks if block.machines]
+    if any(station for block in blocks for station in block.stations):
+        return
+    if any(
+        parameter(strip.parameter).level == "station" and strip.parameter != "station" and len(strip.rows)
+        for block in blocks
+        for strip in block.strips
+    ):
+        for block in blocks:
+            block.stations = [_ONLY_STATION] * len(block.stations)
+        found.say(
+            f"no station is named; what is stated is taken for one station of each machine, named {_ONLY_STATION}"
+        )
+
+
+def index_keys(file: str, found: Found) -> Keys:
+    """Machines and stations of all blocks, in the order of the table."""
+    fallback = _unnamed_machine(file, found)
+    stations: dict[str, dict[str, int]] = {}
+    within = [_within_machine(block.machines, block.stations, fallback, stations) for block in found.blocks]
+    _drop_halves(file, found, stations)
+    keys = Keys(list(stations))
+    sizes = [len(names) for names in stations.values()]
+    keys.size = np.array(sizes, dtype=np.intp)
+    keys.first = np.cumsum([0, *sizes[:-1]]).astype(np.intp) if sizes else np.zeros(0, np.intp)
+    keys.machine_row = np.repeat(np.arange(len(sizes)), sizes).astype(np.intp)
+    keys.stations = [station for names in stations.values() for station in names]
+    number = {machine: index for index, machine in enumerate(stations)}
+    first = np.append(keys.first, [0, 0])  # the two last for rows of every machine and of none
+    for block, inside in zip(found.blocks, within, strict=True):
+        named = [machine or fallback for machine in block.machines]
+        owner = np.fromiter((number.get(machine, NONE) for machine in named), np.intp, len(named))
+        unnamed = [not machine and not station for machine, station in zip(named, block.stations, strict=True)]
+        owner[unnamed] = EVERY
+        keys.block_rows.append(np.where((inside >= 0) & (owner >= 0), first[owner] + inside, -1))
+        keys.block_machines.append(owner)
+    return keys
+
+
+def _unnamed_machine(file: str, found: Found) -> str:
+    """Machine of the rows that name none: the only one of the file, or the file itself; empty among several."""
+    only = dict.fromkeys(machine for block in found.blocks for machine in block.machines if machine)
+    if len(only) == 1:
+        return next(iter(only))
+    if only:
+        return ""
+    name = PurePath(file).stem or "machine"
+    if any(station for block in found.blocks for station in block.stations):
+        found.say(f"no machine is named; the file's name stands in: {visible(name)}")
+    return name
+
+
+def _within_machine(
+    machines: list[str], names: list[str], fallback: str, stations: dict[str, dict[str, int]]
+) -> NDArray[np.intp]:
+    """Place of each row among the stations of its machine, -1 for none; new ones are added to ``stations``."""
+    places = []
+    for machine, station in zip(machines, names, strict=True):
+        machine, at = machine or fallback, -1
+        if machine or station:
+            of_machine = stations.setdefault(machine, {})
+            if station:
+                at = of_machine.setdefault(station, len(of_machine))
+        places.append(at)
+    return np.array(places, dtype=np.intp)
+
+
+def _drop_halves(file: str, found: Found, stations: dict[str, dict[str, int]]) -> None:
+    """Stations of no machine and machines without stations among others that have some are told and dropped."""
+    told = _Told(file, found)
+    for station in stations.pop("", {}):
+        told.add(
+            "no-machine", "machine", f"station {visible(station)}", "is of no machine, in a table of several",
+            "a machine in every row", Place(file),
+        )  # fmt: skip
+    empty = [machine for machine, names in stations.items() if not names]
+    if empty and len(empty) < len(stations):
+        places = _places_of_machines(found, file)
+        for machine in empty:
+            told.add(
+                "no-station", "station", f"machine {visible(machine)}", "has no station", "at least one station",
+                places.get(machine, Place(file)),
+            )  # fmt: skip
+    for machine in empty:
+        del stations[machine]
+    told.close()
+
+
+class _Told:
+    """Troubles of machines and stations; beyond many of one sort they are only counted."""
+
+    def __init__(self, file: str, found: Found) -> None:
+        self.file, self.found = file, found
+        self.count: Counter[tuple[str, str, str, str]] = Counter()
+
+    def add(self, code: str, name: str, what: str, trouble: str, expected: str, place: Place) -> None:
+        sort = (code, name, trouble, expected)
+        self.count[sort] += 1
+        if self.count[sort] <= MOST_ALIKE:
+            message = f"{place}: {what} {trouble}; it is not reviewed; expected {expected}."
+            self.found.problems.append(Problem("unreadable", None, name, place, what, expected, message, code))
+
+    def close(self) -> None:
+        """Say how many were only counted."""
+        for (code, name, trouble, expected), count in self.count.items():
+            if (more := count - MOST_ALIKE) > 0:
+                message = f"{self.file}: {more} more {trouble}; they are not reviewed; expected {expected}."
+                self.found.problems.append(
+                    Problem("unreadable", None, name, None, f"{more} more", expected, message, code)
+                )
+
+
+def _places_of_machines(found: Found, file: str) -> dict[str, Place]:
+    """First cell that names each machine."""
+    places: dict[str, Place] = {}
+    for block in found.blocks:
+        for strip in block.strips:
+            if strip.parameter == "machine":
+                for index, cell in enumerate(strip.cells.tolist()):
+                    text = cell_text(cell)
+                    if text not in places:
+                        places[text] = strip.place(file, index)
+    return places

@@ -1,0 +1,52 @@
+"""The unit of a strip: what its heading, its table or the name mapping states, and the way to the canonical one."""
+
+from attrs import frozen
+
+from linter.model.vocabulary import Parameter
+from linter.reading.cells.signs import ReadError
+from linter.reading.cells.units import dimension_of, factor_to
+from linter.reading.layouts.strips import Strip
+from linter.reading.settling.values import Terms
+
+#: Aspects whose numbers are differences, so that no offset of a temperature scale belongs to them.
+DIFFERENCES = ("upper", "lower", "tolerance")
+
+
+@frozen
+class Measure:
+    """Unit of the cells of a strip that carry none themselves.
+
+    Attributes
+    ----------
+    unit : str
+        Unit text; empty where the canonical unit is taken or none is known.
+    factor, offset : float
+        Canonical value = value * factor + offset.
+    missing : bool
+        True where a length needs a unit and the table states none.
+    """
+
+    unit: str = ""
+    factor: float = 1.0
+    offset: float = 0.0
+    missing: bool = False
+
+
+def settle_measure(strip: Strip, entry: Parameter, terms: Terms) -> Measure | ReadError:
+    """The unit of a strip; an error where the table states one that does not fit ``entry``."""
+    if unit := terms.mapping.unit(strip.unit.strip()):
+        found = factor_to(entry.unit, unit)
+        if isinstance(found, ReadError):
+            return found
+        return Measure(unit, found[0], 0.0 if strip.aspect in DIFFERENCES else found[1])
+    if entry.unit == "1" or strip.own_unit or dimension_of(entry.unit) != "length":
+        return Measure()
+    if not terms.length_unit:
+        return Measure(missing=True)
+    found = factor_to(entry.unit, terms.length_unit)
+    if isinstance(found, ReadError):
+        return found
+    if entry.unit == "um":
+        # a title block that says "mm" speaks of sizes, not of roughness or clearance
+        return Measure(missing=True)
+    return Measure(terms.length_unit, *found)

@@ -1,0 +1,207 @@
+"""Numbers and toleranced sizes of one strip: columns filled from plain numbers and from one record per other text."""
+
+import re
+
+import numpy as np
+from attrs import define, field
+
+from linter.model.vocabulary import Parameter
+from linter.reading.cells.numbers import plain_decimals, read_numbers
+from linter.reading.cells.signs import ReadError, fold, shown
+from linter.reading.cells.units import conversion, dimension_of, split_quantity
+from linter.reading.files.grids import CELL_END, Bad, TextColumn, cell_text, object_column
+from linter.reading.layouts.strips import Strip
+from linter.reading.settling.cell_reader import Cell, CellReader, tidy, without_unit
+from linter.reading.settling.measure import Measure, settle_measure
+from linter.reading.settling.values import Floats, Terms, Trouble, Values, at, bad_cell, distinct_texts, spread
+
+_MINUS = re.compile(r"-[ _]*tol|tol\w*[. _]*-|[^\w]-$|-$|\bminus|_minus|(?:^|[ _])- ", re.IGNORECASE)
+_FRACTION = re.compile(r"\d/\d|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]")
+_LATER = ReadError("tolerance", "", "", "")
+
+
+@define(eq=False)
+class Quantities:
+    """Numbers and toleranced sizes of one strip."""
+
+    strip: Strip
+    entry: Parameter
+    terms: Terms
+    measure: Measure = field(factory=Measure)
+
+    def read(self) -> Values:
+        """The values of the strip."""
+        measure = settle_measure(self.strip, self.entry, self.terms)
+        if isinstance(measure, ReadError):
+            return self._under_wrong_unit(measure)
+        self.measure = measure
+        if (plain := self._plain_column()) is not None:
+            return plain
+        result = self._texts()
+        self._numbers(result)
+        self._below_minus(result)
+        self._say_assumed_unit(result)
+        return result
+
+    def _under_wrong_unit(self, error: ReadError) -> Values:
+        """Nothing is used of a strip whose unit does not fit; every filled cell says so."""
+        cells = self.strip.cells.tolist()
+        unit = self.terms.mapping.unit(self.strip.unit.strip()) or self.terms.length_unit
+        result = Values(np.full(len(cells), np.nan))
+        for index, cell in enumerate(cells):
+            if isinstance(cell, Bad):
+                result.troubles.append(bad_cell(index, cell))
+            elif read := cell_text(cell):
+                said = f"“{read}” stands under the unit “{unit}”: {error.sentence}"
+                result.troubles.append(Trouble(index, "unreadable", error.code, read, error.expected, said))
+        return result
+
+    def _texts(self) -> Values:
+        """The columns filled from the texts of the strip, each distinct one read once."""
+        reader = CellReader(self.strip, self.entry, self.terms, self.measure)
+        distinct, codes = self._distinct()
+        if self.strip.aspect == "tolerance":
+            # a lone number here is half or the whole band; only the tolerance reader may say
+            numbers = np.full(len(distinct), np.nan)
+            errors = {i: _LATER for i, text in enumerate(distinct) if text}
+        else:
+            numbers, errors = read_numbers(distinct, self.terms.decimal, grouped=reader.grouped)
+            errors.update(self._fractions(distinct, numbers))
+        numbers = self._convert(numbers)
+        cells = {index: reader.read(distinct[index], error) for index, error in errors.items()}
+        wrong = {index: cell.trouble for index, cell in cells.items() if cell.trouble is not None}
+        if self.measure.missing:
+            for index, text in enumerate(distinct):
+                cell = cells.get(index, Cell(numbers[index]))
+                if not np.isnan(cell.number) and cell.number != 0 and not cell.own_unit:
+                    numbers[index], cells[index] = np.nan, Cell()
+                    wrong[index] = without_unit(text, self.entry)
+        result = Values(numbers[codes], factor=self.measure.factor)
+        if errors:
+            self._fill(result, numbers, cells, codes)
+        result.troubles.extend(spread(codes, wrong))
+        return result
+
+    @staticmethod
+    def _fill(result: Values, numbers: Floats, cells: dict[int, Cell], codes: np.ndarray) -> None:
+        """Columns from the records of the texts that are no plain numbers."""
+        lower, upper = np.full(len(numbers), np.nan), np.full(len(numbers), np.nan)
+        words = np.full(len(numbers), "", dtype=object)
+        limits = np.zeros(len(numbers), dtype=bool)
+        for index, cell in cells.items():
+            numbers[index], lower[index], upper[index] = cell.number, cell.lower, cell.upper
+            words[index], limits[index] = cell.word, cell.limits
+        result.number, result.lower, result.upper, result.words = (
+            numbers[codes],
+            lower[codes],
+            upper[codes],
+            words[codes],
+        )
+        if limits.any():
+            result.limits = limits[codes]
+
+    def _distinct(self) -> tuple[list[str], np.ndarray]:
+        """Distinct texts and the index of each cell into them; in a tolerance column numbers count as texts."""
+        if self.strip.aspect != "tolerance":
+            distinct, codes, _ = distinct_texts(self.strip.cells)
+            return distinct, codes
+        texts = [cell_text(cell) if not isinstance(cell, Bad) else "" for cell in self.strip.cells.tolist()]
+        distinct, codes, _ = distinct_texts(object_column(texts))
+        return distinct, codes
+
+    def _numbers(self, result: Values) -> None:
+        """The cells that are no texts: numbers of a workbook or of JSON, truth values, and cells without a value."""
+        measure = self.measure
+        for index, cell in distinct_texts(self.strip.cells)[2]:
+            if isinstance(cell, Bad):
+                result.troubles.append(bad_cell(index, cell))
+                continue
+            if self.strip.aspect == "tolerance":
+                continue
+            read = cell_text(cell)
+            if isinstance(cell, bool):
+                said = f"“{read}” is a truth value"
+                result.troubles.append(Trouble(index, "unreadable", "not-a-number", read, "a number", said))
+            elif measure.missing and cell != 0:
+                result.troubles.append(at(without_unit(read, self.entry), index))
+            else:
+                try:
+                    value = float(cell)
+                except OverflowError:
+                    said, read = f"“{read[:40]}” is beyond the range of numbers", read[:40]
+                    result.troubles.append(Trouble(index, "unreadable", "number-out-of-range", read, "a number", said))
+                    continue
+                converted = measure.factor != 1 or measure.offset
+                result.number[index] = tidy(value * measure.factor + measure.offset) if converted else value
+
+    def _below_minus(self, result: Values) -> None:
+        """A number without a sign in a column that is headed by a minus sign may be below the size or above it."""
+        if self.strip.aspect != "lower" or not _MINUS.search(fold(self.strip.label)):
+            return
+        with np.errstate(invalid="ignore"):
+            above = np.flatnonzero(result.number > 0)
+        for index in above.tolist():
+            read = cell_text(self.strip.cells[index])
+            if fold(read).startswith("+"):
+                continue
+            said = f"“{read}” has no sign below the minus of “{shown(self.strip.label)}”: -{read} or +{read}"
+            result.troubles.append(
+                Trouble(index, "unreadable", "unsigned-deviation", read, "a deviation with its sign", said)
+            )
+            result.number[index] = np.nan
+
+    def _fractions(self, distinct: list[str], numbers: Floats) -> dict[int, ReadError]:
+        """Common fractions where no inch is stated: of a length they are hardly meant in millimetres."""
+        if dimension_of(self.entry.unit) != "length" or conversion(self.measure.unit or self.entry.unit, "in") == 1:
+            return {}
+        troubles = {}
+        for index, text in enumerate(distinct):
+            if (not text.isascii() or "/" in text) and not np.isnan(numbers[index]) and _FRACTION.search(fold(text)):
+                said = f"“{shown(text)}” is a common fraction, as of inches, and no inch is stated"
+                troubles[index] = ReadError("ambiguous-unit", text, "a decimal number, or a fraction of inches", said)
+                numbers[index] = np.nan
+        return troubles
+
+    def _plain_column(self) -> Values | None:
+        """A long column of plain decimals with a settled unit, converted as a whole; None for any other."""
+        cells, decimal = self.strip.cells, self.terms.decimal
+        if not isinstance(cells, TextColumn) or self.strip.aspect == "tolerance" or decimal is None:
+            return None
+        if self.measure.missing:
+            return None
+        numbers = plain_decimals(cells.joined, ord(decimal), CELL_END)
+        if numbers is None:
+            return None
+        if self.strip.aspect == "lower" and _MINUS.search(fold(self.strip.label)) and (numbers > 0).any():
+            return None  # looked at one by one
+        result = Values(self._convert(numbers), factor=self.measure.factor)
+        self._say_assumed_unit(result)
+        return result
+
+    def _convert(self, numbers: Floats) -> Floats:
+        """Numbers of the strip's unit in the canonical one, without the last-digit noise of the conversion."""
+        measure = self.measure
+        if measure.factor == 1.0 and measure.offset == 0.0:
+            return numbers
+        raw = numbers * measure.factor + measure.offset
+        with np.errstate(divide="ignore", invalid="ignore"):
+            scale = 10.0 ** (12 - np.ceil(np.log10(np.abs(raw))))
+            rounded = np.round(raw * scale) / scale
+        return np.where(np.isfinite(rounded), rounded, raw)
+
+    def _say_assumed_unit(self, result: Values) -> None:
+        """Show once that a unit was taken for granted."""
+        entry, measure = self.entry, self.measure
+        if measure.unit or measure.missing or self.strip.own_unit or entry.unit == "1" or not len(result.number):
+            return
+        stated = np.flatnonzero(~np.isnan(result.number))
+        if not len(stated):
+            return
+        index = int(stated[0])
+        read = cell_text(self.strip.cells[index])
+        if split_quantity(read)[1]:
+            return
+        more = f" here and in {len(stated) - 1} more cells" if len(stated) > 1 else ""
+        said = f"“{read}” stands without a unit; {entry.unit} is taken{more}"
+        expected = f"a value with its unit (canonical: {entry.unit})"
+        result.troubles.append(Trouble(index, "assumption", "unit-assumed", read, expected, said))

@@ -1,0 +1,80 @@
+"""The built-in words of a table: headings of parameters in eight languages, words of layouts, words for stations.
+
+They are data (``data/headings.csv``): terms of the trade's standards and of common practice.
+"""
+
+import csv
+import re
+from functools import cache
+from pathlib import Path
+
+from attrs import frozen
+
+from linter.model.vocabulary import vocabulary
+from linter.reading.cells.signs import caseless, fold
+
+#: Groups of heading words of a layout, in the order in which a word of several groups is understood.
+GROUPS = (
+    "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "KIND", "RESULT",
+    "NOTE", "STATION", "MACHINE",
+)  # fmt: skip
+
+_DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
+JOINT = re.compile(r"[\s_.\-]+")
+CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
+
+
+def word_key(text: str) -> str:
+    """A word of a language for comparing: folded, without case, joints (blank, ``_``, ``-``, ``.``) made one."""
+    return JOINT.sub(" ", caseless(CAMEL.sub(" ", fold(text)))).strip()
+
+
+@frozen
+class Dictionary:
+    """The built-in words, ready for look-up."""
+
+    exact: dict[str, tuple[str, ...]]
+    words: dict[str, tuple[str, ...]]
+    groups: dict[str, tuple[str, ...]]
+    group_words: dict[str, tuple[str, ...]]
+    stations: frozenset[str]
+
+
+@cache
+def heading_words() -> tuple[tuple[str, str, str], ...]:
+    """Target (parameter, group or ``@STATION``), word and language of every row of the data file."""
+    with _DATA.open(encoding="utf-8", newline="") as stream:
+        return tuple((row["target"], row["word"], row["language"]) for row in csv.DictReader(stream))
+
+
+@cache
+def dictionary() -> Dictionary:
+    """The built-in words, read once."""
+    exact: dict[str, tuple[str, ...]] = {}
+    words: dict[str, tuple[str, ...]] = {}
+    groups: dict[str, tuple[str, ...]] = {}
+    group_words: dict[str, tuple[str, ...]] = {}
+    stations = set()
+
+    def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
+        table[key] = tuple(dict.fromkeys((*table.get(key, ()), target)))
+
+    for name in vocabulary():
+        put(exact, name, name)
+        put(words, word_key(name), name)
+    for target, word, language in heading_words():
+        if target == "@STATION":
+            stations.add(word_key(word))
+        elif target in GROUPS:
+            put(groups, fold(word), target)
+            put(group_words, group_key(word), target)
+        else:
+            put(exact, fold(word), target)
+            if language != "symbol":
+                put(words, word_key(word), target)
+    return Dictionary(exact, words, groups, group_words, frozenset(stations))
+
+
+def group_key(text: str) -> str:
+    """A heading word of a group for comparing; plus and minus keep their meaning."""
+    return re.sub(r"[\s_.]+", " ", caseless(text)).strip()
