@@ -4,6 +4,7 @@ import numpy as np
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import (
+    RING_MATERIAL,
     diameters,
     hole_assumed,
     ring_assumed,
@@ -134,9 +135,9 @@ def inner_stress(view: View, limits: Limits) -> Result:
     at_speed = turning + spin
     table = limits.table("hoop")
     kind = s.choice("ring_material")
-    low, high = np.full(view.count, float(table["low"][0])), np.full(view.count, float(table["high"][0]))
+    low, high = np.full(view.count, np.nan), np.full(view.count, np.nan)
     for word, near, far in zip(table["ring_material"], table["low"], table["high"], strict=True):
-        rows = kind.is_in(str(word))
+        rows = kind.is_in(str(word)) | (~kind.known & (word == RING_MATERIAL))
         low[rows], high[rows] = near, far
     ratio = fit.largest / (1000.0 * bore)
     by_ratio = ladder(np.maximum(ratio, 0.0), limits["largest_ratio"], limits["largest_ratio"])
@@ -162,6 +163,9 @@ def inner_stress(view: View, limits: Limits) -> Result:
         ).astype(object),
         facts={
             **advice_facts(advice),
+            "not_assessed": np.where(
+                kind.known & np.isnan(low), "the rulebook has no hoop stress limit for this ring material", ""
+            ).astype(object),
             "far": (high, "MPa"),
             "allowed": (1000.0 * limits["largest_ratio"] * bore, "um"),
         },

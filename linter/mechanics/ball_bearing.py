@@ -90,15 +90,15 @@ def stiffness_constant(
     contact_angle: ArrayLike,
     inner_groove_ratio: ArrayLike,
     outer_groove_ratio: ArrayLike,
-    ball_modulus: ArrayLike = hertz.STEEL[0],
-    ball_poisson: ArrayLike = hertz.STEEL[1],
-    ring_modulus: ArrayLike = hertz.STEEL[0],
-    ring_poisson: ArrayLike = hertz.STEEL[1],
+    ball_modulus: ArrayLike,
+    ball_poisson: ArrayLike,
+    ring_modulus: ArrayLike,
+    ring_poisson: ArrayLike,
 ) -> NDArray[np.float64]:
     """Constant K_n of Q = K_n δ^1.5 for the inner and outer contact of one ball together [N/mm^1.5].
 
     K_n = (K_i^(−2/3) + K_o^(−2/3))^(−3/2) with the exact Hertz constants at ``contact_angle``. Sizes in mm, moduli in
-    MPa; defaults are steel on steel. Errors as `hertz.race_curvatures` and `hertz.effective_modulus`.
+    MPa. Errors as `hertz.race_curvatures` and `hertz.effective_modulus`.
     """
     e_prime = hertz.effective_modulus(ball_modulus, ball_poisson, ring_modulus, ring_poisson)
     inner = hertz.race_curvatures(ball_diameter, pitch_diameter, contact_angle, inner_groove_ratio, "inner")

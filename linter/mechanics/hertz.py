@@ -16,11 +16,6 @@ from numpy.typing import ArrayLike, NDArray
 from linter.mechanics import domain
 from linter.mechanics.elliptic import complete
 
-#: Young's modulus [MPa] and Poisson's ratio of bearing steel, as behind the f_0 table (from memory of ISO 76).
-STEEL = (207_000.0, 0.3)
-#: Young's modulus [MPa] and Poisson's ratio of silicon nitride (from memory of ball makers' data sheets).
-SILICON_NITRIDE = (310_000.0, 0.26)
-
 
 class Ellipse(NamedTuple):
     """Shape of a contact: ellipticity k = a/b (>= 1) and the complete integrals of modulus² 1 − 1/k²."""

@@ -11,10 +11,6 @@ from numpy.typing import ArrayLike, NDArray
 
 from linter.mechanics import domain
 
-#: Density of bearing steel and silicon nitride balls [kg/m³]; ball makers' data (7.8; 3.2, to 3.25 from memory).
-STEEL_DENSITY = 7800.0
-SILICON_NITRIDE_DENSITY = 3230.0
-
 
 class Speeds(NamedTuple):
     """Speeds in r/min: cage, ball about its own axis, balls passing a point of the outer and of the inner ring."""
@@ -98,14 +94,14 @@ def speeds(
     )
 
 
-def ball_mass(ball_diameter: ArrayLike, density: ArrayLike = STEEL_DENSITY) -> NDArray[np.float64]:
+def ball_mass(ball_diameter: ArrayLike, density: ArrayLike) -> NDArray[np.float64]:
     """Mass of a ball, π/6 ρ D_w³ [kg]; D_w in mm, ρ in kg/m³, both > 0 (ValueError)."""
     d_w, rho = domain.positive("ball diameter", ball_diameter), domain.positive("density", density)
     return np.asarray(np.pi / 6.0 * rho * d_w**3 * 1e-9)
 
 
 def centrifugal_force(
-    ball_diameter: ArrayLike, pitch_diameter: ArrayLike, cage_speed: ArrayLike, density: ArrayLike = STEEL_DENSITY
+    ball_diameter: ArrayLike, pitch_diameter: ArrayLike, cage_speed: ArrayLike, density: ArrayLike
 ) -> NDArray[np.float64]:
     """Centrifugal force of one ball, m (D_pw/2) ω_m² [N].
 
@@ -134,7 +130,7 @@ def gyroscopic_moment(
     ball_spin: ArrayLike,
     cage_speed: ArrayLike,
     axis_angle: ArrayLike,
-    density: ArrayLike = STEEL_DENSITY,
+    density: ArrayLike,
 ) -> NDArray[np.float64]:
     """Gyroscopic moment of one ball, J ω_b ω_m sin β with J = m D_w²/10 [N·mm].
 

@@ -292,7 +292,7 @@ def _combined_block(
     q_max = unit * s[pick, heaviest] ** 1.5
     q_min = unit * np.min(np.where(share > 0.0, s, np.inf), axis=1) ** 1.5
     alpha = np.rad2deg(np.arctan2(u, w[pick, heaviest]))
-    count = np.sum(np.where(s > 0.0, share, 0.0), axis=1)
+    count = np.where(np.isnan(q_max), np.nan, np.sum(np.where(s > 0.0, share, 0.0), axis=1))
     stiff = k_n * np.sqrt(a)
     return np.stack([u * a, d * a, q_max, alpha, q_min, count, stiff * h_uu, stiff * h_dd, stiff * h_ud])
 

@@ -12,6 +12,9 @@ from linter.mechanics import domain, hertz
 #: Peak contact stress that defines the static rating of ball bearings [MPa]; Koyo, Ball and roller bearings, technical
 #: data, static load rating (after ISO 76).
 STATIC_PRESSURE = 4200.0
+#: Modulus [MPa] and Poisson's ratio behind the standard's f_0 table, whatever steel a ring is made of (from memory of
+#: ISO 76:2006 with ISO/TR 10657).
+STANDARD_STEEL = (207_000.0, 0.3)
 
 # f_0 for γ = 0.00 .. 0.40 (from memory of ISO 76:2006 Table 1).
 _F0 = np.array([
@@ -35,8 +38,8 @@ def geometry_factor(
     diameter_ratio: ArrayLike,
     inner_groove_ratio: ArrayLike = 0.52,
     outer_groove_ratio: ArrayLike = 0.53,
-    modulus: ArrayLike = hertz.STEEL[0],
-    poisson: ArrayLike = hertz.STEEL[1],
+    modulus: ArrayLike = STANDARD_STEEL[0],
+    poisson: ArrayLike = STANDARD_STEEL[1],
 ) -> NDArray[np.float64]:
     """Factor f_0 of the static rating from the Hertz load at 4200 MPa [MPa].
 

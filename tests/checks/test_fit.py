@@ -278,6 +278,21 @@ def test_the_rulebook_holds_the_numbers():
     assert record("fit.inner-stress", {}, book=book).outcome == "met"
 
 
+def test_a_ring_material_without_a_stress_limit_is_not_judged_by_another_one():
+    clause = BOOK.clauses["fit.inner-stress"]
+    hoop = clause.tables["hoop"]
+    rows = tuple(row for row in hoop.rows if "high-nitrogen steel" not in row)
+    book = evolve(BOOK, clauses={clause.id: evolve(clause, tables={**clause.tables, "hoop": evolve(hoop, rows=rows)})})
+    assert record(clause.id, {"ring_material": "high-nitrogen steel"}).outcome == "finding"
+    found = record(clause.id, {"ring_material": "high-nitrogen steel"}, book=book)
+    assert found.outcome == "not assessed"
+    assert "no hoop stress limit for this ring material" in found.message
+    assert record(clause.id, {}, book=book).outcome == "finding"  # nothing stated: bearing steel stands in
+    turned = evolve(hoop, rows=tuple(reversed(hoop.rows)))
+    book = evolve(BOOK, clauses={clause.id: evolve(clause, tables={**clause.tables, "hoop": turned})})
+    assert record(clause.id, {}, book=book) == record(clause.id, {})
+
+
 @pytest.mark.parametrize(
     ("row", "accepted"),
     [

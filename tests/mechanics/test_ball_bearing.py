@@ -7,7 +7,8 @@ from scipy.optimize import brentq
 from linter.mechanics import ball_bearing as bb
 
 A = bb.groove_distance(7.938, 0.52, 0.53)
-K = bb.stiffness_constant(7.938, 39.04, 15.0, 0.52, 0.53)
+STEEL = (208_000.0, 0.3)
+K = bb.stiffness_constant(7.938, 39.04, 15.0, 0.52, 0.53, *STEEL, *STEEL)
 ANGULAR = bb.AxialBearing(9, A, 15.0, K)
 
 
@@ -79,11 +80,11 @@ def test_pair_without_external_load_and_at_its_limit():
 
 
 def test_two_contacts_in_series():
-    one = bb.stiffness_constant(10.0, 1e9, 0.0, 0.52, 0.52)
+    one = bb.stiffness_constant(10.0, 1e9, 0.0, 0.52, 0.52, *STEEL, *STEEL)
     # Without ring curvature both contacts are alike: twice the approach, 2^(−1.5) of one contact's constant.
     from linter.mechanics import hertz
 
-    e_prime = hertz.effective_modulus(*hertz.STEEL, *hertz.STEEL)
+    e_prime = hertz.effective_modulus(*STEEL, *STEEL)
     single = hertz.contact_constant(*hertz.race_curvatures(10.0, 1e9, 0.0, 0.52, "inner"), e_prime)
     assert one == pytest.approx(single * 2**-1.5, rel=1e-6)
 

@@ -6,7 +6,7 @@ from linter.mechanics import ball_bearing as bb
 from linter.mechanics import hertz, kinematics
 
 D, D_PW, ANGLE, F = 11.906, 90.0, 15.0, 0.52
-E_PRIME = hertz.effective_modulus(*hertz.STEEL, *hertz.STEEL)
+E_PRIME = hertz.effective_modulus(208_000.0, 0.3, 208_000.0, 0.3)
 K_I, K_O = (
     float(hertz.contact_constant(*hertz.race_curvatures(D, D_PW, ANGLE, F, race), E_PRIME))
     for race in ("inner", "outer")
@@ -88,13 +88,13 @@ def test_rolling_without_slip_at_both_races():
 
 
 def test_forces_scale():
-    n, rho, d = kinematics.STEEL_DENSITY, kinematics.SILICON_NITRIDE_DENSITY, np.array([4.0, 8.0])
-    force = kinematics.centrifugal_force(d, 40.0, 5000.0)
+    n, rho, d = 7800.0, 3230.0, np.array([4.0, 8.0])
+    force = kinematics.centrifugal_force(d, 40.0, 5000.0, n)
     assert force[1] == pytest.approx(8 * force[0])
     assert kinematics.centrifugal_force(d, 40.0, 5000.0, rho) == pytest.approx(force * rho / n)
-    moment = kinematics.gyroscopic_moment(d, 30_000.0, 5000.0, 15.0)
+    moment = kinematics.gyroscopic_moment(d, 30_000.0, 5000.0, 15.0, n)
     assert moment[1] == pytest.approx(32 * moment[0])
-    assert kinematics.gyroscopic_moment(4.0, 30_000.0, 5000.0, 0.0) == 0.0
+    assert kinematics.gyroscopic_moment(4.0, 30_000.0, 5000.0, 0.0, n) == 0.0
 
 
 def test_pitch_angle_lies_below_the_contact_angle():
@@ -121,7 +121,7 @@ def test_nan_passes():
         (lambda: split(1.0, 1e6, 80.0), "centrifugal force too large"),
         (lambda: kinematics.speeds(1, 9, 40, 40), "smaller than the pitch diameter"),
         (lambda: kinematics.speeds(1, 0, 8, 40), "number of balls"),
-        (lambda: kinematics.ball_mass(0.0), "ball diameter must be greater than 0"),
+        (lambda: kinematics.ball_mass(0.0, 7800.0), "ball diameter must be greater than 0"),
         (lambda: kinematics.gyroscopic_slip_ratio(1, 1, 1, 0), "friction coefficient"),
         (lambda: kinematics.preload_against_gyroscopic_slip(-1, 9, 8, 15, 0.02), "moment must not be negative"),
     ],

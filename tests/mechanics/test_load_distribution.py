@@ -9,7 +9,7 @@ from linter.mechanics import ball_bearing as bb
 from linter.mechanics import load_distribution as ld
 
 A = float(bb.groove_distance(7.938, 0.52, 0.53))
-K = float(bb.stiffness_constant(7.938, 39.04, 0.0, 0.52, 0.53))
+K = float(bb.stiffness_constant(7.938, 39.04, 0.0, 0.52, 0.53, 208_000.0, 0.3, 208_000.0, 0.3))
 
 
 def forces(u, d, count, clearance):
@@ -118,6 +118,12 @@ def test_light_loads_keep_their_digits():
         scale = max(radial[i], axial[i], float(q.sum()))
         assert float(np.sum(q * w / length * np.cos(psi))) == pytest.approx(radial[i], rel=1e-5, abs=1e-7 * scale)
         assert float(np.sum(q * u / length)) == pytest.approx(axial[i], rel=1e-5, abs=1e-7 * scale)
+
+
+def test_a_row_that_is_not_known_has_no_count_of_loaded_balls():
+    s = ld.combined_load([100.0, np.nan, 100.0], 50.0, 9, A, [0.0, 0.0, np.nan], K)
+    assert np.isnan(s.loaded_balls).tolist() == [False, True, True]
+    assert s.loaded_balls[0] == 9
 
 
 def test_a_preload_from_interference_needs_no_load():

@@ -8,7 +8,7 @@ def test_rating_brings_the_heaviest_ball_to_4200_mpa():
     """Full circle: C_0 of a real bearing on the load distribution model and Hertz contact."""
     z, d_w, d_pw = 9, 7.938, 39.04
     c_0 = float(static_rating.geometry_factor(d_w / d_pw)) * z * d_w**2
-    e_prime = hertz.effective_modulus(*hertz.STEEL, *hertz.STEEL)
+    e_prime = hertz.effective_modulus(*static_rating.STANDARD_STEEL, *static_rating.STANDARD_STEEL)
     inner = hertz.race_curvatures(d_w, d_pw, 0.0, 0.52, "inner")
     assert hertz.point_contact(5 * c_0 / z, *inner, e_prime).peak_pressure == pytest.approx(4200.0, rel=1e-9)
     distribution = load_distribution.radial_load(c_0, z, 3.5e5, 0.01)
