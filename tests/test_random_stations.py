@@ -111,8 +111,6 @@ def check(rows):
 
 SLOW = settings(
     max_examples=25,
-    deadline=None,
-    derandomize=True,
     phases=[Phase.generate],  # a whole review is too slow to shrink with
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )

@@ -157,6 +157,11 @@ def axial_load(load: ArrayLike, bearing: AxialBearing) -> AxialState:
         Ball count 2..200, groove distance A [mm] > 0, free contact angle 0..90 deg (below 90), K_n [N/mm^1.5] > 0;
         shapes broadcast with the load.
 
+    Returns
+    -------
+    AxialState
+        Contact angle [deg], deflection [mm], ball load [N] and stiffness [N/mm] of the broadcast shape.
+
     Raises
     ------
     ValueError

@@ -246,6 +246,11 @@ def clearance_in_use(
         Raceway change per unit of effective interference (>= 0), from ``press_fit`` or a handbook share.
     heat_loss : array_like
         mm.
+
+    Returns
+    -------
+    ndarray
+        mm, of the broadcast shape.
     """
     f_i = domain.positive("inner_growth_factor", inner_growth_factor, zero_allowed=True)
     f_o = domain.positive("outer_shrink_factor", outer_shrink_factor, zero_allowed=True)

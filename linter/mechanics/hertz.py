@@ -276,6 +276,11 @@ def axis_shear_ratio(depth_ratio: ArrayLike, poisson: ArrayLike) -> NDArray[np.f
     poisson
         Poisson's ratio of the body looked at.
 
+    Returns
+    -------
+    ndarray
+        Share of the peak pressure, of the broadcast shape.
+
     Raises
     ------
     ValueError

@@ -68,6 +68,12 @@ def radial_clearance(
     -----
     ISO 5753-1:2009, by way of the sources named in the data table; C5 of cylindrical roller
     bearings is from memory of the standard.
+
+    Examples
+    --------
+    >>> smallest, largest = radial_clearance(["CN", "C3"], 25.0)
+    >>> smallest.tolist(), largest.tolist()
+    ([5.0, 13.0], [20.0, 28.0])
     """
     smallest, largest = radial_clearance_or_nan(group, bore_diameter, bearing_type)
     given = (

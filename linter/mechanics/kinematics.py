@@ -145,6 +145,11 @@ def gyroscopic_moment(
     density
         kg/m³, > 0.
 
+    Returns
+    -------
+    ndarray
+        N·mm, of the broadcast shape.
+
     Raises
     ------
     ValueError

@@ -121,6 +121,11 @@ def it_value(grade: ArrayLike, nominal: ArrayLike) -> NDArray[np.float64]:
     Notes
     -----
     ISO 286-1:2010 Table 1, with the sources named in ``data/standard_tolerances.csv``.
+
+    Examples
+    --------
+    >>> it_value(["IT5", "IT6", "IT7"], 25.0).tolist()
+    [9.0, 13.0, 21.0]
     """
     value = it_value_or_nan(grade, nominal)
     given = (tables.words(grade) != "") & ~np.isnan(np.asarray(nominal, dtype=np.float64))
@@ -264,6 +269,12 @@ def deviations(tolerance_class: ArrayLike, nominal: ArrayLike) -> tuple[NDArray[
     -----
     ISO 286-1:2010 Tables 1 to 5, with the sources named in the data tables. Holes K, M, N up to IT8 and P to ZC up to
     IT7 take Delta = IT(n) - IT(n-1). The half tolerance of js and JS is not rounded.
+
+    Examples
+    --------
+    >>> lower, upper = deviations(["k5", "H7"], [25.0, 52.0])
+    >>> lower.tolist(), upper.tolist()
+    ([2.0, 0.0], [11.0, 30.0])
     """
     lower, upper = deviations_or_nan(tolerance_class, nominal)
     text = tables.words(tolerance_class)
@@ -304,6 +315,14 @@ def fit(hole_lower: ArrayLike, hole_upper: ArrayLike, shaft_lower: ArrayLike, sh
     Notes
     -----
     ISO 286-1:2010, 3.3: shaft minus hole.
+
+    Examples
+    --------
+    A bore of class Normal, 0/-10 um at 25 mm (ISO 492), on a shaft k5:
+
+    >>> found = fit(-10.0, 0.0, 2.0, 11.0)
+    >>> float(found.smallest), float(found.mean), float(found.largest)
+    (2.0, 11.5, 21.0)
     """
     low_h, high_h, low_s, high_s = (np.asarray(a, float) for a in (hole_lower, hole_upper, shaft_lower, shaft_upper))
     for name, low, high in (("hole", low_h, high_h), ("shaft", low_s, high_s)):

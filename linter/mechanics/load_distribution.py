@@ -48,6 +48,11 @@ def sjovall_integral(load_zone: ArrayLike) -> NDArray[np.float64]:
     load_zone
         ε > 0: share of the diameter inside the load zone; 0.5 without clearance, above 0.5 with interference.
 
+    Returns
+    -------
+    ndarray
+        J_r, of the shape of ``load_zone``.
+
     Raises
     ------
     ValueError

@@ -31,6 +31,11 @@ def viscosity_line(
     zero_celsius
         Kelvin at 0 degC; some worksheets use 273.
 
+    Returns
+    -------
+    a, b : ndarray
+        Without unit, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -139,6 +144,11 @@ def film_thickness(
     where
         ``"minimum"`` or ``"central"``.
 
+    Returns
+    -------
+    ndarray
+        µm, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -194,6 +204,11 @@ def grease_life_by_limit(
     grease
         ``"general"``: mineral oil and lithium soap; ``"wide range"``: synthetic oil.
 
+    Returns
+    -------
+    ndarray
+        Hours, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -230,6 +245,11 @@ def grease_life_by_speed_factor(
     temperature
         degC, up to 120; below 50 the formula uses 50.
 
+    Returns
+    -------
+    ndarray
+        Hours, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -260,6 +280,11 @@ def grease_life_by_halving(
         S = S_G + S_N + S_W, >= 0: each unit halves the life (`half_life_subtraction`).
     percentile
         ``"L10"`` or ``"L50"`` (geometric mean).
+
+    Returns
+    -------
+    ndarray
+        Hours, of the broadcast shape.
 
     Raises
     ------

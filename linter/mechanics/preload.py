@@ -91,6 +91,11 @@ def spring_share_outside(
     draws, seed : int
         As in ``tolerance_chain.monte_carlo``; the same draws serve every row.
 
+    Returns
+    -------
+    ndarray
+        One share per chain; NaN where force or limits are not known.
+
     Raises
     ------
     ValueError

@@ -105,6 +105,11 @@ def geometry_factor(
     inner_groove_ratio, outer_groove_ratio
         Groove radius over D_w, > 0.5. The table corresponds to 0.52 and 0.52.
 
+    Returns
+    -------
+    ndarray
+        f_c in the unit of the standard, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -174,6 +179,11 @@ def dynamic_rating(
     material_factor
         b_m.
 
+    Returns
+    -------
+    ndarray
+        N, of the broadcast shape.
+
     Raises
     ------
     ValueError
@@ -205,6 +215,11 @@ def load_factors(contact_angle: ArrayLike, relative_axial_load: ArrayLike = 0.0,
     rows
         1 for single-row bearings and tandem sets, 2 for double-row bearings and pairs in O or X arrangement. For 0 deg
         both give the deep groove factors.
+
+    Returns
+    -------
+    LoadFactors
+        X, Y and e of the broadcast shape.
 
     Raises
     ------
@@ -265,6 +280,12 @@ def basic_life(dynamic_rating: ArrayLike, equivalent_load: ArrayLike, exponent: 
     """Basic rating life L_10 = (C/P)^p [10⁶ revolutions]; p = 3 for balls, 10/3 for rollers.
 
     Both loads in one unit, > 0 (ValueError). Source: ISO 281:2007, 5.3 (from memory).
+
+    Examples
+    --------
+    >>> life = basic_life(14_000.0, 1_400.0)
+    >>> float(life), round(float(life_hours(life, 10_000.0)))
+    (1000.0, 1667)
     """
     c, p = domain.positive("dynamic load rating", dynamic_rating), domain.positive("equivalent load", equivalent_load)
     return np.asarray((c / p) ** exponent)
@@ -323,6 +344,11 @@ def reliability_factor(reliability: ArrayLike, method: str = "table") -> NDArray
         ``"table"``: ISO 281:2007 Table 12, between entries linear in the variable of the formula (own choice);
         ``"formula"``: a_1 = 0.95 [ln(1/S)/ln(1/0.9)]^(2/3) + 0.05, the three-parameter Weibull law of ISO/TR 1281-2.
 
+    Returns
+    -------
+    ndarray
+        a_1, of the shape of ``reliability``.
+
     Raises
     ------
     ValueError
@@ -332,6 +358,10 @@ def reliability_factor(reliability: ArrayLike, method: str = "table") -> NDArray
     -----
     Both from memory of the standards. Catalogues before 2007 print 0.62, 0.53, 0.44, 0.33, 0.21 for 95 .. 99 %.
 
+    Examples
+    --------
+    >>> reliability_factor([90.0, 95.0, 99.0]).round(2).tolist()
+    [1.0, 0.64, 0.25]
     """
     s = domain.within("reliability in %", reliability, 90.0, 99.95)
     if method == "formula":

@@ -64,6 +64,11 @@ def shaft(
     stiffness_a, stiffness_b : array_like, shape (...)
         Radial stiffness of each bearing with its seat, N/mm; infinite for a rigid support.
 
+    Returns
+    -------
+    Shaft
+        The arguments as arrays of one common shape of rows.
+
     Raises
     ------
     ValueError

@@ -45,6 +45,11 @@ def thermal_reference_speed(
     viscosity
         At 70 degC, mm²/s, > 0; reference 12.
 
+    Returns
+    -------
+    ndarray
+        r/min, of the broadcast shape.
+
     Raises
     ------
     ValueError

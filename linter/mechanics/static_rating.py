@@ -52,6 +52,11 @@ def geometry_factor(
     modulus, poisson
         Of balls and rings; ISO 76 is met with 207 000 MPa and 0.3.
 
+    Returns
+    -------
+    ndarray
+        f_0, MPa, of the broadcast shape.
+
     Raises
     ------
     ValueError

@@ -89,6 +89,11 @@ def refuse(undefined: NDArray[np.bool_], message: str, **given: ArrayLike) -> No
         What was expected.
     **given : array_like
         Arguments that broadcast with ``undefined``, named for the message.
+
+    Raises
+    ------
+    ValueError
+        With the first values that have no place in the table.
     """
     if not undefined.any():
         return

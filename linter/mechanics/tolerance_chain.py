@@ -79,6 +79,16 @@ def monte_carlo(members: Chain, draws: int, seed: int) -> Array:
         Number of simulated assemblies, 1 or more.
     seed : int
         Seed of the generator (PCG64); the same seed gives the same figures.
+
+    Returns
+    -------
+    ndarray
+        Shape (..., draws); lengths in the unit of the chain.
+
+    Raises
+    ------
+    ValueError
+        If there are no draws.
     """
     if draws < 1:
         raise ValueError(f"draws = {draws}: expected 1 or more")
@@ -180,6 +190,12 @@ def parse_chain(text: str) -> Chain:
     ------
     ValueError
         With the position (counted from 1), what was read there and what was expected.
+
+    Examples
+    --------
+    >>> low, high = worst_case(parse_chain("+41.2±0.05 -12±0.02 -4 0/-0.12"))
+    >>> round(float(low), 3), round(float(high), 3)
+    (25.13, 25.39)
     """
     _check_decimals(text)
     members: list[tuple[float, float, float, float]] = []

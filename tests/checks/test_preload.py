@@ -181,7 +181,7 @@ _TEXT = st.lists(
 
 
 @given(_TEXT)
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_a_chain_reads_the_same_by_both_roads(text):
     members = tolerance_chain.parse_chain(text)
     low, high = tolerance_chain.worst_case(members)
@@ -191,7 +191,7 @@ def test_a_chain_reads_the_same_by_both_roads(text):
 
 
 @given(st.text(alphabet="+-±/ 0123456789.,", max_size=12))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_what_the_parser_refuses_is_refused(text):
     try:
         tolerance_chain.parse_chain(text)

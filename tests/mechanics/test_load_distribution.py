@@ -1,6 +1,6 @@
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.optimize import brentq
@@ -64,7 +64,6 @@ def test_five_times_the_mean_load():
 loads = st.floats(0.1, 20_000.0)
 
 
-@settings(deadline=None)
 @given(loads, loads, st.integers(5, 24), st.floats(-0.02, 0.08))
 def test_combined_load_against_direct_balance(radial, axial, count, clearance):
     state = ld.combined_load(radial, axial, count, A, clearance, K)

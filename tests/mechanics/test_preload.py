@@ -50,7 +50,7 @@ def test_share_outside_of_a_linear_spring():
         pl.spring_share_outside(0.0, free, members, 0.1, 5.6, 6.4, 10, 7)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(st.floats(0.0, 500.0), positive_k, positive_k, st.floats(-3000.0, 3000.0))
 def test_pair_in_balance(f_0, k_a, k_b, ext):
     pair = pl.pair_under_axial_force(f_0, k_a, k_b, ext)

@@ -139,7 +139,7 @@ modulus = st.floats(2000.0, 320000.0)
 poisson = st.floats(0.2, 0.45)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.floats(2.0, 200.0), st.floats(0.0, 0.9), wall, modulus, modulus, poisson, poisson)
 def test_laws(d, share, ratio, e_i, e_o, nu_i, nu_o):
     fit = pf.press_fit([1e-3, 2e-3], d, share * d, ratio * d, e_i, nu_i, e_o, nu_o)

@@ -160,7 +160,7 @@ def test_rayleigh_is_an_upper_bound():
     assert estimate == pytest.approx(exact, rel=0.05)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(st.floats(20.0, 400.0), st.floats(3.0, 40.0), st.floats(0.05, 0.95), st.floats(0.01, 5.0))
 def test_scale_laws(span, d, share, mass):
     one = sh.uniform_shaft(span, d, E)

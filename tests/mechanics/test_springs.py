@@ -92,7 +92,7 @@ def test_stack_of_discs():
         springs.stack(100.0, 0.2, 0, 5)
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(st.floats(0.2, 3.0), st.floats(4.0, 15.0), st.floats(2.0, 20.0))
 def test_coil_laws(d, index, coils):
     mean = d * index

@@ -235,6 +235,11 @@ def within(values: Floats, low: float = 0.0, high: float = np.inf, *, closed: bo
         The domain.
     closed : bool
         Whether ``low`` itself belongs to it.
+
+    Returns
+    -------
+    float array
+        The shape of ``values``.
     """
     inside = (values >= low if closed else values > low) & (values <= high)
     return np.where(inside, values, np.nan)

@@ -174,6 +174,11 @@ def under_load(view: View, force: Floats, rows: Bools | None = None) -> ball_bea
         Axial load.
     rows : bool array, optional
         Rows to solve; all where absent.
+
+    Returns
+    -------
+    AxialState
+        Arrays of shape (rows,); NaN in rows that are not solved.
     """
     at = contact(view)
     ready = at.exact & (force >= 0.0)

@@ -123,6 +123,11 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
         :func:`linter.checks.shared.seat_fits.load_turning`.
     side : {"shaft", "housing"}
         Which seat.
+
+    Returns
+    -------
+    Recommended
+        Computed once for the same limits.
     """
     low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
     key = ("recommended", side, low, high, _content(limits.table(side)), _content(limits.table("bands")))

@@ -68,6 +68,11 @@ def two_sides(
     grave : float, optional
         Measure above which a side is named alone where the other one stays below it; otherwise every side above 1, from
         where a side is a finding, is named.
+
+    Returns
+    -------
+    TwoSides
+        What a result of both sides takes over, by row.
     """
     shaft, housing = (np.where(wanted[side], measure[side], np.nan) for side in SIDES)
     worst = np.fmax(shaft, housing)
@@ -191,6 +196,11 @@ def limited(view: View, name: str, general: Columns) -> Limited:
         Toleranced parameter in mm.
     general : table
         Columns ``over``, ``incl`` and ``deviation``, all mm.
+
+    Returns
+    -------
+    Limited
+        Limits of size by row [mm], and the assumption where the general tolerance stood in.
     """
     key = (name, *(general[column].tobytes() for column in ("over", "incl", "deviation")))
     if key not in view.cache:

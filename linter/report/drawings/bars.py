@@ -94,6 +94,11 @@ def speed_scale(
         The lubrication of the position, empty where it is not known.
     published : sequence of SpeedLimit
         Limits of the rulebook before any factor, for steel balls.
+
+    Returns
+    -------
+    Markup
+        The drawing as SVG.
     """
     here = SpeedLimit("the limit that holds here", remark_from, limit_low, limit_high)
     rows = [here, *sorted(published, key=lambda row: row.low)]

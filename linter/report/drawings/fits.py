@@ -47,6 +47,11 @@ def fit_diagram(
         Smallest and largest fit in use, after temperature, speed and smoothing [um].
     seat_name, ring_name : str
         What to call them.
+
+    Returns
+    -------
+    Markup
+        The drawing as SVG.
     """
     low, middle, high = fit
     scale = linear([0.0, *seat, *ring, low, high, *(in_use or ())], _MARGIN, WIDTH - _MARGIN)
@@ -98,6 +103,11 @@ def clearance_walk(
         Loss by the temperature difference of the rings; negative for a gain [um].
     running : (float, float)
         Smallest and largest clearance in use [um].
+
+    Returns
+    -------
+    Markup
+        The drawing as SVG.
     """
     steps = [("as delivered", delivered)]
     low, high = delivered

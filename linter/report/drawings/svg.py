@@ -26,6 +26,11 @@ def drawing(kind: str, width: float, height: float, title: str, description: str
         Text alternatives: what it is, and what it shows with figures.
     parts : iterable of str
         Elements, already escaped; text is laid over the rest.
+
+    Returns
+    -------
+    Markup
+        An ``svg`` element.
     """
     ordered = sorted(parts, key=lambda part: part.startswith("<text"))
     return Markup('<svg class="d {}" viewBox="0 0 {} {}" role="img"><title>{}</title><desc>{}</desc>{}</svg>').format(
@@ -99,6 +104,11 @@ def spread(wanted: list[float], widths: list[float], lowest: float, highest: flo
         Room for all of them.
     gap : float
         Smallest room between neighbours.
+
+    Returns
+    -------
+    list of float
+        Ascending, one per label.
     """
     centres: list[float] = []
     edge = lowest

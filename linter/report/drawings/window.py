@@ -31,6 +31,11 @@ def preload_window(
         At least one of both together [N].
     force : (float, float, float)
         Smallest, nominal and largest preload [N].
+
+    Returns
+    -------
+    Markup
+        The drawing as SVG.
     """
     lows = sorted(minimum, key=lambda c: (c.force, c.name))
     highs = sorted(maximum, key=lambda c: (c.force, c.name))

@@ -75,7 +75,7 @@ def test_limit_bar_needs_something_to_compare():
 
 
 @given(*(st.floats(-1e7, 1e7),) * 3)
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_limit_bar_of_any_figures(observed, lower, upper):
     drawn(limit_bar(Quantity(observed, "N"), Quantity(lower, "N"), Quantity(upper, "N")))
 
@@ -190,7 +190,7 @@ SIZES = st.fixed_dictionaries(
 
 
 @given(SIZES)
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_half_section_of_any_values(values):
     svg = half_section(values, {"shaft_seat_diameter": (1,), "housing_shoulder_diameter": (2,), "shaft_bore": (3,)})
     assert svg is None or drawn(svg) is not None
