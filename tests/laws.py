@@ -6,27 +6,19 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from attrs import asdict, evolve
+from attrs import evolve
 
 from linter.mechanics.limits import deviations
 from linter.model.stations import Choice, Stations, apply_defaults
 from linter.model.vocabulary import parameter, vocabulary
 from linter.review.assess import ClauseReview
 from linter.review.cases import worked_cases
-from linter.rulebook.load import load, released_versions
+from linter.rulebook.load import load
 from linter.rulebook.model import Clause
 
-#: Every clause of every released version.
-EVERY = [(version, clause) for version in released_versions() for clause in load(version).clauses]
-
-
-def _differs(version: str, clause: str) -> bool:
-    earlier = [load(v).clauses.get(clause) for v in released_versions() if v < version]
-    return all(old is None or asdict(old) != asdict(load(version).clauses[clause]) for old in earlier)
-
-
-#: Every clause of the first version, and of later ones those that are new or changed.
-DIFFERENT = [(version, clause) for version, clause in EVERY if _differs(version, clause)]
+#: The rulebook that the laws are held against; released ones are held by their golden tables.
+BOOK = load("current")
+EVERY = list(BOOK.clauses)
 
 
 @cache
@@ -138,10 +130,10 @@ ABOUT_WIDTH = ("fit.grade", "alignment.form-within-size")
 IDENTITY = ("bore_diameter", "outside_diameter")
 
 
-def moving(clause: Clause, version: str) -> list[tuple[dict[str, Any], int, str, str, list[Any]]]:
+def moving(clause: Clause) -> list[tuple[dict[str, Any], int, str, str, list[Any]]]:
     """Worked cases of a clause with a value to move: case, index of its station, parameter, way and values."""
     found = []
-    for case in worked_cases(load(version), clause.id):
+    for case in worked_cases(BOOK, clause.id):
         for name in dict.fromkeys((*clause.needs, *clause.uses)):
             if case.get("problems") or name in IDENTITY or parameter(name).kind not in ("number", "toleranced"):
                 continue

@@ -1,4 +1,4 @@
-"""Laws that every clause of every released version obeys, whatever it is about."""
+"""Laws that every clause of the rulebook obeys, whatever it is about."""
 
 import re
 from itertools import pairwise
@@ -12,10 +12,9 @@ from linter.model.vocabulary import vocabulary
 from linter.review.assess import assess
 from linter.review.cases import case_stations, worked_cases
 from linter.review.records import assessments
-from linter.rulebook.load import load, released_versions
 from tests.laws import (
     ABSURD,
-    DIFFERENT,
+    BOOK,
     EVERY,
     REMOVALS,
     arrange,
@@ -62,12 +61,11 @@ ABOUT_EVERY_POSITION = {
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
 
 
-@pytest.mark.parametrize(("version", "clause"), EVERY)
-def test_every_outcome_has_a_worked_case(version, clause):
-    book = load(version)
-    alone = evolve(book, clauses={clause: book.clauses[clause]})
+@pytest.mark.parametrize("clause", EVERY)
+def test_every_outcome_has_a_worked_case(clause):
+    alone = evolve(BOOK, clauses={clause: BOOK.clauses[clause]})
     seen = set()
-    for case in worked_cases(book, clause):
+    for case in worked_cases(BOOK, clause):
         assert case["message"], case["title"]
         assessed = assess(case_stations(case), alone)
         assert assessed.reviews[clause].failure is None
@@ -78,9 +76,8 @@ def test_every_outcome_has_a_worked_case(version, clause):
     assert ("not applicable" in seen) != (clause in ABOUT_EVERY_POSITION)
 
 
-@pytest.mark.parametrize("version", released_versions())
-def test_clauses_about_every_position_apply_to_every_position(version):
-    assessed = assess(complete(500), load(version))
+def test_clauses_about_every_position_apply_to_every_position():
+    assessed = assess(complete(500), BOOK)
     for clause in ABOUT_EVERY_POSITION:
         assert not (assessed.reviews[clause].outcome == NOT_APPLICABLE).any(), clause
     for clause in ALWAYS_ASSESSED:
@@ -98,12 +95,11 @@ def never_falls_again(found):
 LOOKED_UP = {("table.boundary-dimensions", "ring_width")}
 
 
-@pytest.mark.parametrize(("version", "clause"), DIFFERENT)
-def test_severity_never_drops_as_a_value_gets_worse(version, clause):
-    book = load(version)
-    entry = book.clauses[clause]
-    alone = evolve(book, clauses={clause: entry})
-    for case, index, name, way, values in moving(entry, version):
+@pytest.mark.parametrize("clause", EVERY)
+def test_severity_never_drops_as_a_value_gets_worse(clause):
+    entry = BOOK.clauses[clause]
+    alone = evolve(BOOK, clauses={clause: entry})
+    for case, index, name, way, values in moving(entry):
         if (clause, name) in LOOKED_UP:
             continue
         assessed = assess(stations_from_rows(moved_rows(case, index, name, values)), alone)
@@ -126,11 +122,9 @@ def test_severity_never_drops_as_a_value_gets_worse(version, clause):
             assert (found[inside[0] : inside[-1] + 1] >= 0).all(), told
 
 
-@pytest.mark.parametrize("version", released_versions())
-def test_a_row_of_three_values_gets_no_verdict_that_needed_more(version):
-    book = load(version)
+def test_a_row_of_three_values_gets_no_verdict_that_needed_more():
     bare = stations_from_rows([{"bore_diameter": 25.0, "outside_diameter": 52.0, "speed_max": 10_000.0}])
-    assessed = assess(bare, book)
+    assessed = assess(bare, BOOK)
     _check_wants(assessed)
     verdicts = {k for k, r in assessed.reviews.items() if r.outcome[0] in (MET, FINDING)}
     # what the three values, or their being all there is, decide by themselves
@@ -166,9 +160,9 @@ def _check_wants(assessed):
 
 @pytest.mark.parametrize("machine", [0, 1, 2])
 def test_any_one_value_may_be_missing(machine):
-    assessed = assess(varied(machine, REMOVALS), load())
+    assessed = assess(varied(machine, REMOVALS), BOOK)
     _check_wants(assessed)
-    whole = assess(arrange(complete(40), [machine]), load())
+    whole = assess(arrange(complete(40), [machine]), BOOK)
     for name, review in assessed.reviews.items():
         at_station = review.clause.level == "station"
         places = assessed.stations.machine_row if at_station else np.arange(len(REMOVALS))
@@ -181,20 +175,18 @@ def test_any_one_value_may_be_missing(machine):
 
 @pytest.mark.parametrize("machine", [0, 1, 2])
 def test_any_one_value_may_be_absurd(machine):
-    assessed = assess(varied(machine, ABSURD), load())
+    assessed = assess(varied(machine, ABSURD), BOOK)
     _check_wants(assessed)
     for record in assessments(assessed):
         assert not re.search(r"[{}]|\bnan\b", record.message + record.remedy), record
 
 
-@pytest.mark.parametrize("version", released_versions())
-def test_a_machine_alone_gets_the_verdict_that_it_gets_among_others(version):
-    book = load(version)
+def test_a_machine_alone_gets_the_verdict_that_it_gets_among_others():
     stations = complete(500)
     order = np.random.default_rng(7).permutation(len(stations.machines))
-    together = assess(arrange(stations, list(order)), book)
+    together = assess(arrange(stations, list(order)), BOOK)
     for place in range(0, len(order), 25):
-        alone = assess(arrange(stations, [order[place]]), book)
+        alone = assess(arrange(stations, [order[place]]), BOOK)
         for name, review in together.reviews.items():
             machine = review.clause.level == "machine"
             rows = [place] if machine else np.flatnonzero(together.stations.machine_row == place)
@@ -218,9 +210,8 @@ FAULTS = {
 }
 
 
-@pytest.mark.parametrize("version", released_versions())
-def test_messages_and_remedies_read_as_sentences(version):
-    records = assessments(assess(complete(400), load(version)))
+def test_messages_and_remedies_read_as_sentences():
+    records = assessments(assess(complete(400), BOOK))
     told = [(r.clause, text) for r in records for text in (r.message, r.remedy) if text]
     for fault, pattern in FAULTS.items():
         wrong = [(clause, text) for clause, text in told if re.search(pattern, text)]

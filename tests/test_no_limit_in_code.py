@@ -12,10 +12,10 @@ import linter.checks
 from linter.model.stations import Stations, stations_from_rows
 from linter.review.assess import assess
 from linter.review.cases import worked_cases
-from linter.rulebook.load import load, released_versions
+from linter.rulebook.load import load
 from linter.rulebook.model import Clause, Table
 
-VERSION = released_versions()[-1]
+VERSION = "current"
 FACTORS = (0.0, 1e-3, 0.1, 0.5, 0.8, 1.25, 2.0, 10.0, 1e3, -1.0)
 
 

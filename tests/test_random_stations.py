@@ -91,7 +91,7 @@ def machines(draw, of_machine, of_station):
 
 
 def check(rows):
-    assessed = assess(stations_from_rows(rows), load())
+    assessed = assess(stations_from_rows(rows), load("current"))
     for name, review in assessed.reviews.items():
         assert review.failure is None, review.failure
         count = len(rows) if review.clause.level == "station" else 1

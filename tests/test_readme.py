@@ -1,7 +1,4 @@
-"""The README tells the truth: its clauses are those of the newest rulebook, its files and options exist.
-
-Run as a program it writes the table of clauses anew: ``python tests/test_readme.py``.
-"""
+"""The README tells the truth: its clauses are those of the newest rulebook, its files and options exist."""
 
 import re
 from pathlib import Path
@@ -10,30 +7,14 @@ import pytest
 from click.testing import CliRunner
 
 from linter.command.cli import main
-from linter.rulebook.differences import gravest
-from linter.rulebook.load import load
+from linter.refresh import stale
 
 ROOT = Path(__file__).parents[1]
-BEGIN, END = "<!-- clauses: written by tests/test_readme.py -->\n", "<!-- end of clauses -->"
 PAGES = ["README.md", "DEVELOPERS.md", *(f"docs/{p.name}" for p in sorted((ROOT / "docs").glob("*.md")))]
 
 
-def clause_table() -> str:
-    book = load()
-    lines = [
-        f"Rulebook {book.version}: {len(book.clauses)} clauses. `ringseat rulebook handbook` has them in full.",
-        "",
-    ]
-    lines += ["| chapter | clause | asks | up to |", "| --- | --- | --- | --- |"]
-    for chapter, clauses in book.by_chapter():
-        for clause in clauses:
-            lines.append(f"| {chapter.title} | `{clause.id}` | {clause.question} | {gravest(clause)} |")
-    return "\n".join(lines) + "\n"
-
-
-def test_the_table_of_clauses_is_fresh():
-    text = (ROOT / "README.md").read_text(encoding="utf-8")
-    assert text.split(BEGIN)[1].split(END)[0] == clause_table()
+def test_nothing_that_is_written_by_the_program_is_stale():
+    assert list(stale()) == [], "run `python -m linter.refresh`"
 
 
 @pytest.mark.parametrize("page", PAGES)
@@ -59,9 +40,3 @@ def test_every_option_and_command_named_exists(page):
     for option in re.findall(r"`(--[a-z]+)", text):
         known = helps + "--check --benchmark-only"
         assert option in known, f"{page}: {option}"
-
-
-if __name__ == "__main__":
-    page = ROOT / "README.md"
-    before, rest = page.read_text(encoding="utf-8").split(BEGIN)
-    page.write_text(before + BEGIN + clause_table() + END + rest.split(END)[1], encoding="utf-8")

@@ -1,6 +1,5 @@
 """Worked cases of the clauses, run under a rulebook."""
 
-import tomllib
 from collections.abc import Mapping
 from functools import cache
 from typing import Any
@@ -8,13 +7,12 @@ from typing import Any
 from attrs import evolve, frozen
 
 from linter.model.findings import Assessment, Used
-from linter.model.packaged import data_folder
 from linter.model.places import Place
 from linter.model.stations import Problem, Stations, stations_from_rows
 from linter.model.wording import value_text
 from linter.review.assess import assess
 from linter.review.records import assessments
-from linter.rulebook.load import load, released_versions
+from linter.rulebook.load import CURRENT, load, released_versions, stated_cases
 from linter.rulebook.model import Rulebook
 
 
@@ -42,22 +40,21 @@ class WorkedCase:
 
 
 @cache
-def _shipped_cases(version: str) -> tuple[dict[str, Any], ...]:
-    folder = data_folder("ruleset") / version / "cases"
-    return tuple(
-        case
-        for path in sorted(folder.glob("*.toml"))
-        for case in tomllib.loads(path.read_text(encoding="utf-8"))["cases"]
-    )
+def _by_clause(name: str) -> dict[str, list[dict[str, Any]]]:
+    found: dict[str, list[dict[str, Any]]] = {}
+    for case in stated_cases(name):
+        found.setdefault(case["clause"], []).append(case)
+    return found
 
 
 def worked_cases(book: Rulebook, clause: str) -> list[dict[str, Any]]:
-    """Worked cases of a clause as they are written: those of the newest version in the book that states any for it."""
+    """Worked cases of a clause as they are written: of the release or current rulebook under the layers."""
+    versions = released_versions()
     for layer in book.layers:
-        if layer.version in released_versions() and load(layer.version).layers[0] == layer:
-            cases = [case for case in _shipped_cases(layer.version) if case["clause"] == clause]
-            if cases:
-                return cases
+        if layer.version in versions and load(layer.version).layers[0] == layer:
+            return _by_clause(layer.version).get(clause, [])
+        if layer.name == load().name and load(CURRENT).layers[0] == layer:
+            return _by_clause(CURRENT).get(clause, [])
     return []
 
 

@@ -4,11 +4,15 @@ from collections.abc import Iterator
 from difflib import SequenceMatcher
 from typing import Any
 
+from attrs import asdict
+
 from linter.model.wording import limit_text, number_text, words_of
 from linter.rulebook.layers import ORIGIN, is_looser
 from linter.rulebook.model import Clause, Limit, Rulebook, Table
 
-PARTS = ("title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy")
+PARTS = (
+    "title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy", "picture",
+)  # fmt: skip
 
 
 def gravest(clause: Clause) -> str:
@@ -26,6 +30,16 @@ def differences(old: Rulebook, new: Rulebook) -> Iterator[tuple[str, str]]:
             yield name, f"is new, up to {gravest(clause)}: {clause.question}"
         else:
             yield from ((name, line) for line in _clause_differences(old.clauses[name], new.clauses[name]))
+
+
+def changed_clauses(old: Rulebook, new: Rulebook) -> list[str]:
+    """Ids of the clauses that are new, changed in anything at all, or gone."""
+    names = [*old.clauses, *(name for name in new.clauses if name not in old.clauses)]
+    return [name for name in names if _whole(old.clauses.get(name)) != _whole(new.clauses.get(name))]
+
+
+def _whole(clause: Clause | None) -> Any:
+    return asdict(clause) if clause else None
 
 
 def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
@@ -46,18 +60,7 @@ def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
         yield from _table_differences(key, old.tables[key], new.tables[key])
     if old.steps != new.steps:
         yield f"severity steps: {steps_text(old)} -> {steps_text(new)}"
-    for part in (
-        "title",
-        "level",
-        "question",
-        "check",
-        "arithmetic",
-        "measure",
-        "needs",
-        "uses",
-        "consequence",
-        "remedy",
-    ):
+    for part in PARTS:
         if getattr(old, part) != getattr(new, part):
             yield f"{words_of(part)}: {_plain(getattr(old, part))} -> {_plain(getattr(new, part))}"
     for key in sorted({*old.messages, *new.messages}):
@@ -76,9 +79,15 @@ def _limit_differences(key: str, before: Limit, after: Limit) -> Iterator[str]:
         yield f"limit {key} rests on: {origin_text(before)} -> {origin_text(after)}"
     if before.note != after.note:
         yield f"limit {key}, note: {before.note or '(none)'} -> {after.note or '(none)'}"
+    if before.looser != after.looser:
+        yield f"limit {key}, way that lets more pass: {before.looser} -> {after.looser}"
 
 
 def _table_differences(key: str, old: Table, new: Table) -> Iterator[str]:
+    for column in dict.fromkeys((*old.looser, *new.looser)):
+        was, now = old.looser.get(column, "either"), new.looser.get(column, "either")
+        if was != now:
+            yield f"table {key}, {column}, way that lets more pass: {was} -> {now}"
     if old.columns != new.columns:
         yield f"table {key}: columns {', '.join(old.columns)} -> {', '.join(new.columns)}"
         return
@@ -118,7 +127,7 @@ def _way(before: Any, after: Any, looser: str) -> str:
 
 
 def _plain(value: Any) -> str:
-    return ", ".join(value) if isinstance(value, tuple) else str(value)
+    return (", ".join(value) if isinstance(value, tuple) else str(value)) or "(none)"
 
 
 def steps_text(clause: Clause) -> str:

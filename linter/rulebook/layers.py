@@ -1,4 +1,4 @@
-"""Builds a rulebook from its files: clauses as they stand, or a layer or newer version on top of what it extends."""
+"""Builds a rulebook from its files: clauses as they stand, or a company's layer on top of what it extends."""
 
 import csv
 import math
@@ -24,7 +24,6 @@ from linter.rulebook.model import (
     Source,
     Step,
     Table,
-    shipped,
 )
 
 ORIGIN = ("source", "provenance", "note")
@@ -47,7 +46,7 @@ class Builder:
 
     def __init__(self, folder: Path, head: Mapping[str, Any], base: Rulebook | None) -> None:
         self.folder, self.head, self.base = folder, head, base
-        self.layer = base is not None and not shipped(folder)
+        self.layer = base is not None
         self.clauses: dict[str, Clause] = dict(base.clauses) if base else {}
         self.sources: dict[str, Source] = dict(base.sources) if base else {}
         self.loosened: list[Loosened] = list(base.loosened) if base else []
@@ -184,17 +183,13 @@ class Builder:
         return Table(path.name, columns, tuple(rows[1:]), looser)
 
     def changed(self, file: str, raw: Mapping[str, Any]) -> Clause:
-        """A clause that is already there, with what a layer or a newer version states of it."""
+        """A clause that is already there, with what a layer states of it."""
         old = self.clauses[raw["id"]]
-        for key in ARITHMETIC if self.layer else ():
+        for key in ARITHMETIC:
             if key in raw:
                 reason = f"a layer does not change {key}; switch the clause off and add one of its own"
                 raise RulebookError(file, old.id, reason)
-        new = evolve(old, **{key: raw[key] for key in (*TEXTS, "check", "arithmetic", "measure") if key in raw})
-        if "needs" in raw:
-            new = evolve(new, needs=_parameters(file, old.id, raw["needs"]))
-        if "uses" in raw:
-            new = evolve(new, uses=_parameters(file, old.id, raw["uses"]))
+        new = evolve(old, **{key: raw[key] for key in TEXTS if key in raw})
         loosened: list[str] = []
         if raw.get("off"):
             new = evolve(new, off=raw["reason"])
@@ -220,8 +215,7 @@ class Builder:
         if "sources" in raw:
             new = evolve(new, sources=tuple(raw["sources"]))
         self.reasons[old.id] = raw["reason"]
-        if self.layer:
-            self.loosened += [Loosened(old.id, self.head["name"], what, raw["reason"]) for what in loosened]
+        self.loosened += [Loosened(old.id, self.head["name"], what, raw["reason"]) for what in loosened]
         return new
 
     def known(self, file: str, clause: str, kind: str, key: str, there: Mapping[str, Any]) -> Any:

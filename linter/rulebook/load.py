@@ -1,26 +1,36 @@
-"""The rulebook: clauses and limits as data, in versions and layers.
+"""Loads a rulebook: a release by its version, the one in the making, or a company's folder.
 
-A rulebook is a folder with ``rulebook.toml`` (name, version, chapters, what it extends), ``sources.toml`` (the
-bibliography), ``clauses/*.toml`` and ``tables/*.csv``. A version or a company layer states ``extends`` and only what
-differs. The program holds no limit of its own.
+``ruleset/released/`` holds one file a release, ``ruleset/current/`` the next release as plain files. A company's layer
+is a folder that states ``extends`` and only what differs. The program holds no limit of its own.
 """
 
-import hashlib
+import json
 import re
 import tomllib
+from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from attrs import evolve
+
+from linter.model.findings import Layer, Loosened
 from linter.model.packaged import data_folder
-from linter.rulebook.model import Rulebook, RulebookError, shipped
+from linter.rulebook.model import Chapter, Clause, Limit, Rulebook, RulebookError, Source, Step, Table
+
+#: Name of the rulebook in the making.
+CURRENT = "current"
 
 
 def released_versions() -> list[str]:
-    """Versions that ship with the program, oldest first."""
-    folders = (p for p in data_folder("ruleset").iterdir() if (p / "rulebook.toml").is_file())
-    names = (p.name for p in folders if re.fullmatch(r"\d+(\.\d+)*", p.name))
-    return sorted(names, key=lambda v: tuple(int(part) for part in v.split(".")))
+    """Versions that are released, oldest first."""
+    names = (path.stem for path in (data_folder("ruleset") / "released").glob("*.json"))
+    return sorted((name for name in names if re.fullmatch(r"\d+(\.\d+)*", name)), key=version_key)
+
+
+def version_key(version: str) -> tuple[int, ...]:
+    """What versions are put in order by."""
+    return tuple(int(part) for part in version.split("."))
 
 
 def load(name_or_path: str | None = None) -> Rulebook:
@@ -29,8 +39,8 @@ def load(name_or_path: str | None = None) -> Rulebook:
     Parameters
     ----------
     name_or_path : str, optional
-        A released version (``"2026.1"``), or the path of a rulebook folder or of its ``rulebook.toml``; the newest
-        released version where absent.
+        A released version (``"2026.1"``), ``"current"`` for the next one as it stands, or the path of a rulebook folder
+        or of its ``rulebook.toml``; the newest released version where absent.
 
     Raises
     ------
@@ -42,6 +52,8 @@ def load(name_or_path: str | None = None) -> Rulebook:
         return _released(versions[-1])
     if name_or_path in versions:
         return _released(name_or_path)
+    if name_or_path == CURRENT:
+        return _current()
     path = Path(name_or_path)
     folder = path.parent if path.is_file() else path
     if not (folder / "rulebook.toml").is_file():
@@ -51,24 +63,100 @@ def load(name_or_path: str | None = None) -> Rulebook:
     return _load_folder(folder.resolve(), seen=())
 
 
+# --- releases ---------------------------------------------------------------------------------------------------------
+
+
+@cache
+def archive(version: str) -> dict[str, Any]:
+    """The file of a release as it is stored: its rulebook and the worked cases it was released with.
+
+    Raises
+    ------
+    RulebookError
+        If it cannot be read.
+    """
+    path = data_folder("ruleset") / "released" / f"{version}.json"
+    try:
+        found: dict[str, Any] = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError, ValueError) as error:
+        raise RulebookError(path.name, None, f"cannot be read as a released rulebook: {error}") from None
+    return found
+
+
 @cache
 def _released(version: str) -> Rulebook:
-    return _load_folder((data_folder("ruleset") / version).resolve(), seen=())
+    try:
+        return from_content(archive(version)["rulebook"])
+    except (KeyError, TypeError, AttributeError) as error:
+        raise RulebookError(f"{version}.json", None, f"is no released rulebook: {error!r}") from None
 
 
-def folder_hash(folder: Path) -> str:
-    """SHA-256 over the names and bytes of every file of a rulebook folder, line ends normalised."""
-    digest = hashlib.sha256()
-    for path in sorted(p for p in folder.rglob("*") if p.is_file()):
-        digest.update(path.relative_to(folder).as_posix().encode() + b"\0")
-        digest.update(path.read_bytes().replace(b"\r\n", b"\n") + b"\0")
-    return digest.hexdigest()
+def from_content(content: Mapping[str, Any]) -> Rulebook:
+    """A rulebook from its plain data; undoes :func:`linter.rulebook.model.content_of`."""
+    return Rulebook(
+        name=content["name"],
+        version=content["version"],
+        title=content["title"],
+        chapters=tuple(Chapter(**chapter) for chapter in content["chapters"]),
+        clauses={name: _clause(raw) for name, raw in content["clauses"].items()},
+        sources={key: Source(**{"edition": "", "note": "", **raw}) for key, raw in content.get("sources", {}).items()},
+        layers=tuple(Layer(**layer) for layer in content["layers"]),
+        loosened=tuple(Loosened(**entry) for entry in content.get("loosened", ())),
+        reasons=content.get("reasons", {}),
+        reason=content.get("reason", ""),
+    )
 
 
-def recorded_hashes() -> dict[str, str]:
-    """The recorded hash of each frozen version (``ruleset/released.toml``)."""
-    path = data_folder("ruleset") / "released.toml"
-    return {k: str(v) for k, v in _toml(path).get("sha256", {}).items()} if path.is_file() else {}
+def _clause(raw: Mapping[str, Any]) -> Clause:
+    return Clause(
+        **{
+            "picture": "",
+            **raw,
+            "needs": tuple(raw.get("needs", ())),
+            "uses": tuple(raw.get("uses", ())),
+            "limits": {key: Limit(**{"note": "", **limit}) for key, limit in raw.get("limits", {}).items()},
+            "tables": {key: _table(table) for key, table in raw.get("tables", {}).items()},
+            "steps": tuple(Step(**step) for step in raw["steps"]),
+            "sources": tuple(raw.get("sources", ())),
+        }
+    )
+
+
+def _table(raw: Mapping[str, Any]) -> Table:
+    return Table(raw["file"], tuple(raw["columns"]), tuple(map(tuple, raw["rows"])), raw.get("looser", {}))
+
+
+def stated_cases(name: str) -> tuple[dict[str, Any], ...]:
+    """The worked cases of a release, or of the rulebook in the making (``"current"``), as they are written."""
+    if name != CURRENT:
+        return tuple(archive(name).get("cases", ()))
+    files = sorted((data_folder("ruleset") / CURRENT / "cases").glob("*.toml"))
+    return tuple(case for path in files for case in _toml(path)["cases"])
+
+
+# --- folders ----------------------------------------------------------------------------------------------------------
+
+
+def changes() -> dict[str, str]:
+    """The reason for each difference between the rulebook in the making and the release before it, by clause."""
+    found = _toml(data_folder("ruleset") / CURRENT / "changes.toml")
+    for name, reason in found.items():
+        if not isinstance(reason, str) or not reason.strip():
+            raise RulebookError("changes.toml", name, f"a reason in words is expected; read was {reason!r}")
+    return found
+
+
+def before(version: str) -> Rulebook | None:
+    """The newest release that is older than a version."""
+    older = [name for name in released_versions() if version_key(name) < version_key(version)]
+    return _released(older[-1]) if older else None
+
+
+@cache
+def _current() -> Rulebook:
+    book = _load_folder((data_folder("ruleset") / CURRENT).resolve(), seen=())
+    last = before(book.version)
+    return evolve(book, reasons={**(last.reasons if last else {}), **changes()})
 
 
 def _toml(path: Path) -> dict[str, Any]:
@@ -79,31 +167,24 @@ def _toml(path: Path) -> dict[str, Any]:
 
 
 def _load_folder(folder: Path, seen: tuple[Path, ...]) -> Rulebook:
+    # Only a folder needs what builds and checks one: a review under a release does not pay for it.
     from linter.rulebook.layers import Builder
+    from linter.rulebook.schema import validate, validate_clauses
+    from linter.rulebook.trial import try_clauses
 
     if folder in seen:
         raise RulebookError("rulebook.toml", None, f"extends itself by way of {folder.name}")
     head = _toml(folder / "rulebook.toml")
     sources = _toml(folder / "sources.toml") if (folder / "sources.toml").is_file() else {}
     files = {path.name: _toml(path) for path in sorted((folder / "clauses").glob("*.toml"))}
-    frozen_here = shipped(folder) and recorded_hashes().get(folder.name) == folder_hash(folder)
-    if not frozen_here:
-        from linter.rulebook.schema import validate
-
-        validate("rulebook.toml", "rulebook", head)
-        validate("sources.toml", "sources", sources)
+    validate("rulebook.toml", "rulebook", head)
+    validate("sources.toml", "sources", sources)
     base = _base(str(head["extends"]), folder, (*seen, folder)) if "extends" in head else None
-    if not frozen_here:
-        from linter.rulebook.schema import validate_clauses
-
-        for name, found in files.items():
-            validate_clauses(name, found, base)
+    for name, found in files.items():
+        validate_clauses(name, found, base)
     builder = Builder(folder, head, base)
     book = builder.build(sources, files)
-    if not shipped(folder):
-        from linter.rulebook.trial import try_clauses
-
-        try_clauses(book, builder.file_of)
+    try_clauses(book, builder.file_of)
     return book
 
 

@@ -4,7 +4,6 @@ import hashlib
 import json
 from collections.abc import Mapping
 from functools import cached_property
-from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -12,7 +11,6 @@ from attrs import asdict, frozen
 from numpy.typing import NDArray
 
 from linter.model.findings import Layer, Loosened, RulebookRecord
-from linter.model.packaged import data_folder
 
 PROVENANCES = ("read", "from memory", "common practice", "derived")
 
@@ -200,18 +198,17 @@ class Rulebook:
         return [(c, [k for k in self.clauses.values() if k.chapter == c.key]) for c in self.chapters]
 
 
-def shipped(folder: Path) -> bool:
-    """Whether a rulebook folder is one of the versions that ship with the program."""
-    return folder.parent == data_folder("ruleset").resolve()
-
-
-def canonical_json(book: Rulebook) -> str:
-    """Everything in a rulebook, with sorted keys and no spaces: what the hash is taken over.
+def content_of(book: Rulebook) -> dict[str, Any]:
+    """Everything in a rulebook as plain data, in its own order.
 
     What is empty is left out, so that a field that later programs add does not change the hash of an old version.
     """
-    content = asdict(book, filter=lambda _, value: value not in _EMPTY)
-    return json.dumps(content, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+    return asdict(book, filter=lambda _, value: value not in _EMPTY)
+
+
+def canonical_json(book: Rulebook) -> str:
+    """Everything in a rulebook, with sorted keys and no spaces: what the hash is taken over."""
+    return json.dumps(content_of(book), sort_keys=True, separators=(",", ":"), ensure_ascii=False)
 
 
 _EMPTY: tuple[Any, ...] = (None, "", (), [], {})

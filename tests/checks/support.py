@@ -11,7 +11,7 @@ from linter.review.assess import ClauseReview, assess
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook, Table
 
-VERSION = "2026.3"
+VERSION = "current"
 SEVERITY_RANK = {"critical": 4, "major": 3, "minor": 2, "remark": 1}
 
 

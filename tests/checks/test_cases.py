@@ -1,26 +1,22 @@
-"""Every worked case of every version: they are the rulebook's documentation and its tests."""
+"""Every worked case of the rulebook in the making: they are its documentation and its tests."""
+
+from collections import Counter
 
 import pytest
 
 from linter.review.assess import assess
 from linter.review.cases import case_stations, worked_cases
 from linter.review.records import assessments
-from linter.rulebook.load import load, released_versions
+from linter.rulebook.load import load, stated_cases
 
-CASES = [
-    pytest.param(version, case, id=f"{version} {name}: {case['title']}")
-    for version in released_versions()
-    for name in load(version).clauses
-    for case in worked_cases(load(version), name)
-]
-CLAUSES = [(version, clause) for version in released_versions() for clause in load(version).clauses]
+BOOK = load("current")
+CASES = [pytest.param(case, id=f"{case['clause']}: {case['title']}") for case in stated_cases("current")]
 
 
-@pytest.mark.parametrize(("version", "case"), CASES)
-def test_worked_case(version, case):
-    assessed = assess(case_stations(case), load(version))
+@pytest.mark.parametrize("case", CASES)
+def test_worked_case(case):
     found = [
-        a for a in assessments(assessed)
+        a for a in assessments(assess(case_stations(case), BOOK))
         if a.clause == case["clause"] and (a.station is None or a.station == case.get("station", "A"))
     ]  # fmt: skip
     assert len(found) == 1
@@ -33,7 +29,13 @@ def test_worked_case(version, case):
     assert "{" not in record.message + record.remedy
 
 
-@pytest.mark.parametrize(("version", "clause"), CLAUSES)
-def test_every_clause_has_worked_cases(version, clause):
-    kinds = {case["kind"] for case in worked_cases(load(version), clause)}
+@pytest.mark.parametrize("clause", list(BOOK.clauses))
+def test_every_clause_has_worked_cases(clause):
+    kinds = {case["kind"] for case in worked_cases(BOOK, clause)}
     assert {"clear", "limit", "beyond"} <= kinds
+
+
+def test_every_case_is_of_a_clause_and_has_a_title_of_its_own():
+    titles = Counter((case["clause"], case["title"]) for case in stated_cases("current"))
+    assert {clause for clause, _ in titles} == set(BOOK.clauses)
+    assert [title for title, count in titles.items() if count > 1] == []

@@ -1,0 +1,118 @@
+"""Writes anew what follows from the rulebook and the vocabulary: ``python -m linter.refresh``, in a checkout.
+
+With ``--check`` nothing is written; the status is 1 where a file is stale, and each is named.
+"""
+
+import csv
+import io
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+from linter.model.packaged import data_folder
+from linter.reading import read_table
+from linter.report.blank_table import input_schema_text
+from linter.review.assess import assess
+from linter.review.records import assessments
+from linter.rulebook.differences import gravest
+from linter.rulebook.load import CURRENT, load
+from linter.rulebook.model import Rulebook
+
+#: Columns of a golden table: what is compared, and nothing else.
+COLUMNS = ("clause", "machine", "station", "outcome", "severity", "observed")
+BEGIN, END = "<!-- clauses: written by python -m linter.refresh -->\n", "<!-- end of clauses -->"
+
+
+def root() -> Path:
+    """The top of the checkout."""
+    return data_folder("ruleset").parent
+
+
+def golden_rows(book: Rulebook, tables: list[Path]) -> list[dict[str, str]]:
+    """What a rulebook says of tables, one row for each clause and position or machine.
+
+    Parameters
+    ----------
+    book : Rulebook
+        As loaded.
+    tables : list of Path
+        Tables with machines of their own names.
+
+    Returns
+    -------
+    list of dict
+        Rows of :data:`COLUMNS`; ``observed`` with nine digits and its unit.
+    """
+    rows = []
+    for path in tables:
+        for record in assessments(assess(read_table(path).stations, book)):
+            seen = record.observed
+            observed = "" if seen is None else f"{seen.value:.9g} {seen.unit}".removesuffix(" 1")
+            cells = (record.clause, record.machine, record.station, record.outcome, record.severity, observed)
+            rows.append(dict(zip(COLUMNS, (cell or "" for cell in cells), strict=True)))
+    return rows
+
+
+def golden_text() -> str:
+    """The golden table of the rulebook in the making, over every table of ``tests/golden``."""
+    stream = io.StringIO()
+    writer = csv.DictWriter(stream, COLUMNS, lineterminator="\n")
+    writer.writeheader()
+    writer.writerows(golden_rows(load(CURRENT), sorted((root() / "tests" / "golden").glob("*.csv"))))
+    return stream.getvalue()
+
+
+def clause_table() -> str:
+    """The table of clauses of the README: those of the newest release."""
+    book = load()
+    lines = [
+        f"Rulebook {book.version}: {len(book.clauses)} clauses. `ringseat rulebook handbook` has them in full.",
+        "",
+        "| chapter | clause | asks | up to |",
+        "| --- | --- | --- | --- |",
+    ]
+    for chapter, clauses in book.by_chapter():
+        lines += [f"| {chapter.title} | `{clause.id}` | {clause.question} | {gravest(clause)} |" for clause in clauses]
+    return "\n".join(lines) + "\n"
+
+
+def readme_text() -> str:
+    """The README with its table of clauses as it has to be."""
+    head, rest = (root() / "README.md").read_text(encoding="utf-8").split(BEGIN)
+    return head + BEGIN + clause_table() + END + rest.split(END)[1]
+
+
+#: File, from the top of the checkout, and what it has to hold.
+WRITTEN: dict[str, Callable[[], str]] = {
+    "schemas/input-table.schema.json": input_schema_text,
+    "ruleset/current/golden.csv": golden_text,
+    "README.md": readme_text,
+}
+
+
+def stale() -> dict[str, str]:
+    """The files that do not hold what they have to, each with its text."""
+    found = {}
+    for name, text in WRITTEN.items():
+        path, wanted = root() / name, text()
+        if not path.is_file() or path.read_text(encoding="utf-8") != wanted:
+            found[name] = wanted
+    return found
+
+
+def main(words: list[str]) -> int:
+    """Write what is stale, or only name it; the exit status."""
+    if not (root() / "README.md").is_file():
+        print("run this in a checkout: an installed package has nothing to write", file=sys.stderr)
+        return 2
+    check = "--check" in words
+    found = stale()
+    for name, text in found.items():
+        if not check:
+            (root() / name).write_text(text, encoding="utf-8", newline="\n")
+        print(f"{'stale' if check else 'written'}: {name}")
+    return 1 if check and found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
