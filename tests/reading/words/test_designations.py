@@ -200,6 +200,9 @@ def test_strength(text, strength):
         ("NU 299", "NU299 is not in the table"),
         ("MR99", "MR99 is not in the table"),
         ("XYZ6203", "“XYZ” joined to 6203"),
+        ("B6203", "“B” joined to 6203"),
+        ("W7005C", "“W” joined to 7005"),
+        ("FNU204", "“FNU” joined to NU204"),
         ("6203ZZ / 6204ZZ", "two numbers"),
         ("6203 + NU204", "two numbers"),
         ("6203 17x42x12", "one of the two is wrong"),
@@ -248,6 +251,12 @@ def test_makers_differ_is_reported(text, fragment):
     found = read_designation(text)
     assert fragment in [part for part, _ in found.reported], found.reported
     assert found.basic is not None
+
+
+def test_the_reason_names_the_sign():
+    assert "a maker's class" in dict(read_designation("6205 P4S").reported)["P4S"]
+    assert "low-friction" in dict(read_designation("6205 LLH").reported)["LLH"]
+    assert "grease" in dict(read_designation("6205 C3GJN").reported)["GJN"]
 
 
 @pytest.mark.parametrize("text", ["6205 P4A", "6205 P4S", "6205 P4Y", "6205P4DFX", "608 P24", "608 ABEC 5P"])
