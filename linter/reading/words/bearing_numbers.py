@@ -134,6 +134,24 @@ def basic_number(key: str) -> Found:
     raise Refused(_missing(nearest))
 
 
+def other_number(text: str) -> str | None:
+    """A second number of a bearing behind the first one, of the table or of another kind; None where there is none."""
+    for match in _RUN.finditer(text):
+        letters, joint, digits = match["letters"] or "", match["joint"] or "", match["digits"]
+        before = text[: match.start("digits") if joint else match.start()][-1:]
+        if before.isalnum() or before == ".":
+            continue
+        try:
+            found = _at(text, match.start(), match.start("digits"), match.end("digits"), letters, joint, digits)
+        except Refused:
+            if (len(letters) > 1 or len(digits) == 5) and refusal_of(letters + digits):
+                return letters + digits
+        else:
+            if found is not None:
+                return found.size.basic
+    return None
+
+
 def _at(key: str, start: int, at: int, end: int, letters: str, joint: str, digits: str) -> Found | None:
     """The basic number at one run of digits; None where the run is none, raises where it is one that gives no size."""
     unknown: tuple[str, str] | None = None

@@ -23,9 +23,10 @@ from linter.reading.words.bearing_numbers import (
     Strength,
     basic_number,
     check_sizes_beside,
+    other_number,
     prepared,
 )
-from linter.reading.words.bearing_tables import ANGULAR, ROLLER, Sign, is_word, prefix_table, sign_table, size_table
+from linter.reading.words.bearing_tables import ANGULAR, ROLLER, Sign, is_word, prefix_table, sign_table
 
 _UPPER = str.maketrans(string.ascii_lowercase, string.ascii_uppercase)
 _CLOSED = frozenset({"shield", "contact seal", "non-contact seal"})
@@ -238,9 +239,11 @@ class _Signs:
     def _behind(self, text: str) -> None:
         """Signs behind the number, chunk by chunk."""
         chunks = _merged(CHUNK.findall(text))
+        if (other := other_number(text)) is not None:
+            raise Refused(
+                f"two numbers are written, {self.found.size.basic} and {other}: one cell states one bearing", "possible"
+            )
         if chunks and chunks[0].isdigit() and text[:1] in "-/ ":
-            if chunks[0] in size_table():
-                raise self._two(chunks[0])
             raise Refused(
                 f"“{chunks[0]}” behind {self.found.size.basic} follows no rule: it can be a bore in sixteenths of an "
                 f"inch or a number of another kind",
@@ -248,11 +251,6 @@ class _Signs:
             )
         for number, chunk in enumerate(chunks):
             self._chunk(chunk, number == 0)
-
-    def _two(self, other: str) -> Refused:
-        return Refused(
-            f"two numbers are written, {self.found.size.basic} and {other}: one cell states one bearing", "possible"
-        )
 
     def _chunk(self, chunk: str, first: bool) -> None:
         rows = self._split(chunk, first)
@@ -262,9 +260,6 @@ class _Signs:
                 if (part := self._split(chunk[: fill.end()], first)) is not None:
                     rows, tail = part, chunk[fill.end() :]
         if rows is None:
-            run = re.match(r"(?:N|NU|NJ|NUP|NF|MR|R)?[0-9]{3,5}", chunk)
-            if run is not None and run[0] in size_table():
-                raise self._two(run[0])
             if not is_word(chunk):
                 self.reported.append((chunk, NOT_KNOWN))
             return
