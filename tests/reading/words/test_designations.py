@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 
 import linter.reading.words.designations as module
 from linter.mechanics import boundary
+from linter.model.vocabulary import parameter
 from linter.reading.words.bearing_geometry import internal_geometry
 from linter.reading.words.bearing_tables import designation_sources
 from linter.reading.words.designations import designation_strength, looks_like_designation, read_designation
-from linter.vocabulary import parameter
 
 DATA = Path(module.__file__).parent / "data"
 PARAMETERS = (
