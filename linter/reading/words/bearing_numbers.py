@@ -5,7 +5,7 @@ from typing import Literal
 
 from attrs import frozen
 
-from linter.reading.signs import shown
+from linter.reading.cells.signs import shown
 from linter.reading.words.bearing_tables import Size, prefix_table, refusal_of, series, size_table
 
 #: How surely a text is a designation by itself, without a heading that says so.

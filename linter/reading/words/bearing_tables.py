@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from attrs import frozen
 
-from linter.reading.signs import caseless
+from linter.reading.cells.signs import caseless
 
 _DATA = Path(__file__).resolve().parent / "data"
 BALL, ANGULAR, ROLLER = "deep groove ball", "angular contact ball", "cylindrical roller"

@@ -15,7 +15,7 @@ from types import MappingProxyType
 
 from attrs import field, frozen
 
-from linter.reading.signs import LONGEST_TEXT, fold, shown
+from linter.reading.cells.signs import LONGEST_TEXT, fold, shown
 from linter.reading.words.bearing_numbers import (
     CHUNK,
     Found,
