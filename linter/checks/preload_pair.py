@@ -114,7 +114,7 @@ def unload(view: View, limits: Limits) -> Result:
     found = band(view)
     rigid = view.to_machines(rigid_rows(view))
     axial = np.abs(s.number("axial_load"))
-    stated = np.fmax.reduceat(axial, view.starts)
+    stated = view.to_machines(axial, "max", known=True)
     weight = balance.STANDARD_GRAVITY * view.to_machines(s.number("rotor_mass"))
     vertical = view.to_machines(s.choice("shaft_orientation").is_in("vertical"))
     pull = np.where(np.isnan(stated) & vertical, weight, stated)

@@ -42,8 +42,8 @@ def _target(view: View, limits: Limits) -> tuple[Floats, Floats, Bools]:
     bare = ~np.isnan(nominal) & (np.isnan(low) | np.isnan(high))
     low = np.where(bare, nominal * (1.0 - limits["usual_tolerance"]), low)
     high = np.where(bare, nominal * (1.0 + limits["usual_tolerance"]), high)
-    least = np.fmax.reduceat(np.fmax.reduce([c[2] for c in minima(view, limits).firm.values()]), view.starts)
-    most = np.fmin.reduceat(np.fmin.reduce([c[2] for c in maxima(view, limits).firm.values()]), view.starts)
+    least = view.to_machines(np.fmax.reduce([c[2] for c in minima(view, limits).firm.values()]), "max", known=True)
+    most = view.to_machines(np.fmin.reduce([c[2] for c in maxima(view, limits).firm.values()]), "min", known=True)
     open_target = np.isnan(nominal) & (least < most)
     return np.where(open_target, least, low), np.where(open_target, most, high), bare
 
@@ -323,7 +323,7 @@ def axial_demand(view: View, limits: Limits) -> Result:
         )
     )  # fmt: skip
     reversing = view.to_machines(demand.is_in("reversing load"))
-    pull = np.fmax.reduceat(np.abs(s.number("axial_load")), view.starts)
+    pull = view.to_machines(np.abs(s.number("axial_load")), "max", known=True)
     upper = band(view).smallest / limits["disturbance_factor"]
     held = reversing & (pull <= upper * (1.0 + 1e-9))
     words = view.to_machines(demand.texts())

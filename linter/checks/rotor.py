@@ -94,7 +94,7 @@ def balance_grade(view: View, limits: Limits) -> Result:
     residual = within(view.to_machines(s.number("residual_unbalance")))
     computed = within(1e-3 * residual / mass * speed * np.pi / 30.0)
     observed = np.where(np.isnan(residual) | np.isnan(computed), stated, computed)
-    factor = np.fmax.reduceat(speed_factor(view), view.starts)
+    factor = view.to_machines(speed_factor(view), "max", known=True)
     precise = view.to_machines(s.choice("tolerance_class").is_in("P4", "P2"), "any")
     word = np.where(precise, "P4 P2", "other").astype(object)
     near, far = (np.full(view.machine_count, np.nan) for _ in range(2))

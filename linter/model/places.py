@@ -1,5 +1,6 @@
 """Where a value stood in its file: kept from the first step of a review to the last."""
 
+from collections.abc import Sequence
 from functools import cache
 from typing import Any
 
@@ -89,8 +90,53 @@ class PlaceColumn:
             return None
         return Place(self.file, self.sheets[int(self.sheet[index])], f"{column_letters(int(self.column[index]))}{row}")
 
-    def take(self, rows: NDArray[np.intp]) -> "PlaceColumn":
+    def take(self, rows: NDArray[np.intp] | slice) -> "PlaceColumn":
         """The same for a choice of rows, in their order."""
         if self.pointers is not None:
-            return PlaceColumn(self.file, pointers=[self.pointers[i] for i in rows])
+            kept = self.pointers[rows] if isinstance(rows, slice) else [self.pointers[i] for i in rows]
+            return PlaceColumn(self.file, pointers=kept)
         return PlaceColumn(self.file, self.sheets, self.sheet[rows], self.row[rows], self.column[rows])
+
+
+@frozen(eq=False)
+class JoinedPlaces:
+    """The places of one parameter where the rows come from several tables.
+
+    Attributes
+    ----------
+    parts : tuple of PlaceColumn
+        The places of the tables that state the parameter.
+    part, row : int32 array, shape (rows,)
+        Which of the parts a row belongs to (-1 where its table does not state the parameter), and its row there.
+    """
+
+    parts: tuple[PlaceColumn, ...]
+    part: NDArray[np.int32]
+    row: NDArray[np.int32]
+
+    @classmethod
+    def of(cls, columns: "Sequence[PlaceColumn | JoinedPlaces | None]", counts: Sequence[int]) -> "JoinedPlaces":
+        """The columns of several tables with ``counts`` rows; None for a table that does not state the parameter."""
+        parts: list[PlaceColumn] = []
+        part: list[NDArray[Any]] = []
+        row: list[NDArray[Any]] = []
+        for column, count in zip(columns, counts, strict=True):
+            if isinstance(column, JoinedPlaces):
+                part.append(np.where(column.part >= 0, column.part + len(parts), -1))
+                row.append(column.row)
+                parts.extend(column.parts)
+                continue
+            part.append(np.full(count, -1 if column is None else len(parts)))
+            row.append(np.arange(count))
+            if column is not None:
+                parts.append(column)
+        return cls(tuple(parts), np.concatenate(part).astype(np.int32), np.concatenate(row).astype(np.int32))
+
+    def at(self, index: int) -> Place | None:
+        """The place of one row, or None where its table states nothing."""
+        part = int(self.part[index])
+        return None if part < 0 else self.parts[part].at(int(self.row[index]))
+
+    def take(self, rows: NDArray[np.intp] | slice) -> "JoinedPlaces":
+        """The same for a choice of rows, in their order."""
+        return JoinedPlaces(self.parts, self.part[rows], self.row[rows])

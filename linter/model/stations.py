@@ -5,94 +5,23 @@ its machine.
 """
 
 import re
-from collections.abc import Mapping
-from typing import Any, Literal
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING, Any, Literal
 
 import numpy as np
 from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
-from linter.model.places import Place, PlaceColumn
+from linter.mechanics.limits import deviations
+from linter.model.columns import Assumption, Bools, Choice, Floats, Rows, Toleranced
+from linter.model.frames import by_machine, from_columns, to_columns
+from linter.model.places import JoinedPlaces, Place, PlaceColumn
 from linter.model.vocabulary import parameter, vocabulary
 
-Floats = NDArray[np.float64]
-Bools = NDArray[np.bool_]
+if TYPE_CHECKING:
+    import pandas as pd
 
 ProblemKind = Literal["unreadable", "disagreement", "assumption"]
-
-
-@frozen(eq=False)
-class Toleranced:
-    """A toleranced column: nominal, deviations and class, each of shape (rows,).
-
-    Attributes
-    ----------
-    nominal : float array
-        Nominal size in the canonical unit of its parameter; NaN where absent.
-    lower, upper : float array
-        Deviations from the nominal in the same unit; NaN where no tolerance is stated.
-    tolerance_class : object array of str
-        ISO 286 class such as ``k5`` as stated, empty where none is.
-    """
-
-    nominal: Floats
-    lower: Floats
-    upper: Floats
-    tolerance_class: NDArray[Any]
-
-    @property
-    def smallest(self) -> Floats:
-        """Lower limit of size; NaN where no tolerance is stated."""
-        return self.nominal + self.lower
-
-    @property
-    def largest(self) -> Floats:
-        """Upper limit of size; NaN where no tolerance is stated."""
-        return self.nominal + self.upper
-
-    def take(self, rows: NDArray[np.intp]) -> "Toleranced":
-        """The same for a choice of rows."""
-        return Toleranced(self.nominal[rows], self.lower[rows], self.upper[rows], self.tolerance_class[rows])
-
-
-@frozen(eq=False)
-class Choice:
-    """A choice column as codes into its words; -1 where absent."""
-
-    words: tuple[str, ...]
-    codes: NDArray[np.int8]
-
-    @property
-    def known(self) -> Bools:
-        """Rows that state a word."""
-        return self.codes >= 0
-
-    def is_in(self, *words: str) -> Bools:
-        """Rows whose word is one of these; every word must exist in the vocabulary."""
-        wanted = np.zeros(len(self.words) + 1, dtype=bool)
-        for word in words:
-            wanted[self.words.index(word)] = True
-        return wanted[self.codes]
-
-    def map(self, values: Mapping[str, float], default: float = np.nan) -> Floats:
-        """A number per row from a number per word; ``default`` where the word is absent or has no number."""
-        table = np.full(len(self.words) + 1, default, dtype=float)
-        for word, value in values.items():
-            table[self.words.index(word)] = value
-        table[-1] = default
-        return table[self.codes]
-
-    def texts(self) -> NDArray[Any]:
-        """The word of each row as an object array, empty where absent."""
-        return np.array([*self.words, ""], dtype=object)[self.codes]
-
-
-@frozen(eq=False)
-class Assumption:
-    """A documented default that stands in for an absent value."""
-
-    rows: Bools
-    reason: str
 
 
 @frozen
@@ -169,7 +98,7 @@ class Stations:
         Choice parameters.
     texts : dict of str to object array of str
         Text parameters, empty where absent.
-    places : dict of str to PlaceColumn
+    places : dict of str to PlaceColumn or JoinedPlaces
         Where each value stood.
     assumed : dict of str to Assumption
         Documented defaults that were applied.
@@ -183,13 +112,18 @@ class Stations:
     toleranced: dict[str, Toleranced] = field(factory=dict)
     choices: dict[str, Choice] = field(factory=dict)
     texts: dict[str, NDArray[Any]] = field(factory=dict)
-    places: dict[str, PlaceColumn] = field(factory=dict)
+    places: dict[str, PlaceColumn | JoinedPlaces] = field(factory=dict)
     assumed: dict[str, Assumption] = field(factory=dict)
     problems: tuple[Problem, ...] = ()
 
     def __len__(self) -> int:
         """Number of rows."""
         return len(self.machine_row)
+
+    @property
+    def first_rows(self) -> NDArray[np.intp]:
+        """First row of each machine, shape (machines,)."""
+        return np.searchsorted(self.machine_row, np.arange(len(self.machines)))
 
     def number(self, name: str) -> Floats:
         """A number column in its canonical unit, shape (rows,); NaN where absent."""
@@ -239,19 +173,136 @@ class Stations:
         """Where the table states the parameter for that row, or None."""
         return self.places[name].at(row) if name in self.places else None
 
-    def take(self, rows: NDArray[np.intp]) -> "Stations":
-        """A choice of rows (rows of one machine must stay together); problems of the file are left behind."""
-        machine_index, machine_row = np.unique(self.machine_row[rows], return_inverse=True)
+    def take(self, rows: Rows) -> "Stations":
+        """A choice of rows, with what the reading says of them.
+
+        Parameters
+        ----------
+        rows : int array or slice
+            Rows of one machine must stay together.
+
+        Returns
+        -------
+        Stations
+            Problems of the rows taken have their new rows; one about a whole machine stays with it, one about the file
+            with every part of it.
+
+        Raises
+        ------
+        ValueError
+            If the rows of a machine would stand apart.
+        """
+        origin = np.arange(len(self))[rows]
+        old = self.machine_row[rows]
+        starts = np.flatnonzero(np.diff(old, prepend=-1))
+        if len(np.unique(old[starts])) != len(starts):
+            raise ValueError("rows of one machine must stand together")
         return Stations(
-            machines=tuple(self.machines[i] for i in machine_index),
-            machine_row=machine_row.astype(np.intp),
+            machines=tuple(self.machines[i] for i in old[starts]),
+            machine_row=(np.cumsum(np.diff(old, prepend=-1) != 0) - 1).astype(np.intp),
             numbers={name: column[rows] for name, column in self.numbers.items()},
             toleranced={name: column.take(rows) for name, column in self.toleranced.items()},
             choices={name: Choice(c.words, c.codes[rows]) for name, c in self.choices.items()},
             texts={name: column[rows] for name, column in self.texts.items()},
             places={name: column.take(rows) for name, column in self.places.items()},
             assumed={name: Assumption(a.rows[rows], a.reason) for name, a in self.assumed.items()},
+            problems=tuple(self._problems_of(origin, old)) if self.problems else (),
         )
+
+    def _problems_of(self, origin: NDArray[np.intp], machines: NDArray[np.intp]) -> "Iterable[Problem]":
+        """Problems that belong to these rows, with their new rows; ``machines`` are the machines of the rows."""
+        new_row = {int(row): k for k, row in reversed(list(enumerate(origin)))}
+        first_row = {int(machine): k for k, machine in reversed(list(enumerate(machines)))}
+        for problem in self.problems:
+            if problem.row is None:
+                yield problem
+                continue
+            row = new_row.get(problem.row)
+            if row is None and (problem.parameter is None or parameter(problem.parameter).level == "machine"):
+                row = first_row.get(int(self.machine_row[problem.row]))
+            if row is not None:
+                yield evolve(problem, row=row)
+
+    @classmethod
+    def concat(cls, tables: "Sequence[Stations]") -> "Stations":
+        """Several tables as one, in their order; machines of different tables stay apart whatever they are called.
+
+        A problem of a whole file becomes one of each machine in it.
+
+        Parameters
+        ----------
+        tables : sequence of Stations
+            At least one.
+        """
+        counts = [len(table) for table in tables]
+        before = np.cumsum([0, *counts])
+        machines_before = np.cumsum([0, *(len(table.machines) for table in tables)])
+
+        def names(kind: str) -> list[str]:
+            return list(dict.fromkeys(name for table in tables for name in getattr(table, kind)))
+
+        sizes = {name: [table.size(name) for table in tables] for name in names("toleranced")}
+        assumed = {name: [table.assumed.get(name) for table in tables] for name in names("assumed")}
+        return cls(
+            machines=tuple(machine for table in tables for machine in table.machines),
+            machine_row=np.concatenate([t.machine_row + k for t, k in zip(tables, machines_before, strict=False)]),
+            numbers={name: np.concatenate([t.number(name) for t in tables]) for name in names("numbers")},
+            toleranced={name: Toleranced.concat(columns) for name, columns in sizes.items()},
+            choices={
+                name: Choice(parameter(name).choices, np.concatenate([t.choice(name).codes for t in tables]))
+                for name in names("choices")
+            },
+            texts={name: np.concatenate([t.text(name) for t in tables]) for name in names("texts")},
+            places={name: JoinedPlaces.of([t.places.get(name) for t in tables], counts) for name in names("places")},
+            assumed={name: Assumption.concat(columns, counts) for name, columns in assumed.items()},
+            problems=tuple(
+                evolve(problem, row=row + int(k))
+                for table, k in zip(tables, before, strict=False)
+                for problem in table.problems
+                for row in (table.first_rows if problem.row is None else [problem.row])
+            ),
+        )
+
+    def to_frame(self) -> "pd.DataFrame":
+        """The stated values as a pandas frame, one row per station, in canonical units.
+
+        A toleranced parameter has its nominal under its own name and three columns more, ``NAME_lower``,
+        ``NAME_upper`` (deviations) and ``NAME_class``. Columns without a value are left out, and so are values that
+        were assumed: :meth:`from_frame` assumes them again. Places and problems stay behind.
+        """
+        import pandas as pd
+
+        columns: dict[str, NDArray[Any]] = {"machine": np.array(self.machines, dtype=object)[self.machine_row]}
+        stated: dict[str, Any] = {**self.numbers, **self.toleranced, **self.choices, **self.texts}
+        for name, assumption in self.assumed.items():
+            stated[name] = np.where(assumption.rows, np.nan, self.numbers[name])
+        for name in vocabulary():
+            if name in stated and name != "machine":
+                columns |= to_columns(name, stated[name])
+        frame = pd.DataFrame(columns)
+        kept = [name for name in frame.columns if name in ("machine", "station") or frame[name].notna().any()]
+        return frame[kept]
+
+    @classmethod
+    def from_frame(cls, frame: "pd.DataFrame") -> "Stations":
+        """Stations from a pandas frame as :meth:`to_frame` gives it, with documented defaults applied.
+
+        Rows of one machine need not stand together; their order within it is kept. Deviations that are absent are those
+        of the class, where one is stated. Without the column ``machine`` all rows are one machine.
+
+        Raises
+        ------
+        ValueError
+            For a column that is no parameter, a value that is no number or no word of its choice, two stations of one
+            name; the text names column and row.
+        """
+        frame, codes, machines = by_machine(frame)
+        found = {e: from_columns(e, frame) for e in vocabulary().values() if e.name in frame.columns}
+
+        def of(kind: str) -> dict[str, Any]:
+            return {entry.name: column for entry, column in found.items() if entry.kind == kind}
+
+        return apply_defaults(cls(machines, codes, of("number"), of("toleranced"), of("choice"), of("text")))
 
 
 _MEAN = re.compile(r"mean\((\w+), (\w+)\)")
@@ -308,15 +359,8 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
     ValueError
         For a word outside the choices.
     """
-    from linter.mechanics.limits import deviations
-
-    names = {name for row in rows for name in row}
-    order = sorted(
-        range(len(rows)),
-        key=lambda i: list(dict.fromkeys(r.get("machine", "M") for r in rows)).index(rows[i].get("machine", "M")),
-    )
-    rows = [rows[i] for i in order]
     machines = tuple(dict.fromkeys(row.get("machine", "M") for row in rows))
+    rows = sorted(rows, key=lambda row: machines.index(row.get("machine", "M")))
     machine_row = np.array([machines.index(row.get("machine", "M")) for row in rows], dtype=np.intp)
     texts: dict[str, NDArray[Any]] = {
         "machine": np.array([machines[i] for i in machine_row], dtype=object),
@@ -325,7 +369,7 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
     numbers: dict[str, Floats] = {}
     choices: dict[str, Choice] = {}
     sizes: dict[str, Toleranced] = {}
-    for name in sorted(names - {"machine", "station"}):
+    for name in sorted({name for row in rows for name in row} - {"machine", "station"}):
         entry = parameter(name)
         values = [row.get(name) for row in rows]
         if entry.kind == "text":
@@ -333,21 +377,22 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
         elif entry.kind == "number":
             numbers[name] = np.array([np.nan if v is None else float(v) for v in values])
         elif entry.kind == "choice":
-            choices[name] = Choice(
-                entry.choices, np.array([-1 if v is None else entry.choices.index(v) for v in values], dtype=np.int8)
-            )
+            codes = [-1 if v is None else entry.choices.index(v) for v in values]
+            choices[name] = Choice(entry.choices, np.array(codes, dtype=np.int8))
         else:
-            parts = []
-            for v in values:
-                if v is None:
-                    parts.append((np.nan, np.nan, np.nan, ""))
-                elif isinstance(v, (int, float)):
-                    parts.append((float(v), np.nan, np.nan, ""))
-                elif isinstance(v[1], str):
-                    lower, upper = deviations(v[1], v[0])
-                    parts.append((float(v[0]), float(lower) / 1000, float(upper) / 1000, v[1]))
-                else:
-                    parts.append((float(v[0]), float(v[1]), float(v[2]), str(v[3]) if len(v) > 3 else ""))
+            parts = [_size_of(value) for value in values]
             nominal, lower, upper = (np.array([part[k] for part in parts], dtype=float) for k in range(3))
             sizes[name] = Toleranced(nominal, lower, upper, np.array([part[3] for part in parts], dtype=object))
     return apply_defaults(Stations(machines, machine_row, numbers, sizes, choices, texts))
+
+
+def _size_of(value: Any) -> tuple[float, float, float, str]:
+    """Nominal, deviations and class of a size as a worked case states it."""
+    if value is None:
+        return np.nan, np.nan, np.nan, ""
+    if isinstance(value, (int, float)):
+        return float(value), np.nan, np.nan, ""
+    if isinstance(value[1], str):
+        lower, upper = deviations(value[1], value[0])
+        return float(value[0]), float(lower) / 1000, float(upper) / 1000, value[1]
+    return float(value[0]), float(value[1]), float(value[2]), str(value[3]) if len(value) > 3 else ""

@@ -82,7 +82,8 @@ def limit_text(value: float | str | list[float | str], unit: str) -> str:
 def rounded(value: float) -> float:
     """A float for the result file: 10 significant digits, so that the last bits of a machine do not show."""
     number = float(value)
-    return float(f"{number:.10g}") if math.isfinite(number) else number
+    short = float(f"{number:.10g}")
+    return short if math.isfinite(short) else number
 
 
 def words_of(name: str) -> str:

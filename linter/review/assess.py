@@ -1,9 +1,11 @@
 """Runs a rulebook over stations: which clauses apply, which inputs are missing, how grave each finding is.
 
-Everything is done for all rows at once; plain records are made only for the rows that a report shows.
+Everything is done for all rows at once. What a report shows needs the results of the checks with their working
+(``keep="results"``); who asks for the verdicts of many stations lets each part of the table go when it is assessed.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from typing import Any, Literal
 
 import numpy as np
 from attrs import field, frozen
@@ -12,10 +14,17 @@ from numpy.typing import NDArray
 from linter.checks.lookup import check_function
 from linter.checks.shared.base import Result, View
 from linter.model.findings import SEVERITIES
-from linter.model.stations import Bools, Stations
+from linter.model.stations import Bools, Floats, Stations
 from linter.rulebook.model import Clause, Limits, Rulebook
 
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
+
+#: What is kept of an assessment: the checks' results with their working; the observed values and limits; or outcomes
+#: and severities alone.
+Keep = Literal["results", "figures", "verdicts"]
+FIGURES = ("observed", "lower", "upper")
+#: Rows assessed at once where no results are kept: few enough for the processor's caches, many enough for numpy.
+CHUNK_ROWS = 16_000
 
 
 @frozen(eq=False)
@@ -29,27 +38,36 @@ class ClauseReview:
     severity : int8 array
         Index into :data:`linter.model.findings.SEVERITIES`, -1 for none.
     missing : dict of str to bool array
-        Rows that want a parameter.
+        Rows that want a parameter; empty where results are not kept.
+    result : Result or None
+        What the check found; None where it could not be run or is not kept.
+    figures : dict of str to float array
+        ``observed``, ``lower`` and ``upper`` of the rows that are met or have a finding, NaN elsewhere; a name that no
+        row has a value for is absent. Empty where only verdicts are kept.
+    unit : str
+        Their unit.
     failure : str or None
         What went wrong inside the check, where it could not be run.
     """
 
     clause: Clause
-    result: Result | None
     outcome: NDArray[np.int8]
     severity: NDArray[np.int8]
-    missing: Mapping[str, Bools]
+    missing: Mapping[str, Bools] = field(factory=dict)
+    result: Result | None = None
+    figures: Mapping[str, Floats] = field(factory=dict)
+    unit: str = "1"
     failure: str | None = None
 
 
 @frozen(eq=False)
 class Assessed:
-    """A whole rulebook over all rows."""
+    """A whole rulebook over all rows; ``view`` says which rows make up a machine."""
 
     stations: Stations
-    view: View
     rulebook: Rulebook
-    reviews: Mapping[str, ClauseReview] = field(factory=dict)
+    reviews: Mapping[str, ClauseReview]
+    view: View
 
     def grades(self) -> NDArray[np.int8]:
         """Grade by clause and station, shape (clauses, rows).
@@ -65,8 +83,38 @@ class Assessed:
             rows.append(self.view.to_stations(grade) if review.clause.level == "machine" else grade)
         return np.array(rows, dtype=np.int8).reshape(len(self.reviews), len(self.stations))
 
+    def table(self) -> dict[str, NDArray[Any]]:
+        """Every assessment as columns of equal length, clause after clause.
 
-def assess(stations: Stations, rulebook: Rulebook) -> Assessed:
+        Returns
+        -------
+        dict of str to array
+            ``clause`` (int16, index into the keys of ``reviews``), ``machine`` (int32, index into the machines),
+            ``row`` (int32, row of the stations; -1 for a clause about the machine), ``outcome`` and ``severity`` (int8,
+            as in :class:`ClauseReview`), ``observed``, ``lower``, ``upper`` (float64 in the unit of the clause, NaN
+            where there is none or figures are not kept).
+        """
+        rows = np.arange(len(self.stations), dtype=np.int32)
+        machine_of = self.stations.machine_row.astype(np.int32)
+        machines = np.arange(len(self.stations.machines), dtype=np.int32)
+        columns: dict[str, list[NDArray[Any]]] = {
+            name: [] for name in ("clause", "machine", "row", "outcome", "severity")
+        }
+        columns |= {name: [] for name in FIGURES}
+        for index, review in enumerate(self.reviews.values()):
+            whole = review.clause.level == "machine"
+            count = len(machines if whole else rows)
+            columns["clause"].append(np.full(count, index, np.int16))
+            columns["machine"].append(machines if whole else machine_of)
+            columns["row"].append(np.full(count, -1, np.int32) if whole else rows)
+            columns["outcome"].append(review.outcome)
+            columns["severity"].append(review.severity)
+            for name in FIGURES:
+                columns[name].append(review.figures[name] if name in review.figures else np.full(count, np.nan))
+        return {name: np.concatenate(parts) if parts else np.zeros(0) for name, parts in columns.items()}
+
+
+def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") -> Assessed:
     """Run every clause that is switched on.
 
     Parameters
@@ -75,6 +123,10 @@ def assess(stations: Stations, rulebook: Rulebook) -> Assessed:
         At least one row.
     rulebook : Rulebook
         As loaded.
+    keep : {"results", "figures", "verdicts"}
+        ``results`` keeps everything that records are made from. The others assess some 16 000 rows at a time, never
+        cutting a machine, and keep of each part only the figures and verdicts, or the verdicts: memory grows by at most
+        26 or 2 bytes for a clause and row.
 
     Returns
     -------
@@ -82,16 +134,56 @@ def assess(stations: Stations, rulebook: Rulebook) -> Assessed:
         Outcomes and severities as arrays. A check that fails makes its clause ``not assessed`` and says so; the others
         run all the same.
     """
-    view = View(stations)
-    reviews = {}
-    for clause in rulebook.clauses.values():
-        if clause.off is None:
-            with np.errstate(all="ignore"):
-                reviews[clause.id] = _review_clause(view, clause)
-    return Assessed(stations, view, rulebook, reviews)
+    clauses = [clause for clause in rulebook.clauses.values() if clause.off is None]
+    if keep == "results":
+        view = View(stations)
+        reviews = {clause.id: _review_clause(view, clause, keep) for clause in clauses}
+        return Assessed(stations, rulebook, reviews, view)
+    parts: dict[str, list[ClauseReview]] = {clause.id: [] for clause in clauses}
+    for part in in_parts(stations):
+        view = View(part)
+        for clause in clauses:
+            parts[clause.id].append(_review_clause(view, clause, keep))
+    return Assessed(stations, rulebook, {name: _joined(parts.pop(name)) for name in list(parts)}, View(stations))
 
 
-def _review_clause(view: View, clause: Clause) -> ClauseReview:
+def in_parts(stations: Stations, most: int = CHUNK_ROWS) -> Iterator[Stations]:
+    """The stations in parts of about ``most`` rows, in their order, no machine cut; all of them where they are few."""
+    count = len(stations)
+    if count <= most:
+        yield stations
+        return
+    starts = np.append(stations.first_rows, count)
+    start = 0
+    while start < count:
+        stop = int(starts[np.searchsorted(starts, start + most, side="right") - 1])
+        if stop <= start:  # one machine is larger than a part
+            stop = int(starts[np.searchsorted(starts, start, side="right")])
+        yield stations.take(slice(start, stop))
+        start = stop
+
+
+def _joined(parts: list[ClauseReview]) -> ClauseReview:
+    """Reviews of one clause over parts of a table as one."""
+    if len(parts) == 1:
+        return parts[0]
+    figures = {}
+    for name in FIGURES:
+        if any(name in part.figures for part in parts):
+            figures[name] = np.concatenate(
+                [part.figures[name] if name in part.figures else np.full(len(part.outcome), np.nan) for part in parts]
+            )
+    return ClauseReview(
+        parts[0].clause,
+        np.concatenate([part.outcome for part in parts]),
+        np.concatenate([part.severity for part in parts]),
+        figures=figures,
+        unit=parts[0].unit,
+        failure=next((part.failure for part in parts if part.failure), None),
+    )
+
+
+def _review_clause(view: View, clause: Clause, keep: Keep) -> ClauseReview:
     machine = clause.level == "machine"
     count = view.machine_count if machine else view.count
     missing: dict[str, Bools] = {}
@@ -101,23 +193,45 @@ def _review_clause(view: View, clause: Clause) -> ClauseReview:
         if absent.any():
             missing[name] = absent
     try:
-        result = check_function(clause.check)(view, Limits(clause))
+        with np.errstate(all="ignore"):
+            result = check_function(clause.check)(view, Limits(clause))
         if result.measure.shape != (count,):
             raise ValueError(f"the measure has shape {result.measure.shape}, expected ({count},)")
     except Exception as error:
         nothing = np.full(count, NOT_ASSESSED, np.int8)
         failure = f"{clause.id} could not be run ({type(error).__name__}: {error})"
-        return ClauseReview(clause, None, nothing, np.full(count, -1, np.int8), missing, failure)
+        return ClauseReview(clause, nothing, np.full(count, -1, np.int8), missing, failure=failure)
     for name, rows in result.missing.items():
         missing[name] = missing[name] | rows if name in missing else rows
-    wanted = np.logical_or.reduce(list(missing.values())) if missing else np.zeros(count, bool)
     outcome = np.full(count, MET, np.int8)
     severity = np.full(count, -1, np.int8)
     for step in clause.steps:
         severity[result.measure > step.above + 1e-9 * abs(step.above)] = SEVERITIES.index(step.severity)
     outcome[severity >= 0] = FINDING
-    outcome[np.isnan(result.measure) | wanted] = NOT_ASSESSED
+    outcome[np.isnan(result.measure)] = NOT_ASSESSED
+    for rows in missing.values():
+        outcome[rows] = NOT_ASSESSED
     if result.applies is not None:
         outcome[~result.applies] = NOT_APPLICABLE
     severity[outcome != FINDING] = -1
-    return ClauseReview(clause, result, outcome, severity, missing)
+    figures = {} if keep == "verdicts" else _figures(result, outcome)
+    if keep == "results":
+        return ClauseReview(clause, outcome, severity, missing, result, figures, result.unit)
+    return ClauseReview(clause, outcome, severity, figures=figures, unit=result.unit)
+
+
+def _figures(result: Result, outcome: NDArray[np.int8]) -> dict[str, Floats]:
+    """Observed values and limits as they are shown; no limit where a row is met on other grounds although beyond it."""
+    shown = outcome <= FINDING
+    figures = {}
+    for name in FIGURES:
+        values = getattr(result, name)
+        if values is not None:
+            figures[name] = np.where(shown & np.isfinite(values), values, np.nan)
+    if "observed" in figures:
+        for name, sign in (("lower", -1.0), ("upper", 1.0)):
+            if name in figures:
+                limit = figures[name]
+                beyond = sign * (figures["observed"] - limit) > 1e-9 * np.abs(limit)
+                limit[beyond & (outcome == MET)] = np.nan
+    return figures

@@ -214,7 +214,7 @@ class _Search:
                     else start + int(np.searchsorted(block, candidate.row))
                 )
                 put(copies, candidate.name, at, candidate.value)
-        after = assess(copies, self.rulebook).grades()
+        after = assess(copies, self.rulebook, keep="verdicts").grades()
         before = self.before[:, np.concatenate(blocks)]
         lost = (after == -1) & (before >= 0)
         graver = after > np.maximum(before, 0)

@@ -1,13 +1,12 @@
 """Plain records of an assessment, made for what a report shows."""
 
 import re
-from collections.abc import Iterable
-from typing import Any
+from collections.abc import Callable, Iterable, Sequence
+from typing import Any, TypeVar
 
 import numpy as np
-from attrs import evolve
 
-from linter.checks.shared.base import Result
+from linter.checks.shared.base import Result, View
 from linter.model.findings import (
     OUTCOMES,
     SEVERITIES,
@@ -27,8 +26,21 @@ from linter.model.stations import Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
 from linter.model.wording import quantity_text, rounded, value_text, words_of
-from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview, assess
+from linter.review.assess import (
+    FINDING,
+    MET,
+    NOT_APPLICABLE,
+    NOT_ASSESSED,
+    Assessed,
+    ClauseReview,
+    assess,
+    in_parts,
+)
 from linter.rulebook.model import Rulebook
+
+T = TypeVar("T")
+#: Rows whose results are held at once while records are made of them.
+RECORD_ROWS = 4000
 
 _PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 
@@ -36,11 +48,22 @@ _PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 class _Teller:
     """Fills the message of one clause for one row."""
 
-    def __init__(self, assessed: Assessed, review: ClauseReview, row: int) -> None:
-        self.assessed, self.review, self.row = assessed, review, row
+    def __init__(self, assessed: Assessed, review: ClauseReview, row: int, station_row: int) -> None:
+        self.assessed, self.review, self.row, self.station_row = assessed, review, row, station_row
         self.result = review.result
-        machine = review.clause.level == "machine"
-        self.station_row = int(assessed.view.starts[row]) if machine else row
+
+    @property
+    def missing(self) -> tuple[str, ...]:
+        """Parameters that the row wants."""
+        return tuple(name for name, rows in self.review.missing.items() if rows[self.row])
+
+    def template(self, key: str) -> str:
+        """The text of the row's variant (``met``, ``finding``, ``remedy``), the plain one where it has none."""
+        clause, result = self.review.clause, self.result
+        assert result is not None
+        variant = "" if result.variant is None else str(result.variant[self.row])
+        plain = clause.remedy if key == "remedy" else clause.messages[key]
+        return (clause.messages.get(f"{key}_{variant}") if variant else None) or plain
 
     def word(self, name: str) -> str:
         result, row = self.result, self.row
@@ -72,18 +95,24 @@ def _line_text(value: Any, unit: str) -> str:
 
 
 def assessments(
-    assessed: Assessed, machines: Iterable[int] | None = None, *, outcomes: Iterable[str] = OUTCOMES
+    assessed: Assessed,
+    machines: Iterable[int] | None = None,
+    *,
+    outcomes: Iterable[str] = OUTCOMES,
+    full: bool = True,
 ) -> list[Assessment]:
     """Plain records of the rows that a report shows.
 
     Parameters
     ----------
     assessed : Assessed
-        From :func:`assess`.
+        From :func:`assess`, with its results kept.
     machines : iterable of int, optional
         Indices of machines; all where absent.
     outcomes : iterable of str
         Outcomes wanted.
+    full : bool
+        Whether what is met has its working too.
 
     Returns
     -------
@@ -95,100 +124,142 @@ def assessments(
     codes = {OUTCOMES.index(o) for o in outcomes if o in OUTCOMES[:4]}
     found: list[Assessment] = []
     station_names = stations.text("station")
+    reviews = [assessed.reviews[clause_id] for clause_id in sorted(assessed.reviews)]
     for machine in sorted(wanted_machines, key=lambda m: (stations.machines[m], m)):
         start = int(view.starts[machine])
-        rows = sorted(range(start, start + int(view.station_count[machine])), key=lambda r: (str(station_names[r]), r))
-        for clause_id in sorted(assessed.reviews):
-            review = assessed.reviews[clause_id]
+        every = range(start, start + int(view.station_count[machine]))
+        inputs = _Inputs(stations, every)
+        for review in reviews:
             if review.clause.level == "machine" and int(review.outcome[machine]) in codes:
-                found.append(_record(assessed, review, machine, stations.machines[machine], None))
-        for row in rows:
-            for clause_id in sorted(assessed.reviews):
-                review = assessed.reviews[clause_id]
+                teller = _Teller(assessed, review, machine, start)
+                found.append(_record(teller, inputs, list(every), stations.machines[machine], None, full))
+        for row in sorted(every, key=lambda r: (str(station_names[r]), r)):
+            for review in reviews:
                 if review.clause.level == "station" and int(review.outcome[row]) in codes:
-                    found.append(_record(assessed, review, row, stations.machines[machine], str(station_names[row])))
+                    teller = _Teller(assessed, review, row, row)
+                    name = str(station_names[row])
+                    found.append(_record(teller, inputs, [row], stations.machines[machine], name, full))
     return found
 
 
-def _record(assessed: Assessed, review: ClauseReview, row: int, machine: str, station: str | None) -> Assessment:
-    clause, result, stations, view = review.clause, review.result, assessed.stations, assessed.view
+class _Inputs:
+    """Inputs of one machine as records, each made once: clauses that share one share its record."""
+
+    def __init__(self, stations: Stations, rows: Iterable[int]) -> None:
+        self.stations, self.rows = stations, rows
+        self.used: dict[tuple[str, int], Used | None] = {}
+        self.assumed: dict[tuple[str, int], Assumed | None] = {}
+
+    def used_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Used, ...]:
+        """Where the parameters stand that a clause looks at."""
+        return self._each(self.used, self._used, names, rows)
+
+    def assumed_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Assumed, ...]:
+        """Documented defaults among the parameters that a clause looks at."""
+        return self._each(self.assumed, self._assumed, names, rows)
+
+    def _each(
+        self, made: dict[tuple[str, int], T | None], make: Callable[[str, int], T | None], names: Iterable[str],
+        rows: Sequence[int],
+    ) -> tuple[T, ...]:  # fmt: skip
+        found = []
+        for name in names:
+            for row in rows[:1] if parameter(name).level == "machine" else rows:
+                key = (name, row)
+                if key not in made:
+                    made[key] = make(name, row)
+                entry = made[key]
+                if entry is not None:
+                    found.append(entry)
+        return tuple(found)
+
+    def _used(self, name: str, row: int) -> Used | None:
+        place = self.stations.place(name, row)
+        return None if place is None else Used(name, place, value_text(self.stations, name, row))
+
+    def _assumed(self, name: str, row: int) -> Assumed | None:
+        assumption = self.stations.assumed.get(name)
+        if assumption is None or not assumption.rows[row]:
+            return None
+        value = rounded(float(self.stations.number(name)[row]))
+        return Assumed(name, value, parameter(name).unit, assumption.reason)
+
+
+def _record(
+    teller: _Teller, inputs: _Inputs, rows: list[int], machine: str, station: str | None, full: bool
+) -> Assessment:
+    clause, result, review, row = teller.review.clause, teller.result, teller.review, teller.row
     outcome = int(review.outcome[row])
-    severity = SEVERITIES[review.severity[row]] if outcome == FINDING else None
-    if station is None:
-        rows = [int(view.starts[row]) + k for k in range(int(view.station_count[row]))]
-    else:
-        rows = [row]
-    names = [*dict.fromkeys((*clause.needs, *clause.uses))]
-    missing = tuple(name for name, mask in review.missing.items() if mask[row]) if outcome == NOT_ASSESSED else ()
-    teller = _Teller(assessed, review, row)
-    remedy = ""
-    if outcome == NOT_APPLICABLE:
-        assert result is not None
-        reason = result.reason if isinstance(result.reason, str) else str(result.reason[row])
-        message = f"Not applicable: {reason}."
-    elif outcome == NOT_ASSESSED:
-        if review.failure:
-            message = f"Not assessed: {review.failure}. Please report this; it is not a fault of the table."
-        elif missing:
-            message = f"Not assessed: the table does not state {_listed([words_of(name) for name in missing])}."
-            remedy = f"State {_listed(list(missing))}."
-        else:
-            kind = value_text(stations, "bearing_type", rows[0])
-            about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
-            message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
-        if result is not None and "not_assessed" in result.facts and (why := teller.word("not_assessed")):
-            message = f"{message[:-1]} ({why})."
-    else:
-        assert result is not None
-        variant = "" if result.variant is None else str(result.variant[row])
-        key = "finding" if outcome == FINDING else "met"
-        template = clause.messages.get(f"{key}_{variant}") if variant else None
-        message = teller.fill(template or clause.messages[key])
-        if outcome == FINDING:
-            template = clause.messages.get(f"remedy_{variant}") if variant else None
-            remedy = teller.fill(template or clause.remedy)
-    shown = outcome in (MET, FINDING)
+    message, remedy = _TOLD[outcome](teller)
+    names = tuple(dict.fromkeys((*clause.needs, *clause.uses)))
+    with_working = outcome in (FINDING, NOT_ASSESSED) or (full and outcome == MET)
     return Assessment(
         clause=clause.id,
         title=clause.title,
         machine=machine,
         station=station,
         outcome=OUTCOMES[outcome],
-        severity=severity,
-        observed=_quantity(result, "observed", row) if shown else None,
-        lower=_limit(result, "lower", row, outcome) if shown else None,
-        upper=_limit(result, "upper", row, outcome) if shown else None,
+        severity=SEVERITIES[review.severity[row]] if outcome == FINDING else None,
+        observed=_quantity(review, "observed", row),
+        lower=_quantity(review, "lower", row),
+        upper=_quantity(review, "upper", row),
         message=message,
-        working=_working(result, row) if shown or outcome == NOT_ASSESSED else (),
-        missing=missing,
-        assumed=_check_assumed(result, row) + tuple(
-            _assumed(stations, name, r) for name in names if name in stations.assumed
-            for r in rows[: 1 if parameter(name).level == "machine" else None] if stations.assumed[name].rows[r]
-        ),
-        places=_cells(result, row) + tuple(
-            Used(name, place, value_text(stations, name, r)) for name in names if name in stations.places
-            for r in rows[: 1 if parameter(name).level == "machine" else None]
-            if (place := stations.place(name, r)) is not None
-        ),
+        working=_working(result, row) if with_working else (),
+        missing=teller.missing if outcome == NOT_ASSESSED else (),
+        assumed=_check_assumed(result, row) + inputs.assumed_at(names, rows),
+        places=_cells(result, row) + inputs.used_at(names, rows),
         sources=clause.sources,
         remedy=remedy,
-    )  # fmt: skip
-
-
-def _assumed(stations: Stations, name: str, row: int) -> Assumed:
-    return Assumed(
-        name, rounded(float(stations.number(name)[row])), parameter(name).unit, stations.assumed[name].reason
     )
+
+
+def _told_met(teller: _Teller) -> tuple[str, str]:
+    return teller.fill(teller.template("met")), ""
+
+
+def _told_finding(teller: _Teller) -> tuple[str, str]:
+    return teller.fill(teller.template("finding")), teller.fill(teller.template("remedy"))
+
+
+def _told_not_applicable(teller: _Teller) -> tuple[str, str]:
+    assert teller.result is not None
+    reason = teller.result.reason
+    return f"Not applicable: {reason if isinstance(reason, str) else reason[teller.row]}.", ""
+
+
+def _told_not_assessed(teller: _Teller) -> tuple[str, str]:
+    remedy = ""
+    if teller.review.failure:
+        message = f"Not assessed: {teller.review.failure}. Please report this; it is not a fault of the table."
+    elif teller.missing:
+        words = _listed([words_of(name) for name in teller.missing])
+        message = f"Not assessed: the table does not state {words}."
+        remedy = f"State {_listed(teller.missing)}."
+    else:
+        kind = value_text(teller.assessed.stations, "bearing_type", teller.station_row)
+        about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
+        message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
+    if teller.result is not None and "not_assessed" in teller.result.facts and (why := teller.word("not_assessed")):
+        message = f"{message[:-1]} ({why})."
+    return message, remedy
+
+
+#: What is said of a row, and what to do about it, by its outcome.
+_TOLD: dict[int, Callable[[_Teller], tuple[str, str]]] = {
+    MET: _told_met,
+    FINDING: _told_finding,
+    NOT_ASSESSED: _told_not_assessed,
+    NOT_APPLICABLE: _told_not_applicable,
+}
 
 
 def _check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
     found = []
     for entry in () if result is None else result.assumed:
-        if entry.rows[row]:
-            value = entry.values[row]
-            found.append(
-                Assumed(entry.parameter, value if isinstance(value, str) else rounded(value), entry.unit, entry.reason)
-            )
+        value = entry.values[row]
+        if entry.rows[row] and (isinstance(value, str) or np.isfinite(value)):
+            shown = value if isinstance(value, str) else rounded(value)
+            found.append(Assumed(entry.parameter, shown, entry.unit, entry.reason))
     return tuple(found)
 
 
@@ -197,22 +268,9 @@ def _cells(result: Result | None, row: int) -> tuple[Used, ...]:
     return tuple(Used(name, place, text) for name, place, text in named)
 
 
-def _quantity(result: Result | None, name: str, row: int) -> Quantity | None:
-    values = None if result is None else getattr(result, name)
-    if values is None or not np.isfinite(values[row]):
-        return None
-    assert result is not None
-    return Quantity(rounded(values[row]), result.unit)
-
-
-def _limit(result: Result | None, name: str, row: int, outcome: int) -> Quantity | None:
-    """A limit; None where the row is met on other grounds although the observed value lies beyond it."""
-    limit, observed = _quantity(result, name, row), _quantity(result, "observed", row)
-    if outcome == MET and limit is not None and observed is not None:
-        beyond = observed.value - limit.value if name == "upper" else limit.value - observed.value
-        if beyond > 1e-9 * abs(limit.value):
-            return None
-    return limit
+def _quantity(review: ClauseReview, name: str, row: int) -> Quantity | None:
+    values = review.figures.get(name)
+    return None if values is None or np.isnan(values[row]) else Quantity(rounded(values[row]), review.unit)
 
 
 def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
@@ -226,11 +284,13 @@ def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
     return tuple(lines)
 
 
-def _listed(words: list[str]) -> str:
+def _listed(words: Sequence[str]) -> str:
     return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
 
 
-def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", complete: bool = False) -> ReviewResult:
+def review_reading(
+    reading: Any, rulebook: Rulebook, *, gate: str = "major", complete: bool = False, full: bool = False
+) -> ReviewResult:
     """Review one table that was read.
 
     Parameters
@@ -243,10 +303,12 @@ def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", com
         Lowest severity that closes the gate.
     complete : bool
         Whether a clause that could not be assessed closes the gate too.
+    full : bool
+        Whether what is met has its working too.
     """
-    assessed = assess(reading.stations, rulebook)
-    stations, view = reading.stations, assessed.view
+    stations = reading.stations
     station_names = stations.text("station")
+    view = View(stations)
     records = []
     for index, machine in enumerate(stations.machines):
         start = int(view.starts[index])
@@ -259,13 +321,20 @@ def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", com
                 stations=tuple(sorted(str(name) for name in station_names[start : start + count])),
             )
         )
+    found: list[tuple[str, list[Assessment]]] = []
+    failures: dict[str, None] = {}
+    for part in in_parts(stations, RECORD_ROWS):
+        assessed = assess(part, rulebook)
+        failures.update(dict.fromkeys(r.failure for r in assessed.reviews.values() if r.failure))
+        found += [(machine, assessments(assessed, [k], full=full)) for k, machine in enumerate(part.machines)]
+    found.sort(key=lambda entry: entry[0])
     return ReviewResult(
         tool="ringseat",
         tool_version=__version__,
         rulebook=rulebook.record(),
         input=InputRecord(reading.file, reading.sha256, reading.layout),
         machines=tuple(sorted(records, key=lambda r: r.machine)),
-        assessments=tuple(assessments(assessed)),
+        assessments=tuple(record for _, of_machine in found for record in of_machine),
         unrecognised=tuple(Unrecognised(u.name, u.value, u.place, u.reason) for u in reading.unused),
         gate_severity=gate,
         complete_wanted=complete,
@@ -281,7 +350,7 @@ def review_reading(reading: Any, rulebook: Rulebook, *, gate: str = "major", com
             )
             for u in reading.understood
         ),
-        failures=tuple(r.failure for r in assessed.reviews.values() if r.failure),
+        failures=tuple(failures),
         stations=tuple(
             StationRecord(
                 stations.machines[int(stations.machine_row[row])],
@@ -318,8 +387,3 @@ def station_values(stations: Stations, row: int) -> dict[str, Any]:
         if text[row] and name not in ("machine", "station"):
             values[name] = str(text[row])
     return {name: values[name] for name in vocabulary() if name in values}
-
-
-def with_assessments(result: ReviewResult, changed: Iterable[Assessment]) -> ReviewResult:
-    """The same result with other assessments, for concessions and for changes that clear."""
-    return evolve(result, assessments=tuple(changed))

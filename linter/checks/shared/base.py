@@ -119,7 +119,7 @@ class View:
         self.stations = stations
         self.count = len(stations)
         self.machine_count = len(stations.machines)
-        self.starts = np.searchsorted(stations.machine_row, np.arange(self.machine_count))
+        self.starts = stations.first_rows
         self.station_count = np.diff(np.append(self.starts, self.count))
         self.cache: dict[Any, Any] = {}
 
@@ -127,20 +127,24 @@ class View:
         """A value per machine, repeated for each of its stations."""
         return values[self.stations.machine_row]
 
-    def to_machines(self, values: NDArray[Any], how: Reduction = "first") -> NDArray[Any]:
+    def to_machines(self, values: NDArray[Any], how: Reduction = "first", *, known: bool = False) -> NDArray[Any]:
         """A value per station, brought to one per machine.
 
         ``first`` takes the machine's first row (right for machine-level parameters); ``sum``, ``min``, ``max`` pass NaN
-        on; ``any``, ``all`` and ``count`` take booleans.
+        on, or with ``known`` pass over it (NaN only where no station has a value); ``any``, ``all`` and ``count`` take
+        booleans.
         """
         if how == "first":
             return values[self.starts]
         if how == "count":
             return np.add.reduceat(values.astype(np.int64), self.starts)
+        if known and how == "sum":
+            total = np.add.reduceat(np.nan_to_num(values, nan=0.0), self.starts)
+            return np.where(np.logical_and.reduceat(np.isnan(values), self.starts), np.nan, total)
         operation: np.ufunc = {
             "sum": np.add,
-            "min": np.minimum,
-            "max": np.maximum,
+            "min": np.fmin if known else np.minimum,
+            "max": np.fmax if known else np.maximum,
             "any": np.logical_or,
             "all": np.logical_and,
         }[how]
@@ -209,19 +213,6 @@ def ladder(value: Floats, *marks: Floats | float) -> Floats:
     beyond = np.divide(value - below, below, out=np.full_like(value, np.inf), where=below > 0)
     measure += np.where(value > below, beyond, 0.0)
     return np.where(np.isnan(value) | np.isnan(below), np.nan, measure)
-
-
-def rising(value: Floats, limit: Floats | float) -> Floats:
-    """The ratio of a value that should stay below its limit to that limit: 1 at the limit, more beyond it."""
-    return ladder(value, limit)
-
-
-def falling(value: Floats, limit: Floats | float) -> Floats:
-    """The ratio of a limit to a value that should stay above it: 1 at the limit, more below it, capped at 1000."""
-    level = np.broadcast_to(np.asarray(limit, dtype=float), value.shape)
-    ratio = np.divide(level, value, out=np.full(value.shape, 1000.0), where=value > 0)
-    ratio = np.where((level <= 0) & ~np.isnan(value), np.where(value < level, 1000.0, 0.0), ratio)
-    return np.where(np.isnan(value) | np.isnan(level), np.nan, np.minimum(ratio, 1000.0))
 
 
 def within(values: Floats, low: float = 0.0, high: float = np.inf, *, closed: bool = False) -> Floats:

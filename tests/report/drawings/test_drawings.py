@@ -190,10 +190,21 @@ SIZES = st.fixed_dictionaries(
 
 
 @given(SIZES)
-@settings(max_examples=150)
+@settings(max_examples=300)
 def test_half_section_of_any_values(values):
     svg = half_section(values, {"shaft_seat_diameter": (1,), "housing_shoulder_diameter": (2,), "shaft_bore": (3,)})
     assert svg is None or drawn(svg) is not None
+
+
+def test_the_contact_line_stays_on_its_sheet_where_the_ball_lies_on_the_axis():
+    tiny = {
+        "bore_diameter": 0.5,
+        "outside_diameter": 5.0,
+        "ring_width": 1.0,
+        "pitch_diameter": 1.0,
+        "contact_angle": 1.0,
+    }
+    drawn(half_section({**tiny, "free_ring": "inner"}, {"shaft_seat_diameter": (1,)}))
 
 
 def test_scales():
