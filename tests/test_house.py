@@ -41,7 +41,6 @@ TO_SIMPLIFY = {
     "linter.reading.settling.columns.read",
     "linter.reading.settling.stations._index",
     "linter.reading.words.propose._candidates",
-    "linter.review.changes.run",
 }
 
 

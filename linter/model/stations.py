@@ -5,7 +5,7 @@ its machine.
 """
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Literal
 
 import numpy as np
@@ -112,7 +112,7 @@ class Stations:
     toleranced: dict[str, Toleranced] = field(factory=dict)
     choices: dict[str, Choice] = field(factory=dict)
     texts: dict[str, NDArray[Any]] = field(factory=dict)
-    places: dict[str, PlaceColumn | JoinedPlaces] = field(factory=dict)
+    places: Mapping[str, PlaceColumn | JoinedPlaces] = field(factory=dict)
     assumed: dict[str, Assumption] = field(factory=dict)
     problems: tuple[Problem, ...] = ()
 
@@ -225,43 +225,45 @@ class Stations:
 
     @classmethod
     def concat(cls, tables: "Sequence[Stations]") -> "Stations":
-        """Several tables as one, in their order; machines of different tables stay apart whatever they are called.
-
-        A problem of a whole file becomes one of each machine in it.
+        """Several tables as one.
 
         Parameters
         ----------
         tables : sequence of Stations
             At least one.
+
+        Returns
+        -------
+        Stations
+            Machines of different tables stay apart; a problem of a whole file becomes one of each machine in it.
         """
         counts = [len(table) for table in tables]
         before = np.cumsum([0, *counts])
         machines_before = np.cumsum([0, *(len(table.machines) for table in tables)])
 
-        def names(kind: str) -> list[str]:
-            return list(dict.fromkeys(name for table in tables for name in getattr(table, kind)))
+        def joined(kind: str, join: Callable[[str], Any]) -> dict[str, Any]:
+            return {name: join(name) for name in dict.fromkeys(name for t in tables for name in getattr(t, kind))}
 
-        sizes = {name: [table.size(name) for table in tables] for name in names("toleranced")}
-        assumed = {name: [table.assumed.get(name) for table in tables] for name in names("assumed")}
+        def choice(name: str) -> Choice:
+            return Choice(parameter(name).choices, np.concatenate([t.choice(name).codes for t in tables]))
+
         return cls(
             machines=tuple(machine for table in tables for machine in table.machines),
             machine_row=np.concatenate([t.machine_row + k for t, k in zip(tables, machines_before, strict=False)]),
-            numbers={name: np.concatenate([t.number(name) for t in tables]) for name in names("numbers")},
-            toleranced={name: Toleranced.concat(columns) for name, columns in sizes.items()},
-            choices={
-                name: Choice(parameter(name).choices, np.concatenate([t.choice(name).codes for t in tables]))
-                for name in names("choices")
-            },
-            texts={name: np.concatenate([t.text(name) for t in tables]) for name in names("texts")},
-            places={name: JoinedPlaces.of([t.places.get(name) for t in tables], counts) for name in names("places")},
-            assumed={name: Assumption.concat(columns, counts) for name, columns in assumed.items()},
-            problems=tuple(
-                evolve(problem, row=row + int(k))
-                for table, k in zip(tables, before, strict=False)
-                for problem in table.problems
-                for row in (table.first_rows if problem.row is None else [problem.row])
-            ),
+            numbers=joined("numbers", lambda name: np.concatenate([t.number(name) for t in tables])),
+            toleranced=joined("toleranced", lambda name: Toleranced.concat([t.size(name) for t in tables])),
+            choices=joined("choices", choice),
+            texts=joined("texts", lambda name: np.concatenate([t.text(name) for t in tables])),
+            places=joined("places", lambda name: JoinedPlaces.of([t.places.get(name) for t in tables], counts)),
+            assumed=joined("assumed", lambda name: Assumption.concat([t.assumed.get(name) for t in tables], counts)),
+            problems=tuple(p for table, k in zip(tables, before, strict=False) for p in table._problems_from(int(k))),
         )
+
+    def _problems_from(self, start: int) -> "Iterable[Problem]":
+        """The problems as those of rows that begin at ``start``; one of the file becomes one of each machine."""
+        for problem in self.problems:
+            for row in self.first_rows if problem.row is None else [problem.row]:
+                yield evolve(problem, row=int(row) + start)
 
     def to_frame(self) -> "pd.DataFrame":
         """The stated values as a pandas frame, one row per station, in canonical units.
@@ -280,8 +282,7 @@ class Stations:
             if name in stated and name != "machine":
                 columns |= to_columns(name, stated[name])
         frame = pd.DataFrame(columns)
-        kept = [name for name in frame.columns if name in ("machine", "station") or frame[name].notna().any()]
-        return frame[kept]
+        return frame[[name for name in frame if name in ("machine", "station") or frame[name].notna().any()]]
 
     @classmethod
     def from_frame(cls, frame: "pd.DataFrame") -> "Stations":

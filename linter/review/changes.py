@@ -57,6 +57,13 @@ class Effect:
     cleared: set[tuple[int, int]]
     remarks: tuple[int, ...]
 
+    def only_clears(self, aim: set[tuple[int, int]]) -> bool:
+        """Whether all of these findings are gone and no remark is new."""
+        return aim <= self.cleared and not self.remarks
+
+
+Effects = Mapping[tuple[Candidate, ...], Effect]
+
 
 def with_changes(result: ReviewResult, stations: Stations, rulebook: Rulebook) -> ReviewResult:
     """The same result with ``clears_with`` filled for its findings.
@@ -116,48 +123,57 @@ class _Search:
         return self.named[(record.machine, record.station)]
 
     def run(self) -> dict[int, tuple[Change, ...]]:
+        """Changes by the identity of the finding that they clear."""
         singles: dict[tuple[str, int], list[Candidate]] = {}
         wanted: list[list[list[Candidate]]] = []
         for finding in self.findings:
-            groups = []
-            for name, row in self.parameters(finding):
-                key = (name, row)
+            keys = list(self.parameters(finding))
+            for key in keys:
                 if key not in singles:
-                    singles[key] = list(candidates(self.stations, name, row))
-                groups.append(singles[key])
-            wanted.append(groups)
-        trials = [(c,) for group in singles.values() for c in group]
-        singly = self.try_out(trials)
+                    singles[key] = list(candidates(self.stations, *key))
+            wanted.append([singles[key] for key in keys])
+        singly = self.try_out([(c,) for group in singles.values() for c in group])
         found: dict[int, tuple[Change, ...]] = {}
         left = []
         for finding, groups in zip(self.findings, wanted, strict=True):
-            changes = []
-            aim = self.rows_to_clear(finding)
-            for group in groups:
-                good = [c for c in group if (c,) in singly and aim <= singly[(c,)].cleared]
-                clean = [c for c in good if not singly[(c,)].remarks]
-                if clean:
-                    changes.append(self.change(finding, min(clean, key=lambda c: c.distance)))
+            changes = self.alone(finding, singly, groups)
             if changes:
-                found[id(finding)] = tuple(changes)
+                found[id(finding)] = changes
             elif finding.severity != "remark":
                 left.append((finding, groups))
         wanted_pairs = [self.pairs(groups) for _, groups in left]
         paired = self.try_out(list(dict.fromkeys(pair for pairs in wanted_pairs for pair in pairs)))
         for (finding, groups), pairs in zip(left, wanted_pairs, strict=True):
-            aim = self.rows_to_clear(finding)
-            good_pairs = [p for p in pairs if p in paired and aim <= paired[p].cleared and not paired[p].remarks]
-            if good_pairs:
-                pair = min(good_pairs, key=lambda p: sum(c.distance for c in p))
-                found[id(finding)] = tuple(self.change(finding, c, together=1) for c in pair)
-            else:
-                found[id(finding)] = tuple(self.at_the_cost(finding, singly, groups))
+            changes = self.together(finding, paired, pairs)
+            found[id(finding)] = changes or tuple(self.at_the_cost(finding, singly, groups))
         return found
+
+    def alone(self, finding: Assessment, singly: Effects, groups: Sequence[Sequence[Candidate]]) -> tuple[Change, ...]:
+        """For each parameter the nearest change that clears a finding and does nothing else."""
+        aim = self.rows_to_clear(finding)
+        changes = []
+        for group in groups:
+            clean = [c for c in group if (c,) in singly and singly[(c,)].only_clears(aim)]
+            if clean:
+                changes.append(self.change(finding, min(clean, key=lambda c: c.distance)))
+        return tuple(changes)
+
+    def together(
+        self, finding: Assessment, paired: Effects, pairs: Sequence[tuple[Candidate, ...]]
+    ) -> tuple[Change, ...]:
+        """The nearest pair of changes that clears a finding and does nothing else."""
+        aim = self.rows_to_clear(finding)
+        good = [pair for pair in pairs if pair in paired and paired[pair].only_clears(aim)]
+        if not good:
+            return ()
+        return tuple(
+            self.change(finding, c, together=1) for c in min(good, key=lambda pair: sum(c.distance for c in pair))
+        )
 
     def at_the_cost(
         self,
         finding: Assessment,
-        singly: Mapping[tuple[Candidate, ...], Effect],
+        singly: Effects,
         groups: Sequence[Sequence[Candidate]],
     ) -> Iterator[Change]:
         """For each parameter the nearest change that clears a finding and leaves remarks on other clauses."""
