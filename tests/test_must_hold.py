@@ -37,7 +37,7 @@ def reviewed(request, tmp_path):
             )
         reading = read_table(path)
         assert [p.message for p in reading.stations.problems] == []
-        result = review_reading(reading, book)
+        result = review_reading(reading, book, full=True)
         assert result.failures == ()
         return {(record.clause, record.station): record for record in result.assessments}
 

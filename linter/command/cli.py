@@ -50,6 +50,7 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     help="Lowest severity that closes the gate.",
 )
 @click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
+@click.option("--full", is_flag=True, help="The result file has the working of what is met too.")
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
 @click.option(
     "--today",

@@ -98,6 +98,7 @@ def review_tables(
     gate: str,
     complete: bool,
     date: str | None,
+    full: bool = False,
     today: datetime.date | None = None,
 ) -> int:
     """Review every table and write its reports; see the command's options.
@@ -137,7 +138,7 @@ def review_tables(
         try:
             with within_bounds(shown(table)):
                 reading = read_table(table, mapping, shown_as=shown(table))
-            result = review_reading(reading, book, gate=gate, complete=complete)
+            result = review_reading(reading, book, gate=gate, complete=complete, full=full)
             if accepted is not None:
                 result = accepted(result)
             result = with_changes(result, reading.stations, book)
