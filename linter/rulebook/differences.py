@@ -1,12 +1,13 @@
 """What changed from one rulebook to another, in words and numbers."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from difflib import SequenceMatcher
 from typing import Any
 
 from attrs import asdict
 
 from linter.model.wording import limit_text, number_text, words_of
+from linter.rulebook.gates import gate_text
 from linter.rulebook.layers import ORIGIN, is_looser
 from linter.rulebook.model import Clause, Limit, Rulebook, Table
 
@@ -22,7 +23,7 @@ def gravest(clause: Clause) -> str:
 
 def differences(old: Rulebook, new: Rulebook) -> Iterator[tuple[str, str]]:
     """What changed from one rulebook to another: clause and one line in words and numbers."""
-    for name in [*old.clauses, *(n for n in new.clauses if n not in old.clauses)]:
+    for name in _both(old.clauses, new.clauses):
         if name not in new.clauses:
             yield name, "is no longer there"
         elif name not in old.clauses:
@@ -34,7 +35,7 @@ def differences(old: Rulebook, new: Rulebook) -> Iterator[tuple[str, str]]:
 
 def changed_clauses(old: Rulebook, new: Rulebook) -> list[str]:
     """Ids of the clauses that are new, changed in anything at all, or gone."""
-    names = [*old.clauses, *(name for name in new.clauses if name not in old.clauses)]
+    names = _both(old.clauses, new.clauses)
     return [name for name in names if _whole(old.clauses.get(name)) != _whole(new.clauses.get(name))]
 
 
@@ -45,19 +46,14 @@ def _whole(clause: Clause | None) -> Any:
 def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
     if old.off != new.off:
         yield f"is switched off: {new.off}" if new.off else "is switched on again"
-    for key in [*old.limits, *(k for k in new.limits if k not in old.limits)]:
-        before, after = old.limits.get(key), new.limits.get(key)
-        if before is None and after is not None:
-            yield f"limit {key} is new: {limit_text(after.value, after.unit)} ({origin_text(after)})"
-        elif after is None:
-            yield f"limit {key} is gone"
-        elif before is not None and before != after:
-            yield from _limit_differences(key, before, after)
-    for key in [*old.tables, *(k for k in new.tables if k not in old.tables)]:
+    for key in _both(old.limits, new.limits):
+        yield from _limit_differences(key, old.limits.get(key), new.limits.get(key))
+    for key in _both(old.tables, new.tables):
         if key not in old.tables or key not in new.tables:
             yield f"table {key} is {'gone' if key in old.tables else 'new'}"
-            continue
-        yield from _table_differences(key, old.tables[key], new.tables[key])
+        else:
+            yield from _table_differences(key, old.tables[key], new.tables[key])
+    yield from _gate_differences(old, new)
     if old.steps != new.steps:
         yield f"severity steps: {steps_text(old)} -> {steps_text(new)}"
     for part in PARTS:
@@ -66,12 +62,30 @@ def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:
     for key in sorted({*old.messages, *new.messages}):
         if old.messages.get(key) != new.messages.get(key):
             yield f"message {key}: {old.messages.get(key, '(none)')} -> {new.messages.get(key, '(none)')}"
-    for key in dict.fromkeys((*old.sources, *new.sources)):
+    for key in _both(old.sources, new.sources):
         if (key in old.sources) != (key in new.sources):
             yield f"source {key} is {'gone' if key in old.sources else 'new'}"
 
 
-def _limit_differences(key: str, before: Limit, after: Limit) -> Iterator[str]:
+def _both(old: Iterable[str], new: Iterable[str]) -> list[str]:
+    """Names of the one, then those that only the other has."""
+    return list(dict.fromkeys((*old, *new)))
+
+
+def _gate_differences(old: Clause, new: Clause) -> Iterator[str]:
+    if gate_text(old) != gate_text(new):
+        yield f"must be judged: {gate_text(old)} -> {gate_text(new)}"
+    elif (old.gate, old.must_when) != (new.gate, new.must_when):
+        yield f"must be judged: {gate_text(new)}, now {'stated' if new.gate or new.must_when else 'not stated'}"
+
+
+def _limit_differences(key: str, before: Limit | None, after: Limit | None) -> Iterator[str]:
+    if after is None:
+        yield f"limit {key} is gone"
+        return
+    if before is None:
+        yield f"limit {key} is new: {limit_text(after.value, after.unit)} ({origin_text(after)})"
+        return
     if (before.value, before.unit) != (after.value, after.unit):
         was, now = limit_text(before.value, before.unit), limit_text(after.value, after.unit)
         yield f"limit {key}: {was} -> {now}{_way(before.value, after.value, before.looser)}"
@@ -84,7 +98,7 @@ def _limit_differences(key: str, before: Limit, after: Limit) -> Iterator[str]:
 
 
 def _table_differences(key: str, old: Table, new: Table) -> Iterator[str]:
-    for column in dict.fromkeys((*old.looser, *new.looser)):
+    for column in _both(old.looser, new.looser):
         was, now = old.looser.get(column, "either"), new.looser.get(column, "either")
         if was != now:
             yield f"table {key}, {column}, way that lets more pass: {was} -> {now}"

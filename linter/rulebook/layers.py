@@ -11,9 +11,10 @@ from typing import Any
 import numpy as np
 from attrs import evolve
 
-from linter.model.findings import SEVERITIES, Layer, Loosened
+from linter.model.findings import SEVERITIES, TABLE_CHAPTER, Layer, Loosened
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import limit_text
+from linter.rulebook.gates import gate_text, is_milder, wrong_condition
 from linter.rulebook.model import (
     PROVENANCES,
     Chapter,
@@ -155,6 +156,7 @@ class Builder:
             remedy=raw["remedy"],
             sources=tuple(raw["sources"]),
             picture=raw.get("picture", ""),
+            **_gate(file, name, raw),
         )
 
     def table(self, file: str, clause: str, raw: Mapping[str, Any]) -> Table:
@@ -191,6 +193,11 @@ class Builder:
                 raise RulebookError(file, old.id, reason)
         new = evolve(old, **{key: raw[key] for key in TEXTS if key in raw})
         loosened: list[str] = []
+        if raw.get("off") and new.chapter == TABLE_CHAPTER:
+            reason = (
+                "a clause about the table itself cannot be switched off: no verdict is better than the table under it"
+            )
+            raise RulebookError(file, old.id, reason)
         if raw.get("off"):
             new = evolve(new, off=raw["reason"])
             loosened.append("switched off")
@@ -214,6 +221,9 @@ class Builder:
             new = evolve(new, messages={**new.messages, **raw["messages"]})
         if "sources" in raw:
             new = evolve(new, sources=tuple(raw["sources"]))
+        new = evolve(new, **_gate(file, old.id, raw))
+        if is_milder(old, new):
+            loosened.append(f"must be judged: {gate_text(old)} -> {gate_text(new)}")
         self.reasons[old.id] = raw["reason"]
         self.loosened += [Loosened(old.id, self.head["name"], what, raw["reason"]) for what in loosened]
         return new
@@ -272,6 +282,22 @@ class Builder:
             if is_number and value and not isinstance(_number_or_text(value), float):
                 raise RulebookError(file, clause, f"table {key}: {column} {value!r} is not a number")
         return cells
+
+
+def _gate(file: str, clause: str, raw: Mapping[str, Any]) -> dict[str, Any]:
+    """What is stated of whether a clause must be judged; one of the two statements takes the place of both."""
+    if "gate" not in raw and "must_when" not in raw:
+        return {}
+    conditions = tuple(raw.get("must_when", ()))
+    if conditions and raw.get("gate") == "may":
+        raise RulebookError(file, clause, 'gate "may" and must_when contradict each other')
+    for condition in conditions:
+        wrong = wrong_condition(condition)
+        if wrong:
+            raise RulebookError(file, clause, f"must_when: {wrong}")
+    if clause.split(".")[0] == TABLE_CHAPTER and (conditions or raw["gate"] == "may"):
+        raise RulebookError(file, clause, "a clause about the table itself must always be judged")
+    return {"gate": "" if conditions else raw["gate"], "must_when": conditions}
 
 
 def _parameters(file: str, clause: str, names: Any) -> tuple[str, ...]:

@@ -118,6 +118,7 @@ def _clause(raw: Mapping[str, Any]) -> Clause:
             "tables": {key: _table(table) for key, table in raw.get("tables", {}).items()},
             "steps": tuple(Step(**step) for step in raw["steps"]),
             "sources": tuple(raw.get("sources", ())),
+            "must_when": tuple(raw.get("must_when", ())),
         }
     )
 

@@ -110,7 +110,8 @@ class Clause:
 
     ``level`` is ``station`` or ``machine``; ``check`` names a function as ``module.function`` of ``linter.checks``;
     ``needs`` are the parameters without which it is not assessed, ``uses`` those it also looks at. ``measure`` says in
-    words what the severity steps are compared with.
+    words what the severity steps are compared with. ``gate`` and ``must_when`` say whether it must be judged before the
+    gate may open, where that does not follow from what it can come to (:mod:`linter.rulebook.gates`).
     """
 
     id: str
@@ -131,6 +132,8 @@ class Clause:
     sources: tuple[str, ...]
     picture: str
     off: str | None = None
+    gate: str = ""
+    must_when: tuple[Mapping[str, Any], ...] = ()
 
     @property
     def chapter(self) -> str:
