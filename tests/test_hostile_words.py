@@ -171,6 +171,7 @@ class Page(HTMLParser):
         raise AssertionError(data)
 
 
+@pytest.mark.slow
 def test_pages_run_nothing_and_load_nothing(written):
     pages = files(written[0], ".html")
     assert len(pages) > len(PAYLOADS)
@@ -188,6 +189,7 @@ def test_pages_run_nothing_and_load_nothing(written):
     assert PAYLOADS["image"] in shown and "[U+202E]" in shown
 
 
+@pytest.mark.slow
 def test_workbooks_hold_no_formula_and_no_link_to_the_outside(written):
     for path in files(written[0], ".findings.xlsx"):
         with zipfile.ZipFile(path) as archive:

@@ -173,6 +173,7 @@ def test_any_one_value_may_be_missing(machine):
         assert lacking[lost].all(), (name, {REMOVALS[place][0] for place in places[lost & ~lacking]})
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("machine", [0, 1, 2])
 def test_any_one_value_may_be_absurd(machine):
     assessed = assess(varied(machine, ABSURD), BOOK)

@@ -36,10 +36,12 @@ def files(folder: Path) -> set[Path]:
     return {p.relative_to(folder) for p in folder.rglob("*") if p.is_file()}
 
 
+@pytest.mark.slow
 def test_nothing_generic_lands_beside_the_package(unpacked):
     assert {p.name for p in unpacked.iterdir() if not p.name.endswith(".dist-info")} == {"linter"}
 
 
+@pytest.mark.slow
 def test_every_data_file_is_in_the_wheel(unpacked):
     for name in ("ruleset", "schemas"):
         here = {p.relative_to(ROOT / name) for p in (ROOT / name).rglob("*") if p.is_file()}
@@ -61,6 +63,7 @@ def test_every_data_file_is_in_the_wheel(unpacked):
         )
 
 
+@pytest.mark.slow
 def test_the_wheel_reviews_a_table(unpacked, tmp_path):
     table, kinds = str(SAMPLES / "coolant-pump.csv"), "html,json,sarif,junit,xlsx"
     done = run(unpacked, "-m", "linter.command.cli", "review", table, "--write", kinds, folder=tmp_path)

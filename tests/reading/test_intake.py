@@ -335,6 +335,7 @@ def test_bomb_of_one_cell(tmp_path):
     assert memory < _MEMORY_LIMIT
 
 
+@pytest.mark.slow
 def test_bomb_below_the_ratio(tmp_path):
     # 49 MiB in one cell, with noise so that it packs less than 200:1
     noise = os.urandom(2**18).hex()
@@ -345,6 +346,7 @@ def test_bomb_below_the_ratio(tmp_path):
     assert memory < _MEMORY_LIMIT
 
 
+@pytest.mark.slow
 def test_dense_sheet_of_a_million_rows(tmp_path):
     rows = "".join(f'<row r="{i}"><c r="A{i}"><v>{i * 7919 % 9973}</v></c></row>' for i in range(1, 900_001))
     assert len(rows) > 40 * 2**20
@@ -442,6 +444,7 @@ _JSON = {
 }
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("what", _JSON)
 def test_json_within_its_memory(tmp_path, what):
     text, code = _JSON[what]
@@ -471,6 +474,7 @@ _TEXTS = {
 }
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("what", _TEXTS)
 def test_text_within_its_memory(tmp_path, what):
     text, code = _TEXTS[what]
@@ -529,6 +533,7 @@ _SHEETS = {
 }
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("what", _SHEETS)
 def test_workbook_within_its_memory(tmp_path, what):
     sheet, code = _SHEETS[what]
@@ -586,6 +591,7 @@ _PARTS = {
 }
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("what", _PARTS)
 def test_parts_of_a_workbook_within_their_memory(tmp_path, what):
     parts, code = _PARTS[what]

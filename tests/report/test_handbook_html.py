@@ -104,11 +104,13 @@ def test_a_layer_says_what_it_loosens_and_why(pages, strict):
     assert "Loosened or switched off" not in pages[released_versions()[-1]][1]
 
 
+@pytest.mark.slow
 def test_same_text_for_the_same_rulebook(pages):
     book, page = pages[str(EXAMPLE)]
     assert handbook_html(book) == page
 
 
+@pytest.mark.slow
 def test_the_terminal_says_the_same(book_and_page):
     book, _ = book_and_page
     listed = list_text(book)

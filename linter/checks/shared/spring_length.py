@@ -40,7 +40,8 @@ def share_outside(view: View, low: Floats, high: Floats, limits: Limits) -> Any:
     draws, seed = int(limits["draws"]), int(limits["seed"])
 
     def make(row: int) -> float:
-        if np.isnan(low[row] + high[row] + found.nominal[row] + length.half[row] + found.tolerance[row]):
+        needed = (low, high, found.nominal, length.half, found.tolerance)
+        if any(np.isnan(values[row]) for values in needed):
             return float("nan")
         if length.by_chain[row]:
             members = parse_chain(str(texts[row]))
