@@ -12,6 +12,7 @@ from pathlib import Path
 from linter.model.packaged import data_folder
 from linter.reading import read_table
 from linter.report.blank_table import input_schema_text
+from linter.report.nomenclature import nomenclature_text
 from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.differences import gravest
@@ -87,6 +88,7 @@ WRITTEN: dict[str, Callable[[], str]] = {
     "schemas/input-table.schema.json": input_schema_text,
     "ruleset/current/golden.csv": golden_text,
     "README.md": readme_text,
+    "docs/nomenclature.md": lambda: nomenclature_text(load()),
 }
 
 
