@@ -21,7 +21,7 @@ from linter.model.vocabulary import parameter, vocabulary
 if TYPE_CHECKING:
     import pandas as pd
 
-ProblemKind = Literal["unreadable", "disagreement", "assumption"]
+ProblemKind = Literal["unreadable", "disagreement", "unused", "assumption"]
 
 
 @frozen
@@ -30,8 +30,9 @@ class Problem:
 
     Attributes
     ----------
-    kind : {"unreadable", "disagreement", "assumption"}
+    kind : {"unreadable", "disagreement", "unused", "assumption"}
         ``unreadable``: not understood, the value is not used. ``disagreement``: stated twice with different values.
+        ``unused``: looks like data of a seat and names no parameter that is known; nothing that is needed is missing.
         ``assumption``: used, with an interpretation that the report must show.
     row : int or None
         Row of the stations it belongs to; None where it belongs to the file as a whole.

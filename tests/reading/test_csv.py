@@ -85,10 +85,10 @@ def test_nothing_is_coerced(tmp_path):
     assert stations.text("bearing_designation").tolist() == ["None", "nan"]
 
 
-def test_missing_value_words_are_listed_and_not_used(tmp_path):
+def test_missing_value_words_are_told_and_not_used(tmp_path):
     reading = read(tmp_path, "machine,station,bore_diameter,outside_diameter\nM,A,-,TBD\nM,B,4,11\n")
-    assert {(u.place.cell, u.value) for u in reading.unused} == {("C2", "-"), ("D2", "TBD")}
-    assert reading.stations.problems == ()
+    told = {(p.place.cell, p.read, p.code) for p in reading.stations.problems if p.kind == "unreadable"}
+    assert told == {("C2", "-", "not-applicable"), ("D2", "TBD", "not-known")}
 
 
 def test_large_and_small_files_are_read_alike(tmp_path):

@@ -240,5 +240,7 @@ def test_dash_in_a_text_or_station_cell_says_that_there_is_none(tmp_path):
     reading = read_table(path)
     assert reading.stations.text("station").tolist() == ["A"]
     assert not reading.stations.known("drawing_number")[0]
-    assert {(u.name, u.value) for u in reading.unused} == {("drawing_number", "-"), ("bearing_designation", "TBD")}
-    assert reading.stations.problems == ()
+    assert {(u.name, u.value) for u in reading.unused} == {("drawing_number", "-")}
+    assert [(p.parameter, p.read) for p in reading.stations.problems if p.code == "not-known"] == [
+        ("bearing_designation", "TBD")
+    ]

@@ -73,7 +73,7 @@ def headings(language: str) -> dict[str, tuple[str, ...]]:
     """Words of a language by what they stand for; those that stand for one thing only."""
     meant: dict[str, set[str]] = {}
     for target, word, _ in heading_words():
-        if target != "@STATION":
+        if not target.startswith("@"):
             # a station is a group and a parameter both, and so is a machine
             meant.setdefault(word_key(word), set()).add(target.lower() if target in ("STATION", "MACHINE") else target)
     found: dict[str, list[str]] = {}

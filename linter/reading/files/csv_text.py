@@ -115,11 +115,15 @@ def choose_delimiter(data: bytes) -> str:
     return best
 
 
+#: What stands for a blank cell where blanks set the cells apart (common practice).
+_FILLERS = ("-", "--", "–", "—")
+
+
 def _aligned(source: Source, data: bytes) -> tuple[list[Any], Any]:
     """Text whose cells are set apart by two or more blanks.
 
     A line with the usual number of cells is taken in order. A line with fewer has blank cells: each of its cells goes
-    to the column that it stands below; a line where that is not clear stays one cell.
+    to the column that it stands below; a line where that is not clear stays one cell. A dash fills a blank cell.
     """
     limits = f"at most {MOST_ALIGNED_COLUMNS} columns and {MOST_ALIGNED_CELLS} cells set apart by blanks"
     # counted before a cell is made of any
@@ -137,7 +141,7 @@ def _aligned(source: Source, data: bytes) -> tuple[list[Any], Any]:
     for line, plain in zip(pieces, lines, strict=True):
         row = [""] * width
         if len(line) == width:
-            row = [cell for _, _, cell in line]
+            row = ["" if cell in _FILLERS else cell for _, _, cell in line]
         elif len(line) > width:
             row[:1] = [plain.strip()]
         else:

@@ -13,6 +13,7 @@ from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
 Path = tuple[str | int, ...]
@@ -52,10 +53,17 @@ _CONTEXT = {
 def _aspect_of(key: str) -> tuple[str, str]:
     """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
     word = key.strip()
+    if _version_of(key):
+        return "value", ""
     if aspect := _ASPECTS.get(word.casefold(), ""):
         return aspect, ""
     rest, unit = split_heading_unit(word)
     return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
+
+
+def _version_of(key: str) -> Version:
+    """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
+    return dictionary().versions.get(word_key(key), "")
 
 
 @define(eq=False)
@@ -296,7 +304,8 @@ class _Walk:
                 if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
                     aspect = "value"
                 aspect = heading.aspect if aspect == "value" else aspect
-                traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit)
+                version = _version_of(key) or heading.version
+                traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit, version)
                 self._cell(traits, f"{label} {key}" if "minus" in word else label, value, (*path, key), here)
             else:
                 self._unused(f"{label} {key}", value, (*path, key), "not a part of a value that is recognised")

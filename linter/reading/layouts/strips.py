@@ -36,6 +36,8 @@ class Strip:
         True where the name was the vocabulary's own, so that its canonical unit is agreed.
     label : str
         The table's word for it.
+    version : str
+        ``newer`` or ``older`` where the word says so (``(new)``, ``old``, ``proposed``); empty otherwise.
     sheet : str or None
         Sheet of the cells.
     lines, columns : int array, shape (cells,)
@@ -53,6 +55,7 @@ class Strip:
     unit: str = ""
     own_unit: bool = False
     label: str = ""
+    version: str = ""
     sheet: str | None = None
     lines: NDArray[np.int32] | None = field(default=None, repr=False)
     columns: NDArray[np.int32] | None = field(default=None, repr=False)

@@ -45,7 +45,7 @@ def _read_texts(strip: Strip) -> Values:
     for index, text in enumerate(plain if strip.parameter not in ("machine", "station") else ()):
         if _says_nothing(text) and (state := missing_state(text)) and state != "empty":
             said = MISSING[state.replace(" ", "-")]
-            wrong[index] = Trouble(-1, "unused", state.replace(" ", "-"), text, "a text", said)
+            wrong[index] = Trouble(-1, "missing", state.replace(" ", "-"), text, "a text", said)
             plain[index] = ""
     words = np.array([*plain, ""], dtype=object)[codes]
     result = Values(np.zeros(0), words=words)

@@ -85,7 +85,7 @@ class _Parts:
         if not chosen:
             return np.full(self.count, np.nan), np.full(self.count, -1, dtype=np.intp)
         numbers, source = settle_numbers(self.entry, chosen, self.count, self.disagree, pick)
-        return numbers, np.where(source >= 0, spans[source], -1)
+        return numbers, _over_all(spans, source)
 
     def _tell(self, kind: str, group: int, position: int, code: str, expected: str, sentence: str) -> None:
         strip = int(np.searchsorted(self.starts, position, side="right")) - 1
@@ -148,7 +148,7 @@ class _Parts:
         """Tolerance class per group; of a fit pair the half that belongs to this part."""
         chosen, spans = self._pick("value", "tolerance")
         words, source = settle_words(self.entry, chosen, self.count, self.disagree)
-        position = np.where(source >= 0, spans[source], -1) if len(spans) else source
+        position = _over_all(spans, source)
         for group in np.flatnonzero([" " in w or "/" in w for w in words.tolist()]).tolist():
             halves = [half.strip() for half in words[group].replace(" ", "").split("/")]
             hole = self.entry.name.startswith("housing")
@@ -244,3 +244,8 @@ class _Parts:
             if position >= 0:
                 said = "a tolerance stands here, but no nominal size belongs to it"
                 self._tell("unreadable", group, position, "no-nominal", "a nominal size", said)
+
+
+def _over_all(spans: Ints, source: Ints) -> Ints:
+    """Positions over all cells from positions over the chosen ones; a strip may speak for no row, so that none is."""
+    return np.where(source >= 0, spans[source], -1) if len(spans) else np.full(len(source), -1, dtype=np.intp)

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 import numpy as np
-from attrs import define, field
+from attrs import define, evolve, field
 from numpy.typing import NDArray
 
 from linter.model.places import PlaceColumn
@@ -20,9 +20,12 @@ from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
+from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.sizes import settle_sizes
+from linter.reading.settling.unused_data import tell_unused
 from linter.reading.settling.values import Terms, Values
+from linter.reading.settling.versions import judge_versions
 from linter.reading.words.mapping import Mapping
 
 Floats = NDArray[np.float64]
@@ -49,6 +52,12 @@ class Columns:
     texts: dict[str, NDArray[Any]] = field(factory=dict)
     places: dict[str, PlaceColumn] = field(factory=dict)
 
+    def stations(self, keys: Keys) -> Stations:
+        """The columns as stations, without problems."""
+        return Stations(
+            tuple(keys.machines), keys.machine_row, self.numbers, self.toleranced, self.choices, self.texts, self.places
+        )
+
 
 @define(eq=False)
 class Resolver:
@@ -61,6 +70,7 @@ class Resolver:
     keys: Keys = field(factory=Keys)
     problems: list[Problem] = field(factory=list)
     unused: list[Unused] = field(factory=list)
+    missing: list[Missing] = field(factory=list)
     used: list[tuple[Parameter, list[Stated]]] = field(factory=list)
     columns: Columns = field(factory=Columns)
     _alike: dict[tuple[str, str], "_Alike"] = field(factory=dict)
@@ -91,14 +101,13 @@ class Resolver:
             if name in strips:
                 self._one_parameter(parameter(name), strips[name])
         self._keys_as_texts()
+        stations = self.columns.stations(self.keys)
+        self._tell_missing(stations)
         self._close_alike()
-        order = {code: index for index, code in enumerate(("unreadable", "disagreement", "assumption"))}
+        self.problems.extend(tell_unused(self.unused, stations))
+        order = {code: index for index, code in enumerate(("unreadable", "disagreement", "unused", "assumption"))}
         problems = sorted(self.problems, key=lambda p: (p.row is not None, p.row or 0, order[p.kind]))
-        c = self.columns
-        return Stations(
-            tuple(self.keys.machines), self.keys.machine_row, c.numbers, c.toleranced, c.choices, c.texts, c.places,
-            problems=tuple(problems),
-        )  # fmt: skip
+        return evolve(stations, problems=tuple(problems))
 
     def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]]) -> None:
         stated = []
@@ -108,7 +117,9 @@ class Resolver:
             values = read_values(strip, entry, terms)
             group, cell = self._groups(entry, block_index, strip, values)
             stated.append(Stated(strip, values, group, cell))
-            self._tell(entry, strip, values, group, cell)
+        judge_versions(stated)
+        for one in stated:
+            self._tell(entry, one)
         self.used.append((entry, stated))
         if entry.kind == "toleranced":
             count = self._groups_of(entry)
@@ -196,23 +207,43 @@ class Resolver:
     def _row_of(self, entry: Parameter, group: int) -> int:
         return int(self.keys.first[group]) if entry.level == "machine" else group
 
-    def _tell(self, entry: Parameter, strip: Strip, values: Values, group: Ints, cell: Ints) -> None:
-        """Problems and unused cells from the troubles of a strip."""
-        if not values.troubles:
+    def _tell(self, entry: Parameter, stated: Stated) -> None:
+        """Problems from the troubles of a strip; what its cells say to be missing is judged when all is read."""
+        if not stated.values.troubles:
             return
         group_of: dict[int, int] = {}
-        for g, c in zip(group.tolist(), cell.tolist(), strict=True):
+        for g, c in zip(stated.group.tolist(), stated.cell.tolist(), strict=True):
             group_of.setdefault(c, g)
-        for trouble in values.troubles:
-            if trouble.kind == "unused":
-                place = strip.place(self.file, trouble.index)
-                self.unused.append(Unused(strip.label or entry.name, trouble.read, place, trouble.sentence))
-                continue
+        for trouble in stated.values.troubles:
             row = self._row_of(entry, group_of[trouble.index]) if trouble.index in group_of else None
+            if trouble.kind == "missing":
+                self.missing.append(Missing(entry, stated, trouble, row))
+            else:
+                self._problem(
+                    trouble.kind, row, entry.name, stated.strip, trouble.index, trouble.code, trouble.read,
+                    trouble.expected, trouble.sentence,
+                )  # fmt: skip
+
+    def _tell_missing(self, stations: Stations) -> None:
+        """Cells that say that there is no value: problems, or unused where a design may lack the parameter."""
+
+        def tell(cell: Missing, sentence: str) -> None:
+            t = cell.trouble
             self._problem(
-                trouble.kind, row, entry.name, strip, trouble.index, trouble.code, trouble.read, trouble.expected,
-                trouble.sentence,
-            )  # fmt: skip
+                "unreadable",
+                cell.row,
+                cell.entry.name,
+                cell.stated.strip,
+                t.index,
+                t.code,
+                t.read,
+                t.expected,
+                sentence,
+            )
+
+        tell_missing(
+            self.missing, stations, lambda cell, reason: self.unused.append(unused(cell, self.file, reason)), tell
+        )
 
     def _problem(
         self,
@@ -319,7 +350,7 @@ class Resolver:
         places: set[tuple[str, Any]] = set()
         for entry, stated in self.used:
             for one in stated:
-                told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "unused")}
+                told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "missing")}
                 seen: set[int] = set()
                 for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
                     read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])

@@ -26,7 +26,7 @@ class Trouble:
     """A cell that could not be used as it stands.
 
     ``kind`` is one of :class:`linter.model.stations.Problem`, or ``partly`` (unreadable, but its nominal is used), or
-    ``unused`` (the cell says itself that there is no value).
+    ``missing`` (the cell says itself that there is no value; see :mod:`linter.reading.settling.missing`).
     """
 
     index: int
@@ -97,7 +97,7 @@ def at(trouble: Trouble, index: int) -> Trouble:
 def trouble_of(error: ReadError) -> Trouble:
     """A trouble from the error of a cell reader, of no cell yet."""
     if error.code in MISSING:
-        return Trouble(-1, "unused", error.code, error.read, error.expected, MISSING[error.code])
+        return Trouble(-1, "missing", error.code, error.read, error.expected, MISSING[error.code])
     return Trouble(-1, "unreadable", error.code, error.read, error.expected, error.sentence)
 
 

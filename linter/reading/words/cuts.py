@@ -2,7 +2,7 @@
 
 import re
 
-from linter.reading.words.dictionary import CAMEL, JOINT, dictionary, group_key
+from linter.reading.words.dictionary import CAMEL, JOINT, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect
 
 _ASPECTS: dict[str, Aspect] = {
@@ -47,6 +47,19 @@ def _aspect_of(word: str) -> Aspect | None:
     groups = headings.groups.get(cleaned) or headings.group_words.get(group_key(cleaned), ())
     wanted = [_ASPECTS[group] for group in groups if group in _ASPECTS]
     return wanted[0] if len(wanted) == 1 else None
+
+
+def version_cuts(text: str) -> list[tuple[str, Version]]:
+    """Ways to cut a name into a rest and a word for one of several statements: ``(new)``, ``old``, ``proposed``."""
+    versions = dictionary().versions
+    found: list[tuple[str, Version]] = []
+    if (bracket := BRACKET.fullmatch(text)) and (version := versions.get(word_key(bracket[2]))):
+        found.append((bracket[1], version))
+    for start, end in joint_cuts(text, 2):
+        for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
+            if len(word) <= 30 and (version := versions.get(word_key(word.strip(" ,:")))):
+                found.append((rest.strip(" ,:"), version))
+    return [(rest, version) for rest, version in found if rest]
 
 
 def station_cuts(text: str) -> list[tuple[str, str, bool]]:

@@ -7,6 +7,7 @@ import csv
 import re
 from functools import cache
 from pathlib import Path
+from typing import Literal
 
 from attrs import frozen
 
@@ -18,6 +19,12 @@ GROUPS = (
     "NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "CHAR-ID", "DATUM", "KIND", "RESULT",
     "NOTE", "STATION", "MACHINE",
 )  # fmt: skip
+
+#: Which of several statements of one parameter a name says it is; ``older`` does not hold, yet or any more.
+Version = Literal["", "newer", "older"]
+_VERSIONS: dict[str, Version] = {"@NEWER": "newer", "@OLDER": "older"}
+#: Targets of the data file that are no parameters.
+NO_PARAMETER = (*GROUPS, "@STATION", *_VERSIONS)
 
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
@@ -38,11 +45,12 @@ class Dictionary:
     groups: dict[str, tuple[str, ...]]
     group_words: dict[str, tuple[str, ...]]
     stations: frozenset[str]
+    versions: dict[str, Version]
 
 
 @cache
 def heading_words() -> tuple[tuple[str, str, str], ...]:
-    """Target (parameter, group or ``@STATION``), word and language of every row of the data file."""
+    """Target (parameter, group, ``@STATION`` or a version), word and language of every row of the data file."""
     with _DATA.open(encoding="utf-8", newline="") as stream:
         return tuple((row["target"], row["word"], row["language"]) for row in csv.DictReader(stream))
 
@@ -55,6 +63,7 @@ def dictionary() -> Dictionary:
     groups: dict[str, tuple[str, ...]] = {}
     group_words: dict[str, tuple[str, ...]] = {}
     stations = set()
+    versions: dict[str, Version] = {}
 
     def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
         table[key] = tuple(dict.fromkeys((*table.get(key, ()), target)))
@@ -65,6 +74,8 @@ def dictionary() -> Dictionary:
     for target, word, language in heading_words():
         if target == "@STATION":
             stations.add(word_key(word))
+        elif target in _VERSIONS:
+            versions[word_key(word)] = _VERSIONS[target]
         elif target in GROUPS:
             put(groups, fold(word), target)
             put(group_words, group_key(word), target)
@@ -72,7 +83,7 @@ def dictionary() -> Dictionary:
             put(exact, fold(word), target)
             if language != "symbol":
                 put(words, word_key(word), target)
-    return Dictionary(exact, words, groups, group_words, frozenset(stations))
+    return Dictionary(exact, words, groups, group_words, frozenset(stations), versions)
 
 
 def group_key(text: str) -> str:

@@ -7,6 +7,7 @@ from attrs import define, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
+from linter.reading.words.dictionary import Version
 from linter.reading.words.names import Names
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
@@ -30,6 +31,8 @@ class Heading:
         What the cells state: as in :class:`linter.reading.layouts.strips.Strip`, or ``unit`` for a column of units.
     own_unit : bool
         True where the word is the vocabulary's own name, so that its canonical unit is agreed.
+    version : str
+        Which of several statements the word says it is: ``newer``, ``older``, or empty.
     """
 
     parameter: str
@@ -37,6 +40,7 @@ class Heading:
     unit: str = ""
     aspect: str = "value"
     own_unit: bool = False
+    version: Version = ""
 
     @property
     def entry(self) -> Parameter:
@@ -45,7 +49,9 @@ class Heading:
 
     def traits(self, label: str) -> dict[str, Any]:
         """Arguments of a strip."""
-        return {"aspect": self.aspect, "unit": self.unit, "own_unit": self.own_unit, "label": label}
+        return {
+            "aspect": self.aspect, "unit": self.unit, "own_unit": self.own_unit, "label": label, "version": self.version
+        }  # fmt: skip
 
 
 @define(eq=False)
@@ -106,4 +112,5 @@ class Words:
             match.unit or "",
             _ASPECTS.get(match.aspect, match.aspect),
             match.parameter in text and not match.mapped,
+            match.version,
         )

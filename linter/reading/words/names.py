@@ -14,8 +14,8 @@ from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
-from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts
-from linter.reading.words.dictionary import GROUPS, dictionary, group_key, word_key
+from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
+from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
@@ -65,6 +65,8 @@ class Match:
         The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
     mapped : bool
         True where the name mapping says so.
+    version : {"", "newer", "older"}
+        Which of several statements the name says it is (``(new)``, ``old``, ``proposed``).
     """
 
     parameter: str
@@ -73,6 +75,7 @@ class Match:
     aspect: Aspect = "value"
     feature: str | None = None
     mapped: bool = False
+    version: Version = ""
 
 
 @frozen
@@ -208,6 +211,10 @@ class Names:
                     if match.parameter.endswith({"max": IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
                         return match
                     reasons.append(f"{match.parameter} carries no tolerance, and the name asks for its {aspect}")
+        if "version" not in done:
+            for rest, version in version_cuts(text):
+                if match := self._peel(rest, done | {"version"}, reasons):
+                    return evolve(match, version=version)
         if "characteristic" not in done and (match := self._of_feature(text, done | {"characteristic"})):
             return match
         if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):

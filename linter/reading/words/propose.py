@@ -14,7 +14,7 @@ from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
 from linter.reading.words.cuts import aspect_cuts, station_cuts
-from linter.reading.words.dictionary import GROUPS, heading_words, word_key
+from linter.reading.words.dictionary import NO_PARAMETER, heading_words, word_key
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.names import Names
 
@@ -91,7 +91,7 @@ def _pool() -> tuple[tuple[str, ...], tuple[tuple[str, str], ...]]:
     for target, word, language in heading_words():
         if target in ("STATION", "MACHINE"):
             pool.setdefault(word_key(word), (target.lower(), word))
-        elif target not in GROUPS and target != "@STATION" and language != "symbol":
+        elif target not in NO_PARAMETER and language != "symbol":
             pool.setdefault(word_key(word), (target, word))
     return tuple(pool), tuple(pool.values())
 
