@@ -2,10 +2,13 @@
 
 from attrs import evolve, frozen
 
+from linter.mechanics.limits import deviations_or_nan
 from linter.reading.cells.signs import shown
 from linter.reading.cells.size_items import WIDEST_LIMITS, Item, Kind, NotASize
 from linter.reading.cells.units import conversion
 
+#: Printed tables round deviations to whole micrometres.
+_ROUNDED = 0.51
 _NUMBERS = ("plain", "signed", "pm")
 #: Deviations beyond these parts of the nominal are more likely in another unit: whole numbers, and with decimals.
 WIDEST_WHOLE_DEVIATION, WIDEST_DEVIATION = 0.05, 0.25
@@ -337,7 +340,11 @@ def _with_deviations(base: Size, numbers: list[Item], measured: _Measured, raw: 
         for value in (found.lower, found.upper)
     )
     decimals = any(item.decimals for item in rest)
-    if not measured.stated and not ranges and too_wide(widest, nominal.value, decimals):
+    in_mm = conversion(measured.unit or "mm", "mm") or 1.0
+    if not measured.stated and not ranges and too_wide(widest * in_mm, nominal.value * in_mm, decimals):
+        if in_mm == 1.0 and are_of_class(base.tolerance_class, nominal.value, lower, upper):
+            lower, upper = (None if value is None else round(value / 1000, 9) for value in (lower, upper))
+            return evolve(base, nominal=nominal.value, lower=lower, upper=upper, reversed=found.reversed)
         raise NotASize(
             "unlikely-deviations", raw,
             f"the deviations in “{shown(raw)}” are too large for the size; they may be in another unit",
@@ -353,7 +360,15 @@ def _with_deviations(base: Size, numbers: list[Item], measured: _Measured, raw: 
     )
 
 
+def are_of_class(word: str, nominal: float, lower: float | None, upper: float | None) -> bool:
+    """Whether two numbers are the deviations of a class at a nominal in mm, in micrometres as printed tables say."""
+    if not word or lower is None or upper is None:
+        return False
+    low, high = deviations_or_nan(word, nominal)
+    return bool(abs(low - lower) <= _ROUNDED and abs(high - upper) <= _ROUNDED)
+
+
 def too_wide(widest: float, nominal: float, decimals: bool) -> bool:
-    """Whether deviations of some size are too large for a nominal to be in its unit."""
+    """Whether deviations are too large for a nominal to be in its unit, both in mm (or both in a unit of no length)."""
     part = WIDEST_DEVIATION if decimals else WIDEST_WHOLE_DEVIATION
     return nominal != 0 and widest > max(LEAST_DOUBTED, part * abs(nominal))

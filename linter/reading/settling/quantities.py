@@ -17,6 +17,8 @@ from linter.reading.settling.values import Floats, Terms, Trouble, Values, at, b
 
 _MINUS = re.compile(r"-[ _]*tol|tol\w*[. _]*-|[^\w]-$|-$|\bminus|_minus|(?:^|[ _])- ", re.IGNORECASE)
 _FRACTION = re.compile(r"\d/\d|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]")
+#: A size with its class (26E8) looks like a number with an exponent; no size has one of three decades and more.
+_SIZE_WITH_CLASS = re.compile(r"\d+(?:[.,]\d+)?[eEdD](?:[3-9]|1[0-8])", re.ASCII)
 _LATER = ReadError("tolerance", "", "", "")
 
 
@@ -67,13 +69,17 @@ class Quantities:
         else:
             numbers, errors = read_numbers(distinct, self.terms.decimal, grouped=reader.grouped)
             errors.update(self._fractions(distinct, numbers))
+            if reader.is_size:
+                for index, text in enumerate(distinct):
+                    if _SIZE_WITH_CLASS.fullmatch(text.strip()):
+                        numbers[index], errors[index] = np.nan, _LATER
         numbers = self._convert(numbers)
         cells = {index: reader.read(distinct[index], error) for index, error in errors.items()}
         wrong = {index: cell.trouble for index, cell in cells.items() if cell.trouble is not None}
         if self.measure.missing:
             for index, text in enumerate(distinct):
                 cell = cells.get(index, Cell(numbers[index]))
-                if not np.isnan(cell.number) and cell.number != 0 and not cell.own_unit:
+                if not np.isnan(cell.number) and not cell.own_unit and not self._is_plain_zero(cell.number):
                     numbers[index], cells[index] = np.nan, Cell()
                     wrong[index] = without_unit(text, self.entry)
         result = Values(numbers[codes], factor=self.measure.factor)
@@ -122,7 +128,7 @@ class Quantities:
             if isinstance(cell, bool):
                 said = f"“{read}” is a truth value"
                 result.troubles.append(Trouble(index, "unreadable", "not-a-number", read, "a number", said))
-            elif measure.missing and cell != 0:
+            elif measure.missing and not self._is_plain_zero(cell):
                 result.troubles.append(at(without_unit(read, self.entry), index))
             else:
                 try:
@@ -133,6 +139,10 @@ class Quantities:
                     continue
                 converted = measure.factor != 1 or measure.offset
                 result.number[index] = tidy(value * measure.factor + measure.offset) if converted else value
+
+    def _is_plain_zero(self, value: float) -> bool:
+        """Whether a number is a zero that needs no unit; a size of zero is none."""
+        return value == 0 and not (self.entry.kind == "toleranced" and self.strip.aspect in ("value", "max", "min"))
 
     def _below_minus(self, result: Values) -> None:
         """A number without a sign in a column that is headed by a minus sign may be below the size or above it."""

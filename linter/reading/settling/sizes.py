@@ -1,5 +1,6 @@
 """Toleranced sizes from all the cells that state a part of them: nominal, deviations, limits, class."""
 
+import re
 from collections.abc import Callable
 
 import numpy as np
@@ -9,11 +10,15 @@ from linter.mechanics.limits import deviations_or_nan
 from linter.model.stations import Toleranced
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.signs import fold
+from linter.reading.cells.size import LEAST_DOUBTED, are_of_class, too_wide
+from linter.reading.cells.size_items import WIDEST_LIMITS
 from linter.reading.files.grids import cell_text
 from linter.reading.settling.one_value import Ints, Stated, settle_numbers, settle_words
 
 Floats = NDArray[np.float64]
 
+#: Deviations of a seat beyond this part of its size are no seat's (those of c11 at 250 mm are half of it).
+WIDEST_SEAT = 0.004
 #: Two statements of the same deviation that differ by less are equal within rounding (um or mm alike, relative to the
 #: canonical unit's usual last place: 0.05 um).
 _EQUAL = {"mm": 5e-5, "um": 5e-2}
@@ -72,6 +77,7 @@ class _Parts:
     ) -> None:
         self.entry, self.stated, self.count = entry, stated, count
         self.disagree, self.problem_at = disagree, problem_at
+        self.wide = entry.unit in ("um", "N", "N/mm") or entry.name == "axial_float"
         self.starts = np.cumsum([0, *(len(s.cell) for s in stated)])
 
     def _pick(self, *aspects: str) -> tuple[list[Stated], Ints]:
@@ -115,6 +121,9 @@ class _Parts:
         self._one_alone(smallest, largest, at_smallest, at_largest, "limit")
         self._reversed(column_lower, column_upper, at_upper, "deviations")
         self._reversed(smallest, largest, at_largest, "limits")
+        self._far_limits(nominal, smallest, largest, at_largest)
+        self._too_wide(nominal, column_lower, column_upper, words, at_upper)
+        self._too_wide(nominal, lower, upper, words, at_inline)
         lower, upper = self._join(lower, upper, column_lower, column_upper, at_upper)
         from_limits = np.isnan(nominal) & ~np.isnan(largest)
         nominal = np.where(from_limits, 0.5 * (smallest + largest), nominal)
@@ -188,6 +197,65 @@ class _Parts:
             )
             self._tell("partly", group, int(at_high[group]), f"reversed-{what}", "upper above lower", said)
             low[group] = high[group] = np.nan
+
+    def _far_limits(self, nominal: Floats, low: Floats, high: Floats, at_high: Ints) -> None:
+        """Columns of limits that hold no limits of this size: deviations, or the sizes of something else."""
+        if self.wide:
+            return
+        with np.errstate(invalid="ignore"):
+            apart = high - low > WIDEST_LIMITS * np.abs(high)
+            widest = np.maximum(np.abs(low - nominal), np.abs(high - nominal))
+        for group in np.flatnonzero(~np.isnan(low) & ~np.isnan(high)).tolist():
+            size = float(nominal[group])
+            far = bool(apart[group]) if np.isnan(size) else self._is_doubtful(float(widest[group]), size, True)
+            if not far:
+                continue
+            beside = "" if np.isnan(size) else f" of {size:g} {self.entry.unit}"
+            said = (
+                f"{high[group]:g} and {low[group]:g} {self.entry.unit} are not the limits of one size{beside}; "
+                "they may be deviations or of another unit, and are not used"
+            )
+            self._tell("partly", group, int(at_high[group]), "range-of-sizes", "the two limits of the size", said)
+            low[group] = high[group] = np.nan
+
+    def _too_wide(self, nominal: Floats, low: Floats, high: Floats, words: NDArray[np.object_], at_high: Ints) -> None:
+        """Deviations too large for their size are asked about, whichever way they stand beside it; a class settles it.
+
+        Whole numbers under a heading in mm are rather micrometres; where a class is stated with them and they are its
+        deviations in micrometres, it is taken at its word.
+        """
+        if self.wide:
+            return
+        widest = np.fmax(np.abs(low), np.abs(high))
+        for group in np.flatnonzero(~np.isnan(widest) & ~np.isnan(nominal)).tolist():
+            position, size = int(at_high[group]), float(nominal[group])
+            if not self._is_doubtful(float(widest[group]), size, self._has_decimals(position)):
+                continue
+            pair = f"{high[group]:+g}/{low[group]:+g} {self.entry.unit}"
+            if self._of_class(words[group], size, float(low[group]), float(high[group])):
+                said = f"the deviations are read as micrometres, which are those of {words[group]} at {size:g} mm"
+                self._tell("assumption", group, position, "deviations-of-class", "deviations with their unit", said)
+                low[group], high[group] = low[group] / 1000, high[group] / 1000
+                continue
+            said = f"the deviations {pair} are too large for a size of {size:g} {self.entry.unit}; they are not used"
+            self._tell("partly", group, position, "unlikely-deviations", "deviations with their unit", said)
+            low[group] = high[group] = np.nan
+
+    def _is_doubtful(self, widest: float, nominal: float, decimals: bool) -> bool:
+        if self.entry.name.endswith("_seat_diameter"):
+            if not decimals and widest >= 1:
+                return True
+            return widest > max(LEAST_DOUBTED, WIDEST_SEAT * abs(nominal)) + 1e-9
+        return too_wide(widest, nominal, decimals)
+
+    def _has_decimals(self, position: int) -> bool:
+        """Whether a cell writes decimals; a number of another unit than the canonical one counts as written so."""
+        strip = int(np.searchsorted(self.starts, position, side="right")) - 1
+        return self.stated[strip].values.factor != 1.0 or re.search(r"[.,]\d", self._read_at(position)) is not None
+
+    def _of_class(self, word: str, nominal: float, low: float, high: float) -> bool:
+        """Whether two numbers are the deviations of a class in micrometres."""
+        return self.entry.unit == "mm" and bool(word) and are_of_class(word, nominal, low, high)
 
     def _join(
         self, lower: Floats, upper: Floats, other_lower: Floats, other_upper: Floats, at_other: Ints

@@ -111,9 +111,12 @@ class Resolver:
 
     def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]]) -> None:
         stated = []
+        of_size = _unit_of_size(entry, [strip for _, strip in strips])
         for block_index, strip in strips:
-            block = self.found.blocks[block_index]
-            terms = Terms(self.decimal, block.length_unit or self.mapping.default_unit or "", self.mapping)
+            length_unit = self.found.blocks[block_index].length_unit or self.mapping.default_unit or ""
+            if strip.aspect != "value" and of_size:
+                length_unit = of_size  # deviations and limits are in the unit of their size (ISO 129-1)
+            terms = Terms(self.decimal, length_unit, self.mapping)
             values = read_values(strip, entry, terms)
             group, cell = self._groups(entry, block_index, strip, values)
             stated.append(Stated(strip, values, group, cell))
@@ -363,6 +366,15 @@ class Resolver:
                         row = self._row_of(entry, group)
                         result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
         return result
+
+
+def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:
+    """The one unit that the values of a size are headed by, for its deviations and limits; empty for none."""
+    if entry.kind != "toleranced":
+        return ""
+    values = [strip for strip in strips if strip.aspect == "value"]
+    units = {strip.unit.strip() or (entry.unit if strip.own_unit else "") for strip in values}
+    return units.pop() if len(units) == 1 else ""
 
 
 def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
