@@ -160,7 +160,7 @@ def viscosity(grade: int, temperature: float) -> float:
 
     low, high = line(grade), line(OILS[grade])
     slope = (low - high) / (kelvin(100) - kelvin(40))
-    return 10 ** 10 ** (low - slope * (kelvin(temperature) - kelvin(40))) - 0.8
+    return 10**10 ** (low - slope * (kelvin(temperature) - kelvin(40))) - 0.8
 
 
 def oil_for(speed: float, pitch_diameter: float, temperature: float) -> int:
@@ -284,7 +284,8 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
     lubrication = rng.choice(kind.lubrications)
     fitting = [b for b in bearings() if b.bearing_type in kind.types and kind.bores[0] <= b.d <= kind.bores[1]]
     if name not in ("miniature rotor", "blower"):
-        fitting = [b for b in fitting if _limit(b, lubrication) is not None and b.D / b.d < 2.8]
+        thinnest = 1.6 if name in ("motor", "wheel") else 1.4 if kind.types == BALL else 1.0
+        fitting = [b for b in fitting if _limit(b, lubrication) is not None and thinnest < b.D / b.d < 2.8]
     if name == "pump, roller":
         rollers = {b.d: b for b in bearings() if b.bearing_type == "cylindrical roller"}
         fitting = [b for b in fitting if b.d in rollers and b.D == rollers[b.d].D]
@@ -304,11 +305,12 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
     omega = speed * math.pi / 30
     # a grade that keeps the unbalance force of a bearing below a fifth of its fixed load
     pull = rng.uniform(*kind.loads) * rating
-    fixed = pull + half_weight
+    vertical = name in ("motor", "pump", "fan") and rng.random() < 0.25
+    fixed = pull if vertical else pull + half_weight
     grades = [g for g in (6.3, 2.5, 1.0, 0.4) if g <= kind.grade]
     grade = next((g for g in grades if mass * g / 1000 * omega / 2 < 0.2 * fixed), grades[-1])
     radial = figures(fixed)
-    axial = figures(kind.axial * rating, 2) if kind.axial else 0.0
+    axial = figures(kind.axial * rating + (2 * half_weight if vertical else 0.0))
 
     # preload
     low, high = kind.preload
@@ -336,7 +338,7 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
         "duty": "continuous",
         "required_life": life,
         "required_reliability": 90.0,
-        "shaft_orientation": "horizontal",
+        "shaft_orientation": "vertical" if vertical else "horizontal",
         "rotating_ring": kind.rotating,
         "load_direction": "stationary",
         "shaft_material": "steel",
@@ -348,7 +350,7 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
         "bearing_span": [span, -0.05, 0.05],
         "rotor_mass": mass,
         "balance_grade": grade,
-        "balancing_method": "as assembled" if grade < 2.5 else "separately",
+        "balancing_method": "as assembled" if 1000 * grade / omega < 8.0 else "separately",
         "preload_method": kind.method,
         "axial_demand": "stiffness" if kind.method == "rigid" else "none",
         "first_critical_speed": figures(rng.uniform(1.6, 2.6) * speed),
@@ -364,6 +366,9 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
     else:
         machine["axial_float"] = [1.0, -0.2, 0.2] if bearing.d > 15 else [0.6, -0.1, 0.1]
 
+    hollow = name.startswith(("spindle", "motor")) and rng.random() < 0.3
+    split = name.startswith("pump") and bearing.D >= 47 and not vertical and rng.random() < 0.4
+    undercut = bearing.r_min >= 1.0 and rng.random() < 0.4
     rows = []
     for number, own in enumerate((bearing, second)):
         role = {"spring": ("locating", "spring-loaded"), "rigid": ("cross-located",) * 2}.get(
@@ -380,10 +385,14 @@ def _rows(rng: random.Random, name: str, kind: Kind) -> list[Row]:
                 "cleanliness": "high" if quality in ("P4", "P5") else "normal",
                 "radial_load": radial,
                 "axial_load": axial if role in ("locating", "cross-located") else 0.0,
-                **_seats(own, quality, role, name, housing, radial / rating, outer),
-                **_abutments(own, quality),
+                **_seats(own, quality, role, split, hollow, housing, radial / rating, outer),
+                **_abutments(own, quality, undercut),
                 "inner_ring_retention": "clamped" if kind.method == "rigid" or name == "pump, roller" else "none",
-                "outer_ring_retention": "clamped" if kind.method == "rigid" else "o-ring" if housing == "plastic" else "none",
+                "outer_ring_retention": "clamped"
+                if kind.method == "rigid"
+                else "o-ring"
+                if housing == "plastic"
+                else "none",
             }
         )
     grade_number = FORM_GRADES[quality][0]
@@ -406,7 +415,7 @@ SHARED = {
         row["rotor_mass"] * row["balance_grade"] * 1e3 / (row["speed_max"] * math.pi / 30), 1e-4
     ),
     "spacer_stack": lambda row: _stack(row),
-    "shaft_bore": lambda row: 0.0,
+    "reference_speed": lambda row: round(0.9 * row["limiting_speed"], -2) if "limiting_speed" in row else None,
 }
 
 
@@ -467,7 +476,9 @@ def _bearing(
         "ball_material": "steel" if roller else balls,
         "ring_material": "bearing steel",
         "cage": "polyamide" if roller else kind.cages[int(speed) % len(kind.cages)],
-        "closure": "open" if roller or lubrication.startswith("oil") else kind.closures[int(speed / 10) % len(kind.closures)],
+        "closure": "open"
+        if roller or lubrication.startswith("oil")
+        else kind.closures[int(speed / 10) % len(kind.closures)],
         "dynamic_rating": own.dynamic_rating,
         "static_rating": own.static_rating,
         "fatigue_load_limit": figures(own.static_rating / (8.2 if roller else 22.0), 3),
@@ -509,8 +520,10 @@ def _shaft_class(own: Bearing, quality: str, role: str, share: float, outer: boo
     return "k5"
 
 
-def _housing_class(own: Bearing, quality: str, role: str, housing: str, outer: bool) -> str:
+def _housing_class(own: Bearing, quality: str, role: str, split: bool, housing: str, outer: bool) -> str:
     """Housing bores by role, load and class [NSK E1102 table 9.4; SKF 17000 table of housing fits]."""
+    if split:
+        return "H7"
     if outer:
         return "N7" if own.D > 40 else "M7"
     if quality == "P4":
@@ -524,27 +537,32 @@ def _housing_class(own: Bearing, quality: str, role: str, housing: str, outer: b
     return "H6" if own.D <= 80 and housing != "plastic" else "H7"
 
 
-def _seats(own: Bearing, quality: str, role: str, name: str, housing: str, share: float, outer: bool) -> Row:
+def _seats(
+    own: Bearing, quality: str, role: str, split: bool, hollow: bool, housing: str, share: float, outer: bool
+) -> Row:
     # line contact asks for the closer grade that the same table prints for special demands
     grade = FORM_GRADES["P6" if own.bearing_type == "cylindrical roller" else quality][0]
     shaft_ra, housing_ra = ROUGHNESS[quality]
-    half = {side: step_down(float(it_value(grade, size)) / 2000, 1e-4) for side, size in (("shaft", own.d), ("housing", own.D))}
+    half = {
+        side: step_down(float(it_value(grade, size)) / 2000, 1e-4)
+        for side, size in (("shaft", own.d), ("housing", own.D))
+    }
     return {
         "shaft_seat_diameter": [own.d, _shaft_class(own, quality, role, share, outer)],
         "shaft_seat_cylindricity": half["shaft"],
         "shaft_seat_runout": half["shaft"],
         "shaft_seat_roughness": shaft_ra,
-        "shaft_bore": 0.0,
-        "housing_seat_diameter": [own.D, _housing_class(own, quality, role, housing, outer)],
+        "shaft_bore": step_down(0.35 * own.d, 0.5) if hollow else 0.0,
+        "housing_seat_diameter": [own.D, _housing_class(own, quality, role, split, housing, outer)],
         "housing_seat_cylindricity": half["housing"],
         "housing_seat_runout": half["housing"],
         "housing_seat_roughness": housing_ra,
         "housing_outer_diameter": round(1.8 * own.D),
-        "housing_split": "no",
+        "housing_split": "yes" if split else "no",
     }
 
 
-def _abutments(own: Bearing, quality: str) -> Row:
+def _abutments(own: Bearing, quality: str, undercut: bool) -> Row:
     grade = FORM_GRADES[quality][1]
     band = 0.05 if own.d < 10 else 0.1
     lowest = own.d + 2 * own.low_shoulder
@@ -557,4 +575,12 @@ def _abutments(own: Bearing, quality: str) -> Row:
     for side, size in (("shaft", own.d), ("housing", own.D)):
         row[f"{side}_shoulder_runout"] = step_down(float(it_value(grade, size)) / 1000, 1e-4)
         row[f"{side}_fillet_radius"] = fillet
+    if undercut:  # F 0.6 x 0.2 to 18 mm, F 0.6 x 0.3 above, from memory of DIN 509
+        row |= {
+            "shaft_fillet_radius": 0.0,
+            "shaft_undercut_form": "F",
+            "shaft_undercut_width": 2.0 if own.d <= 18 else 2.5,
+            "shaft_undercut_depth": 0.2 if own.d <= 18 else 0.3,
+            "shaft_undercut_radius": 0.6,
+        }
     return row
