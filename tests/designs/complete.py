@@ -94,7 +94,8 @@ class Bearing:
 
 
 SHOULDER_HEIGHTS = {
-    0.05: 0.3, 0.08: 0.3, 0.1: 0.4, 0.15: 0.6, 0.2: 0.8, 0.3: 1.25, 0.6: 2.25, 1.0: 2.75, 1.1: 3.5, 1.5: 4.25, 2.0: 5.0, 2.1: 6.0,
+    0.05: 0.3, 0.08: 0.3, 0.1: 0.4, 0.15: 0.6, 0.2: 0.8, 0.3: 1.25, 0.6: 2.25, 1.0: 2.75, 1.1: 3.5, 1.5: 4.25,
+    2.0: 5.0, 2.1: 6.0,
 }  # fmt: skip
 """r_s min to least abutment height, mm [TPI 2260 table 3.8, JIS B 1566]."""
 
@@ -180,9 +181,9 @@ def grease_hours(speed: float, limit: float, temperature: float) -> float:
 class Kind:
     """What a kind of machine is drawn from.
 
-    ``factor`` is the range of n d_m in mm r/min and ``share`` the largest part of the printed limiting speed; ``loads``
-    the range of the drive's radial load and ``weights`` of half the rotor's weight, as parts of C; ``preload`` the range
-    of the spring force in N per mm of bore, or, below 1, as part of C.
+    ``factor`` is the range of n d_m in mm r/min and ``share`` the largest part of the printed limiting speed;
+    ``loads`` the range of the drive's radial load and ``weights`` of half the rotor's weight, as parts of C;
+    ``preload`` the range of the spring force in N per mm of bore, or, below 1, as part of C.
     """
 
     types: tuple[str, ...]
@@ -209,7 +210,8 @@ BALL = ("deep groove ball",)
 ANGULAR = ("angular contact ball",)
 KINDS = {
     "miniature rotor": Kind(
-        BALL, (3, 8), ("P5",), (1.2e5, 3.0e5), 0.65, ("grease", "grease for high speed"), ("steel", "steel", "silicon nitride"),
+        BALL, (3, 8), ("P5",), (1.2e5, 3.0e5), 0.65, ("grease", "grease for high speed"),
+        ("steel", "steel", "silicon nitride"),
         ("pressed steel",), ("shield",), ("steel", "aluminium"), (0.004, 0.012), (0.0005, 0.001), 0.0, 1.0, "spring",
         (0.010, 0.020), 8000,
     ),
@@ -251,8 +253,6 @@ KINDS = {
         8000, "outer",
     ),
 }  # fmt: skip
-
-SERIES = (1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8)
 
 
 def _speed(rng: random.Random, kind: Kind, bearing: Bearing, limit: float | None) -> float:
@@ -506,7 +506,7 @@ def _oil(own: Bearing, speed: float, temperature: float, lubrication: str) -> Ro
 
 
 def _shaft_class(own: Bearing, quality: str, role: str, share: float, outer: bool) -> str:
-    """Shaft seats by load, size and class [SKF 17000 table of shaft fits; NSK E1102 table 9.2; spindles: GMN, NSK-SP]."""
+    """Shaft seats by load, size and class [SKF 17000 shaft fits; NSK E1102 table 9.2; spindles: NSK-SP]."""
     if outer:
         return "g6" if role == "floating" else "h6"
     if quality == "P4":

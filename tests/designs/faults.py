@@ -141,7 +141,7 @@ def section(row: Row) -> float:
     inner_turns,
 )
 def _(rows, rng, k):
-    rows[k]["shaft_seat_diameter"] = [rows[k]["bore_diameter"], rng.choice(("f6", "f7", "e7"))]
+    rows[k]["shaft_seat_diameter"] = [rows[k]["bore_diameter"], rng.choice(("f6", "f7", "f8"))]
 
 
 @fault(
@@ -151,12 +151,13 @@ def _(rows, rng, k):
     outer_turns,
 )
 def _(rows, rng, k):
-    rows[k]["housing_seat_diameter"] = [rows[k]["outside_diameter"], rng.choice(("F7", "F8", "E8"))]
+    rows[k]["housing_seat_diameter"] = [rows[k]["outside_diameter"], rng.choice(("F7", "F8", "F9"))]
 
 
 @fault(
     "shaft seat far too tight",
-    "fit.inner-stress fit.shaft-class fit.running-clearance fit.one-ring-free fit.miniature-play fit.thin-ring preload.maximum",
+    "fit.inner-stress fit.shaft-class fit.running-clearance fit.one-ring-free fit.miniature-play fit.thin-ring "
+    "preload.maximum",
     "beyond every printed class for ball bearings to 50 mm",
     ball,
 )
@@ -400,9 +401,9 @@ def _(rows, rng, k):
 
 @fault("form and run-out not stated at one station", "alignment.stated", "one station's values are missing", precise)
 def _(rows, rng, k):
-    for name in ("shaft_seat_cylindricity", "shaft_seat_runout", "shaft_shoulder_runout", "shaft_seat_roughness",
-                 "housing_seat_cylindricity", "housing_seat_runout", "housing_shoulder_runout", "housing_seat_roughness"):  # fmt: skip
-        rows[k].pop(name)
+    for part in ("seat_cylindricity", "seat_runout", "seat_roughness", "shoulder_runout"):
+        for side in ("shaft", "housing"):
+            rows[k].pop(f"{side}_{part}")
 
 
 # ------------------------------------------------------------------------------------------------ shoulders

@@ -1,0 +1,349 @@
+"""Sweeps over many designs: ``python -m tests.designs.sweep --pairs N --seed S --what WHAT``.
+
+``complete``     complete designs: how many gates are open, and which clauses close the others.
+``faults``       one planted fault each: how many are found by one of their clauses.
+``blank``        a faulty design with one value taken away in memory: does the gate open?
+``spoil``        the same through the reader, the value spoiled in the table in one of many ways.
+``station``      a faulty design that loses a station on its way into the table.
+``metamorphic``  one value moved the way that ``worsening.csv`` calls worse: does any of its clauses turn milder?
+
+Prints counts and the first offenders. Everything follows from the seed.
+"""
+
+import argparse
+import random
+import sys
+import tempfile
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from linter.findings import InputRecord, ReviewResult
+from linter.reading import InputError, read_table
+from linter.review import Assessed, assess, assessments, review_reading
+from linter.rulebook import Rulebook, load
+from linter.vocabulary import parameter
+from tests.designs.complete import Design, Row, complete_design
+from tests.designs.directions import Worsening, worsened, worsenings
+from tests.designs.faults import FAULTS, Fault, faults_for
+from tests.designs.rows import Stations, stations_from_rows
+from tests.designs.spoil import STATION_WAYS, VALUE_WAYS, sheet_text, spoiled_value, without_station
+
+BATCH = 150
+REFUSED = "refused"
+"""The gate of a table that the reader does not take at all: nothing is released by it."""
+
+
+# ------------------------------------------------------------------------------------------------ verdicts
+
+
+def gate_of(result: ReviewResult) -> str:
+    """The gate of one review, as the command decides it."""
+    return result.gate
+
+
+@dataclass(frozen=True)
+class Verdicts:
+    """Verdicts of one batch: the gate by machine; grades by clause and machine, 4 critical to -2 not applicable."""
+
+    machines: tuple[str, ...]
+    gates: tuple[str, ...]
+    clauses: tuple[str, ...]
+    grades: np.ndarray
+
+    def closing(self, machine: int) -> list[str]:
+        """Clauses with a finding of major or critical."""
+        return [self.clauses[k] for k in np.flatnonzero(self.grades[:, machine] >= 3)]
+
+    def grade(self, clause: str, machine: int) -> int:
+        return int(self.grades[self.clauses.index(clause), machine])
+
+
+def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
+    """Verdicts on every machine of some stations, each as if it stood in a table of its own."""
+    assessed = assess(stations, book)
+    by_station = assessed.grades()
+    grades = np.full((len(assessed.reviews), len(stations.machines)), -2, dtype=np.int8)
+    for row, machine in enumerate(stations.machine_row):
+        np.maximum(grades[:, machine], by_station[:, row], out=grades[:, machine])
+    gates = tuple(gate_of(_result(assessed, machine)) for machine in range(len(stations.machines)))
+    return Verdicts(stations.machines, gates, tuple(assessed.reviews), grades)
+
+
+def _result(assessed: Assessed, machine: int) -> ReviewResult:
+    """A review of one machine, with what its gate is decided by."""
+    return ReviewResult(
+        tool="ringseat",
+        tool_version="",
+        rulebook=assessed.rulebook.record(),
+        input=InputRecord("", "", ""),
+        machines=(),
+        assessments=tuple(assessments(assessed, [machine])),
+        unrecognised=(),
+        gate_severity="major",
+        failures=tuple(review.failure for review in assessed.reviews.values() if review.failure),
+    )
+
+
+def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
+    """Verdicts on many designs, a batch of them assessed at once: what was given with it, verdicts, machine."""
+    for start in range(0, len(trials), BATCH):
+        part = trials[start : start + BATCH]
+        rows = [{**row, "machine": f"{k:04d}"} for k, (_, own) in enumerate(part) for row in own]
+        found = verdicts(stations_from_rows(rows), book)
+        for k, (key, _) in enumerate(part):
+            yield key, found, k
+
+
+def read_gate(suffix: str, content: bytes, book: Rulebook, folder: Path) -> str:
+    """The gate of a file, as the command decides it."""
+    path = folder / f"table{suffix}"
+    path.write_bytes(content)
+    try:
+        reading = read_table(path, shown_as=path.name)
+    except InputError:
+        return REFUSED
+    return gate_of(review_reading(reading, book))
+
+
+# ------------------------------------------------------------------------------------------------ trials
+
+
+def faulty_designs(count: int, seed: int, book: Rulebook) -> list[tuple[Design, Fault]]:
+    """Designs with one fault that its own clauses find, each made from a design whose gate is open."""
+    found: list[tuple[Design, Fault]] = []
+    number = seed * 1_000_000
+    while len(found) < count:
+        step = min(BATCH, max(count - len(found), 8))
+        seeds = range(number, number + step)
+        number += step
+        designs = [(design, design.rows) for design in map(complete_design, seeds)]
+        good = [design for design, v, k in batched(designs, book) if v.gates[k] == "open"]
+        trials = []
+        for design in good:
+            rng = random.Random(f"{seed} {design.seed}")
+            for fault in rng.sample(faults_for(design), 2):
+                faulty = fault.plant(design, rng)
+                trials.append(((faulty, fault), faulty.rows))
+        found += [
+            key
+            for key, v, k in batched(trials, book)
+            if v.gates[k] == "closed" and any(v.grade(clause, k) >= 3 for clause in key[1].clauses)
+        ]
+    return found[:count]
+
+
+IDENTITY = ("machine", "station", "drawing_number", "drawing_revision", "bearing_designation")
+
+
+def blanked(design: Design, name: str, station: int | None) -> list[Row]:
+    """Rows without one value, at one station or (None, and every value of the machine) at all of them."""
+    rows = [dict(row) for row in design.rows]
+    every = station is None or parameter(name).level == "machine"
+    for row in rows if every else [rows[station or 0]]:
+        row.pop(name, None)
+    return rows
+
+
+def _pairs(count: int, seed: int, book: Rulebook) -> Iterator[tuple[Design, Fault, str, random.Random]]:
+    """Faulty designs with a parameter to lose: each fault once with a parameter that its clauses look at."""
+    rng = random.Random(f"pairs {seed}")
+    designs = faulty_designs(max(8, count // 4), seed, book)
+    for number in range(count):
+        design, fault = designs[number % len(designs)]
+        stated = [name for name in design.stated if name not in IDENTITY]
+        near = [
+            name
+            for name in stated
+            if any(
+                name in (*clause.needs, *clause.uses)
+                for clause in map(book.clauses.get, fault.clauses)
+                if clause is not None
+            )
+        ]
+        yield design, fault, rng.choice(near if near and rng.random() < 0.5 else stated), rng
+
+
+# ------------------------------------------------------------------------------------------------ sweeps
+
+
+@dataclass
+class Outcome:
+    """Counts of a sweep and its offenders, in words."""
+
+    counts: Counter[str]
+    by: Counter[str]
+    offenders: list[str]
+
+    def text(self, shown: int = 12) -> str:
+        lines = [", ".join(f"{word} {number}" for word, number in sorted(self.counts.items()))]
+        lines += [f"  {number:5d}  {word}" for word, number in self.by.most_common(40)]
+        lines += [f"  first: {line}" for line in self.offenders[:shown]]
+        return "\n".join(lines)
+
+
+def _outcome() -> Outcome:
+    return Outcome(Counter(), Counter(), [])
+
+
+def sweep_complete(count: int, seed: int, book: Rulebook) -> Outcome:
+    """Gates of complete designs; by clause, what closes them."""
+    found = _outcome()
+    designs = [complete_design(seed * 1_000_000 + k) for k in range(count)]
+    for design, v, k in batched([(design, design.rows) for design in designs], book):
+        found.counts[v.gates[k]] += 1
+        if v.gates[k] != "open":
+            closing = v.closing(k)
+            found.by.update(f"{clause} ({design.kind})" for clause in closing)
+            found.offenders.append(f"{design.kind} {design.seed}: {', '.join(closing)}")
+    return found
+
+
+def sweep_faults(count: int, seed: int, book: Rulebook) -> Outcome:
+    """Planted faults found by one of their clauses, each kind in turn."""
+    found = _outcome()
+    trials = []
+    number = seed * 1_000_000
+    kinds = list(FAULTS.values())
+    while len(trials) < count:
+        design = complete_design(number)
+        rng = random.Random(f"fault {number}")
+        number += 1
+        fault = kinds[len(trials) % len(kinds)]
+        if fault.needed(design):
+            faulty = fault.plant(design, rng)
+            trials.append(((faulty, fault), faulty.rows))
+    for (design, fault), v, k in batched(trials, book):
+        hit = any(v.grade(clause, k) >= 3 for clause in fault.clauses)
+        found.counts["found" if hit else "not found"] += 1
+        found.counts[f"gate {v.gates[k]}"] += 1
+        if not hit:
+            found.by[fault.name] += 1
+            found.offenders.append(f"{design.kind} {design.seed}: {fault.name}")
+    return found
+
+
+def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
+    """Gates of faulty designs after one value is gone; by fault and parameter, what opens them."""
+    found = _outcome()
+    trials = []
+    for design, fault, name, rng in _pairs(count, seed, book):
+        station = rng.choice((0, 1, None))
+        trials.append(((design, fault, name, station), blanked(design, name, station)))
+    for (design, fault, name, station), v, k in batched(trials, book):
+        found.counts[v.gates[k]] += 1
+        if v.gates[k] == "open":
+            found.by[f"{fault.name} <- {name}"] += 1
+            where = "both" if station is None else "AB"[station]
+            found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, without {name} at {where}")
+    return found
+
+
+def sweep_spoil(count: int, seed: int, book: Rulebook) -> Outcome:
+    """The same through the reader, the value spoiled as tables spoil them."""
+    found = _outcome()
+    with tempfile.TemporaryDirectory() as folder:
+        for number, (design, fault, name, rng) in enumerate(_pairs(count, seed, book)):
+            way = list(VALUE_WAYS)[number % len(VALUE_WAYS)]
+            station = rng.randrange(2)
+            layout = rng.choice(("wide", "long", "transposed", "json"))
+            given = spoiled_value(design, name, station, way)
+            gate = read_gate(*sheet_text(given, layout), book, Path(folder))
+            found.counts[gate] += 1
+            if gate == "open":
+                found.by[way] += 1
+                found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, {name} {way} ({layout})")
+    return found
+
+
+def sweep_station(count: int, seed: int, book: Rulebook) -> Outcome:
+    """Gates of tables that lost a station, the faulty one where the fault stands at one."""
+    found = _outcome()
+    designs = faulty_designs(count // len(STATION_WAYS) + 1, seed, book)
+    with tempfile.TemporaryDirectory() as folder:
+        for number in range(count):
+            way = list(STATION_WAYS)[number % len(STATION_WAYS)]
+            design, fault = designs[(number // len(STATION_WAYS)) % len(designs)]
+            good = complete_design(design.seed)
+            differing = [k for k, row in enumerate(design.rows) if row != good.rows[k]]
+            row = differing[number % len(differing)]
+            gate = read_gate(*without_station(design, row, way), book, Path(folder))
+            found.counts[gate] += 1
+            if gate == "open":
+                found.by[way] += 1
+                found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, station {'AB'[row]} {way}")
+    return found
+
+
+def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
+    """A value moved for the worse: clauses that turn milder for it."""
+    found = _outcome()
+    rng = random.Random(f"worse {seed}")
+    table = worsenings()
+    trials: list[tuple[tuple[Design, Worsening, Any, int], Sequence[Row]]] = []
+    for pair in range(count):
+        entry = table[pair % len(table)]
+        for attempt in range(200):
+            design = complete_design(seed * 1_000_000 + pair + attempt * count)
+            if (moved := worsened(design, entry, rng)) is not None:
+                trials.append(((design, entry, "before", pair), design.rows))
+                trials.append(((design, entry, moved[1], pair), moved[0]))
+                break
+        else:
+            found.counts["no design"] += 1
+            found.by[f"no design for {entry.parameter} {entry.direction}"] += 1
+    before: dict[int, dict[str, int]] = {}
+    for (design, entry, what, pair), v, k in batched(trials, book):
+        grades = {clause: v.grade(clause, k) for clause in entry.clauses if clause in v.clauses}
+        if what == "before":
+            before[pair] = grades
+            continue
+        for clause, grade in grades.items():
+            old = before[pair][clause]
+            word = (
+                "not assessed"
+                if min(old, grade) < 0
+                else "milder"
+                if grade < old
+                else "worse"
+                if grade > old
+                else "same"
+            )
+            found.counts[word] += 1
+            if word == "milder":
+                found.by[f"{clause} <- {entry.parameter} {entry.direction}"] += 1
+                found.offenders.append(f"{design.kind} {design.seed}: {clause} {old} -> {grade}, {what}")
+    return found
+
+
+SWEEPS = {
+    "complete": sweep_complete,
+    "faults": sweep_faults,
+    "blank": sweep_blank,
+    "spoil": sweep_spoil,
+    "station": sweep_station,
+    "metamorphic": sweep_metamorphic,
+}
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one sweep and print its counts."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--pairs", type=int, default=300)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--what", choices=sorted(SWEEPS), default="blank")
+    parser.add_argument("--rulebook", default=None, help="version; the newest where absent")
+    parser.add_argument("--shown", type=int, default=12, help="offenders shown")
+    given = parser.parse_args(arguments)
+    found = SWEEPS[given.what](given.pairs, given.seed, load(given.rulebook))
+    print(f"{given.what}: {given.pairs} pairs, seed {given.seed}")
+    print(found.text(given.shown))
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
