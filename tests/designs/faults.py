@@ -60,7 +60,7 @@ def faulty_design(seed: int) -> tuple[Design, Fault]:
     return found.plant(design, rng), found
 
 
-# ------------------------------------------------------------------------------------------------ helpers
+# ------------------------------------------------------------------------------------------------ which designs
 
 
 def everywhere(rows: list[Row], **values: Any) -> None:

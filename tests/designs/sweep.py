@@ -48,10 +48,15 @@ def gate_of(result: ReviewResult) -> str:
 
 @dataclass(frozen=True)
 class Verdicts:
-    """Verdicts of one batch: the gate by machine; grades by clause and machine, 4 critical to -2 not applicable."""
+    """Verdicts of one batch.
+
+    The gate by machine, and how many assessments of it wanted a value; grades by clause and machine, 4 critical to -2
+    not applicable, the graver of its stations.
+    """
 
     machines: tuple[str, ...]
     gates: tuple[str, ...]
+    unassessed: tuple[int, ...]
     clauses: tuple[str, ...]
     grades: np.ndarray
 
@@ -70,8 +75,14 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
     grades = np.full((len(assessed.reviews), len(stations.machines)), -2, dtype=np.int8)
     for row, machine in enumerate(stations.machine_row):
         np.maximum(grades[:, machine], by_station[:, row], out=grades[:, machine])
-    gates = tuple(gate_of(_result(assessed, machine)) for machine in range(len(stations.machines)))
-    return Verdicts(stations.machines, gates, tuple(assessed.reviews), grades)
+    results = [_result(assessed, machine) for machine in range(len(stations.machines))]
+    return Verdicts(
+        machines=stations.machines,
+        gates=tuple(map(gate_of, results)),
+        unassessed=tuple(result.outcomes["not assessed"] for result in results),
+        clauses=tuple(assessed.reviews),
+        grades=grades,
+    )
 
 
 def _result(assessed: Assessed, machine: int) -> ReviewResult:
@@ -237,9 +248,11 @@ def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
     for (design, fault, name, station), v, k in batched(trials, book):
         found.counts[v.gates[k]] += 1
         if v.gates[k] == "open":
-            found.by[f"{fault.name} <- {name}"] += 1
+            silent = "" if v.unassessed[k] else " (and nothing says that a value is missing)"
+            found.by["open, something not assessed" if v.unassessed[k] else "open, everything assessed"] += 1
+            found.by[f"{fault.name} <- {name}{silent}"] += 1
             where = "both" if station is None else "AB"[station]
-            found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, without {name} at {where}")
+            found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, without {name} at {where}{silent}")
     return found
 
 
