@@ -318,7 +318,7 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
         for clause, grade in grades.items():
             old = before[pair][clause]
             word = (
-                "not assessed"
+                "not judged"
                 if min(old, grade) < 0
                 else "milder"
                 if grade < old
