@@ -5,10 +5,10 @@ import random
 import numpy as np
 import pytest
 
+from linter.model.vocabulary import parameter, vocabulary
 from linter.reading import read_table
-from linter.review import review_reading
-from linter.rulebook import load
-from linter.vocabulary import parameter, vocabulary
+from linter.review.records import review_reading
+from linter.rulebook.load import load
 from tests.designs.complete import KINDS, bearings, complete_design
 from tests.designs.directions import worsened, worsenings
 from tests.designs.faults import FAULTS, faults_for, faulty_design

@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from linter.vocabulary import parameter
+from linter.model.vocabulary import parameter
 from tests.designs.complete import Design, Row
 
 

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from linter.vocabulary import parameter, vocabulary
+from linter.model.vocabulary import parameter, vocabulary
 from tests.designs.complete import Design, Row
 
 LAYOUTS = ("wide", "long", "transposed", "json", "records", "xlsx")

@@ -22,11 +22,13 @@ from typing import Any
 
 import numpy as np
 
-from linter.findings import InputRecord, ReviewResult
+from linter.model.findings import InputRecord, ReviewResult
+from linter.model.vocabulary import parameter
 from linter.reading import InputError, read_table
-from linter.review import Assessed, assess, assessments, review_reading
-from linter.rulebook import Rulebook, load
-from linter.vocabulary import parameter
+from linter.review.assess import Assessed, assess
+from linter.review.records import assessments, review_reading
+from linter.rulebook.load import load
+from linter.rulebook.model import Rulebook
 from tests.designs.complete import Design, Row, complete_design
 from tests.designs.directions import Worsening, worsened, worsenings
 from tests.designs.faults import FAULTS, Fault, faults_for
@@ -318,13 +320,7 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
         for clause, grade in grades.items():
             old = before[pair][clause]
             word = (
-                "not judged"
-                if min(old, grade) < 0
-                else "milder"
-                if grade < old
-                else "worse"
-                if grade > old
-                else "same"
+                "not judged" if min(old, grade) < 0 else "milder" if grade < old else "worse" if grade > old else "same"
             )
             found.counts[word] += 1
             if word == "milder":
