@@ -5,6 +5,8 @@ import sys
 import time
 from pathlib import Path
 
+import pytest
+
 from linter.review.assess import assess
 from linter.rulebook.load import load
 
@@ -18,6 +20,40 @@ def test_assess(benchmark, stations):
     if benchmark.stats is not None:  # None where benchmarks only run to see that they run
         benchmark.extra_info["stations_per_second"] = len(stations) / benchmark.stats.stats.min
     assert len(assessed.reviews) == sum(clause.off is None for clause in book.clauses.values())
+
+
+@pytest.mark.parametrize("keep", ["figures", "verdicts"])
+@pytest.mark.parametrize("count", [100_000, 1_000_000])
+def test_columns_in_a_fresh_process(benchmark, count, keep):
+    """Clause-assessments per second of processor time, and the peak of memory, of one large table."""
+    pytest.importorskip("resource")
+
+    def run():
+        call = [sys.executable, "-c", _COLUMNS, str(count), keep]
+        done = subprocess.run(call, cwd=Path(__file__).parent, capture_output=True, text=True, check=True)
+        return done.stdout.split()
+
+    assessments, seconds, before, peak = map(float, benchmark.pedantic(run, rounds=1))
+    assert assessments > count
+    benchmark.extra_info["assessments_per_second"] = assessments / seconds
+    benchmark.extra_info["peak_mib"] = peak / 1024
+    benchmark.extra_info["stations_mib"] = before / 1024
+
+
+_COLUMNS = """
+import resource, sys, time
+from conftest import make_stations
+from linter import assess, load_rulebook
+count, keep = int(sys.argv[1]), sys.argv[2]
+stations, book = make_stations(count), load_rulebook()
+assess(stations.take(slice(0, 100)), book)
+before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+start = time.process_time()
+found = assess(stations, book, keep=keep)
+seconds = time.process_time() - start
+print(sum(len(r.outcome) for r in found.reviews.values()), seconds, before,
+      resource.getrusage(resource.RUSAGE_SELF).ru_maxrss)
+"""
 
 
 def test_cold_review_against_bare_import(benchmark, tmp_path):

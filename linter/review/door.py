@@ -1,0 +1,166 @@
+"""The public way in: one table or one pandas frame reviewed, with the verdict and frames of what was found."""
+
+import os
+import tempfile
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from attrs import evolve, field, frozen
+
+from linter.model.findings import Assessment, ReviewResult
+from linter.reading import Reading, read_table
+from linter.review.changes import with_changes
+from linter.review.records import review_reading
+from linter.rulebook.load import load
+from linter.rulebook.model import Rulebook
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+    from linter.reading.words.names import Names
+
+
+@frozen(slots=False, eq=False)
+class Review:
+    """One reviewed table.
+
+    Attributes
+    ----------
+    result : ReviewResult
+        Everything the reports are written from.
+    reading : Reading
+        The table as understood; ``reading.stations`` are its values as columns.
+    rulebook : Rulebook
+        What it was reviewed under.
+    """
+
+    result: ReviewResult
+    reading: Reading = field(repr=False)
+    rulebook: Rulebook = field(repr=False)
+
+    @property
+    def verdict(self) -> str:
+        """The gate: ``open``, ``closed`` or ``undecided``."""
+        return self.result.gate
+
+    @cached_property
+    def assessments(self) -> "pd.DataFrame":
+        """Every clause at every station or machine, in the order of the result file.
+
+        Columns: clause, title, machine, station (None for a clause about the machine), outcome, severity, observed,
+        lower, upper (NaN where there is none), unit, message, remedy.
+        """
+        import pandas as pd
+
+        return pd.DataFrame([_row(a) for a in self.result.assessments], columns=list(_row_names()))
+
+    @cached_property
+    def findings(self) -> "pd.DataFrame":
+        """The rows of :attr:`assessments` that are findings, the gravest first, with ``clears_with`` in words."""
+        import pandas as pd
+
+        from linter.model.findings import SEVERITIES
+
+        found = sorted(
+            (a for a in self.result.assessments if a.outcome == "finding"),
+            key=lambda a: SEVERITIES.index(str(a.severity)),
+        )
+        rows = [{**_row(a), "clears_with": "; ".join(change.text for change in a.clears_with)} for a in found]
+        return pd.DataFrame(rows, columns=[*_row_names(), "clears_with"])
+
+
+def _row_names() -> tuple[str, ...]:
+    return (
+        "clause", "title", "machine", "station", "outcome", "severity", "observed", "lower", "upper", "unit", "message",
+        "remedy",
+    )  # fmt: skip
+
+
+def _row(item: Assessment) -> dict[str, Any]:
+    row: dict[str, Any] = {name: getattr(item, name) for name in _row_names() if name != "unit"}
+    quantities = [item.observed, item.lower, item.upper]
+    for name, quantity in zip(("observed", "lower", "upper"), quantities, strict=True):
+        row[name] = float("nan") if quantity is None else quantity.value
+    row["unit"] = next((q.unit for q in quantities if q is not None), "")
+    return row
+
+
+def review_table(
+    table: "str | os.PathLike[str] | pd.DataFrame",
+    rulebook: str | os.PathLike[str] | Rulebook | None = None,
+    names: "str | os.PathLike[str] | Names | None" = None,
+    *,
+    gate: str = "major",
+    complete: bool = False,
+    changes: bool = True,
+) -> Review:
+    """Review one table of parameters.
+
+    Parameters
+    ----------
+    table : path or pandas.DataFrame
+        A file of any layout that is read, or a frame with the headings such a file would have (``bore_diameter``,
+        ``Bore [mm]``); a frame is read like a text table with a decimal point, one row per station.
+    rulebook : str, path or Rulebook, optional
+        A released version, a folder, or one that is loaded; the newest release where absent.
+    names : path or Names, optional
+        Name mapping.
+    gate : {"critical", "major", "minor", "remark"}
+        Lowest severity that closes the gate.
+    complete : bool
+        Whether anything that is not assessed closes it too.
+    changes : bool
+        Whether changes that clear a finding are looked for, which runs the rulebook over many candidates.
+
+    Returns
+    -------
+    Review
+        Verdict, findings and assessments.
+
+    Raises
+    ------
+    InputError
+        If the table cannot be reviewed; the text names file, sheet and cell.
+    RulebookError
+        If the rulebook cannot be used.
+
+    Examples
+    --------
+    >>> import pandas as pd
+    >>> from linter import review_table
+    >>> frame = pd.DataFrame({
+    ...     "machine": ["fan", "fan"], "station": ["A", "B"], "bore_diameter": [4, 4], "outside_diameter": [13, 13],
+    ...     "shaft_seat_diameter": ["4.5 k5", "4 k5"], "housing_seat_diameter": ["13 H6", "13 H6"],
+    ... })
+    >>> fan = review_table(frame, rulebook="2026.3")
+    >>> fan.verdict
+    'closed'
+    >>> fan.findings[["clause", "station", "severity"]].to_string(index=False, header=False).splitlines()[0].split()
+    ['table.nominals-agree', 'A', 'critical']
+    """
+    book = rulebook if isinstance(rulebook, Rulebook) else load(None if rulebook is None else str(rulebook))
+    known = _names(names)
+    if isinstance(table, (str, os.PathLike)):
+        reading = read_table(table, known)
+    else:
+        reading = _read_frame(table, known)
+    result = review_reading(reading, book, gate=gate, complete=complete)
+    return Review(with_changes(result, reading.stations, book) if changes else result, reading, book)
+
+
+def _names(names: "str | os.PathLike[str] | Names | None") -> "Names | None":
+    from linter.reading.words.names import Names
+
+    return Names.load(Path(names)) if isinstance(names, (str, os.PathLike)) else names
+
+
+def _read_frame(frame: "pd.DataFrame", names: "Names | None") -> Reading:
+    """A frame read as the text table that it would be saved as."""
+    from linter.reading.words.names import Names
+
+    known = names or Names.built_in()
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "frame.csv"
+        frame.to_csv(path, index=False, encoding="utf-8")
+        return read_table(path, Names(evolve(known.mapping, decimal=".")), shown_as="DataFrame")
