@@ -2,6 +2,7 @@
 
 import os
 import re
+from collections.abc import Callable
 from itertools import islice
 
 from linter.model.stations import apply_defaults
@@ -9,7 +10,8 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Decimal, vote_decimal
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn
-from linter.reading.files.intake import READABLE, Source, load, visible
+from linter.reading.files.intake import READABLE, FileKind, Source, load, visible
+from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.record import Reading
 from linter.reading.settling.stations import Resolver
@@ -67,8 +69,6 @@ def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | 
 
 def _scant_heading(grid: Grid, words: Words) -> list[TableWord]:
     """Unknown words of the fullest row of texts, where too few of it are known to take it for a heading."""
-    from linter.reading.layouts.sheet import candidate_words
-
     candidates = candidate_words(grid, words)
     lines = [re.sub(r"\D", "", word.place.cell or "") for word in candidates]
     row = [word for word, line in zip(candidates, lines, strict=True) if line == lines[0]]
@@ -81,44 +81,62 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     found = Found()
     if source.kind in ("text", "json") and (what := other_format(source.data)):
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
-    if source.kind == "workbook":
-        from linter.reading.files.xlsx import read_grids
-        from linter.reading.layouts.sheet import lay_out_grid
-
-        grids, notes, remarks = read_grids(source)
-        found.notes.extend(notes)
-        found.unused.extend(remarks)
-        for grid in grids:
-            lay_out_grid(grid, words, found)
-        if seen is not None:
-            seen.extend(grids)
-    elif source.kind == "json":
-        from linter.reading.files.json_text import read_json
-        from linter.reading.layouts.json_tree import lay_out_json
-
-        document, notes = read_json(source, words.names.mapping.encoding or "")
-        found.notes.extend(notes)
-        lay_out_json(source, document, words, found)
-    elif source.kind == "xml":
-        from linter.reading.layouts.qif import lay_out_qif
-
-        lay_out_qif(source, words, found)
-    else:
-        from linter.reading.files.csv_text import read_grid
-        from linter.reading.files.equations import is_equations, read_equations
-        from linter.reading.layouts.sheet import lay_out_grid
-
-        encoding = words.names.mapping.encoding or ""
-        if is_equations(source, encoding):
-            grid, notes = read_equations(source, encoding)
-            found.layouts.append("equations")
-        else:
-            grid, notes = read_grid(source, encoding)
-        found.notes.extend(notes)
-        lay_out_grid(grid, words, found)
-        if seen is not None:
-            seen.append(grid)
+    grids = _FIND[source.kind](source, words, found)
+    tell_unheaded_rows(found)
+    if seen is not None:
+        seen.extend(grids)
     return found
+
+
+def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
+    from linter.reading.files.xlsx import read_grids
+
+    grids, notes, remarks = read_grids(source)
+    found.notes.extend(notes)
+    found.unused.extend(remarks)
+    for grid in grids:
+        lay_out_grid(grid, words, found)
+    return grids
+
+
+def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
+    from linter.reading.files.csv_text import read_grid
+    from linter.reading.files.equations import is_equations, read_equations
+
+    encoding = words.names.mapping.encoding or ""
+    if is_equations(source, encoding):
+        grid, notes = read_equations(source, encoding)
+        found.layouts.append("equations")
+    else:
+        grid, notes = read_grid(source, encoding)
+    found.notes.extend(notes)
+    lay_out_grid(grid, words, found)
+    return [grid]
+
+
+def _find_in_json(source: Source, words: Words, found: Found) -> list[Grid]:
+    from linter.reading.files.json_text import read_json
+    from linter.reading.layouts.json_tree import lay_out_json
+
+    document, notes = read_json(source, words.names.mapping.encoding or "")
+    found.notes.extend(notes)
+    lay_out_json(source, document, words, found)
+    return []
+
+
+def _find_in_qif(source: Source, words: Words, found: Found) -> list[Grid]:
+    from linter.reading.layouts.qif import lay_out_qif
+
+    lay_out_qif(source, words, found)
+    return []
+
+
+_FIND: dict[FileKind, Callable[[Source, Words, Found], list[Grid]]] = {
+    "workbook": _find_in_workbook,
+    "text": _find_in_text,
+    "json": _find_in_json,
+    "xml": _find_in_qif,
+}
 
 
 def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | None:

@@ -38,9 +38,9 @@ def test_cells_found_by_their_ends_are_those_of_the_csv_module(text, longest_mix
     if cut is None:
         assert '"' in text
         return
-    columns, lines = csv_text._by_the_book(_source(), text.encode(), ";")
-    assert [column.tolist() for column in cut[0]] == [column.tolist() for column in columns]
-    assert cut[1].tolist() == lines.tolist()
+    book = csv_text._by_the_book(_source(), text.encode(), ";")
+    assert [column.tolist() for column in cut.columns] == [column.tolist() for column in book.columns]
+    assert cut.lines.tolist() == book.lines.tolist()
 
 
 @_settings
@@ -55,8 +55,8 @@ def test_text_that_a_csv_writer_wrote_is_always_cut(rows, quoting):
     assert cut is not None
     width = max(map(len, rows))
     wanted = [[*row, *[""] * (width - len(row))] for row in rows]
-    assert [list(row) for row in zip(*(c.tolist() for c in cut[0]), strict=True)] == wanted
-    assert cut[1].tolist() == book[1].tolist()
+    assert [list(row) for row in zip(*(c.tolist() for c in cut.columns), strict=True)] == wanted
+    assert cut.lines.tolist() == book.lines.tolist()
 
 
 @pytest.mark.parametrize("text", ['4;5"\n', '"4"5;6\n', 'a;"b\n', ' "4";5\n', '3/8";1/2"\n', '"a"b"\n', '"\n'])
@@ -66,7 +66,7 @@ def test_quotation_marks_in_odd_places_are_left_to_the_csv_module(text):
 
 def test_a_long_cell_is_bounded_also_where_its_marks_are_doubled():
     long = "x" * 40_000
-    (column,), _ = csv_text._cut(_source(), f'"{long}"\n"a""b"\n{long[:32_767]}\n'.encode(), ";")
+    (column,) = csv_text._cut(_source(), f'"{long}"\n"a""b"\n{long[:32_767]}\n'.encode(), ";").columns
     bad, doubled, whole = column.tolist()
     assert isinstance(bad, Bad) and bad.code == "too-long"
     assert (doubled, len(whole)) == ('a"b', 32_767)

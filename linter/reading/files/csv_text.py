@@ -14,6 +14,7 @@ from itertools import islice
 from typing import Any
 
 import numpy as np
+from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.reading.files.grids import (
@@ -80,8 +81,34 @@ def read_grid(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[
     quotes = data.count(b'"')
     if quotes > 2 * MOST_CELLS:
         raise source.refuse("too-many-cells", f"{quotes} quotation marks", f"at most {2 * MOST_CELLS}")
-    columns, lines = (_cut(source, data, delimiter) if data else None) or _by_the_book(source, data, delimiter)
-    return Grid(source.file, None, columns, (lines + skipped).astype(np.int32)), notes
+    cut = (_cut(source, data, delimiter) if data else None) or _by_the_book(source, data, delimiter)
+    return (
+        Grid(
+            source.file,
+            None,
+            cut.columns,
+            (cut.lines + skipped).astype(np.int32),
+            unended=_cells_in(data[data.rfind(b"\n") + 1 :], delimiter),
+            packed=cut.cells < cells - data.endswith(b"\n"),
+        ),
+        notes,
+    )
+
+
+def _cells_in(line: bytes, delimiter: str) -> int:
+    """Number of cells of one line; delimiters inside quotation marks do not count."""
+    if not line or len(line) > LONGEST_CELL * MOST_ALIGNED_COLUMNS:
+        return 0
+    return re.sub(rb'"[^"]*+"', b"", line).count(delimiter.encode()) + 1
+
+
+@frozen(eq=False)
+class _Cells:
+    """Columns of cells, the line that each row begins in, and the number of cells that the text was cut into."""
+
+    columns: list[Column]
+    lines: NDArray[np.int32]
+    cells: int
 
 
 def choose_delimiter(data: bytes) -> str:
@@ -145,14 +172,20 @@ def _aligned(source: Source, data: bytes) -> tuple[list[Any], Any]:
         elif len(line) > width:
             row[:1] = [plain.strip()]
         else:
-            for start, end, cell in line:
-                below = [c for c, (left, right) in enumerate(spans) if start < right and end > left]
-                if len(below) != 1 or row[below[0]]:
-                    row = [plain.strip(), *[""] * (width - 1)]
-                    break
-                row[below[0]] = cell
+            row = _below(line, spans) or [plain.strip(), *[""] * (width - 1)]
         rows.append([bounded(cell) for cell in row])
     return [object_column(cells) for cells in zip(*rows, strict=True)], np.arange(1, len(lines) + 1)
+
+
+def _below(line: list[tuple[int, int, str]], spans: list[tuple[int, int]]) -> list[str]:
+    """The pieces of a line (start, end, text) in the columns that they stand below; empty where that is not clear."""
+    row = [""] * len(spans)
+    for start, end, cell in line:
+        below = [c for c, (left, right) in enumerate(spans) if start < right and end > left]
+        if len(below) != 1 or row[below[0]]:
+            return []
+        row[below[0]] = cell
+    return row
 
 
 def _runs_of_blanks(data: bytes, most: int) -> int:
@@ -160,7 +193,7 @@ def _runs_of_blanks(data: bytes, most: int) -> int:
     return sum(1 for _ in islice(re.finditer(rb"(?<! ) {2,}+[^ \n]", data), most + 1))
 
 
-def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int32]] | None:
+def _cut(source: Source, data: bytes, delimiter: str) -> _Cells | None:
     """Cells by the places of the signs that end them, for the whole text at once.
 
     A cell is well-formed (RFC 4180) where it holds no quotation mark, or begins and ends with one and has only doubled
@@ -197,7 +230,7 @@ def _cut(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDA
         odd[owner] = True
         starts, ends = starts + quoted, ends - quoted
     odd |= ends - starts > LONGEST_CELL
-    return _laid_out(source, whole, starts, ends, odd, last, doubled=True), lines
+    return _Cells(_laid_out(source, whole, starts, ends, odd, last, doubled=True), lines, len(ends))
 
 
 def _laid_out(
@@ -269,7 +302,7 @@ def _check_size(source: Source, width: int, height: int) -> None:
         raise source.refuse("too-many-cells", f"{width} columns x {height} lines", f"at most {MOST_CELLS} cells")
 
 
-def _by_the_book(source: Source, data: bytes, delimiter: str) -> tuple[list[Column], NDArray[np.int32]]:
+def _by_the_book(source: Source, data: bytes, delimiter: str) -> _Cells:
     """Any delimited text, cell by cell: quotation marks in odd places too.
 
     A row is kept as bytes, its cells ended as those of a :class:`TextColumn` are, since objects of their own would take
@@ -298,7 +331,7 @@ def _by_the_book(source: Source, data: bytes, delimiter: str) -> tuple[list[Colu
             "open-quote", "a quotation mark that is never closed", "a closing quotation mark", cell=f"line {lines[-1]}"
         )
     if not rows:
-        return [], np.zeros(0, np.int32)
+        return _Cells([], np.zeros(0, np.int32), 0)
     joined = bytes([CELL_END]).join([*rows, bytes(MARGIN)])
     del rows
     whole = np.frombuffer(joined, dtype=np.uint8)
@@ -307,4 +340,4 @@ def _by_the_book(source: Source, data: bytes, delimiter: str) -> tuple[list[Colu
     last = np.cumsum(np.array(counts, dtype=np.int32), dtype=np.int32) - 1
     odd = ends - starts > LONGEST_CELL
     columns = _laid_out(source, whole, starts, ends, odd, last, doubled=False)
-    return columns, np.array(lines, dtype=np.int32)
+    return _Cells(columns, np.array(lines, dtype=np.int32), len(ends))

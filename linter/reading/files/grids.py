@@ -142,6 +142,10 @@ class Grid:
         Number formats that carry meaning: a percent sign or a unit behind the number.
     hidden_rows, hidden_columns : frozenset of int
         Grid indices of hidden rows and columns.
+    unended : int
+        Cells of the last row of a text that does not end with a line end, else 0.
+    packed : bool
+        Whether cells may hold whole lines of a table: quoted blocks with the table's own delimiter in them.
     """
 
     file: str
@@ -153,6 +157,8 @@ class Grid:
     formats: dict[tuple[int, int], str] = field(factory=dict)
     hidden_rows: frozenset[int] = frozenset()
     hidden_columns: frozenset[int] = frozenset()
+    unended: int = 0
+    packed: bool = False
 
     @property
     def height(self) -> int:
@@ -194,6 +200,8 @@ class Grid:
             {(r - top, c - left): f for (r, c), f in self.formats.items() if top <= r < bottom and left <= c < right},
             frozenset(r - top for r in self.hidden_rows if top <= r < bottom),
             frozenset(c - left for c in self.hidden_columns if left <= c < right),
+            min(max(self.unended - left, 0), right - left) if bottom == self.height else 0,
+            self.packed,
         )
 
 

@@ -123,10 +123,10 @@ def load(path: str | os.PathLike[str], shown_as: str | None = None) -> Source:
     """
     file = shown_as if shown_as is not None else os.fspath(path)
     try:
+        _plain(file, os.stat(path))  # a pipe is not opened: that waits until somebody writes to it
         with Path(path).open("rb") as stream:
             state = os.fstat(stream.fileno())
-            if not stat.S_ISREG(state.st_mode):
-                raise InputError("not-a-file", file, "something that is not a plain file", READABLE)
+            _plain(file, state)
             if state.st_size > LARGEST_FILE:
                 size = f"a file of {state.st_size / 2**20:.0f} MiB"
                 raise InputError("file-too-large", file, size, f"at most {LARGEST_FILE // 2**20} MiB")
@@ -137,6 +137,14 @@ def load(path: str | os.PathLike[str], shown_as: str | None = None) -> Source:
     if len(data) > LARGEST_FILE:
         raise InputError("file-too-large", file, "a file that grew while it was read", "a finished file")
     return Source(file, data, hashlib.sha256(data).hexdigest(), _recognise(file, data))
+
+
+def _plain(file: str, state: os.stat_result) -> None:
+    """Refuse what is not a plain file, and say what it is."""
+    if not stat.S_ISREG(state.st_mode):
+        kinds = ((stat.S_ISDIR, "a folder"), (stat.S_ISFIFO, "a pipe"), (stat.S_ISSOCK, "a socket"))
+        what = next((what for is_kind, what in kinds if is_kind(state.st_mode)), "a device")
+        raise InputError("not-a-file", file, f"{what}, which is not a plain file", READABLE)
 
 
 def _recognise(file: str, data: bytes) -> FileKind:
@@ -208,24 +216,9 @@ def _check_archive(file: str, data: bytes) -> None:
         if len(set(names)) < len(names):
             twice = next(name for name in names if names.count(name) > 1)
             raise refuse("archive", "two members of the same name", "every name once", twice)
-        total = 0
         for member in members:
-            name = member.filename
-            if name.startswith(("/", "\\")) or "\\" in name or ".." in name.split("/") or ":" in name or "\0" in name:
-                raise refuse("archive", "a member whose name leaves the archive", "plain relative names", name)
-            if member.flag_bits & 1:
-                raise refuse("encrypted", "an encrypted member", "an archive without a password", name)
-            if member.compress_type not in _KNOWN_COMPRESSION:
-                raise refuse("archive", f"compression method {member.compress_type}", "stored or deflated", name)
-            if member.file_size > LARGEST_MEMBER:
-                size = f"a member of {member.file_size / 2**20:.0f} MiB unpacked"
-                raise refuse("archive", size, f"at most {LARGEST_MEMBER // 2**20} MiB", name)
-            if member.file_size > RATIO_APPLIES_ABOVE and member.file_size > LARGEST_RATIO * max(
-                member.compress_size, 1
-            ):
-                ratio = f"a member packed {member.file_size // max(member.compress_size, 1)}:1"
-                raise refuse("archive", ratio, f"at most {LARGEST_RATIO}:1", name)
-            total += member.file_size
+            _check_member(file, member)
+        total = sum(member.file_size for member in members)
         if total > LARGEST_ARCHIVE:
             size = f"an archive of {total / 2**20:.0f} MiB unpacked"
             raise refuse("archive", size, f"at most {LARGEST_ARCHIVE // 2**20} MiB")
@@ -241,6 +234,27 @@ def _check_archive(file: str, data: bytes) -> None:
         for member in members:
             if member.filename.lower().endswith((".xml", ".rels", ".vml")):
                 _check_part(file, archive, member)
+
+
+def _check_member(file: str, member: zipfile.ZipInfo) -> None:
+    """Refuse a member that leaves the archive, is encrypted, or is larger than any part of a workbook."""
+
+    def refuse(code: str, read: str, expected: str) -> InputError:
+        return InputError(code, file, read, expected, cell=member.filename)
+
+    name = member.filename
+    if name.startswith(("/", "\\")) or "\\" in name or ".." in name.split("/") or ":" in name or "\0" in name:
+        raise refuse("archive", "a member whose name leaves the archive", "plain relative names")
+    if member.flag_bits & 1:
+        raise refuse("encrypted", "an encrypted member", "an archive without a password")
+    if member.compress_type not in _KNOWN_COMPRESSION:
+        raise refuse("archive", f"compression method {member.compress_type}", "stored or deflated")
+    if member.file_size > LARGEST_MEMBER:
+        size = f"a member of {member.file_size / 2**20:.0f} MiB unpacked"
+        raise refuse("archive", size, f"at most {LARGEST_MEMBER // 2**20} MiB")
+    if member.file_size > RATIO_APPLIES_ABOVE and member.file_size > LARGEST_RATIO * max(member.compress_size, 1):
+        ratio = f"a member packed {member.file_size // max(member.compress_size, 1)}:1"
+        raise refuse("archive", ratio, f"at most {LARGEST_RATIO}:1")
 
 
 def _check_part(file: str, archive: zipfile.ZipFile, member: zipfile.ZipInfo) -> None:

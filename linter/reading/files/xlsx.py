@@ -460,4 +460,5 @@ def _read_sheet(source: Source, sheet: Any, extent: _Extent, traits: _Styles) ->
         {(r - top, c - left): f for (r, c), f in formats.items()},
         frozenset(r - top for r in extent.hidden_rows if top <= r <= bottom),
         frozenset(c - left for c in extent.hidden_columns if left <= c <= right),
+        packed=True,
     )

@@ -10,6 +10,7 @@ from attrs import define
 from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.title import is_label
 from linter.reading.words.headings import Heading, Words
 
@@ -126,6 +127,48 @@ def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
 def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
     named = [words.heading(grid.text(r, name)) for r in range(grid.height)]
+    if score < 2 and _is_letter(grid, words, name, named):
+        return None  # one symbol alone (B) is rather the name of a station than a heading
+    roles, values = _roles_by_content(grid, words, name, named)
+    first = _first_named(grid, words, named, values)
+    if values and score < 3 and is_label(grid.text(first, values[0])):
+        return None  # "Rev | Date": the heading row of another table
+    header = _header_above(grid, words, name, first, values)
+    values = _by_header(grid, words, header, roles, values) if header >= 0 else values
+    if not values:
+        return None
+    keys = [r for r, heading in enumerate(named) if heading is not None and heading.parameter == "station"]
+    if header >= 0 or (len(keys) == 1 and len(values) > 1):
+        titled = [c for c in values if header < 0 or grid.text(header, c)]
+        roles.update({c: "COLUMN" if c in titled else "UNNAMED" for c in values})
+    else:
+        roles[values[0]] = "VALUE"
+        roles.update(dict.fromkeys(values[1:], "UNNAMED"))
+    table = LongTable(grid, header, name, roles, score, header + 1)
+    if header < 0:
+        table.start = _first_row(table, words)
+    return table
+
+
+def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | None]) -> bool:
+    """Whether all that a column names is one or two signs long, and no mapping names it."""
+    labels = [grid.text(r, name) for r, heading in enumerate(named) if heading is not None]
+    return all(len(label) < 3 and not words.mapped(label) for label in labels)
+
+
+def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], values: list[int]) -> list[int]:
+    """The columns of values that are left where a header names the others; their roles are added."""
+    for column in [*values, *roles]:
+        role = words.group(grid.text(header, column))
+        if role in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID"):
+            roles[column] = role
+    return [c for c in values if c not in roles]
+
+
+def _roles_by_content(
+    grid: Grid, words: Words, name: int, named: Sequence[Heading | None]
+) -> tuple[dict[int, str], list[int]]:
+    """Roles of the columns of units, parts and notes, and the columns that hold values."""
     first = next(r for r, heading in enumerate(named) if heading is not None)
     roles: dict[int, str] = {}
     values: list[int] = []
@@ -142,29 +185,30 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
             roles[column] = "NOTE"
         else:
             values.append(column)
-    if values and score < 3 and is_label(grid.text(first, values[0])):
-        return None  # "Rev | Date": the heading row of another table
-    header = -1
-    if first > 0 and values and _heads_columns(grid, first - 1, name, values, words):
-        header = first - 1
-        for column in [*values, *roles]:
-            role = words.group(grid.text(header, column))
-            if role in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID"):
-                roles[column] = role
-        values = [c for c in values if c not in roles]
-    if not values:
-        return None
-    keys = [r for r, heading in enumerate(named) if heading is not None and heading.parameter == "station"]
-    if header >= 0 or (len(keys) == 1 and len(values) > 1):
-        titled = [c for c in values if header < 0 or grid.text(header, c)]
-        roles.update({c: "COLUMN" if c in titled else "UNNAMED" for c in values})
-    else:
-        roles[values[0]] = "VALUE"
-        roles.update(dict.fromkeys(values[1:], "UNNAMED"))
-    table = LongTable(grid, header, name, roles, score, header + 1)
-    if header < 0:
-        table.start = _first_row(table, words)
-    return table
+    return roles, values
+
+
+def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], values: Sequence[int]) -> int:
+    """First row of the table itself: labels of a title block above it name one value each, its own rows several."""
+    rows = [r for r, heading in enumerate(named) if heading is not None]
+
+    def is_broad(row: int) -> bool:
+        texts = [text for c in values if (text := grid.text(row, c))]
+        labels = [t for t in texts[1::2] if is_label(t) or t.endswith(":") or (len(t) > 1 and words.heading(t))]
+        return len(texts) > 1 and not labels
+
+    broad = [row for row in rows if is_broad(row)]
+    of_stations = [row for row in rows if (h := named[row]) is not None and h.entry.level == "station"]
+    several = len(broad) > 1 and 2 * sum(1 for row in of_stations if row in set(broad)) >= len(of_stations)
+    return broad[0] if several and of_stations else rows[0]
+
+
+def _header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:
+    """The row that heads the columns of values above the first name, with blank rows between them or none; or -1."""
+    row = first - 1
+    while row >= 0 and all(is_blank(cell) for cell in grid.row(row)):
+        row -= 1
+    return row if row >= 0 and values and _heads_columns(grid, row, name, values, words) else -1
 
 
 def _sample(grid: Grid, column: int, start: int) -> list[Any]:
@@ -211,14 +255,17 @@ def _first_row(table: LongTable, words: Words) -> int:
     for row in range(grid.height):
         if is_blank(grid.columns[table.name][row]):
             continue
-        if any(not is_blank(grid.columns[c][row]) for c in values) or section_station(grid, row, table.name, words):
+        section = section_label(grid, row, table.name)
+        names_part = bool(section) and (words.names.station(section) is not None or side_of(section) is not None)
+        if names_part or any(not is_blank(grid.columns[c][row]) for c in values):
             return row
     return 0
 
 
-def section_station(grid: Grid, row: int, name: int, words: Words) -> str | None:
-    """The station that a row with nothing but its label names for the rows below it, or None."""
+def section_label(grid: Grid, row: int, name: int) -> str:
+    """The words of a row with nothing but its label, without the signs around them; empty for another row."""
     label = grid.text(row, name)
-    others = any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width))
+    if len(label) >= 60 or any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width)):
+        return ""
     inner = _SECTION.fullmatch(label)
-    return words.names.station(inner.group(1)) if inner and not others and len(label) < 60 else None
+    return inner.group(1) if inner else ""

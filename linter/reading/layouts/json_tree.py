@@ -1,17 +1,20 @@
 """JSON documents: nested machines with stations, lists of parameter records, flat keys."""
 
+import re
+from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
 from attrs import define, field
 
 from linter.model.places import Place
-from linter.model.stations import Unused
+from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
+from linter.reading.layouts.lost import ENOUGH, is_value, not_read
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
@@ -99,12 +102,16 @@ class _Walk:
     rows: dict[tuple[str, str], int] = field(factory=dict)
     length_unit: str = ""
     named: _Here = field(factory=_Here)
+    stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
+    again: dict[int, list[Path]] = field(factory=dict)
+    results: list[tuple[Any, Path]] = field(factory=list)
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
         if isinstance(document, dict):
             self._file_units(document)
         self._node(document, (), _Here())
+        self._tell_lost()
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.length_unit)
         for pile in self.piles.values():
             block.strips.append(
@@ -147,6 +154,10 @@ class _Walk:
         pile.cells.append(value)
         pile.rows.append(row)
         pile.pointers.append(pointer(path))
+        if self.stated.setdefault((heading, row), (value, path)) == (value, path):
+            return
+        if self.stated[heading, row][0] == value and station and heading.parameter not in ("machine", "station"):
+            self.again.setdefault(row, []).append(path)
 
     def _unused(self, name: str, value: Any, path: Path, reason: str) -> None:
         text = cell_text(value) if not isinstance(value, (dict, list)) else f"{len(value)} entries"
@@ -204,6 +215,7 @@ class _Walk:
             return
         if word in _RESULTS:
             self._unused(key, value, at, "results of a calculation are no input")
+            self.results.append((value, at))
         elif word in _MACHINES or word in _STATIONS:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self.words.heading(key)) is not None and not isinstance(value, list):
@@ -234,6 +246,7 @@ class _Walk:
         for step, child, name in items:
             if not isinstance(child, dict):
                 self._unused(str(step), child, (*at, step), f"not an object that describes a {level}")
+                self._tell_bare(child, (*at, step), level)
                 continue
             own = self._key_text(child, level)[1]
             called = next((key for key in child if key.strip().casefold() == "name"), "")
@@ -254,6 +267,48 @@ class _Walk:
             else:
                 self._dict(child, (*at, step), _Here(here.machine, own or name))
                 self.rows.setdefault((self._key_text(child, "machine")[1] or here.machine, own or name), len(self.rows))
+
+    def _tell_bare(self, child: Any, path: Path, level: str) -> None:
+        """A station or machine as a list of values or as one text says nothing of what its values are."""
+        pieces = re.split(r"[;,|\t\n]", child) if isinstance(child, str) else child if isinstance(child, list) else []
+        count = sum(is_value(piece, parameter("bore_diameter")) for piece in pieces)
+        if count >= ENOUGH:
+            place = Place(self.source.file, pointer=pointer(path))
+            shown = ", ".join(cell_text(piece) for piece in pieces if not isinstance(piece, (dict, list)))
+            self.found.problems.append(not_read(place, f"what stands for a {level}", shown, count))
+
+    def _tell_lost(self) -> None:
+        """Stations stated twice, and stations that stand among results alone."""
+        keys = list(self.rows)
+        for row, paths in self.again.items():
+            if len(paths) >= ENOUGH:
+                name = visible(" ".join(filter(None, keys[row])), 60)
+                place, expected = Place(self.source.file, pointer=pointer(paths[0])), "every value of a station once"
+                message = (
+                    f"{place}: {len(paths)} values of {name} are stated again, alike; expected {expected}; "
+                    "a station may carry the wrong name, or none."
+                )
+                self.found.problems.append(
+                    Problem("unreadable", None, "station", place, name, expected, message, "station-twice")
+                )
+        known = {station for _, station in keys}
+        for node, path in self.results:
+            for station, names, at in self._stations_in(node, path):
+                if station not in known and len(names) >= ENOUGH:
+                    place = Place(self.source.file, pointer=pointer(at))
+                    read = f"{station}: {', '.join(names)}"
+                    self.found.problems.append(not_read(place, "a part of results", read, len(names)))
+
+    def _stations_in(self, node: Any, path: Path) -> Iterator[tuple[str, list[str], Path]]:
+        """Station, names of parameters with a value, and place of every object that names a station."""
+        children = node.items() if isinstance(node, dict) else enumerate(node) if isinstance(node, list) else ()
+        if isinstance(node, dict) and (station := self._key_text(node, "station")[1]):
+            known = {key: self.words.heading(key) for key in node}
+            names = [key for key, h in known.items() if h is not None and is_value(node[key], h.entry)]
+            yield self.words.station(station), names, path
+        for step, child in children:
+            if isinstance(child, (dict, list)):
+                yield from self._stations_in(child, (*path, step))
 
     def _is_record(self, node: dict[str, Any], folded: dict[str, str]) -> bool:
         """Whether a dict is a parameter record: a name and a value (or nominal)."""

@@ -1,5 +1,6 @@
 """Which tables a sheet holds, where each begins, and which layout it has."""
 
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import Any
 
@@ -7,13 +8,20 @@ import numpy as np
 from attrs import define, field
 
 from linter.model.stations import Unused
+from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
-from linter.reading.layouts.long import LongTable, find_long, header_roles, read_long
+from linter.reading.layouts import long, wide
+from linter.reading.layouts.candidate import Candidate, Outside
+from linter.reading.layouts.find_long import find_long, header_roles
+from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
-from linter.reading.layouts.title import Title, read_title
-from linter.reading.layouts.wide import WideTable, find_wide, is_title_row, names_a_table, read_wide
+from linter.reading.layouts.title import Title, is_title_row, read_title
+from linter.reading.layouts.wide_heading import names_a_table
 from linter.reading.words.headings import Words
+
+#: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
+LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, long.find)
 
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
@@ -21,11 +29,25 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     before = sum(len(block.strips) for block in found.blocks)
     _Sheet(grid, words, found).read()
     if sum(len(block.strips) for block in found.blocks) == before:
+        found.without_table.append(grid)
         found.words.extend(candidate_words(grid, words))
         where = f"sheet {visible(grid.sheet)}" if grid.sheet else "the text"
         found.say(f"{where}: no table is recognised; not read")
         for row in range(min(grid.height, 3)):
             found.seen.extend(text for column in range(grid.width) if (text := grid.text(row, column)))
+
+
+def tell_unheaded_rows(found: Found) -> None:
+    """Findings about rows of sheets without a table that begin as the rows of the tables do: with a machine of them."""
+    machines = {machine for block in found.blocks for machine in block.machines if machine}
+    for grid in found.without_table:
+        for row in range(min(grid.height, LONGEST_MIXED)):
+            texts = [cell_text(cell) for cell in grid.row(row)]
+            numbers = sum(is_value(cell, parameter("bore_diameter")) for cell in grid.row(row))
+            if numbers >= ENOUGH and machines.intersection(texts[:3]):
+                place = grid.place(row, 0)
+                found.problems.append(not_read(place, "a row without a heading", row_text(grid, row), numbers))
+                break
 
 
 @define(eq=False)
@@ -36,6 +58,7 @@ class _Sheet:
     words: Words
     found: Found
     title: Title = field(factory=Title)
+    length_unit: str = ""
 
     def read(self) -> None:
         """All tables of the sheet."""
@@ -95,63 +118,41 @@ class _Sheet:
         edges = [-1, *blank, grid.width]
         spans = [(left + 1, right) for left, right in pairwise(edges) if right > left + 1]
         parts = [grid.cut(slice(None), slice(left, right)) for left, right in spans]
-        if len(parts) < 2 or not all(self._stands_alone(part) for part in parts):
+        candidates = ([layout(part, self.words) for layout in LAYOUTS] for part in parts)
+        if len(parts) < 2 or not all(any(c is not None and c.alone for c in of_part) for of_part in candidates):
             return [grid]
         self.found.say("blocks side by side are read one after the other")
         return parts
 
-    def _stands_alone(self, grid: Grid) -> bool:
-        long = find_long(grid, self.words)
-        if long is not None and long.score >= 2:
-            return True
-        wide = find_wide(grid, self.words)
-        return wide is not None and any(h and h.parameter == "station" for h in wide.headings)
-
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
-        wide, long = find_wide(grid, self.words), find_long(grid, self.words) if grid.height <= LONGEST_MIXED else None
-        table = _better(wide, long)
-        if table is None and grid.height > LONGEST_MIXED and find_long(grid.cut(slice(0, 2000)), self.words):
-            read = f"{grid.height} rows of one parameter each"
-            limit = f"one row per station with a heading row; one row per parameter up to {LONGEST_MIXED} rows"
-            raise InputError("too-many-rows", grid.file, read, limit, sheet=grid.sheet)
-        if table is None:
+        found = self.found
+        candidates = [c for layout in LAYOUTS if (c := layout(grid, self.words)) is not None]
+        if not candidates:
             self._only_title(grid)
             return
-        if isinstance(table, WideTable):
-            head = table.top
-        else:
-            head = table.header if table.header >= 0 else table.start
-        if head > 0:
-            self._take_title(grid.cut(slice(0, head)))
-        where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
-        self.found.seen.extend(
-            [label for label in table.labels if label] if isinstance(table, WideTable)
-            else [text for row in range(min(grid.height, 12)) if (text := grid.text(row, table.name))]
-        )  # fmt: skip
-        if isinstance(table, WideTable):
-            block = read_wide(table, self.words, self.found, self.title.length_unit, self.title.machine)
-            layout = "one row per station" if any(block.stations) else "one row per machine"
-        else:
-            block = read_long(table, self.words, self.found, self.title.length_unit, self.title.machine)
-            layout = "one column per station (transposed)" if table.transposed else "one row per parameter"
-        if wide is not None and long is not None and min(wide.score, long.score) > 1:
-            self.found.say(
-                f"{where}read as {layout}: {wide.score} names stand in one row and {long.score} in one column"
-            )
-        if layout not in self.found.layouts:
-            self.found.layouts.append(layout)
+        table = best(candidates)
+        if table.start > 0:
+            self._take_title(grid.cut(slice(0, table.start)))
+        found.seen.extend(table.words)
+        block = table.read(found, Outside(self.length_unit, self.title.machine))
+        layout = table.layout_of(block)
+        if len(candidates) > 1 and min(c.score for c in candidates) > 1:
+            where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
+            across, down = (c.score for c in candidates)
+            found.say(f"{where}read as {layout}: {across} names stand in one row and {down} in one column")
+        if layout not in found.layouts:
+            found.layouts.append(layout)
         block.strips.extend(self._title_strips(block))
-        self.found.blocks.append(block)
+        found.blocks.append(block)
 
     def _take_title(self, grid: Grid) -> None:
         title = read_title(grid, self.words, self.found.unused)
-        title.length_unit = title.length_unit or self.title.length_unit
+        for unit, place in title.units:
+            self.length_unit = self.found.one_length_unit(self.length_unit, unit, place)
         title.machine = title.machine or self.title.machine
         title.cells = [*self.title.cells, *title.cells]
         self.title = title
-        if title.length_unit:
-            self.found.say(f"lengths are stated in {title.length_unit}")
 
     def _title_strips(self, block: Block) -> list[Strip]:
         """What the title block states, once for every machine of a table."""
@@ -174,23 +175,23 @@ class _Sheet:
 
     def _only_title(self, grid: Grid) -> None:
         """A region without a table: a title block for what follows, or nothing that is used."""
+        if grid.height > LONGEST_MIXED and find_long(grid.cut(slice(0, 2000)), self.words):
+            read = f"{grid.height} rows of one parameter each"
+            limit = f"one row per station with a heading row; one row per parameter up to {LONGEST_MIXED} rows"
+            raise InputError("too-many-rows", grid.file, read, limit, sheet=grid.sheet)
         unused: list[Unused] = []
         title = read_title(grid, self.words, unused)
-        if title.cells or title.length_unit or title.machine:
+        if title.cells or title.units or title.machine:
             self._take_title(grid)
         else:
             self.found.unused.extend(unused)
 
 
-def _better(wide: WideTable | None, long: LongTable | None) -> WideTable | LongTable | None:
-    """The orientation that explains more names; a header with a value column settles it."""
-    if wide is None or long is None:
-        return wide or long
-    if long.header >= 0 and "VALUE" in long.roles.values() and wide.top <= long.header <= wide.bottom:
-        return long
-    if wide.score >= long.score and (wide.score > 1 or long.score == 1):
-        return wide
-    return long
+def best(candidates: Sequence[Candidate]) -> Candidate:
+    """The candidate that explains most names; of equal ones the first; a heading of names and values settles it."""
+    first = max(candidates, key=lambda candidate: candidate.score)
+    headed = (c for c in candidates if c.headed and c.heading.start in first.heading)
+    return next(headed, first)
 
 
 def candidate_words(grid: Grid, words: Words) -> list[TableWord]:

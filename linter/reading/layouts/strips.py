@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from linter.model.places import Place, column_letters
 from linter.model.stations import Problem, Unused
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Bad, Column, Grid, object_column
 from linter.reading.files.intake import visible
 
@@ -123,6 +124,7 @@ class Found:
     layouts: list[str] = field(factory=list)
     seen: list[str] = field(factory=list)
     words: list[TableWord] = field(factory=list)
+    without_table: list[Grid] = field(factory=list)
     uncounted: int = 1
 
     def leave(self, unused: Unused) -> None:
@@ -133,6 +135,19 @@ class Found:
         self.uncounted += 1
         more = f"{self.uncounted} more cells"
         self.unused[MOST_UNUSED - 1 :] = [Unused("", more, unused.place, "not used, for reasons like those above")]
+
+    def one_length_unit(self, before: str, stated: str, place: Place) -> str:
+        """The unit of lengths that a table states, where it states it once or each time alike; else it is asked for."""
+        one, other = known_unit(before), known_unit(stated)
+        if one is None or other is None or one.name == other.name:
+            self.say(f"lengths are stated in {stated}")
+            return stated
+        expected = "one unit of lengths for a table, or a unit beside each value"
+        message = f"{place}: lengths are stated in {visible(stated, 20)} here and in {visible(before, 20)} before; " + (
+            f"expected {expected}; neither is taken."
+        )
+        self.problems.append(Problem("unreadable", None, None, place, stated, expected, message, "two-units"))
+        return ""
 
     def say(self, note: str) -> None:
         """Add a note once."""

@@ -4,25 +4,37 @@ import re
 
 from attrs import define, field
 
+from linter.model.places import Place
 from linter.model.stations import Unused
-from linter.reading.cells.units import known_unit
+from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
 from linter.reading.words.headings import Heading, Words
 
 #: Rows that are looked at: a title block is short, and a long text without a heading is no title.
 MOST_ROWS = 1000
 _UNITS_SENTENCE = re.compile(
-    r"(?:all\s+)?(?:dimensions|lengths|sizes|units|ma(?:ß|ss)e|alle\s+ma(?:ß|ss)e|cotes|cotas|quote|размеры|単位|单位)\s*"
-    r"(?:are\s+)?(?:in|en|в|:|：|\[|\()?\s*[:：]?\s*(mm|cm|m|inch|inches|in|µm|um|\")[\])]?\.?",
+    r"(?:unless\s+otherwise\s+(?:specified|stated|noted)[,:]?\s*)?"
+    r"(?:all|alle|toutes\s+les|todas\s+las|tutte\s+le|все|linear|\s)*\s*"
+    r"(?:dimensions?|dims?|lengths?|sizes?|units?|measures|measurements|values|uom"
+    r"|ma(?:ß|ss)e|abmessungen|längen|längenma(?:ß|ss)e|einheit(?:en)?|werte"
+    r"|cotes|unités?|longueurs|valeurs|cotas|dimensiones|medidas|unidad(?:es)?|misure|dimensioni|quote|unità"
+    r"|размеры|единицы(?:\s+измерения)?|寸法(?:単位)?|長さ(?:の単位)?|単位|尺寸(?:单位)?|长度(?:单位)?|单位)\.?\s*"
+    r"(?:(?:of\s+)?(?:length|measure)s?)?\s*"
+    r"(?:are|is|sind|sont|son|sono|given|stated|angegeben|exprimées|espresse|expresadas|указаны|\s)*"
+    r"(?:\b(?:in|en|в)\b|は)?\s*[:：=]?\s*[\[(]?\s*(?P<unit>[^\s\[\]()][^\[\]()]{0,40}?)\s*[\])]?\s*\.?",
     re.IGNORECASE,
 )
+_PARTS_OF_TEXT = re.compile(r"\s[–—-]\s|[.;|]\s+|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:", re.IGNORECASE)
+_BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")
 # Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
 _LABELS = frozenset(
     word
     for words in (
         "date, by, from, author, drawn, drawn by, checked, checked by, approved, approved by, change, changes, what",
-        "description, reason, sheet, page, scale, index",
-        "datum, bearbeiter, gezeichnet, geprüft, freigabe, änderung, beschreibung, blatt, seite, maßstab, von",
+        "description, reason, sheet, page, scale, index, prepared, prepared by, issued, issued by, reviewed",
+        "reviewed by, created, created by, released, released by, revision history, remark, remarks, note, notes",
+        "erstellt, erstellt von, geprüft von, freigegeben, freigegeben von, ausgestellt, bemerkung, bemerkungen",
+        "hinweis, datum, bearbeiter, gezeichnet, geprüft, freigabe, änderung, beschreibung, blatt, seite, maßstab, von",
         "auteur, dessiné, vérifié, approuvé, modification, feuille, échelle, par",
         "fecha, autor, dibujado, revisado, aprobado, cambio, hoja, escala, por",
         "data, autore, disegnato, controllato, approvato, modifica, foglio, scala",
@@ -38,20 +50,46 @@ def is_label(text: str) -> bool:
     return text.strip(" .:").casefold() in _LABELS
 
 
+def one_length(text: str) -> str:
+    """The unit of length among units in a text (``mm, N, °C``); empty where none or several stand there."""
+    units = [(piece, _unit(piece)) for piece in _BETWEEN_UNITS.split(text.strip(" []()")) if piece]
+    lengths = [piece for piece, unit in units if unit is not None and unit.dimension == "length"]
+    return lengths[0] if len(lengths) == 1 and all(unit is not None for _, unit in units) else ""
+
+
+def _unit(text: str) -> Unit | None:
+    """A unit, its word in small letters too (``INCHES`` is one of the table, ``Inches`` is not)."""
+    return known_unit(text) or (known_unit(text.lower()) if len(text) > 3 else None)
+
+
+def units_said(text: str) -> str:
+    """The unit of lengths that a sentence states for a table (``All dimensions in mm``, ``UNITS: INCH``), or empty."""
+    if not 4 <= len(text) <= 200:
+        return ""
+    found = set()
+    for part in (text.strip(" *()[]"), *_PARTS_OF_TEXT.split(text)):
+        if sentence := _UNITS_SENTENCE.fullmatch(part.strip(" *:,.")):
+            found.add(one_length(sentence["unit"]))
+    found.discard("")
+    return next(iter(found)) if len(found) == 1 else ""
+
+
 @define(eq=False)
 class Title:
     """What stands above a table and holds for all of it.
 
     Attributes
     ----------
-    machine, length_unit : str
-        Machine and unit of lengths, empty where not stated.
+    machine : str
+        Machine, empty where not stated.
+    units : list of (str, Place)
+        Units of lengths, each with its place.
     cells : list of (Heading, label, row, column)
         Values of machine parameters in the grid.
     """
 
     machine: str = ""
-    length_unit: str = ""
+    units: list[tuple[str, Place]] = field(factory=list)
     cells: list[tuple[Heading, str, Grid, int, int]] = field(factory=list)
 
 
@@ -85,23 +123,22 @@ def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
 def _inline(text: str) -> bool:
     """Whether a cell holds label and value both."""
     _, colon, value = text.partition(":")
-    return bool(colon and value.strip()) or _UNITS_SENTENCE.fullmatch(text) is not None
+    return bool(colon and value.strip()) or bool(units_said(text))
 
 
 def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None) -> bool:
     """Take one label with its value; false where it is none."""
-    if sentence := _UNITS_SENTENCE.fullmatch(text):
-        title.length_unit = sentence.group(1)
+    if unit_text := units_said(text):
+        title.units.append((unit_text, grid.place(row, column)))
         return True
     label, colon, value = (part.strip() for part in text.partition(":"))
     inline = bool(colon and value)
     value_text = value if inline else grid.text(row, right) if right is not None else ""
     if words.group(label) == "UNIT":
-        unit = known_unit(value_text)
-        if unit is None or unit.dimension != "length":
-            return False
-        title.length_unit = value_text
-        return True
+        unit_text = one_length(value_text)
+        if unit_text:
+            title.units.append((unit_text, grid.place(row, column)))
+        return bool(unit_text)
     heading = words.heading(label)
     if heading is None or heading.entry.level != "machine" or heading.station or not value_text:
         return False
@@ -120,3 +157,13 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
     elif right is not None:
         title.cells.append((heading, label, grid, row, right))
     return True
+
+
+def is_title_row(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row is of a title block: label and value in turn, and all labels that are known are of the machine."""
+    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    meant = [words.heading(text) for text in texts]
+    values = [h for h, text in zip(meant[1::2], texts[1::2], strict=True) if h is not None and len(text) > 1]
+    labels = [h for h in meant[::2] if h is not None]
+    machine = all(h.entry.level == "machine" and h.parameter != "station" for h in labels)
+    return len(texts) % 2 == 0 and len(labels) > 0 and machine and not values

@@ -1,0 +1,176 @@
+"""Tables with one row per parameter."""
+
+import re
+
+from attrs import define, evolve, field
+
+from linter.model.vocabulary import parameter
+from linter.reading.files.grids import Bad, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.find_long import ASPECTS, section_label
+from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
+from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.sides import Side, side_of, why, within
+from linter.reading.layouts.strips import Block, filled_down, unreadable_key
+from linter.reading.layouts.title import units_said
+from linter.reading.words.headings import Heading
+from linter.reading.words.names import IS_LARGEST
+
+_ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
+_COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
+
+
+@define(eq=False)
+class ByRow(NamesDown):
+    """Reads a table whose every row states one parameter."""
+
+    machine: str = field(init=False)
+    station: str = field(init=False, default="")
+    section: Side | None = field(init=False, default=None)
+    nameless: list[int] = field(init=False, factory=list)
+    commented: list[int] = field(init=False, factory=list)
+
+    def read(self) -> Block:
+        """The block."""
+        grid, table = self.table.grid, self.table
+        machine_at = self.one("MACHINE")
+        self.machine = self.outside.machine
+        carried: list[int] = []
+        for row in range(table.start, grid.height):
+            label = self.label(row)
+            if not label:
+                self.leave(row, "a row without a name", "no name stands beside it")
+                self.nameless.append(row)
+                continue
+            bad = [
+                c for c in (machine_at, self.one("STATION")) if c is not None and isinstance(grid.columns[c][row], Bad)
+            ]
+            if bad:
+                self.found.problems.append(unreadable_key(grid, row, bad[0]))
+                self.leave(row, label, "the machine or station of its row cannot be read")
+                continue
+            if machine_at is not None:
+                stated = grid.text(row, machine_at)
+                if not stated and self.machine:
+                    carried.append(row)
+                self.machine = stated or self.machine
+            self._named_row(row, label)
+        if carried and machine_at is not None:
+            place = grid.place(carried[0], machine_at)
+            self.found.problems.append(filled_down(place, len(carried), "row"))
+        self._tell_lost()
+        self.leave_columns()
+        return self.pieces.block(self.length_unit)
+
+    def _named_row(self, row: int, label: str) -> None:
+        """One row with a name: a parameter, a section, or nothing that is known."""
+        grid = self.table.grid
+        heading = within(self.words, self.section, label)
+        if heading is None:
+            self._other_row(row, label)
+            return
+        if (heading := self.part(row, label, heading)) is None:
+            return
+        value_at = self._value_column(row)
+        if heading.parameter in ("machine", "station") and heading.aspect == "value" and value_at is not None:
+            text = grid.text(row, value_at)
+            if heading.parameter == "machine":
+                self.machine, self.station = text, ""
+            else:
+                self.station = self.words.station(text)
+            self.pieces.add(heading, label, row, value_at, self.machine, self.station)
+            return
+        station_at = self.one("STATION")
+        stated_station = self.words.station(grid.text(row, station_at)) if station_at is not None else ""
+        where = stated_station or heading.station or self.station
+        if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
+            where = ""
+        self._row(row, label, heading, value_at, where)
+
+    def _value_column(self, row: int) -> int | None:
+        """Value cell of a row: of the value column, or of the expression where no value stands."""
+        grid = self.table.grid
+        value, expression = self.one("VALUE"), self.one("EXPR")
+        if value is not None and not is_blank(grid.columns[value][row]):
+            return value
+        if expression is not None and not is_blank(grid.columns[expression][row]):
+            return expression
+        return None
+
+    def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
+        """The value and the tolerance cells of one parameter."""
+        grid = self.table.grid
+        part, named = "", heading
+        limits = [c for role in ("UPPER", "MAX") for c in self.columns_of(role) if grid.text(row, c)]
+        at = value_at if value_at is not None else next(iter(limits), None)
+        if at is not None:
+            heading = self.with_unit(row, at, heading)
+        if at is not None and parameter(heading.parameter).kind in ("number", "toleranced"):
+            meant = self.characteristics.meant(row, at, heading)
+            if meant.heading is None:
+                self.leave(row, label, meant.reason, (at,) if meant.told else ())
+                return
+            heading, part = meant.heading, meant.part
+            named = evolve(named, parameter=heading.parameter, own_unit=heading.own_unit)
+            if parameter(heading.parameter).level == "machine" and not heading.station:
+                station = ""
+            if limits and heading.parameter.endswith(IS_LARGEST) and _ZERO.fullmatch(grid.text(row, at)):
+                self.leave_cell(label, row, at, "the limit beside it is the largest value")
+                value_at = limits[0]
+        if value_at is not None:
+            self.pieces.add(heading, label, row, value_at, self.machine, station, part)
+        self._tolerance(row, label, named, value_at, station)
+        if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
+            self.found.seen.append(label)
+
+    def _tolerance(self, row: int, label: str, named: Heading, value_at: int | None, station: str) -> None:
+        """The cells of a row that state deviations, limits or a class."""
+        grid = self.table.grid
+        toleranced = named.entry.kind == "toleranced"
+        for role, aspect in ASPECTS.items():
+            for column in self.columns_of(role):
+                if is_blank(grid.columns[column][row]) or column == value_at:
+                    continue
+                shape = self.with_unit(row, column, named)
+                if toleranced:
+                    minus = role == "LOWER" and self.table.header >= 0  # its heading may hold the sign of the column
+                    told = f"{label} {grid.text(self.table.header, column)}" if minus else label
+                    self.pieces.add(evolve(shape, aspect=aspect), told, row, column, self.machine, station)
+                elif value_at is None and role in ("UPPER", "MAX"):
+                    self.pieces.add(shape, label, row, column, self.machine, station)
+                else:
+                    self.leave_cell(label, row, column, f"{named.parameter} carries no tolerance")
+
+    def _other_row(self, row: int, label: str) -> None:
+        """A row without a known name: a section, a remark, or nothing that is used."""
+        grid, at = self.table.grid, self.table.name
+        section = section_label(grid, row, at)
+        if section and (station := self.words.names.station(section)):
+            self.found.say(f"{grid.place(row, at).short()}: the rows below belong to station {visible(station)}")
+            self.station = station
+            return
+        if side := side_of(section):
+            self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
+            self.section = side
+            return
+        if unit := units_said(row_text(grid, row)):
+            self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
+        if (sign := _COMMENT_SIGN.match(label)) and self.words.heading(label[sign.end() :]):
+            self.commented.append(row)
+        self.leave(row, label, why(self.words, self.section, label))
+
+    def _tell_lost(self) -> None:
+        """Rows that are not read and hold values, and rows that state again what stands above them."""
+        grid = self.table.grid
+        for rows, what in ((self.commented, "a run of comment rows"), (self.nameless, "a run of rows without a name")):
+            values = [r for r in rows if (at := self._value_column(r)) is not None and self._holds_value(r, at)]
+            if len(values) >= ENOUGH:
+                place, read = grid.place(values[0], self.table.name), "; ".join(row_text(grid, r) for r in values[:5])
+                self.found.problems.append(not_read(place, what, read, len(values)))
+        self.tell_twice()
+
+    def _holds_value(self, row: int, at: int) -> bool:
+        """Whether a row that is not read holds a value of what its name would mean, or any number beside no name."""
+        cell, label = self.table.grid.columns[at][row], self.table.grid.text(row, self.table.name)
+        heading = self.words.heading(_COMMENT_SIGN.sub("", label, count=1)) if label else Heading("bore_diameter")
+        return heading is not None and is_value(cell, heading.entry)

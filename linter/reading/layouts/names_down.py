@@ -1,0 +1,244 @@
+"""Tables with the parameter names down a column: what reading by rows and reading by columns have in common."""
+
+import re
+from collections.abc import Sequence
+
+from attrs import define, evolve, field
+
+from linter.model.stations import Problem, Unused
+from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.candidate import Outside
+from linter.reading.layouts.characteristics import Characteristics
+from linter.reading.layouts.find_long import ASPECTS, LongTable
+from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
+from linter.reading.layouts.strips import Block, Found, grid_strip
+from linter.reading.words.headings import Heading, Words
+
+_OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
+_PLAIN_NUMBER = re.compile(r"[Ø⌀ø]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
+#: What the columns that are not read are, by their role.
+_UNREAD = {
+    "NOTE": "a column of notes",
+    "EXPR": "expressions; the value beside them is read",
+    "RESULT": "measured values or verdicts; the design states what is reviewed",
+    "CHAR-ID": "numbers of characteristics",
+    "DATUM": "datums",
+    "UNNAMED": "no heading says whose values these are",
+}
+
+
+@define(eq=False)
+class Pieces:
+    """Cells of a grid by what they state, as they are met."""
+
+    grid: Grid
+    rows: dict[tuple[str, str], int] = field(factory=dict)
+    piles: dict[tuple[Heading, str], tuple[list[tuple[int, int]], list[int]]] = field(factory=dict)
+    taken: set[tuple[int, int]] = field(factory=set)
+    parts: dict[tuple[int, int], str] = field(factory=dict)
+    stated: dict[tuple[Heading, str, str], tuple[int, int]] = field(factory=dict)
+    again: dict[tuple[str, str], list[tuple[tuple[int, int], tuple[int, int]]]] = field(factory=dict)
+
+    def add(
+        self, heading: Heading, label: str, row: int, column: int, machine: str, station: str, part: str = ""
+    ) -> None:
+        """Keep one cell, or the part of its text that states the value."""
+        if is_blank(self.grid.columns[column][row]):
+            return
+        if part:
+            self.parts[row, column] = part
+        key = self.rows.setdefault((machine, station), len(self.rows))
+        shape = self.grid.formats.get((row, column), "")
+        if shape and not heading.unit:
+            heading = evolve(heading, unit=shape)
+        self.taken.add((row, column))
+        first = self.stated.setdefault((heading, machine, station), (row, column))
+        if station and first != (row, column) and self.grid.text(*first) == self.grid.text(row, column):
+            self.again.setdefault((machine, station), []).append((first, (row, column)))
+        at, rows = self.piles.setdefault((heading, label), ([], []))
+        at.append((row, column))
+        rows.append(key)
+
+    def block(self, length_unit: str) -> Block:
+        """The cells as a block."""
+        block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], length_unit)
+        for (heading, label), (at, rows) in self.piles.items():
+            strip = grid_strip(self.grid, heading.parameter, at, rows, **heading.traits(label))
+            for index, cell in enumerate(at):
+                if cell in self.parts:
+                    strip.whole[index] = cell_text(strip.cells[index])
+                    strip.cells[index] = self.parts[cell]  # type: ignore[index]
+            block.strips.append(strip)
+        return block
+
+
+@define(eq=False)
+class NamesDown:
+    """Reads a table with the names down a column; what stands in a row is for the two ways of reading to say."""
+
+    table: LongTable
+    words: Words
+    found: Found
+    outside: Outside
+    pieces: Pieces = field(init=False)
+    characteristics: Characteristics = field(init=False)
+    length_unit: str = field(init=False)
+
+    def __attrs_post_init__(self) -> None:
+        self.pieces = Pieces(self.table.grid)
+        self.length_unit = self.outside.length_unit
+        self.characteristics = Characteristics(self.table.grid, self.found, self.length_unit)
+        self.characteristics.look_for_kinds(self.one("KIND"))
+
+    def columns_of(self, role: str) -> list[int]:
+        """Columns with a role."""
+        return [c for c, r in self.table.roles.items() if r == role]
+
+    def one(self, role: str) -> int | None:
+        """The first column with a role."""
+        return next(iter(self.columns_of(role)), None)
+
+    def leave_cell(self, name: str, row: int, column: int, reason: str) -> None:
+        """List one cell as unused."""
+        grid = self.table.grid
+        if not is_blank(grid.columns[column][row]):
+            self.found.seen.append(name)
+            self.found.leave(Unused(name, visible(grid.text(row, column)), grid.place(row, column), reason))
+
+    def leave(self, row: int, name: str, reason: str, but: Sequence[int] = ()) -> None:
+        """List the value cells of a row as unused."""
+        grid = self.table.grid
+        columns = [
+            c
+            for c, role in self.table.roles.items()
+            if role not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "MACHINE", "RESULT", "KIND", "PART")
+        ]
+        filled = [c for c in columns if not is_blank(grid.columns[c][row]) and c not in but]
+        for column in filled or ([] if but else [self.table.name]):
+            self.leave_cell(name, row, column, reason)
+
+    def with_unit(self, row: int, column: int, heading: Heading) -> Heading:
+        """The heading with the unit of its row or of the column's header."""
+        grid = self.table.grid
+        at = self.one("UNIT")
+        unit = grid.text(row, at).strip("[] ") if at is not None else ""
+        if self.table.header >= 0:
+            unit = split_heading_unit(grid.text(self.table.header, column))[1] or unit
+        entry = heading.entry
+        if entry.unit in ("", "1"):
+            return evolve(heading, unit=unit) if unit and known_unit(unit) else heading
+        stated = known_unit(unit) if unit else None
+        if not heading.unit and (not unit or (stated is not None and stated.dimension == "ratio")):
+            unit = self._hidden_unit(row, column, heading) or unit
+        return evolve(heading, unit=unit) if unit else heading
+
+    def _hidden_unit(self, row: int, column: int, heading: Heading) -> str:
+        """The unit that an expression divides by (``( 2 in ) / in``): a number without unit counts that unit."""
+        grid, at = self.table.grid, self.one("EXPR")
+        if at is None or at == column:
+            return ""
+        match = _OVER_UNIT.fullmatch(grid.text(row, at))
+        if match is None or known_unit(match[1]) is None:
+            return ""
+        unit, place, read = match[1], grid.place(row, column), grid.text(row, column)
+        expected = "a value with its unit"
+        message = f"{place}: no unit stands beside {visible(read, 40)}, and its expression divides by {unit}; " + (
+            f"{unit} is taken; expected {expected}."
+        )
+        self.found.problems.append(
+            Problem("assumption", None, heading.parameter, place, visible(read), expected, message, "hidden-unit")
+        )
+        return unit
+
+    def label(self, row: int) -> str:
+        """Name of a row; a row that says which part of a size it states (``Min``) may have it from the row above."""
+        grid, part_at = self.table.grid, self.one("PART")
+        label = grid.text(row, self.table.name)
+        if label or part_at is None or not grid.text(row, part_at):
+            return label
+        above = row - 1
+        while above >= self.table.start and not grid.text(above, self.table.name) and grid.text(above, part_at):
+            above -= 1
+        if above < self.table.start or not grid.text(above, part_at):
+            return ""
+        self.found.say("a row that states another part of a size (Max, Min) takes the name that stands above it")
+        return grid.text(above, self.table.name)
+
+    def part(self, row: int, label: str, heading: Heading) -> Heading | None:
+        """The heading with the part of the size that the row states; None where that is not clear."""
+        part_at = self.one("PART")
+        word = self.table.grid.text(row, part_at) if part_at is not None else ""
+        if not word or self.words.group(word) == "VALUE":
+            return heading
+        aspect = ASPECTS.get(self.words.group(word), "")
+        if not aspect:
+            self.leave(row, label, f"what {visible(word, 40)} says of it is not known")
+        elif heading.entry.kind != "toleranced":
+            self.leave(row, label, f"{heading.parameter} carries no tolerance")
+        else:
+            return evolve(heading, aspect=aspect)
+        return None
+
+    def leave_columns(self) -> None:
+        """One entry for each column that is not read: comments, numbers of characteristics, measured values."""
+        grid, table = self.table.grid, self.table
+        used = {"VALUE", "UNIT", "PART", "STATION", "MACHINE", "COLUMN", *ASPECTS}
+        for column in range(grid.width):
+            role = table.roles.get(column, "")
+            if (
+                column in (table.name, self.characteristics.kinds)
+                or role in used
+                or (role == "EXPR" and self.one("VALUE") is None)
+            ):
+                continue
+            rows = [r for r in range(table.start, grid.height) if not is_blank(grid.columns[column][r])]
+            rows = [r for r in rows if (r, column) not in self.pieces.taken]
+            if not rows:
+                continue
+            label = grid.text(table.header, column) if table.header >= 0 else ""
+            samples = list(dict.fromkeys(visible(grid.text(r, column), 40) for r in rows[:200]))
+            shown = ", ".join(samples[:3]) + (f", … ({len(rows)} cells)" if len(samples) > 3 else "")
+            reason = _UNREAD.get(role, "a column that says nothing about the values")
+            if role in ("", "NOTE", "UNNAMED"):
+                self._tell_lost_column(rows, column, shown)
+            self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
+
+    def _tell_lost_column(self, rows: Sequence[int], column: int, shown: str) -> None:
+        """A column that is not read and holds values of the names on its left may be a station."""
+        grid, table = self.table.grid, self.table
+        values = []
+        for row in rows:
+            heading, text = self.words.heading(grid.text(row, table.name)), grid.text(row, column)
+            if heading is not None and _PLAIN_NUMBER.fullmatch(text) and is_value(text, heading.entry):
+                values.append(text)
+        counted = [int(text) for text in values if text.isdigit()]
+        running = len(counted) == len(values) and (counted == sorted(set(counted)) or len(set(counted)) == 1)
+        if len(values) >= ENOUGH and not running:
+            self.found.problems.append(not_read(grid.place(rows[0], column), "a column", shown, len(values)))
+
+    def tell_twice(self) -> None:
+        """A station whose values are stated twice, and alike: another station may carry its name."""
+        self._tell_cut_off()
+        grid = self.table.grid
+        for key, pairs in self.pieces.again.items():
+            if len(pairs) >= ENOUGH:
+                before, here = (grid.place(*at) for at in pairs[0])
+                name, expected = visible(" ".join(filter(None, key)), 60), "every value of a station once"
+                message = (
+                    f"{here}: {len(pairs)} values of {name} are stated again, alike, the first at {before.short()}; "
+                    f"expected {expected}; a station may carry the wrong name, or none."
+                )
+                self.found.problems.append(
+                    Problem("unreadable", None, "station", here, name, expected, message, "station-twice")
+                )
+
+    def _tell_cut_off(self) -> None:
+        """A last row that is shorter than the heading and has no line end: the file may have been cut off."""
+        grid, last = self.table.grid, self.table.grid.height - 1
+        if self.table.header >= 0 and last > self.table.header:
+            filled = [c for c in range(grid.width) if grid.text(self.table.header, c)]
+            wanted = max(filled, default=-1) + 1
+            if 0 < grid.unended < wanted:
+                self.found.problems.append(cut_off(grid.place(last, 0), row_text(grid, last), grid.unended, wanted))

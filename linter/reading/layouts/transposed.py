@@ -1,0 +1,96 @@
+"""Transposed tables: names down a column, one column per station."""
+
+from attrs import define
+
+from linter.reading.files.grids import is_blank
+from linter.reading.layouts.find_long import section_label
+from linter.reading.layouts.lost import row_text
+from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.sides import Side, side_of, why, within
+from linter.reading.layouts.strips import Block, filled_down
+from linter.reading.layouts.title import units_said
+from linter.reading.words.headings import Heading
+
+
+@define(eq=False)
+class ByColumn(NamesDown):
+    """Reads a table whose every column states one station."""
+
+    def read(self) -> Block:
+        """The block."""
+        columns = self.columns_of("COLUMN")
+        named = self._named_rows()
+        machines = dict.fromkeys(columns, self.outside.machine)
+        if "machine" in named:
+            machines = self._across(named["machine"][0], columns)
+        stations = self._stations(columns, named.get("station"))
+        for key, (row, label, heading) in named.items():
+            for column in columns:
+                station = "" if key == "machine" else stations[column]
+                self.pieces.add(heading, label, row, column, machines[column], station)
+        section: Side | None = None
+        for row in range(self.table.start, self.table.grid.height):
+            section = self._row(row, section, machines, stations)
+        self.tell_twice()
+        self.leave_columns()
+        return self.pieces.block(self.length_unit)
+
+    def _named_rows(self) -> dict[str, tuple[int, str, Heading]]:
+        """The first row that names machines, and the first that names stations."""
+        named: dict[str, tuple[int, str, Heading]] = {}
+        for row in range(self.table.start, self.table.grid.height):
+            label = self.table.grid.text(row, self.table.name)
+            heading = self.words.heading(label)
+            if heading is not None and heading.parameter in ("machine", "station"):
+                named.setdefault(heading.parameter, (row, label, heading))
+        return named
+
+    def _stations(self, columns: list[int], named: tuple[int, str, Heading] | None) -> dict[int, str]:
+        """Station of each column, from the row that names stations, or else from the heading row."""
+        grid, header = self.table.grid, self.table.header
+        if named is not None:
+            return {c: self.words.station(grid.text(named[0], c)) for c in columns}
+        if header >= 0:
+            self.found.say(f"stations are named by the heading row {grid.lines[header]}")
+            return {c: self.words.station(grid.text(header, c)) for c in columns}
+        return dict.fromkeys(columns, "")
+
+    def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:
+        """One row: what it names, in every column; returns the section that holds below it."""
+        grid, at = self.table.grid, self.table.name
+        label = self.label(row)
+        heading = within(self.words, section, label)
+        if heading is not None and heading.parameter in ("machine", "station"):
+            return section
+        if heading is None:
+            if side := side_of(section_label(grid, row, at)):
+                self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
+                return side
+            if unit := units_said(row_text(grid, row)):
+                self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
+            if any(not is_blank(grid.columns[c][row]) for c in range(grid.width)):
+                reason = why(self.words, section, label) if label else "no name stands beside it"
+                self.leave(row, label or "a row without a name", reason)
+            return section
+        if (heading := self.part(row, label, heading)) is not None:
+            for column, machine in machines.items():
+                shape = self.with_unit(row, column, heading)
+                self.pieces.add(shape, label, row, column, machine, heading.station or stations[column])
+        return section
+
+    def _across(self, row: int, columns: list[int]) -> dict[int, str]:
+        """Machine of each column; a blank right of a named one belongs to it, which is said unless they are merged."""
+        grid = self.table.grid
+        merged = {
+            c for top, left, bottom, right in grid.merged if top <= row <= bottom for c in range(left + 1, right + 1)
+        }
+        result, current, carried = {}, "", []
+        for column in columns:
+            text = grid.text(row, column)
+            if not text and current and column not in merged:
+                carried.append(column)
+            current = text or current
+            result[column] = current
+        if carried:
+            self.found.problems.append(filled_down(grid.place(row, carried[0]), len(carried), "column"))
+        return result

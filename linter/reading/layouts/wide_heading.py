@@ -1,0 +1,152 @@
+"""Where the heading row of a table stands, alone or joined with the rows below it, and what its columns are."""
+
+import re
+from collections.abc import Sequence
+
+from attrs import define, field
+
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.title import is_title_row
+from linter.reading.words.headings import Heading, Words
+
+_NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
+JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
+
+
+@define(eq=False)
+class WideTable:
+    """A heading row found in a grid.
+
+    Attributes
+    ----------
+    grid : Grid
+        The whole region; rows above ``top`` are its title block.
+    top, bottom : int
+        First and last row of the heading.
+    labels : list of str
+        Heading of each column, rows joined.
+    headings : list of Heading or None
+        What each names.
+    """
+
+    grid: Grid
+    top: int
+    bottom: int
+    labels: list[str]
+    headings: list[Heading | None]
+    score: int = field(default=0)
+
+
+def heading_labels(grid: Grid, rows: Sequence[int]) -> list[str]:
+    """Texts of heading rows joined column by column, merged cells counted in each of their columns."""
+    parts: list[list[str]] = [[] for _ in range(grid.width)]
+    for row in rows:
+        texts = [grid.text(row, column) for column in range(grid.width)]
+        for top, left, bottom, right in grid.merged:
+            if top <= row <= bottom:
+                origin = grid.text(max(top, 0), max(left, 0))
+                for column in range(max(left, 0), min(right, grid.width - 1) + 1):
+                    texts[column] = origin
+        for column, text in enumerate(texts):
+            if text and text not in parts[column]:
+                parts[column].append(text)
+    return [" ".join(part) for part in parts]
+
+
+def find_wide(grid: Grid, words: Words) -> WideTable | None:
+    """The best heading row of a grid: the one whose cells name most parameters, alone or joined with the next."""
+    best: WideTable | None = None
+    for row in range(min(grid.height, 50)):
+        best = _better_heading(grid, words, row, best)
+        if best is not None and best.score >= max(4, 0.5 * grid.width) and row > best.bottom:
+            break  # what stands below a full heading is data
+    return best
+
+
+def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) -> WideTable | None:
+    """The best heading so far, or a better one that begins in a row: of this row alone, or joined with those below."""
+    single = _candidate(grid, words, (row,))
+    if single is not None and (best is None or single.score > best.score):
+        best = single
+    beaten = max(best.score if best else 0, single.score if single else 0)
+    if grid.merged and row + 2 < grid.height and _spans_rows(grid, row):
+        three = _candidate(grid, words, (row, row + 1, row + 2))
+        if three is not None and _is_second_heading(grid, row + 2, words) and three.score > beaten:
+            return three
+    below = row + 1 < grid.height and (single is None or single.score < grid.width)
+    if below and not (single is not None and _holds_values(grid, single, row + 1)):
+        pair = _candidate(grid, words, (row, row + 1))
+        if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
+            return pair
+    return best
+
+
+def _spans_rows(grid: Grid, row: int) -> bool:
+    """Whether a cell of a row is merged over this row and the two below: the row begins a heading of three."""
+    return any(top == row and bottom == row + 2 for top, _, bottom, _ in grid.merged)
+
+
+def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | None:
+    for row in rows:
+        if any(not (cell is None or type(cell) is str) for cell in grid.row(row)):
+            return None
+    labels = heading_labels(grid, rows)
+    headings = [words.heading(label) if label else None for label in labels]
+    named = [h for h in headings if h is not None]
+    if not names_a_table([label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]):
+        return None
+    if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
+        return None
+    if any(is_title_row(grid, row, words) for row in rows):
+        return None
+    return WideTable(
+        grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
+    )
+
+
+def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:
+    """Whether a number stands right below a heading that names its parameter alone: then the row is data."""
+    merged = [m for m in grid.merged if m[0] <= heading.top <= m[2]]
+    return any(
+        h is not None
+        and not any(left <= column <= right for _, left, _, right in merged)
+        and _NUMBER.fullmatch(grid.text(row, column).strip()) is not None
+        for column, h in enumerate(heading.headings)
+    )
+
+
+def _is_second_heading(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row below a heading says of each size which part of it a column states (and maybe units)."""
+    parts = 0
+    for cell in grid.row(row):
+        if is_blank(cell):
+            continue
+        if type(cell) is not str:
+            return False
+        if words.group(cell) in JOINABLE:
+            parts += 1
+        elif known_unit(cell.strip("[]() ")) is None and words.group(cell) != "VALUE":
+            return False
+    return parts > 0
+
+
+def names_a_table(named: Sequence[str]) -> bool:
+    """Whether the words of a row that name parameters make it a heading; lone letters may be values (station B)."""
+    return len(named) >= 2 and (len(named) >= 3 or all(len(word) > 1 for word in named))
+
+
+def is_units_row(grid: Grid, row: int) -> bool:
+    """Whether every filled cell of a row is a unit or a dash, and one at least is a unit."""
+    units = 0
+    for cell in grid.row(row):
+        if is_blank(cell):
+            continue
+        text = cell_text(cell).strip("[]() ")
+        if type(cell) is not str:
+            return False
+        if known_unit(text) is not None:
+            units += 1
+        elif text not in ("-", "--", "–", "—", "1"):
+            return False
+    return units > 0

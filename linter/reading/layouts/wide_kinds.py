@@ -1,0 +1,90 @@
+"""What the rows below a heading are: rows of data, comments, sections, or the foot of the table."""
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+from attrs import define
+
+from linter.reading.layouts.lost import values_of
+from linter.reading.layouts.title import is_label, units_said
+from linter.reading.layouts.wide_heading import WideTable
+from linter.reading.words.headings import Heading, Words
+
+_COMMENT = re.compile(r"\s*(?:#(?!\d)|//|!|;|--|''|==)")
+_FIRST_SIGNS = frozenset("#/!;-'= \t\n\xa0epstEPST")
+_FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet \d+ of|total\b|sum\b)", re.IGNORECASE)
+#: Rows at the end of a table among which its foot is looked for.
+_FOOT = 20
+_SENTENCE = re.compile(r".*\S:\s+\S|.*[^\W\d]{3}\.\s*$|(?:\S+\s+){4}\S")
+_COMMENT_ROW, _OTHER_ROW = "a comment row", "a section or footer row"
+
+
+def behind(table: WideTable) -> int:
+    """The first column behind the heading."""
+    return max((c for c, label in enumerate(table.labels) if label), default=-1) + 1
+
+
+@define(eq=False)
+class RowKinds:
+    """Tells rows of data from others; ``first`` is the first row below the heading."""
+
+    table: WideTable
+    words: Words
+    first: int
+    headings: list[Heading | None]
+    machine_at: int | None
+    station_at: int | None
+
+    def suspects(self) -> list[int]:
+        """Rows, counted from the first below the heading, that may hold no data."""
+        grid = self.table.grid
+        key = next((c for c in (self.station_at, self.machine_at) if c is not None), 0)
+        suspects = set(range(max(grid.height - self.first - _FOOT, 0), grid.height - self.first))
+        for column in {key, 0}:
+            cells = grid.columns[column][self.first :].tolist()
+            suspects.update(index for index, cell in enumerate(cells) if not cell or _is_odd(cell))
+        return sorted(suspects)
+
+    def no_data(self, row: int, filled: Sequence[int]) -> str:
+        """What a row is that holds no data, in words; empty for a row of data."""
+        grid = self.table.grid
+        text = grid.text(row, filled[0])
+        if _COMMENT.match(text) and text != "--":
+            return _COMMENT_ROW
+        keys = {c for c in (0, self.machine_at, self.station_at) if c is not None}
+        if _FOOTER.match(text) and (len(filled) == 1 or filled[0] in keys):
+            return _OTHER_ROW
+        if filled[0] == 1 and filled[-1] == behind(self.table):
+            return _COMMENT_ROW  # where a semicolon separates cells, one that begins a comment makes a blank cell
+        if len(filled) == 1 and grid.width > 2:
+            lonely = True
+            if filled[0] == self.station_at:
+                lonely = self._is_foot(text)
+            elif filled[0] == self.machine_at:
+                lonely = self.station_at is not None and not self._opens_machine(row)
+            elif self.table.headings[filled[0]] is not None and filled[0] != 0:
+                lonely = False
+            return _OTHER_ROW if lonely else ""
+        says_nothing = not any(values_of([grid.columns[c][row]], [self.headings[c]]) for c in filled)
+        if says_nothing and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
+            return _OTHER_ROW
+        return ""
+
+    def _is_foot(self, text: str) -> bool:
+        """Whether the key of a row is none of a machine or station: a label of a drawing frame, or a sentence."""
+        return is_label(text) or bool(units_said(text)) or _SENTENCE.match(text) is not None
+
+    def _opens_machine(self, row: int) -> bool:
+        """Whether a row with a machine alone stands above stations whose machine cell is blank."""
+        grid = self.table.grid
+        below = row + 1
+        assert self.machine_at is not None and self.station_at is not None
+        return below < grid.height and not grid.text(below, self.machine_at) and bool(grid.text(below, self.station_at))
+
+
+def _is_odd(cell: Any) -> bool:
+    """Whether a cell can begin a row that holds no data."""
+    if type(cell) is not str or cell[0] not in _FIRST_SIGNS:
+        return False
+    return not cell.strip() or _COMMENT.match(cell) is not None or _FOOTER.match(cell) is not None
