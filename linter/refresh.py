@@ -16,6 +16,7 @@ from linter.report.nomenclature import nomenclature_text
 from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.differences import gravest
+from linter.rulebook.gates import gate_text
 from linter.rulebook.load import CURRENT, load
 from linter.rulebook.model import Rulebook
 
@@ -69,11 +70,13 @@ def clause_table() -> str:
     lines = [
         f"Rulebook {book.version}: {len(book.clauses)} clauses. `ringseat rulebook handbook` has them in full.",
         "",
-        "| chapter | clause | asks | up to |",
-        "| --- | --- | --- | --- |",
+        "| chapter | clause | asks | up to | must be judged |",
+        "| --- | --- | --- | --- | --- |",
     ]
     for chapter, clauses in book.by_chapter():
-        lines += [f"| {chapter.title} | `{clause.id}` | {clause.question} | {gravest(clause)} |" for clause in clauses]
+        for clause in clauses:
+            cells = (chapter.title, f"`{clause.id}`", clause.question, gravest(clause), gate_text(clause))
+            lines.append(f"| {' | '.join(cells)} |")
     return "\n".join(lines) + "\n"
 
 

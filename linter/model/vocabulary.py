@@ -39,6 +39,8 @@ class Parameter:
     change : str
         How a designer changes it to clear a finding: ``class`` (an ISO 286 class), ``size`` (the nominal), ``series``
         (preferred numbers), ``words`` (another choice); empty where it is a requirement or a fact.
+    example : str
+        A value in the form it takes, of one invented machine; empty for none.
     meaning : str
         What the value states.
     """
@@ -51,6 +53,7 @@ class Parameter:
     choices: tuple[str, ...]
     default: str
     change: str
+    example: str
     meaning: str
 
 
@@ -68,6 +71,7 @@ def vocabulary() -> dict[str, Parameter]:
                 choices=tuple(row["choices"].split("|")) if row["choices"] else (),
                 default=row["default"],
                 change=row["change"],
+                example=row["example"],
                 meaning=row["meaning"],
             )
             for row in csv.DictReader(stream)

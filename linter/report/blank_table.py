@@ -16,44 +16,18 @@ POSITIONS = 4
 #: Units as a drawing office writes them; the others stand in the workbook as the vocabulary has them.
 _PRETTY = {"um": "µm", "degC": "°C", "mm2/s": "mm²/s", "deg": "°", "g.mm": "g·mm", "1": "-"}
 
-# An invented machine, so that every line shows a value in its form; it is no recommendation.
-_EXAMPLES: dict[str, str | float] = {
-    "machine": "respirator blower", "drawing_number": "RB-0412", "drawing_revision": "B", "speed_max": 45000,
-    "speed_operating": 38000, "duty": "continuous", "required_life": 20000, "required_reliability": 90,
-    "shaft_orientation": "horizontal", "rotating_ring": "inner", "load_direction": "stationary",
-    "shaft_material": "steel", "housing_material": "aluminium", "shaft_temperature": 60, "housing_temperature": 50,
-    "temperature_min": -20,
-    "temperature_max": 80, "bearing_span": "34 ±0.1", "rotor_mass": 0.062, "balance_grade": 2.5,
-    "residual_unbalance": 0.03, "balancing_method": "as assembled", "preload_method": "spring", "axial_demand": "none",
-    "preload_force": "6 ±1", "spring_kind": "wave", "spring_rate": "1.8 ±0.1",
-    "spring_free_length": "8.3 ±0.2", "spring_installed_length": "5 ±0.1", "spring_solid_length": "2.4 ±0.1",
-    "spring_load_tolerance": 10, "spacer_stack": "+21.2±0.05 -12±0.02 -4.2±0.03", "rigid_preload_class": "light",
-    "rigid_preload_offset": "4 ±1", "axial_float": "0.4 ±0.1", "coaxiality_of_bores": 0.01,
-    "coaxiality_of_shaft_seats": 0.005, "first_critical_speed": 78000,
-    "station": "A", "axial_role": "spring-loaded", "free_ring": "outer", "bearing_designation": "as on the parts list",
-    "bearing_type": "deep groove ball", "contact_angle": 0, "bore_diameter": 4, "outside_diameter": 13, "ring_width": 5,
-    "ring_chamfer": 0.2, "inner_ring_shoulder_diameter": 6.1, "outer_ring_shoulder_diameter": 10.9,
-    "tolerance_class": "P5", "clearance_class": "C3", "radial_clearance": "8-13", "ball_count": 7,
-    "ball_diameter": 2.381, "pitch_diameter": 8.5, "ball_material": "steel", "ring_material": "stainless bearing steel",
-    "inner_groove_ratio": 0.52, "outer_groove_ratio": 0.53, "cage": "polyamide", "closure": "shield",
-    "dynamic_rating": 1300, "static_rating": 480, "fatigue_load_limit": 20, "limiting_speed": 48000,
-    "reference_speed": 60000, "seal_lip_diameter": 6.4, "lubrication": "grease for high speed",
-    "base_oil_viscosity_40": 25, "base_oil_viscosity_100": 5, "operating_temperature": 60, "cleanliness": "normal",
-    "radial_load": 2.5, "axial_load": 0.5, "shaft_seat_diameter": "4 h5", "shaft_seat_cylindricity": 0.002,
-    "shaft_seat_runout": 0.003, "shaft_seat_roughness": 0.4, "shaft_bore": 0, "shaft_shoulder_diameter": "6 0/-0.1",
-    "shaft_shoulder_runout": 0.003, "shaft_fillet_radius": 0.15, "shaft_undercut_form": "F", "shaft_undercut_width": 1,
-    "shaft_undercut_depth": 0.1, "shaft_undercut_radius": 0.2, "housing_seat_diameter": "13 H5",
-    "housing_seat_cylindricity": 0.003, "housing_seat_runout": 0.004, "housing_seat_roughness": 0.8,
-    "housing_outer_diameter": 20, "housing_shoulder_diameter": "11 +0.1/0", "housing_shoulder_runout": 0.004,
-    "housing_fillet_radius": 0.15, "housing_undercut_form": "F", "housing_undercut_width": 1,
-    "housing_undercut_depth": 0.1, "housing_undercut_radius": 0.2, "housing_split": "no",
-    "inner_ring_retention": "none", "outer_ring_retention": "o-ring",
-}  # fmt: skip
-
 
 def example(entry: Parameter) -> str | float:
-    """A value in the form that the parameter takes; empty where the invented machine states none."""
-    return _EXAMPLES.get(entry.name, entry.choices[0] if entry.choices else "")
+    """A value in the form that the parameter takes; empty where the invented machine states none.
+
+    It stands in the vocabulary and is no recommendation.
+    """
+    if entry.kind in ("number", "toleranced"):
+        try:
+            return float(entry.example)
+        except ValueError:
+            pass
+    return entry.example
 
 
 def meaning(entry: Parameter) -> str:

@@ -16,6 +16,7 @@ from linter.report.html import environment, policy, style
 from linter.report.pictures import picture
 from linter.review.cases import WorkedCase, run_cases
 from linter.rulebook.differences import gravest
+from linter.rulebook.gates import gate_text
 from linter.rulebook.model import Clause, Rulebook, Table
 
 _HERE = Path(__file__).resolve().parent
@@ -157,6 +158,7 @@ def handbook_html(book: Rulebook) -> str:
         kinds=KINDS,
         anchor_of=anchor_of,
         cell_text=cell_text,
+        gate_text=gate_text,
         limit_text=limit_text,
         number_text=number_text,
         template_text=template_text,

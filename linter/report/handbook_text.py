@@ -8,6 +8,7 @@ from linter.model.vocabulary import parameter
 from linter.model.wording import limit_text, words_of
 from linter.review.cases import run_cases
 from linter.rulebook.differences import differences, gravest, origin_text, steps_text
+from linter.rulebook.gates import gate_text
 from linter.rulebook.model import Clause, Rulebook
 
 WIDTH = 100
@@ -79,6 +80,7 @@ def clause_text(book: Rulebook, name: str) -> str:
         lines += _wrapped("Changed or added, because", book.reasons[name])
     lines += _wrapped("Question", clause.question) + _wrapped("Arithmetic", clause.arithmetic)
     lines += _wrapped("Measure", clause.measure) + _wrapped("Severity", steps_text(clause))
+    lines += _wrapped("Must be judged", gate_text(clause))
     lines += _wrapped("Wants", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
     lines += _wrapped("Also looks at", ", ".join(map(parameter_text, clause.uses)))
     lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", template_text(clause.remedy))

@@ -144,6 +144,7 @@ Question: Can the lip of a contact seal rub at this speed?
 """,
         """
 Severity: above 1: minor; above 2: major; above 3: critical
+Must be judged: yes
 Wants: speed_max [r/min], closure
 Also looks at: seal_lip_diameter [mm], inner_ring_shoulder_diameter [mm]
 """,
