@@ -274,3 +274,16 @@ def test_preload_of_a_rigid_pair_follows_from_its_offset():
 )  # fmt: skip
 def test_a_changed_limit_changes_the_verdict(clause, limit, value, row):
     assert ranks(clause, [row])[0] != ranks(clause, [row], with_limit(clause, limit, value))[0]
+
+
+def test_travel_counts_from_the_longest_free_length_at_the_shortest_place():
+    """14 ±0.5 long, solid at 4 ±0.2, at 7.9 to 8.1: (14.5 - 7.9)/(14.5 - 4.2) of the travel is used at most."""
+    row = {
+        **SPRING, "spacer_stack": "", "spring_installed_length": [8, -0.1, 0.1], "spring_free_length": [14, -0.5, 0.5],
+        "spring_solid_length": [4, -0.2, 0.2],
+    }  # fmt: skip
+    (found,) = records("preload.spring-travel", row)
+    lines = {line.key: line.value for line in found.working}
+    assert lines["most"] == pytest.approx(100.0 * 6.6 / 10.3)
+    assert lines["least"] == pytest.approx(100.0 * (13.5 - 8.1) / (13.5 - 4.2))
+    assert found.observed.value == pytest.approx(lines["most"])

@@ -102,3 +102,30 @@ def test_candidates_leave_the_present_value_out(name):
     found = list(candidates(stations, name, 0))
     assert found
     assert all(c.distance > 0 or name == "shaft_seat_diameter" for c in found)
+
+
+@pytest.mark.parametrize(
+    ("row", "clause", "seat"),
+    [
+        ({"load_direction": "rotating"}, "fit.load-rotation", "housing_seat_diameter"),
+        (
+            {"shaft_seat_diameter": [10, "f6"], "housing_seat_diameter": [26, "N7"]},
+            "fit.shaft-class",
+            "shaft_seat_diameter",
+        ),
+    ],
+)
+def test_a_change_that_costs_a_minor_finding_elsewhere_is_not_offered(row, clause, seat):
+    """A tighter class would clear the finding, and bring one of another clause that is graver than a remark."""
+    stations, book, result = review([{**SEAT, **row}])
+    assert seat not in {c.parameter for c in finding(result, clause).clears_with if not c.together}
+    before, at = assess(stations, book).grades(), list(book.clauses).index(clause)
+    costs = []
+    for candidate in candidates(stations, seat, 0):
+        copy = replicate(stations, [np.array([0])])
+        put(copy, seat, 0, candidate.value)
+        after = assess(copy, book).grades()
+        if after[at, 0] in (0, -2) and not ((after == -1) & (before >= 0)).any():
+            costs.append(int((np.where(after > np.maximum(before, 0), after, 0)).max()))
+    assert 2 in costs  # without the rule one of these would be the answer
+    assert min(costs) >= 2

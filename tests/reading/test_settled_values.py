@@ -1,0 +1,56 @@
+"""What becomes of values whose unit a title states once, and which of two values a message calls the one here."""
+
+import pytest
+
+from linter.reading import read_table
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(text: str):
+        path = tmp_path / "table.csv"
+        path.write_text(text, encoding="utf-8")
+        return read_table(path)
+
+    return reader
+
+
+HEADINGS = "machine;station;Bore diameter;Shaft seat cylindricity;Shaft seat roughness{0};Radial clearance{0}\n"
+ROWS = "M;A;0.5;0.002;0.4;10\nM;B;0.5;0.003;0.8;12\n"
+
+
+@pytest.mark.parametrize(("unit", "millimetres"), [("mm", 1.0), ("in", 25.4)])
+def test_the_unit_of_a_title_is_that_of_sizes_only(read, unit, millimetres):
+    """Ra and clearances stand in µm on drawings in mm (ISO 21920-1, ISO 5753-1); their unit is asked for."""
+    stations = read(f"Units: {unit}\n\n" + HEADINGS.format("") + ROWS).stations
+    assert stations.number("bore_diameter") == pytest.approx([0.5 * millimetres] * 2)
+    assert stations.number("shaft_seat_cylindricity") == pytest.approx([0.002 * millimetres, 0.003 * millimetres])
+    assert not stations.known("shaft_seat_roughness").any()
+    assert not stations.known("radial_clearance").any()
+    told = {(p.code, p.parameter, p.place.cell) for p in stations.problems}
+    assert told == {("unit-missing", name, f"{c}{r}") for name, c in ASKED.items() for r in (4, 5)}
+
+
+ASKED = {"shaft_seat_roughness": "E", "radial_clearance": "F"}
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_a_unit_of_its_own_goes_before_the_title(read, unit):
+    stations = read(f"Units: {unit}\n\n" + HEADINGS.format(" [µm]") + ROWS).stations
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert stations.size("radial_clearance").nominal.tolist() == [10.0, 12.0]
+    assert stations.problems == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "here", "there"),
+    [
+        ("machine;station;bore_diameter;bore_diameter\nM;A;25;26\n", "D2", "C2"),
+        ("machine;station;name;value\nM;A;bore_diameter;25\nM;A;ring_width;9\nM;A;bore_diameter;26\n", "D4", "D2"),
+    ],
+)
+def test_each_of_two_values_is_named_at_its_own_cell(read, text, here, there):
+    (problem,) = (p for p in read(text).stations.problems if p.code == "stated-twice")
+    assert problem.place.cell == here
+    assert problem.read == "25 and 26"
+    assert f"bore_diameter of M A is 26 here and 25 at {there}" in problem.message
