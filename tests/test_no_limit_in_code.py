@@ -111,7 +111,8 @@ EVERYWHERE = {
     1e-12: "room for rounding",
 }
 BY_MODULE = {
-    "alignment": {180: "degrees in half a turn", 19: "IT0 to IT18 of ISO 286"},
+    "alignment": {180: "degrees in half a turn"},
+    "seat_forms": {19: "IT0 to IT18 of ISO 286"},
     "arrangement": {10: "rounding up to a tenth of a millimetre for a message"},
     "contacts": {
         5: "counting",

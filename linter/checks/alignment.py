@@ -5,13 +5,13 @@ from collections.abc import Mapping
 import numpy as np
 from attrs import evolve
 
-from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.quantities import mean_diameter
 from linter.checks.shared.seat_axes import bending_slope, coaxial, two_stations
+from linter.checks.shared.seat_forms import FORMS, UM, form_limits, form_parameter, graded, to_put
 from linter.checks.shared.two_sides import (
     BASIC,
     SIDES,
-    Columns,
     Feature,
     TwoSides,
     abutment_wanted,
@@ -22,39 +22,10 @@ from linter.checks.shared.two_sides import (
     two_sides,
     unstated,
 )
-from linter.mechanics.limits import it_value_or_nan
 from linter.model.stations import Bools, Choice, Floats
 from linter.model.wording import quantity_text, words_of
 
-FORMS = ("cylindricity", "runout", "shoulder_runout")
 ARCMIN = 60.0 * 180.0 / np.pi
-UM = 1000.0
-
-
-def _parameter(side: str, feature: str) -> str:
-    return f"{side}_{feature}" if feature == "shoulder_runout" else f"{side}_seat_{feature}"
-
-
-@shared
-def grades(view: View) -> Mapping[str, Floats]:
-    """Standard tolerances IT0 to IT18 of the ring diameter of each side [mm], shape (19, rows)."""
-    names = np.array([[str(grade)] for grade in range(19)])
-    return {side: it_value_or_nan(names, view.stations.number(BASIC[side])) / 1000.0 for side in SIDES}
-
-
-def _graded(view: View, table: Columns, end: str, side: str, kind: Choice, feature: str | None = None) -> Floats:
-    """Factor times IT grade of a table at the ring diameter of a side [mm]; NaN for a class that is in no row."""
-    grade, factor = np.zeros(len(kind.words) + 1, dtype=np.intp), np.full(len(kind.words) + 1, np.nan)
-    for index, word in enumerate(table["tolerance_class"]):
-        if table["element"][index] == side and (feature is None or table["feature"][index] == feature):
-            grade[kind.words.index(word)] = int(table[f"{end}_grade"][index])
-            factor[kind.words.index(word)] = table[f"{end}_factor"][index]
-    return grades(view)[side][grade[kind.codes], np.arange(view.count)] * factor[kind.codes]
-
-
-def _form_limits(view: View, table: Columns, side: str, feature: str, kind: Choice) -> tuple[Floats, Floats]:
-    """Stricter and looser limit of one form or run-out tolerance [mm]."""
-    return _graded(view, table, "strict", side, kind, feature), _graded(view, table, "loose", side, kind, feature)
 
 
 def stated(view: View, limits: Limits) -> Result:
@@ -68,8 +39,8 @@ def stated(view: View, limits: Limits) -> Result:
     rough = np.zeros(view.count, dtype=bool)
     for side in SIDES:
         for feature in FORMS:
-            name = _parameter(side, feature)
-            _, loose = _form_limits(view, limits.table("form"), side, feature, kind)
+            name = form_parameter(side, feature)
+            _, loose = form_limits(view, limits.table("form"), side, feature, kind)
             absent = ~s.known(name)
             if feature == "shoulder_runout":
                 absent &= wanted[side]
@@ -112,8 +83,21 @@ def _judged(
     names: Mapping[str, str],
     wanted: Mapping[str, Bools],
     end: int = 1,
+    *,
+    published: bool = False,
 ) -> TwoSides:
-    """Both sides against their limits; shown is the looser one, with a remark between the two, or (0) the stricter."""
+    """Both sides against their limits; shown is the looser one, with a remark between the two, or (0) the stricter.
+
+    With ``published`` a side is met up to the looser limit, which counts 1.
+    """
+    if published:
+        return two_sides(
+            measure={side: ladder(observed[side], bounds[side][1]) for side in SIDES},
+            observed=observed,
+            upper={side: bounds[side][1] for side in SIDES},
+            wanted=wanted,
+            needed={side: {names[side]: ~np.isnan(observed[side])} for side in SIDES},
+        )
     sides = two_sides(
         measure={side: ladder(observed[side], *bounds[side]) for side in SIDES},
         observed=observed,
@@ -124,12 +108,6 @@ def _judged(
     )
     remark = (end == 1) & (sides.measure > 1.0) & (sides.measure <= 2.0)
     return evolve(sides, variant=np.where(remark, sides.variant + "_remark", sides.variant))
-
-
-def _to_put(bounds: Mapping[str, tuple[Floats, Floats]]) -> dict[str, tuple[Floats, str]]:
-    """The stricter and the looser limit of each side [mm] as values to put on the drawing."""
-    ends = {"best": 0, "put": 1}
-    return {f"{side}_{word}": (down(bounds[side][end]), "mm") for side in SIDES for word, end in ends.items()}
 
 
 def cylindricity(view: View, limits: Limits) -> Result:
@@ -147,17 +125,34 @@ def shoulder_runout(view: View, limits: Limits) -> Result:
     return _form(view, limits, "shoulder_runout")
 
 
-def _form(view: View, limits: Limits, feature: str) -> Result:
+def cylindricity_published(view: View, limits: Limits) -> Result:
+    """Cylindricity of the seats, met up to the loosest published value for the tolerance class."""
+    return _form(view, limits, "cylindricity", published=True)
+
+
+def seat_runout_published(view: View, limits: Limits) -> Result:
+    """Total radial run-out of the seats, met up to the loosest published value for the tolerance class."""
+    return _form(view, limits, "runout", published=True)
+
+
+def shoulder_runout_published(view: View, limits: Limits) -> Result:
+    """Axial run-out of the abutments that a ring bears on, met up to the loosest published value for the class."""
+    return _form(view, limits, "shoulder_runout", published=True)
+
+
+def _form(view: View, limits: Limits, feature: str, *, published: bool = False) -> Result:
     s = view.stations
     table = limits.table("form")
     kind = s.choice("tolerance_class")
-    observed = {side: UM * s.number(_parameter(side, feature)) for side in SIDES}
-    put = {side: _form_limits(view, table, side, feature, kind) for side in SIDES}
+    observed = {side: UM * within(s.number(form_parameter(side, feature)), closed=True) for side in SIDES}
+    put = {side: form_limits(view, table, side, feature, kind) for side in SIDES}
     bounds = {side: (UM * put[side][0], UM * put[side][1]) for side in SIDES}
     wanted: Mapping[str, Bools] = dict.fromkeys(SIDES, np.ones(view.count, dtype=bool))
     if feature == "shoulder_runout":
-        wanted = {side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES}
-    sides = _judged(observed, bounds, {side: _parameter(side, feature) for side in SIDES}, wanted)
+        stated_too = {side: ~np.isnan(observed[side]) & (not published) for side in SIDES}
+        wanted = {side: abutment_wanted(view)[side] | stated_too[side] for side in SIDES}
+    names = {side: form_parameter(side, feature) for side in SIDES}
+    sides = _judged(observed, bounds, names, wanted, published=published)
     return Result(
         measure=sides.measure,
         unit="um",
@@ -167,7 +162,7 @@ def _form(view: View, limits: Limits, feature: str) -> Result:
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
         variant=sides.variant,
-        facts=_to_put(put),
+        facts=to_put(put),
         working=[
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
             Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
@@ -231,6 +226,15 @@ def _at_machines(view: View, entry: Assumes) -> Assumes:
 
 def coaxiality(view: View, limits: Limits) -> Result:
     """Coaxiality of the shaft seats and of the bores against the IT grade of the smaller seat."""
+    return _coaxiality(view, limits)
+
+
+def coaxiality_published(view: View, limits: Limits) -> Result:
+    """Coaxiality of the shaft seats and of the bores, met up to the loosest published value for the class."""
+    return _coaxiality(view, limits, published=True)
+
+
+def _coaxiality(view: View, limits: Limits, *, published: bool = False) -> Result:
     s = view.stations
     table = limits.table("coaxiality")
     kind = s.choice("tolerance_class")
@@ -241,11 +245,12 @@ def coaxiality(view: View, limits: Limits) -> Result:
     names = {"shaft": "coaxiality_of_shaft_seats", "housing": "coaxiality_of_bores"}
     for side in SIDES:
         value, stands_in = coaxial(view, side)
+        value = within(value)
         observed[side] = UM * view.to_machines(value)
         assumed.append(_at_machines(view, stands_in))
-        strict, loose = (_graded(view, table, end, side, kind) for end in ("strict", "loose"))
+        strict, loose = (graded(view, table, end, side, kind) for end in ("strict", "loose"))
         bounds[side] = UM * view.to_machines(strict, "min"), UM * view.to_machines(loose, "min")
-    sides = _judged(observed, bounds, names, dict.fromkeys(SIDES, two))
+    sides = _judged(observed, bounds, names, dict.fromkeys(SIDES, two), published=published)
     return Result(
         measure=sides.measure,
         unit="um",
@@ -255,7 +260,7 @@ def coaxiality(view: View, limits: Limits) -> Result:
         reason="the machine has one position",
         missing=sides.missing,
         variant=sides.variant,
-        facts=_to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
+        facts=to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
         assumed=assumed,
         working=[
             Working("shaft_value", "t", "coaxiality of the shaft seats", observed["shaft"], "um"),
@@ -281,6 +286,7 @@ def tilt(view: View, limits: Limits) -> Result:
     assumed: list[Assumes] = []
     for side in SIDES:
         offset, stands_in = coaxial(view, side)
+        offset = within(offset, closed=True)
         assumed.append(stands_in)
         parts[f"{side}_coaxiality"] = 0.5 * offset / span
         missing["coaxiality_of_shaft_seats" if side == "shaft" else "coaxiality_of_bores"] = np.isnan(offset)
@@ -350,17 +356,27 @@ def tilt(view: View, limits: Limits) -> Result:
 
 def roughness(view: View, limits: Limits) -> Result:
     """Roughness Ra of the seats against the table by size and tolerance class."""
+    return _roughness(view, limits)
+
+
+def roughness_published(view: View, limits: Limits) -> Result:
+    """Roughness Ra of the seats, met up to the roughest published value for size and class."""
+    return _roughness(view, limits, published=True)
+
+
+def _roughness(view: View, limits: Limits, *, published: bool = False) -> Result:
     s = view.stations
     table = limits.table("roughness")
     kind = s.choice("tolerance_class")
-    observed = {side: s.number(f"{side}_seat_roughness") for side in SIDES}
+    observed = {side: within(s.number(f"{side}_seat_roughness")) for side in SIDES}
     bounds: dict[str, tuple[Floats, Floats]] = {}
     for side in SIDES:
         size = s.number(BASIC[side])
         low, high = (in_range_by_choice(table, end, size, "tolerance_class", kind, side) for end in ("low", "high"))
         bounds[side] = low, high
     names = {side: f"{side}_seat_roughness" for side in SIDES}
-    sides = _judged(observed, bounds, names, dict.fromkeys(SIDES, np.ones(view.count, dtype=bool)), end=0)
+    every = dict.fromkeys(SIDES, np.ones(view.count, dtype=bool))
+    sides = _judged(observed, bounds, names, every, end=0, published=published)
     return Result(
         measure=sides.measure,
         unit="um",
@@ -377,5 +393,6 @@ def roughness(view: View, limits: Limits) -> Result:
             Working("housing_value", "Ra", "roughness of the housing seat", observed["housing"], "um"),
             Working("housing_limit", "", "limit, ground bore", bounds["housing"][0], "um", "table by size and class"),
             Working("housing_turned", "", "limit, turned bore", bounds["housing"][1], "um", "one step rougher"),
+            *([Working("shaft_rough", "", "limit, turned seat", bounds["shaft"][1], "um")] if published else []),
         ],
     )  # fmt: skip

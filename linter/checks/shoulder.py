@@ -28,31 +28,29 @@ from linter.model.stations import Bools, Floats
 LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder_diameter"}
 
 
-def _heights(view: View, limits: Limits) -> tuple[Floats, Floats]:
-    """Smallest shoulder height of the stricter and of the looser source [mm], by bearing type and ring chamfer."""
+def _heights(view: View, limits: Limits, *ends: str) -> list[Floats]:
+    """Smallest shoulder height by bearing type and ring chamfer [mm], one for each column of the table named."""
     table = limits.table("heights")
-    key = ("heights", *(table[column].tobytes() for column in ("rs_min", "strict", "loose")))
-    if key in view.cache:
-        known: tuple[Floats, Floats] = view.cache[key]
-        return known
-    kinds = view.stations.choice("bearing_type")
-    strict, loose = np.full(view.count, np.nan), np.full(view.count, np.nan)
-    for kind in dict.fromkeys(table["bearing_type"]):
-        rows = kinds.is_in(str(kind))
-        if rows.any():
-            of_kind = table["bearing_type"] == kind
-            value = chamfer(view).value[rows]
-            strict[rows] = at_or_above(table, "strict", "rs_min", value, of_kind)
-            loose[rows] = at_or_above(table, "loose", "rs_min", value, of_kind)
-    view.cache[key] = strict, loose
-    return strict, loose
+    kinds, corner = view.stations.choice("bearing_type"), chamfer(view).value
+    found = []
+    for end in ends:
+        key = ("heights", table["rs_min"].tobytes(), table[end].tobytes())
+        if key not in view.cache:
+            height = np.full(view.count, np.nan)
+            for kind in dict.fromkeys(table["bearing_type"]):
+                rows = kinds.is_in(str(kind))
+                if rows.any():
+                    height[rows] = at_or_above(table, end, "rs_min", corner[rows], table["bearing_type"] == kind)
+            view.cache[key] = height
+        found.append(view.cache[key])
+    return found
 
 
 def stated(view: View, limits: Limits) -> Result:
     """Abutment diameters and fillets that the drawing leaves open."""
     s = view.stations
     wanted = abutment_wanted(view)
-    _, loose = _heights(view, limits)
+    (loose,) = _heights(view, limits, "loose")
     fillet = at_or_below(limits.table("fillets"), "low", "rs_min", chamfer(view).value)
     features = []
     for side in SIDES:
@@ -94,28 +92,43 @@ def housing_height(view: View, limits: Limits) -> Result:
     return _height(view, limits, "housing")
 
 
-def _height(view: View, limits: Limits, side: str) -> Result:
+def shaft_height_published(view: View, limits: Limits) -> Result:
+    """Shaft abutment, met from the least printed height on; the part between a spring and the ring where stated."""
+    return _height(view, limits, "shaft", published=True)
+
+
+def housing_height_published(view: View, limits: Limits) -> Result:
+    """Housing abutment, met from the least printed height on; the part between a spring and the ring where stated."""
+    return _height(view, limits, "housing", published=True)
+
+
+def _height(view: View, limits: Limits, side: str, *, published: bool = False) -> Result:
     s = view.stations
+    wanted = abutment_wanted(view)[side]
     name, land_name = f"{side}_shoulder_diameter", LAND[side]
     sign = 1.0 if side == "shaft" else -1.0
     basic, land = s.number(BASIC[side]), s.number(land_name)
     size = limited(view, name, limits.table("general"))
     least, most = (size.smallest, size.largest) if side == "shaft" else (size.largest, size.smallest)
     height = 0.5 * sign * (least - basic)
-    strict, loose = _heights(view, limits)
+    strict, loose = _heights(view, limits, "strict", "least" if published else "loose")
     edge = np.nan_to_num(abutment.chamfer_max(chamfer(view).value, s.number("bore_diameter"))[0], nan=0.0)
     edge = np.minimum(edge, loose)
-    by_low = sinking(height, strict, loose, edge)
+    by_low = sinking(height, *(() if published else (strict,)), loose, edge)
+    lowest = 1.0 if published else 2.0
     beyond = sign * (most - land)
     over = beyond > CLOSE
     section = 0.5 * (s.number("outside_diameter") - s.number("bore_diameter"))
     share = np.clip(beyond / section, 0.0, 1.0)
-    by_high = np.where(np.isnan(beyond), np.nan, np.where(over, 2.6 + 0.4 * share, 0.0))
+    by_high = np.where(np.isnan(beyond), np.nan, np.where(over, 2.6 + 0.4 * share - published, 0.0))
     measure = np.fmax(by_low, by_high)
+    at_spring = ~wanted & s.choice("axial_role").is_in("spring-loaded") & s.known(name) & published
+    measure = np.where(at_spring, np.minimum(measure, limits["spring_end"] if published else np.inf), measure)
     found = measure > 1.0 + 1e-9
     low_leads = by_low >= np.nan_to_num(by_high, nan=-1.0)
-    variant = np.where(low_leads, np.where(by_low > 3.0, "edge", np.where(by_low > 2.0, "", "remark")), "high")
-    floor = np.where(by_low > 2.0, loose, strict)
+    told = np.where(by_low > lowest + 1.0, "edge", np.where((by_low > lowest) | published, "", "remark"))
+    variant = np.where(low_leads, np.where(at_spring, "spring", told), np.where(at_spring, "spring_high", "high"))
+    floor = np.where((by_low > lowest) | published, loose, strict)
     bound = basic + sign * 2.0 * floor
     observed = np.where(low_leads, least, most)
     return Result(
@@ -124,11 +137,12 @@ def _height(view: View, limits: Limits, side: str) -> Result:
         observed=observed,
         lower=bound if side == "shaft" else land,
         upper=land if side == "shaft" else bound,
-        applies=abutment_wanted(view)[side],
+        applies=wanted | at_spring,
         reason="the free ring slides here and bears on no shoulder",
         missing={
-            "ring_chamfer": np.isnan(chamfer(view).value) & ~found,
+            "ring_chamfer": np.isnan(loose) & s.known("bearing_type") & ~found,
             land_name: np.isnan(land) & ~found,
+            name: np.isnan(height) & ~found,
         },
         variant=variant.astype(object),
         facts={
@@ -156,17 +170,27 @@ def _height(view: View, limits: Limits, side: str) -> Result:
 
 def fillet(view: View, limits: Limits) -> Result:
     """Fillet radii against the largest fillet for the ring chamfer; 0 stands for an undercut."""
+    return _fillet(view, limits)
+
+
+def fillet_published(view: View, limits: Limits) -> Result:
+    """Fillet radii, met up to the largest one that is printed for the ring chamfer; 0 stands for an undercut."""
+    return _fillet(view, limits, published=True)
+
+
+def _fillet(view: View, limits: Limits, *, published: bool = False) -> Result:
     s = view.stations
     corner = chamfer(view).value
     table = limits.table("fillets")
     low, high = (at_or_below(table, column, "rs_min", corner) for column in ("low", "high"))
     last = np.fmax(high, corner)
-    observed = {side: s.number(f"{side}_fillet_radius") for side in SIDES}
-    known = ~np.isnan(corner)
+    marks = (high, last) if published else (low, high, last)
+    observed = {side: within(s.number(f"{side}_fillet_radius"), closed=True) for side in SIDES}
+    known = ~np.isnan(low)
     sides = two_sides(
-        measure={side: ladder(np.maximum(observed[side], 0.0), low, high, last) for side in SIDES},
+        measure={side: ladder(observed[side], *marks) for side in SIDES},
         observed=observed,
-        upper=dict.fromkeys(SIDES, low),
+        upper=dict.fromkeys(SIDES, marks[0]),
         wanted={side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES},
         needed={side: {f"{side}_fillet_radius": ~np.isnan(observed[side]), "ring_chamfer": known} for side in SIDES},
     )
@@ -255,12 +279,12 @@ def other_ring(view: View, limits: Limits) -> Result:
     room = within(0.5 * (outer - inner))
     wanted_gap, least_gap = limits["gap_wanted"] * room, limits["gap_least"] * room
     lands = {"inner_ring_shoulder_diameter": ~np.isnan(inner), "outer_ring_shoulder_diameter": ~np.isnan(outer)}
-    known = {side: s.known(f"{side}_shoulder_diameter") for side in SIDES}
+    known = {"shaft": ~np.isnan(shaft.largest), "housing": ~np.isnan(housing.smallest)}
     sides = two_sides(
         measure={side: sinking(gap[side], wanted_gap, least_gap) for side in SIDES},
         observed=gap,
         upper={side: np.full(view.count, np.nan) for side in SIDES},
-        wanted={side: abutment_wanted(view)[side] | known[side] for side in SIDES},
+        wanted={side: abutment_wanted(view)[side] | s.known(f"{side}_shoulder_diameter") for side in SIDES},
         needed={side: {f"{side}_shoulder_diameter": known[side], **lands} for side in SIDES},
     )
     return Result(
@@ -295,6 +319,7 @@ def _faces(view: View, limits: Limits) -> dict[str, Floats]:
     """Ring face that is left on each abutment [mm2]."""
     s = view.stations
     corner = abutment.chamfer_max(chamfer(view).value, s.number("bore_diameter"))[0]
+    corner = np.fmax(corner, chamfer(view).value)  # beyond the table no less than the smallest chamfer
     shaft, housing = (limited(view, f"{side}_shoulder_diameter", limits.table("general")) for side in SIDES)
     rim = np.fmin(shaft.smallest, s.number(LAND["shaft"]))
     root = s.number("bore_diameter") + 2.0 * corner
@@ -328,7 +353,7 @@ def pressure(view: View, limits: Limits) -> Result:
             "axial_load": ~np.isnan(s.number("axial_load")),
             "preload_force": ~np.isnan(preload_force(view)),
             f"{side}_material": material[side].known,
-            f"{side}_shoulder_diameter": s.known(f"{side}_shoulder_diameter"),
+            f"{side}_shoulder_diameter": ~np.isnan(area[side]) | np.isnan(corner.value),
             "ring_chamfer": ~np.isnan(corner.value),
         }
     sides = two_sides(

@@ -40,7 +40,7 @@ def test_a_rougher_seat_is_never_milder():
     found = never_milder(
         "alignment.roughness", [{**SEATS, "housing_seat_roughness": ra} for ra in np.arange(0.1, 8, 0.1)]
     )
-    assert set(found) == {0, 1, 2, 3}
+    assert set(found) == {0, 2, 3}
 
 
 def test_less_coaxial_bores_are_never_milder():
@@ -69,30 +69,71 @@ def test_a_bare_row_says_what_it_wants(clause):
     assert found.outcome[0] == 1 or any(rows[0] for rows in found.missing.values())
 
 
-@pytest.mark.parametrize(("tolerance_class", "grade"), [("Normal", 5), ("P6", 4), ("P5", 3), ("P4", 2), ("P2", 1)])
+#: Loosest published value by class, side and feature: grade and factor. SKF, geometrical accuracy of seats (2018: IT6
+#: for housings of class Normal) and super-precision; NTN table 14.5 (form, Normal and P6, half for P5); GMN (IT1).
+LOOSEST = {
+    ("Normal", "shaft", "seat_cylindricity"): (5, 0.5), ("Normal", "housing", "seat_cylindricity"): (6, 0.5),
+    ("Normal", "shaft", "seat_runout"): (5, 0.5), ("Normal", "housing", "seat_runout"): (6, 0.5),
+    ("Normal", "shaft", "shoulder_runout"): (5, 1), ("Normal", "housing", "shoulder_runout"): (6, 1),
+    ("P6", "shaft", "seat_cylindricity"): (3, 1), ("P6", "housing", "seat_cylindricity"): (4, 1),
+    ("P6", "shaft", "seat_runout"): (4, 0.5), ("P6", "housing", "shoulder_runout"): (4, 1),
+    ("P5", "shaft", "seat_cylindricity"): (3, 0.5), ("P5", "housing", "seat_cylindricity"): (4, 0.5),
+    ("P5", "housing", "seat_runout"): (3, 0.5), ("P5", "shaft", "shoulder_runout"): (3, 1),
+    ("P4", "shaft", "seat_cylindricity"): (1, 1), ("P4", "housing", "seat_runout"): (1, 1),
+    ("P4", "shaft", "shoulder_runout"): (1, 1), ("P2", "shaft", "seat_runout"): (1, 0.5),
+    ("P2", "housing", "shoulder_runout"): (0, 1),
+}  # fmt: skip
+CLAUSE_OF = {
+    "seat_cylindricity": "alignment.cylindricity", "seat_runout": "alignment.seat-runout",
+    "shoulder_runout": "alignment.shoulder-runout",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("printed", LOOSEST)
 @pytest.mark.parametrize("diameter", [4.0, 17.0, 40.0, 110.0])
-def test_limits_of_form_are_halves_of_the_grade(tolerance_class, grade, diameter):
-    """SKF, geometrical accuracy of seats: IT5/2, IT4/2, IT3/2; super-precision: IT2/2, IT1/2 of the seat diameter."""
-    limit = float(it_value(grade, diameter)) / 2000
+def test_seats_are_met_up_to_the_loosest_published_value(printed, diameter):
+    tolerance_class, side, feature = printed
+    grade, factor = LOOSEST[printed]
+    limit = float(it_value(grade, diameter)) / 1000 * factor
+    other = "housing" if side == "shaft" else "shaft"
     row = {"bore_diameter": diameter, "outside_diameter": diameter, "tolerance_class": tolerance_class}
-    for value, least in ((limit, 0), (limit * 1.01, 2), (limit * 1.5, 3)):
-        for feature in ("seat_cylindricity", "seat_runout"):
-            clause = "alignment.cylindricity" if feature == "seat_cylindricity" else "alignment.seat-runout"
-            rank = ranks(clause, [{**row, f"shaft_{feature}": value, f"housing_{feature}": value}])[0]
-            assert rank >= least
-            assert rank <= max(least, 1)
+    rows = [{**row, f"{side}_{feature}": limit * times, f"{other}_{feature}": 1e-5} for times in (1, 1.01, 1.5)]
+    assert ranks(CLAUSE_OF[feature], rows).tolist() == [0, 2, 3]
 
 
-@pytest.mark.parametrize(("tolerance_class", "grade"), [("Normal", 5), ("P6", 4), ("P5", 3), ("P4", 1), ("P2", 0)])
-def test_limits_of_abutments_are_grades(tolerance_class, grade):
-    """SKF, geometrical accuracy of seats: IT5, IT4, IT3; super-precision: IT1, IT0 at the seat diameter."""
-    limit = float(it_value(grade, 40.0)) / 1000
-    row = {"bore_diameter": 40, "outside_diameter": 40, "tolerance_class": tolerance_class}
-    for value, least in ((limit, 0), (limit * 1.01, 2), (limit * 1.5, 3)):
-        rank = ranks(
-            "alignment.shoulder-runout", [{**row, "shaft_shoulder_runout": value, "housing_shoulder_runout": value}]
-        )[0]
-        assert max(least, 1) >= rank >= least
+@pytest.mark.parametrize("clause", ["alignment.cylindricity", "alignment.seat-runout", "alignment.shoulder-runout"])
+def test_a_finer_class_is_never_allowed_more(clause):
+    tables = load(VERSION).clauses[clause].tables["form"].arrays
+    for side in ("shaft", "housing"):
+        for feature in ("cylindricity", "runout", "shoulder_runout"):
+            rows = [
+                i
+                for i in range(len(tables["element"]))
+                if (tables["element"][i], tables["feature"][i]) == (side, feature)
+            ]
+            for diameter in (4.0, 9.0, 20.0, 45.0, 75.0, 110.0, 170.0):
+                allowed = [
+                    float(it_value(int(tables["loose_grade"][i]), diameter)) * tables["loose_factor"][i] for i in rows
+                ]
+                tight = [
+                    float(it_value(int(tables["strict_grade"][i]), diameter)) * tables["strict_factor"][i] for i in rows
+                ]
+                assert sorted(allowed, reverse=True) == allowed
+                assert all(a <= b for a, b in zip(tight, allowed, strict=True))
+
+
+def test_a_value_of_nothing_is_not_judged():
+    for name, clause in (
+        ("shaft_seat_roughness", "alignment.roughness"), ("coaxiality_of_bores", "alignment.coaxiality"),
+    ):  # fmt: skip
+        for value in (0, -1):
+            found = review(clause, pair(**{"coaxiality_of_shaft_seats": 0.002, name: value}))
+            assert found.outcome[0] not in (0, 1)
+
+
+def test_what_stands_behind_a_spring_is_no_abutment():
+    spring = {**SEATS, "axial_role": "spring-loaded", "free_ring": "outer", "housing_shoulder_runout": 0.1}
+    assert ranks("alignment.shoulder-runout", [spring, {**spring, "free_ring": "inner"}]).tolist() == [0, 3]
 
 
 def test_run_out_of_a_150_mm_seat():
@@ -110,11 +151,14 @@ def test_a_missing_run_out_is_a_finding_with_the_value_to_put():
 
 
 def test_roughness_table_agrees_with_the_makers_table():
-    """URB, General catalogue v14, tables 4.5 to 4.7."""
+    """URB, General catalogue v14, tables 4.5 to 4.7; class Normal also SKF 2018, table 4, and JTEKT, table 14-1."""
     table = load(VERSION).clauses["alignment.roughness"].tables["roughness"].arrays
+    rougher = {("housing", 0): 3.2, ("housing", 80): 3.2, ("shaft", 0): 1.6}
     for index, element in enumerate(table["element"]):
-        size = table["over"][index] + 1.0
-        strict, loose = abutment.roughness_range(size, table["tolerance_class"][index], element)
+        size, kind = table["over"][index] + 1.0, table["tolerance_class"][index]
+        strict, loose = abutment.roughness_range(size, kind, element)
+        if kind == "Normal":
+            loose = rougher.get((element, int(table["over"][index])), loose)
         assert (table["low"][index], table["high"][index]) == (pytest.approx(strict), pytest.approx(loose))
 
 
@@ -145,8 +189,8 @@ def test_an_estimate_of_bending_raises_a_remark_and_no_more():
 def test_only_the_seat_beyond_the_limit_is_named():
     row = {**SEATS, "shaft_seat_cylindricity": 0.0025, "housing_seat_cylindricity": 0.009}
     assert review("alignment.cylindricity", [row]).result.variant[0] == "housing"
-    both = {**SEATS, "shaft_seat_cylindricity": 0.0025, "housing_seat_cylindricity": 0.004}
-    assert review("alignment.cylindricity", [both]).result.variant[0] == "both_remark"
+    both = {**SEATS, "shaft_seat_cylindricity": 0.0035, "housing_seat_cylindricity": 0.009}
+    assert review("alignment.cylindricity", [both]).result.variant[0] == "both"
 
 
 def test_run_out_stands_in_for_coaxiality_and_is_reported():
@@ -157,13 +201,13 @@ def test_run_out_stands_in_for_coaxiality_and_is_reported():
 def test_the_numbers_of_the_rulebook_decide():
     for clause, feature in (("alignment.cylindricity", "cylindricity"), ("alignment.seat-runout", "runout")):
         where = {"tolerance_class": "Normal", "element": "shaft", "feature": feature}
-        book = with_cells(clause, "form", "strict_grade", "2", **where)
-        assert (ranks(clause, [SEATS])[0], ranks(clause, [SEATS], book)[0]) == (0, 1)
+        book = with_cells(clause, "form", "loose_grade", "3", **{**where, "feature": feature})
+        assert (ranks(clause, [SEATS])[0], ranks(clause, [SEATS], book)[0]) == (0, 3)
     book = with_cells("alignment.shoulder-runout", "form", "loose_factor", "0.1", feature="shoulder_runout")
     assert ranks("alignment.shoulder-runout", [SEATS], book)[0] == 3
     half = with_limit("alignment.form-within-size", "share_near", 0.2)
     assert ranks("alignment.form-within-size", [SEATS], half)[0] == 2
-    assert ranks("alignment.roughness", [SEATS], with_cells("alignment.roughness", "roughness", "low", "0.4"))[0] == 1
+    assert ranks("alignment.roughness", [SEATS], with_cells("alignment.roughness", "roughness", "high", "0.4"))[0] == 3
     rough = with_cells("alignment.coaxiality", "coaxiality", "loose_grade", "1", tolerance_class="Normal")
     assert ranks("alignment.coaxiality", pair(), rough)[0] >= 2
     tight = with_cells("alignment.tilt", "tilt", "high", "3", bearing_type="deep groove ball")

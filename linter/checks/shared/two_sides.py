@@ -8,7 +8,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Assumes, View, shared
+from linter.checks.shared.base import Assumes, View, shared, within
 from linter.checks.shared.quantities import speed_factor
 from linter.mechanics import boundary, tables
 from linter.model.stations import Bools, Choice, Floats
@@ -124,11 +124,11 @@ class Chamfer:
 def chamfer(view: View) -> Chamfer:
     """Smallest ring chamfer r_s min: as stated, else that of the ISO 15 size."""
     s = view.stations
-    stated = s.number("ring_chamfer")
+    stated = within(s.number("ring_chamfer"))
     standard = boundary.boundary_chamfer(
         s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width")
     )
-    stands_in = np.isnan(stated) & ~np.isnan(standard)
+    stands_in = ~s.known("ring_chamfer") & ~np.isnan(standard)
     value = np.where(stands_in, standard, stated)
     reason = "not stated; the smallest chamfer of this ISO 15 size stands in"
     return Chamfer(value, Assumes("ring_chamfer", value, "mm", reason, stands_in))
