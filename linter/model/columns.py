@@ -7,6 +7,8 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
+from linter.mechanics.limits import deviations
+
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 #: A choice of rows: their indices, or a slice.
@@ -90,6 +92,33 @@ class Choice:
 
 
 @frozen(eq=False)
+class Derivation:
+    """Where a value comes from that the table does not state itself: its designation, or a list of bearings.
+
+    Attributes
+    ----------
+    rows : bool array, shape (rows,)
+        Rows whose value is derived.
+    basis : object array of str, shape (rows,)
+        What it is derived from, with its source; empty elsewhere.
+    """
+
+    rows: Bools
+    basis: NDArray[Any]
+
+    def take(self, rows: "Rows") -> "Derivation":
+        """The same for a choice of rows."""
+        return Derivation(self.rows[rows], self.basis[rows])
+
+    @classmethod
+    def concat(cls, columns: "Sequence[Derivation | None]", counts: Sequence[int]) -> "Derivation":
+        """Those of several tables one after the other; None for a table of so many rows that has none."""
+        empty = [(np.zeros(n, dtype=bool), np.full(n, "", dtype=object)) for n in counts]
+        parts = [e if c is None else (c.rows, c.basis) for c, e in zip(columns, empty, strict=True)]
+        return cls(np.concatenate([rows for rows, _ in parts]), np.concatenate([basis for _, basis in parts]))
+
+
+@frozen(eq=False)
 class Assumption:
     """A documented default that stands in for an absent value."""
 
@@ -101,3 +130,15 @@ class Assumption:
         """Those of several tables one after the other; None for a table of so many rows that has none."""
         rows = [np.zeros(n, dtype=bool) if c is None else c.rows for c, n in zip(columns, counts, strict=True)]
         return cls(np.concatenate(rows), "; or ".join(dict.fromkeys(c.reason for c in columns if c is not None)))
+
+
+def size_parts(value: Any) -> tuple[float, float, float, str]:
+    """Nominal, deviations and class of a size as a worked case states it."""
+    if value is None:
+        return np.nan, np.nan, np.nan, ""
+    if isinstance(value, (int, float)):
+        return float(value), np.nan, np.nan, ""
+    if isinstance(value[1], str):
+        lower, upper = deviations(value[1], value[0])
+        return float(value[0]), float(lower) / 1000, float(upper) / 1000, value[1]
+    return float(value[0]), float(value[1]), float(value[2]), str(value[3]) if len(value) > 3 else ""

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from attrs import asdict, frozen
+from attrs import asdict, field, frozen
 
 from linter.model.places import Place
 
@@ -147,12 +147,19 @@ class StationRecord:
 
     ``values`` maps a parameter to a number, a word, or for a toleranced size a dict with ``nominal``, ``lower``,
     ``upper`` (deviations, None where no tolerance is stated) and ``class``. Machine-level values are repeated; assumed
-    ones are included. This is what drawings are made from and what two reviews are compared by.
+    ones are included. This is what drawings are made from and what two reviews are compared by. ``derived`` maps the
+    parameters that the table does not state itself (read from a designation, say) to ``value`` and ``basis``.
     """
 
     machine: str
     station: str
     values: Mapping[str, Any]
+    derived: Mapping[str, Mapping[str, Any]] = field(factory=dict)
+
+    def as_dict(self) -> dict[str, Any]:
+        """The keys of the result file; ``derived`` only where there is any."""
+        derived = {"derived": dict(self.derived)} if self.derived else {}
+        return {"machine": self.machine, "station": self.station, "values": dict(self.values), **derived}
 
 
 @frozen
@@ -311,7 +318,7 @@ class ReviewResult:
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
             "failures": list(self.failures),
-            "stations": [{"machine": s.machine, "station": s.station, "values": dict(s.values)} for s in self.stations],
+            "stations": [station.as_dict() for station in self.stations],
         }
 
 

@@ -12,8 +12,7 @@ import numpy as np
 from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
-from linter.mechanics.limits import deviations
-from linter.model.columns import Assumption, Bools, Choice, Floats, Rows, Toleranced
+from linter.model.columns import Assumption, Bools, Choice, Derivation, Floats, Rows, Toleranced, size_parts
 from linter.model.frames import by_machine, from_columns, to_columns
 from linter.model.places import JoinedPlaces, Place, PlaceColumn
 from linter.model.vocabulary import parameter, vocabulary
@@ -103,6 +102,8 @@ class Stations:
         Where each value stood.
     assumed : dict of str to Assumption
         Documented defaults that were applied.
+    derived : dict of str to Derivation
+        Values that the table does not state itself, with what they come from.
     problems : tuple of Problem
         What could not be understood or disagrees.
     """
@@ -116,6 +117,7 @@ class Stations:
     places: Mapping[str, PlaceColumn | JoinedPlaces] = field(factory=dict)
     assumed: dict[str, Assumption] = field(factory=dict)
     problems: tuple[Problem, ...] = ()
+    derived: dict[str, Derivation] = field(factory=dict)
 
     def __len__(self) -> int:
         """Number of rows."""
@@ -207,6 +209,7 @@ class Stations:
             texts={name: column[rows] for name, column in self.texts.items()},
             places={name: column.take(rows) for name, column in self.places.items()},
             assumed={name: Assumption(a.rows[rows], a.reason) for name, a in self.assumed.items()},
+            derived={name: column.take(rows) for name, column in self.derived.items()},
             problems=tuple(self._problems_of(origin, old)) if self.problems else (),
         )
 
@@ -257,6 +260,7 @@ class Stations:
             texts=joined("texts", lambda name: np.concatenate([t.text(name) for t in tables])),
             places=joined("places", lambda name: JoinedPlaces.of([t.places.get(name) for t in tables], counts)),
             assumed=joined("assumed", lambda name: Assumption.concat([t.assumed.get(name) for t in tables], counts)),
+            derived=joined("derived", lambda name: Derivation.concat([t.derived.get(name) for t in tables], counts)),
             problems=tuple(p for table, k in zip(tables, before, strict=False) for p in table._problems_from(int(k))),
         )
 
@@ -278,6 +282,8 @@ class Stations:
         columns: dict[str, NDArray[Any]] = {"machine": np.array(self.machines, dtype=object)[self.machine_row]}
         stated: dict[str, Any] = {**self.numbers, **self.toleranced, **self.choices, **self.texts}
         for name, assumption in self.assumed.items():
+            if not parameter(name).default:
+                continue
             stated[name] = np.where(assumption.rows, np.nan, self.numbers[name])
         for name in vocabulary():
             if name in stated and name != "machine":
@@ -334,6 +340,8 @@ def apply_defaults(stations: Stations) -> Stations:
         rows = np.isnan(current) & ~np.isnan(value)
         if rows.any():
             numbers[entry.name] = np.where(rows, value, current)
+            if (before := assumed.get(entry.name)) is not None:
+                rows, reason = rows | before.rows, f"{before.reason}; or {reason}"
             assumed[entry.name] = Assumption(rows, reason)
     return evolve(stations, numbers=numbers, assumed=assumed)
 
@@ -382,19 +390,7 @@ def stations_from_rows(rows: list[dict[str, Any]]) -> Stations:
             codes = [-1 if v is None else entry.choices.index(v) for v in values]
             choices[name] = Choice(entry.choices, np.array(codes, dtype=np.int8))
         else:
-            parts = [_size_of(value) for value in values]
+            parts = [size_parts(value) for value in values]
             nominal, lower, upper = (np.array([part[k] for part in parts], dtype=float) for k in range(3))
             sizes[name] = Toleranced(nominal, lower, upper, np.array([part[3] for part in parts], dtype=object))
     return apply_defaults(Stations(machines, machine_row, numbers, sizes, choices, texts))
-
-
-def _size_of(value: Any) -> tuple[float, float, float, str]:
-    """Nominal, deviations and class of a size as a worked case states it."""
-    if value is None:
-        return np.nan, np.nan, np.nan, ""
-    if isinstance(value, (int, float)):
-        return float(value), np.nan, np.nan, ""
-    if isinstance(value[1], str):
-        lower, upper = deviations(value[1], value[0])
-        return float(value[0]), float(lower) / 1000, float(upper) / 1000, value[1]
-    return float(value[0]), float(value[1]), float(value[2]), str(value[3]) if len(value) > 3 else ""

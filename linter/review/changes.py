@@ -353,6 +353,7 @@ def replicate(stations: Stations, blocks: Sequence[NDArray[np.intp]]) -> Station
         choices={k: Choice(v.words, v.codes[rows]) for k, v in stations.choices.items()},
         texts={k: v[rows] for k, v in stations.texts.items()},
         assumed={k: Assumption(v.rows[rows], v.reason) for k, v in stations.assumed.items()},
+        derived={k: v.take(rows) for k, v in stations.derived.items()},
         problems=(),
     )
 

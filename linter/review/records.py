@@ -181,6 +181,8 @@ class _Inputs:
         assumption = self.stations.assumed.get(name)
         if assumption is None or not assumption.rows[row]:
             return None
+        if parameter(name).kind == "choice":
+            return Assumed(name, value_text(self.stations, name, row), "", assumption.reason)
         value = rounded(float(self.stations.number(name)[row]))
         return Assumed(name, value, parameter(name).unit, assumption.reason)
 
@@ -355,7 +357,12 @@ def review_reading(
             StationRecord(
                 stations.machines[int(stations.machine_row[row])],
                 str(station_names[row]),
-                station_values(stations, row),
+                values := station_values(stations, row),
+                {
+                    name: {"value": values[name], "basis": str(derivation.basis[row])}
+                    for name, derivation in stations.derived.items()
+                    if derivation.rows[row]
+                },
             )
             for row in sorted(
                 range(len(stations)),

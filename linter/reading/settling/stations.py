@@ -19,10 +19,12 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
 from linter.reading.settling.columns import read_values
+from linter.reading.settling.derive import derive
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.sizes import settle_sizes
+from linter.reading.settling.understood import understood_cells
 from linter.reading.settling.unused_data import tell_unused
 from linter.reading.settling.values import Terms, Values
 from linter.reading.settling.versions import judge_versions
@@ -104,6 +106,11 @@ class Resolver:
         stations = self.columns.stations(self.keys)
         self._tell_missing(stations)
         self._close_alike()
+        derived = derive(stations)
+        stations = derived.stations
+        self.problems.extend(derived.problems)
+        for note in derived.notes:
+            self.found.say(note)
         self.problems.extend(tell_unused(self.unused, stations))
         order = {code: index for index, code in enumerate(("unreadable", "disagreement", "unused", "assumption"))}
         problems = sorted(self.problems, key=lambda p: (p.row is not None, p.row or 0, order[p.kind]))
@@ -349,23 +356,7 @@ class Resolver:
 
     def understood(self, stations: Stations) -> list[Understood]:
         """Every cell that was used, as read and as understood, in the order of the vocabulary."""
-        result = []
-        places: set[tuple[str, Any]] = set()
-        for entry, stated in self.used:
-            for one in stated:
-                told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "missing")}
-                seen: set[int] = set()
-                for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
-                    read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
-                    if cell in told or cell in seen or not read:
-                        continue
-                    seen.add(cell)
-                    place = one.strip.place(self.file, cell)
-                    if (entry.name, place) not in places:
-                        places.add((entry.name, place))
-                        row = self._row_of(entry, group)
-                        result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
-        return result
+        return understood_cells(self.file, self.used, self._row_of)
 
 
 def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:
@@ -375,26 +366,3 @@ def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:
     values = [strip for strip in strips if strip.aspect == "value"]
     units = {strip.unit.strip() or (entry.unit if strip.own_unit else "") for strip in values}
     return units.pop() if len(units) == 1 else ""
-
-
-def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
-    """The value of one cell as understood, in canonical units."""
-    values = stated.values
-    unit = "" if entry.unit in ("", "1") else f" {entry.unit}"
-    if entry.kind == "choice":
-        code = values.number[cell]
-        return "" if np.isnan(code) else entry.choices[int(code)]
-    if entry.kind == "text":
-        return str(values.words[cell]) if values.words is not None else ""
-    parts = []
-    if not np.isnan(values.number[cell]):
-        parts.append(f"{values.number[cell]:.10g}{unit}")
-    if values.words is not None and values.words[cell]:
-        parts.append(str(values.words[cell]))
-    if values.lower is not None and values.upper is not None:
-        low, high = values.lower[cell], values.upper[cell]
-        if not (np.isnan(low) and np.isnan(high)):
-            parts.append(f"deviations {high:+.6g}/{low:+.6g}{unit}")
-    if stated.strip.aspect != "value":
-        parts.append(f"({stated.strip.aspect})")
-    return " ".join(parts)

@@ -1,0 +1,212 @@
+"""What the designation of a bearing says, put where the table states nothing; a stated value wins.
+
+A value that contradicts the designation stays and is told: one of the two is wrong. What a complete designation would
+mean without a sign (class Normal, clearance CN, open) is an assumption. Balls printed for the size are assumptions too:
+a designation does not fix them.
+"""
+
+from collections.abc import Iterator
+
+import numpy as np
+from attrs import define, evolve, field, frozen
+
+from linter.model.columns import Assumption, Choice, Derivation
+from linter.model.places import Place
+from linter.model.stations import Problem, Stations
+from linter.model.vocabulary import parameter
+from linter.reading.files.intake import visible
+from linter.reading.words.bearing_geometry import internal_geometry
+from linter.reading.words.designations import Derived as Meaning
+from linter.reading.words.designations import Designation, read_designation
+
+DESIGNATION = "bearing_designation"
+#: Derived but not compared: makers print different smallest chamfers for one size.
+_NOT_COMPARED = ("ring_chamfer",)
+#: Two sizes nearer than this are one (mm): inch bearings are rounded to micrometres.
+_SAME = 2e-3
+_NOT_STATED = "not stated; a complete designation without a sign for it would mean {}"
+_PRINTED = "not stated; printed for this size of bearing, which a designation does not fix"
+_EXPECTED = "a designation such as 608-2Z/C3, or the bearing's type and sizes"
+#: Internal geometry that belongs together: of one source or not at all.
+_BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
+#: Problems of designations that are told one by one.
+_MOST_TOLD = 200
+
+
+@frozen
+class Value:
+    """One value for one row, with what it comes from; ``assumed`` holds the reason where it is not certain."""
+
+    value: float | str
+    basis: str
+    assumed: str = ""
+
+
+@define(eq=False)
+class _Filling:
+    """Columns while derived values are put into their gaps."""
+
+    stations: Stations
+    found: dict[str, dict[int, Value]] = field(factory=dict)
+    problems: list[Problem] = field(factory=list)
+    notes: dict[str, None] = field(factory=dict)
+
+    def note(self, text: str) -> None:
+        """Say something once."""
+        if len(self.notes) < _MOST_TOLD:
+            self.notes[text] = None
+
+    def offer(self, row: int, name: str, value: Value) -> bool:
+        """Take a value for a row where none is known yet; False where one is."""
+        of_name = self.found.setdefault(name, {})
+        if row in of_name or bool(self.stations.known(name)[row]):
+            return False
+        of_name[row] = value
+        return True
+
+    def filled(self) -> Stations:
+        """The stations with every value that was taken."""
+        s = self.stations
+        numbers, choices, assumed, derived = dict(s.numbers), dict(s.choices), dict(s.assumed), dict(s.derived)
+        for name, of_name in self.found.items():
+            if not of_name:
+                continue
+            rows = np.zeros(len(s), dtype=bool)
+            basis = np.full(len(s), "", dtype=object)
+            doubtful = np.zeros(len(s), dtype=bool)
+            entry = parameter(name)
+            for row, value in of_name.items():
+                rows[row], basis[row], doubtful[row] = True, value.basis, bool(value.assumed)
+            values = [value.value for value in of_name.values()]
+            if entry.kind == "number":
+                numbers[name] = s.number(name).copy()
+                numbers[name][list(of_name)] = [float(value) for value in values]
+            else:
+                codes = s.choice(name).codes.copy()
+                codes[list(of_name)] = [entry.choices.index(str(value)) for value in values]
+                choices[name] = Choice(entry.choices, codes)
+            derived[name] = Derivation(rows, basis)
+            if doubtful.any():
+                reasons = dict.fromkeys(value.assumed for value in of_name.values() if value.assumed)
+                assumed[name] = Assumption(doubtful, "; or ".join(reasons))
+        return evolve(s, numbers=numbers, choices=choices, assumed=assumed, derived=derived)
+
+    def tell(self, kind: str, row: int, name: str, read: str, code: str, expected: str, sentence: str) -> None:
+        if len(self.problems) >= _MOST_TOLD:
+            return
+        place = self.stations.place(DESIGNATION, row)
+        where = place or Place("")
+        message = f"{where}: {visible(sentence, 300)}; expected {expected}."
+        self.problems.append(Problem(kind, row, name, place, visible(read, 60), expected, message, code))  # type: ignore[arg-type]
+
+
+@frozen
+class Derived:
+    """Stations with what their designations say, and what is to be told of them."""
+
+    stations: Stations
+    problems: tuple[Problem, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def derive(stations: Stations) -> Derived:
+    """Fill what the designations of the stations say.
+
+    Parameters
+    ----------
+    stations : Stations
+        As read, without defaults.
+
+    Returns
+    -------
+    Derived
+        The stations with gaps filled and ``derived`` (and ``assumed``) set; values that are stated stay. Problems:
+        contradictions (``disagreement``) and designations that are not understood (``unreadable``, or ``assumption``
+        where the table states the sizes itself). Notes: signs that nothing was read from.
+    """
+    texts = stations.text(DESIGNATION)
+    if not any(texts.tolist()):
+        return Derived(stations)
+    filling = _Filling(stations)
+    for row, text in enumerate(texts.tolist()):
+        if text:
+            _one(filling, row, text, _read(stations, row, text))
+    return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
+
+
+def _read(stations: Stations, row: int, text: str) -> Designation:
+    """The designation of a station; where its width is open, with the sizes that the table states beside it."""
+    read = read_designation(text)
+    sizes = [float(stations.number(name)[row]) for name in ("bore_diameter", "outside_diameter", "ring_width")]
+    if read.derived and "ring_width" not in read.derived and not any(map(np.isnan, sizes)):
+        beside = read_designation(f"{text} {sizes[0]:g}x{sizes[1]:g}x{sizes[2]:g}")
+        return beside if beside.derived else read
+    return read
+
+
+def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:
+    """One station."""
+    for name, found in read.derived.items():
+        basis = f"{DESIGNATION} {visible(text, 40)}: {found.basis}"
+        if not filling.offer(row, name, Value(found.value, basis)) and name not in _NOT_COMPARED:
+            _compare(filling, row, name, text, found)
+    for name, found in read.defaults.items():
+        reason = _NOT_STATED.format(found.value)
+        filling.offer(row, name, Value(found.value, f"{DESIGNATION} {visible(text, 40)}: {found.basis}", reason))
+    if read.derived and not any(bool(filling.stations.known(name)[row]) for name in _BALLS):
+        for name, value in _geometry(read):
+            filling.offer(row, name, value)
+    if read.refusal is not None:
+        _refused(filling, row, text, read)
+    if read.derived and read.reported:
+        signs = "; ".join(f"{visible(sign, 20)} ({why})" for sign, why in read.reported)
+        filling.note(f"designation {visible(text, 40)}: not read: {signs}")
+    if read.arrangement:
+        pair = f"arrangement {read.arrangement} of a pair, which no parameter states"
+        filling.note(f"designation {visible(text, 40)}: {pair}")
+
+
+def _compare(filling: _Filling, row: int, name: str, text: str, found: Meaning) -> None:
+    """A stated value beside the designation: told where they differ."""
+    stations, entry = filling.stations, parameter(name)
+    if not bool(stations.known(name)[row]):
+        return
+    if entry.kind == "number":
+        stated = float(stations.number(name)[row])
+        if abs(stated - float(found.value)) <= _SAME:
+            return
+        differ = f"{stated:g} {entry.unit} is stated and {float(found.value):g} {entry.unit} is what {text} means"
+    else:
+        word = stations.choice(name).words[int(stations.choice(name).codes[row])]
+        if word == found.value:
+            return
+        differ = f"{word} is stated and {found.value} is what {text} means"
+    place = stations.place(name, row)
+    at = f" (stated at {place.short()})" if place is not None else ""
+    said = f"{name}: {differ} ({found.basis}){at}; the stated value is used"
+    filling.tell("disagreement", row, name, text, "designation-contradicts", "one bearing", said)
+
+
+def _refused(filling: _Filling, row: int, text: str, read: Designation) -> None:
+    """A designation that has to be asked about; a number of another kind does no harm where the sizes are stated."""
+    stations = filling.stations
+    stated = all(bool(stations.known(name)[row]) for name in ("bore_diameter", "outside_diameter", "ring_width"))
+    harmless = stated and not read.derived
+    said = f"the designation {visible(text, 60)} is not understood: {read.refusal}"
+    kind = "assumption" if harmless else "unreadable"
+    filling.tell(kind, row, DESIGNATION, text, "designation-not-read", _EXPECTED, said)
+
+
+def _geometry(read: Designation) -> Iterator[tuple[str, Value]]:
+    """Balls that are printed for a size, where every source prints the same; ratings are each maker's own."""
+    found = internal_geometry(read)
+    if found is None or not found.published or found.differing:
+        return
+    basis = f"printed for {found.bearing} by {found.maker}: {found.source}"
+    values = {
+        "ball_count": float(found.ball_count), "ball_diameter": found.ball_diameter,
+        "pitch_diameter": found.pitch_diameter,
+    }  # fmt: skip
+    for name, value in values.items():
+        if value is not None:
+            yield name, Value(value, basis, _PRINTED)

@@ -1,0 +1,57 @@
+"""Every cell that was used, as read and as understood, for the part of a report that shows the reading."""
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+import numpy as np
+
+from linter.model.stations import Understood
+from linter.model.vocabulary import Parameter
+from linter.reading.files.grids import cell_text
+from linter.reading.settling.one_value import Stated
+
+
+def understood_cells(
+    file: str, used: Iterable[tuple[Parameter, list[Stated]]], row_of: Callable[[Parameter, int], int]
+) -> list[Understood]:
+    """Every cell that was used, in the order of the vocabulary; ``row_of`` gives the row of a parameter's group."""
+    result = []
+    places: set[tuple[str, Any]] = set()
+    for entry, stated in used:
+        for one in stated:
+            told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "missing")}
+            seen: set[int] = set()
+            for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
+                read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
+                if cell in told or cell in seen or not read:
+                    continue
+                seen.add(cell)
+                place = one.strip.place(file, cell)
+                if (entry.name, place) not in places:
+                    places.add((entry.name, place))
+                    row = row_of(entry, group)
+                    result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
+    return result
+
+
+def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
+    """The value of one cell as understood, in canonical units."""
+    values = stated.values
+    unit = "" if entry.unit in ("", "1") else f" {entry.unit}"
+    if entry.kind == "choice":
+        code = values.number[cell]
+        return "" if np.isnan(code) else entry.choices[int(code)]
+    if entry.kind == "text":
+        return str(values.words[cell]) if values.words is not None else ""
+    parts = []
+    if not np.isnan(values.number[cell]):
+        parts.append(f"{values.number[cell]:.10g}{unit}")
+    if values.words is not None and values.words[cell]:
+        parts.append(str(values.words[cell]))
+    if values.lower is not None and values.upper is not None:
+        low, high = values.lower[cell], values.upper[cell]
+        if not (np.isnan(low) and np.isnan(high)):
+            parts.append(f"deviations {high:+.6g}/{low:+.6g}{unit}")
+    if stated.strip.aspect != "value":
+        parts.append(f"({stated.strip.aspect})")
+    return " ".join(parts)
