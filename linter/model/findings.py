@@ -83,6 +83,14 @@ class Change:
 
 
 @frozen
+class Cause:
+    """The assessment that a finding follows from: clause, and station (None for a clause about the machine)."""
+
+    clause: str
+    station: str | None
+
+
+@frozen
 class Assessment:
     """One clause against one station or machine."""
 
@@ -104,6 +112,7 @@ class Assessment:
     sources: tuple[str, ...] = ()
     concession: str | None = None
     remedy: str = ""
+    follows: Cause | None = None
 
     def as_dict(self) -> dict[str, Any]:
         """The keys of the result file."""
@@ -128,6 +137,7 @@ class Assessment:
             "sources": list(self.sources),
             "concession": self.concession,
             "remedy": self.remedy,
+            "follows": None if self.follows is None else asdict(self.follows),
         }
 
 

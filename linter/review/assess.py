@@ -69,6 +69,22 @@ class Assessed:
     reviews: Mapping[str, ClauseReview]
     view: View
 
+    def cause(self, clause: Clause, row: int, station_row: int) -> Clause | None:
+        """The clause whose finding explains the finding of ``clause`` in a row, at least as grave; None without one.
+
+        ``row`` counts what the clause is about; ``station_row`` is (the first of) its rows of the stations.
+        """
+        own = self.reviews[clause.id]
+        for name in clause.follows:
+            leading = self.reviews.get(name)
+            if leading is None or own.outcome[row] != FINDING:
+                continue
+            whole = leading.clause.level == "machine"
+            at = int(self.stations.machine_row[station_row]) if whole else station_row
+            if leading.outcome[at] == FINDING and leading.severity[at] <= own.severity[row]:
+                return leading.clause
+        return None
+
     def grades(self) -> NDArray[np.int8]:
         """Grade by clause and station, shape (clauses, rows).
 

@@ -12,6 +12,7 @@ from linter.model.findings import (
     SEVERITIES,
     Assessment,
     Assumed,
+    Cause,
     InputRecord,
     MachineRecord,
     Quantity,
@@ -194,6 +195,7 @@ def _record(
     outcome = int(review.outcome[row])
     message, remedy = _TOLD[outcome](teller)
     names = tuple(dict.fromkeys((*clause.needs, *clause.uses)))
+    cause = teller.assessed.cause(clause, row, teller.station_row)
     with_working = outcome in (FINDING, NOT_ASSESSED) or (full and outcome == MET)
     return Assessment(
         clause=clause.id,
@@ -212,6 +214,7 @@ def _record(
         places=_cells(result, row) + inputs.used_at(names, rows),
         sources=clause.sources,
         remedy=remedy,
+        follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
     )
 
 

@@ -13,6 +13,7 @@ from linter.rulebook.model import Clause, Limit, Rulebook, Table
 
 PARTS = (
     "title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy", "picture",
+    "follows",
 )  # fmt: skip
 
 

@@ -106,6 +106,9 @@ class Builder:
             if clause.title in titles:
                 raise RulebookError(file, name, f"its title is that of {titles[clause.title]}: {clause.title!r}")
             titles[clause.title] = name
+            for cause in clause.follows:
+                if cause not in self.clauses or cause == name:
+                    raise RulebookError(file, name, f"it follows {cause!r}, which is no other clause of the rulebook")
             if name in self.file_of:
                 self.check_origins(file, clause)
 
@@ -157,6 +160,7 @@ class Builder:
             sources=tuple(raw["sources"]),
             picture=raw.get("picture", ""),
             **_gate(file, name, raw),
+            follows=tuple(raw.get("follows", ())),
         )
 
     def table(self, file: str, clause: str, raw: Mapping[str, Any]) -> Table:

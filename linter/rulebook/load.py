@@ -119,6 +119,7 @@ def _clause(raw: Mapping[str, Any]) -> Clause:
             "steps": tuple(Step(**step) for step in raw["steps"]),
             "sources": tuple(raw.get("sources", ())),
             "must_when": tuple(raw.get("must_when", ())),
+            "follows": tuple(raw.get("follows", ())),
         }
     )
 

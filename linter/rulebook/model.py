@@ -95,6 +95,11 @@ class Limits:
         except KeyError:
             raise KeyError(f"clause {self._clause.id} has no limit {name!r}") from None
 
+    def get(self, name: str) -> Any:
+        """The value of a limit that older rulebooks lack; None without it."""
+        limit = self._clause.limits.get(name)
+        return None if limit is None else limit.value
+
     def table(self, name: str) -> Mapping[str, NDArray[Any]]:
         """A limit table as arrays by column; KeyError names the clause where the rulebook lacks it."""
         try:
@@ -111,7 +116,8 @@ class Clause:
     ``level`` is ``station`` or ``machine``; ``check`` names a function as ``module.function`` of ``linter.checks``;
     ``needs`` are the parameters without which it is not assessed, ``uses`` those it also looks at. ``measure`` says in
     words what the severity steps are compared with. ``gate`` and ``must_when`` say whether it must be judged before the
-    gate may open, where that does not follow from what it can come to (:mod:`linter.rulebook.gates`).
+    gate may open, where that does not follow from what it can come to (:mod:`linter.rulebook.gates`). ``follows`` names
+    clauses whose finding explains one of this clause at the same position, the first cause first.
     """
 
     id: str
@@ -134,6 +140,7 @@ class Clause:
     off: str | None = None
     gate: str = ""
     must_when: tuple[Mapping[str, Any], ...] = ()
+    follows: tuple[str, ...] = ()
 
     @property
     def chapter(self) -> str:

@@ -3,6 +3,10 @@
 import numpy as np
 import pytest
 
+from linter.model.findings import Cause
+from linter.model.stations import stations_from_rows
+from linter.review.assess import assess
+from linter.review.records import assessments
 from linter.rulebook.load import load
 from tests.checks.support import VERSION, never_milder, ranks, review, same_alone, with_cells, with_limit
 
@@ -89,18 +93,85 @@ def test_spindle_size_against_hand_calculation():
 
 
 def test_bore_basis_and_mean_diameter_basis_are_kept_apart():
-    """608 size at 40 000 r/min: n d = 320 000, n d_m = 600 000, ratio 1.875 = (1 + D/d)/2 (derived)."""
+    """608 size at 40 000 r/min: n d = 320 000 in a release, n d_m = 600 000 now; ratio (1 + D/d)/2 (derived)."""
     row = {**MINIATURE, "bore_diameter": 8, "outside_diameter": 22, "speed_max": 40000, "cage": "polyamide"}
-    by_bore = review("speed.cage", [row]).result.observed[0]
-    by_mean = review("speed.factor", [row]).result.observed[0]
+    by_bore = review("speed.cage", [row], load("2026.3")).result.observed[0]
+    by_mean = review("speed.cage", [row]).result.observed[0]
     assert (by_bore, by_mean) == (pytest.approx(320_000), pytest.approx(600_000))
     assert by_mean / by_bore == pytest.approx(1.875)
+
+
+@pytest.mark.parametrize(
+    ("row", "rank"),
+    [
+        ({"bore_diameter": 3, "outside_diameter": 10, "speed_max": 60000, "closure": "shield"}, 1),
+        ({"bore_diameter": 30, "outside_diameter": 62, "speed_max": 7500, "closure": "contact seal"}, 0),
+        ({"bore_diameter": 30, "outside_diameter": 62, "speed_max": 16000, "closure": "contact seal"}, 4),
+        ({"bore_diameter": 30, "outside_diameter": 62, "speed_max": 7500, "rotating_ring": "outer"}, 1),
+    ],
+)
+def test_printed_speeds_of_common_sizes(row, rank):
+    """623 with shields at 60 000 r/min (SKF), 6206 with contact seals at 7500 (NSK), the outer ring at 0.6 of it."""
+    row = {"lubrication": "grease", "ball_material": "steel", "duty": "continuous", **row}
+    assert ranks("speed.factor", [row])[0] == rank
+
+
+def test_the_makers_speed_goes_before_general_figures_and_takes_the_factors_of_the_arrangement():
+    row = {
+        "bore_diameter": 8, "outside_diameter": 22, "lubrication": "grease", "ball_material": "steel",
+        "duty": "continuous", "limiting_speed": 60000, "speed_max": 50000,
+    }  # fmt: skip
+    assert ranks("speed.factor", [row])[0] == 1
+    assert ranks("speed.maker-limit", [row])[0] == 0
+    stiff = {**row, "preload_method": "rigid", "rigid_preload_class": "heavy"}
+    limit = review("speed.maker-limit", [stiff])
+    assert limit.result.upper[0] == pytest.approx(30000)
+    assert ranks("speed.maker-limit", [stiff])[0] == 4
+    loaded = {**row, "bearing_type": "deep groove ball", "dynamic_rating": 3450, "axial_load": 0, "preload_force": 0}
+    shares = [{**loaded, "radial_load": 3450 / ratio} for ratio in (20, 12.5, 8, 5)]
+    assert review("speed.maker-limit", shares).result.upper == pytest.approx([60000, 60000, 54600, 46200], rel=1e-6)
+
+
+def test_remedies_do_not_propose_what_is_there():
+    row = {
+        "bore_diameter": 8, "outside_diameter": 22, "speed_max": 130000, "lubrication": "oil bath",
+        "ball_material": "silicon nitride", "duty": "continuous", "closure": "shield", "cage": "polyamide",
+    }  # fmt: skip
+    factor, cage = review("speed.factor", [row]), review("speed.cage", [row])
+    ways, better = factor.result.facts["ways"](0), cage.result.facts["better"](0)
+    assert "silicon nitride" not in ways and "oil bath" not in ways and "seal" not in ways
+    assert "polyamide" not in better and "phenolic" in better
+
+
+def test_a_finding_names_the_finding_that_explains_it():
+    row = {
+        "machine": "M", "station": "A", "bore_diameter": 8, "outside_diameter": 22, "speed_max": 90000,
+        "lubrication": "oil bath", "ball_material": "steel", "duty": "continuous", "limiting_speed": 40000,
+        "cage": "pressed steel",
+    }  # fmt: skip
+    found = {r.clause: r for r in assessments(assess(stations_from_rows([row]), load(VERSION)))}
+    assert found["speed.maker-limit"].follows is None
+    for clause in ("speed.factor", "speed.cage"):
+        assert found[clause].outcome == "finding" and found[clause].follows == Cause("speed.maker-limit", "A")
+    slower = {**row, "limiting_speed": 82000}
+    found = {r.clause: r for r in assessments(assess(stations_from_rows([slower]), load(VERSION)))}
+    assert found["speed.maker-limit"].severity == "minor"
+    assert found["speed.cage"].severity != "minor" and found["speed.cage"].follows == Cause("speed.factor", "A")
+
+
+def test_a_clause_follows_clauses_that_there_are():
+    book = load(VERSION)
+    for clause in book.clauses.values():
+        assert clause.id not in clause.follows
+        assert [name for name in clause.follows if name not in book.clauses] == []
 
 
 def test_the_numbers_of_the_rulebook_decide():
     cage = {"bore_diameter": 10, "outside_diameter": 26, "speed_max": 24000, "cage": "polyamide"}
     assert ranks("speed.cage", [cage])[0] == 0
     assert ranks("speed.cage", [cage], with_cells("speed.cage", "cage", "low", "200000", cage="polyamide"))[0] == 1
+    oiled = {"closure": "shield", "lubrication": "oil-air"}
+    assert ranks("speed.lubricant-reaches", [oiled])[0] == 3
     warm = {"cage": "peek", "operating_temperature": 180}
     assert ranks("speed.cage-temperature", [warm])[0] == 0
     colder = with_cells("speed.cage-temperature", "cage", "low", "150", cage="peek")
@@ -110,10 +181,13 @@ def test_the_numbers_of_the_rulebook_decide():
     assert ranks("speed.seal", [lip], with_limit("speed.seal", "lip_speed_low", 8))[0] == 2
     maker = {"speed_max": 20000, "limiting_speed": 30000}
     assert ranks("speed.maker-limit", [maker])[0] == 0
-    assert ranks("speed.maker-limit", [maker], with_limit("speed.maker-limit", "attention_share", 0.5))[0] == 1
+    assert ranks("speed.maker-limit", [maker], with_limit("speed.maker-limit", "outer_ring_factor", 0.5))[0] == 0
+    maker = {**maker, "rotating_ring": "outer"}
+    assert ranks("speed.maker-limit", [maker], with_limit("speed.maker-limit", "outer_ring_factor", 0.9))[0] == 0
+    assert ranks("speed.maker-limit", [maker], with_limit("speed.maker-limit", "outer_ring_factor", 0.65))[0] == 2
     precise = {"bore_diameter": 8, "outside_diameter": 22, "speed_max": 20000, "tolerance_class": "Normal"}
     assert ranks("speed.precision", [precise])[0] == 0
-    finer = with_cells("speed.precision", "classes", "low", "200000", tolerance_class="Normal")
-    assert ranks("speed.precision", [precise], finer)[0] == 1
+    finer = with_cells("speed.precision", "classes", "high", "200000", tolerance_class="Normal")
+    assert ranks("speed.precision", [precise], finer)[0] == 2
     assert ranks("speed.ball-inertia", [SPINDLE], with_limit("speed.ball-inertia", "share_near", 1.2))[0] == 0
     assert ranks("speed.spin", [SPINDLE], with_limit("speed.spin", "friction_high", 0.1))[0] == 1
