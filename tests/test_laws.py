@@ -26,7 +26,14 @@ from tests.laws import (
 )
 
 #: Clauses about what the reading left behind: there is always an answer, so that no row is ever not assessed.
-ALWAYS_ASSESSED = {"table.identity", "table.agreement", "table.read", "table.interpretation", "table.class-agrees"}
+ALWAYS_ASSESSED = {
+    "table.identity",
+    "table.agreement",
+    "table.read",
+    "table.interpretation",
+    "table.class-agrees",
+    "table.possible",
+}
 #: Clauses that are about every position or machine: no row of theirs is ever not applicable.
 ABOUT_EVERY_POSITION = {
     "table.identity",
@@ -35,6 +42,7 @@ ABOUT_EVERY_POSITION = {
     "table.interpretation",
     "table.nominals-agree",
     "table.plausible",
+    "table.possible",
     "speed.factor",
     "speed.cage",
     "fit.load-rotation",
@@ -129,7 +137,7 @@ def test_a_row_of_three_values_gets_no_verdict_that_needed_more():
     verdicts = {k for k, r in assessed.reviews.items() if r.outcome[0] in (MET, FINDING)}
     # what the three values, or their being all there is, decide by themselves
     assert verdicts == {
-        "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible",
+        "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible", "table.possible",
         "alignment.stated", "shoulder.stated",
     }  # fmt: skip
     for record in assessments(assessed, outcomes=["not assessed"]):

@@ -20,7 +20,7 @@ from linter.model.vocabulary import parameter, vocabulary
 if TYPE_CHECKING:
     import pandas as pd
 
-ProblemKind = Literal["unreadable", "disagreement", "unused", "assumption"]
+ProblemKind = Literal["unreadable", "disagreement", "unused", "assumption", "impossible"]
 
 
 @frozen
@@ -29,10 +29,11 @@ class Problem:
 
     Attributes
     ----------
-    kind : {"unreadable", "disagreement", "unused", "assumption"}
+    kind : {"unreadable", "disagreement", "unused", "assumption", "impossible"}
         ``unreadable``: not understood, the value is not used. ``disagreement``: stated twice with different values.
         ``unused``: looks like data of a seat and names no parameter that is known; nothing that is needed is missing.
-        ``assumption``: used, with an interpretation that the report must show.
+        ``assumption``: used, with an interpretation that the report must show. ``impossible``: set aside because no
+        machine has such a value.
     row : int or None
         Row of the stations it belongs to; None where it belongs to the file as a whole.
     parameter : str or None

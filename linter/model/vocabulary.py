@@ -14,6 +14,7 @@ from linter.model.packaged import data_folder
 
 Level = Literal["machine", "station"]
 Kind = Literal["text", "number", "choice", "toleranced"]
+Sign = Literal["", "positive", "not negative", "any"]
 
 
 @frozen
@@ -36,6 +37,11 @@ class Parameter:
         The words a choice may take.
     default : str
         What stands in for an absent value: a number, a parameter name, or ``mean(a, b)``; empty for none.
+    sign : {"positive", "not negative", "any", ""}
+        The sign that a number or size can have; empty for text and choices.
+    least, most : float
+        The smallest value that a machine can have, and the one that no machine reaches, in the unit; not finite for
+        text and choices. Common practice: a value outside is a slip of unit or decimal point.
     change : str
         How a designer changes it to clear a finding: ``class`` (an ISO 286 class), ``size`` (the nominal), ``series``
         (preferred numbers), ``words`` (another choice); empty where it is a requirement or a fact.
@@ -52,6 +58,9 @@ class Parameter:
     symbol: str
     choices: tuple[str, ...]
     default: str
+    sign: Sign
+    least: float
+    most: float
     change: str
     example: str
     meaning: str
@@ -70,6 +79,9 @@ def vocabulary() -> dict[str, Parameter]:
                 symbol=row["symbol"],
                 choices=tuple(row["choices"].split("|")) if row["choices"] else (),
                 default=row["default"],
+                sign=row["sign"],  # type: ignore[arg-type]
+                least=float(row["least"] or "-inf"),
+                most=float(row["most"] or "inf"),
                 change=row["change"],
                 example=row["example"],
                 meaning=row["meaning"],

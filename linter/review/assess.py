@@ -14,9 +14,12 @@ from numpy.typing import NDArray
 from linter.checks.lookup import check_function
 from linter.checks.shared.base import Result, View
 from linter.model.findings import SEVERITIES
+from linter.model.possible import only_possible
 from linter.model.stations import Bools, Floats, Stations
 from linter.rulebook.model import Clause, Limits, Rulebook
 
+#: The clause about values that cannot be; where a rulebook has it, no other clause uses such a value.
+POSSIBLE = "table.possible"
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
 
 #: What is kept of an assessment: the checks' results with their working; the observed values and limits; or outcomes
@@ -151,6 +154,8 @@ def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") ->
         run all the same.
     """
     clauses = [clause for clause in rulebook.clauses.values() if clause.off is None]
+    if POSSIBLE in rulebook.clauses:
+        stations = only_possible(stations)
     if keep == "results":
         view = View(stations)
         reviews = {clause.id: _review_clause(view, clause, keep) for clause in clauses}

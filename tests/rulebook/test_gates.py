@@ -38,7 +38,9 @@ def test_what_can_close_the_gate_must_be_judged(name):
         assert rows.dtype == bool
         wanted = gravest(clause) in ("major", "critical") or clause.chapter == "table"
         assert rows.all() == rows.any() == wanted == must_be_judged(clause), clause.id
-    assert {n for n in AT_LEAST if n in book.clauses and must_rows(book.clauses[n], view).all()} == AT_LEAST
+    held = AT_LEAST & set(book.clauses)
+    assert held >= AT_LEAST - {"table.possible"}  # a clause that the releases before 2026.4 lack
+    assert all(must_rows(book.clauses[name], view).all() for name in held)
 
 
 @pytest.mark.parametrize("closes", ["critical", "major", "minor", "remark"])
