@@ -2,8 +2,10 @@
 
 import json
 import os
+import re
 import subprocess
 import sys
+import tomllib
 import zipfile
 from pathlib import Path
 
@@ -84,3 +86,23 @@ def test_a_review_loads_only_what_it_uses(tmp_path):
     done = subprocess.run([sys.executable, "-c", code], check=True, capture_output=True, text=True)
     assert done.stdout.strip() == ""
     assert (tmp_path / "respirator-blower.html").is_file()
+
+
+def stated(project: dict) -> dict[str, str]:
+    """Lowest stated version by name, of the program and of its tests."""
+    lines = [*project["dependencies"], *project["optional-dependencies"]["test"]]
+    return dict(re.split(">=", line.split(",")[0]) for line in lines)
+
+
+def test_the_lowest_versions_are_those_that_are_stated():
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    lines = (ROOT / ".ci" / "lowest.txt").read_text(encoding="utf-8").splitlines()
+    pinned = dict(line.split("==") for line in lines if not line.startswith("#"))
+    assert pinned == stated(project), ".ci/lowest.txt pins what pyproject.toml states"
+
+
+def test_the_source_archive_carries_what_its_tests_and_ci_need():
+    include = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    named = set(include["tool"]["hatch"]["build"]["targets"]["sdist"]["include"])
+    assert {"tests", "docs", "benchmarks", ".ci", "ruleset", "schemas", "sample_exports", "reports/example"} <= named
+    assert all((ROOT / name).exists() for name in named)
