@@ -163,6 +163,11 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
         The one it was reviewed with.
     detail : str
         A key of :data:`DETAILS`.
+
+    Returns
+    -------
+    Report
+        What the templates show.
     """
     numbered, machines = _machines(result)
     used = dict.fromkeys(n.item.clause for n in numbered) if numbered else {}

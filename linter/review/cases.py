@@ -85,6 +85,11 @@ def run_cases(book: Rulebook, clause: str) -> list[WorkedCase]:
         Its own verdicts are shown, so that a layer that changes a limit shows what comes of it.
     clause : str
         Id of the clause.
+
+    Returns
+    -------
+    list of WorkedCase
+        In the order of the case files.
     """
     alone = evolve(book, clauses={clause: book.clauses[clause]})
     found = []

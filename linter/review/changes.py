@@ -76,6 +76,11 @@ def with_changes(result: ReviewResult, stations: Stations, rulebook: Rulebook) -
         What was reviewed.
     rulebook : Rulebook
         What it was reviewed under.
+
+    Returns
+    -------
+    ReviewResult
+        A new one; the given one is left as it is.
     """
     if not result.outcomes["finding"]:
         return result

@@ -35,6 +35,11 @@ def must_be_judged(clause: Clause, closes: str = ALWAYS) -> bool:
         Of any rulebook.
     closes : str
         Lowest severity that closes the gate.
+
+    Returns
+    -------
+    bool
+        For any table.
     """
     if clause.chapter == TABLE_CHAPTER or clause.must_when:
         return True

@@ -63,14 +63,23 @@ class Builder:
             The folder's ``sources.toml``.
         files : dict
             Its clause files by name.
+
+        Returns
+        -------
+        Rulebook
+            What it extends with this folder's changes; whether its checks run with them is tried elsewhere.
+
+        Raises
+        ------
+        RulebookError
+            With file and clause, where something cannot be used.
         """
         if self.layer and self.head.get("kind") == "version":
             raise RulebookError("rulebook.toml", None, "only what ships with the program is a version; this is a layer")
         for key, value in sources.items():
             if self.layer and key in self.sources:
-                raise RulebookError(
-                    "sources.toml", None, f"source {key!r} is already in the bibliography; name it anew"
-                )
+                reason = f"source {key!r} is already in the bibliography; name it anew"
+                raise RulebookError("sources.toml", None, reason)
             self.sources[key] = Source(key, value["title"], value.get("edition", ""), value.get("note", ""))
         for file, content in files.items():
             for raw in content["clauses"]:

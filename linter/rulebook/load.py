@@ -42,6 +42,11 @@ def load(name_or_path: str | None = None) -> Rulebook:
         A released version (``"2026.1"``), ``"current"`` for the next one as it stands, or the path of a rulebook folder
         or of its ``rulebook.toml``; the newest released version where absent.
 
+    Returns
+    -------
+    Rulebook
+        The same object for the same name.
+
     Raises
     ------
     RulebookError

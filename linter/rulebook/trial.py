@@ -56,6 +56,11 @@ def unknown_words(clause: Clause, result: Result) -> list[str]:
         Whose messages and remedy are looked at.
     result : Result
         Of its check, for any rows.
+
+    Returns
+    -------
+    list of str
+        In the order of the texts.
     """
     known = {*ALWAYS, *vocabulary(), *result.facts, *(line.key for line in result.working)}
     texts = {**clause.messages, "remedy": clause.remedy}

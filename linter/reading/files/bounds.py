@@ -42,6 +42,11 @@ def within_bounds(file: str) -> Iterator[None]:
     file : str
         The file as messages name it.
 
+    Returns
+    -------
+    context manager
+        Yields nothing.
+
     Raises
     ------
     InputError

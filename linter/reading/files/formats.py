@@ -22,6 +22,11 @@ def other_format(data: bytes) -> str:
     ----------
     data : bytes
         The file; its first 2000 bytes are looked at.
+
+    Returns
+    -------
+    str
+        A name in words for a message.
     """
     start = data[:2000].removeprefix(b"\xef\xbb\xbf").lstrip(b"\r\n")
     return next((name for beginning, name in _BEGINNINGS if beginning.match(start)), "")

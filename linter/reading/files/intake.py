@@ -55,6 +55,11 @@ def visible(text: str, limit: int = 120) -> str:
         Text as it stood in the file.
     limit : int
         Longest text that is shown in full.
+
+    Returns
+    -------
+    str
+        On one line.
     """
     if len(text) > limit:
         text = text[:limit] + "…"

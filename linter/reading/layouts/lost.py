@@ -80,6 +80,11 @@ def not_read(place: Place, what: str, read: str, count: int, more: int = 0) -> P
         Values in it.
     more : int
         Further ones like it.
+
+    Returns
+    -------
+    Problem
+        An unreadable one, about no parameter.
     """
     expected = "a station as a row of its own, or nothing that looks like one"
     like = f" (and {more} more like it)" if more else ""

@@ -42,6 +42,11 @@ def strips_of(
         Row of the grid and row of the block of each cell.
     unit_of : dict of int to str
         Unit that stands with a cell, by its row of the grid.
+
+    Returns
+    -------
+    list of Strip
+        In the order of the rows.
     """
     by_unit: dict[str, list[int]] = {}
     for index, row in enumerate(rows.tolist()) if unit_of else ():

@@ -231,7 +231,8 @@ def ball_part(s: Shape, sheet: Sheet, angle: float) -> list[str]:
     parts = [circle(x, y, radius, name), line(x - 4, y, x + 4, y, "thin"), line(x, y - 4, x, y + 4, "thin")]
     if angle > 0:
         across, up = sin(radians(angle)), cos(radians(angle))
-        room = min((x - LEFT) / across, (RIGHT - x) / across, y / up, (sheet.bottom + 8 - y) / up)
+        sideways, upwards = min(x - LEFT, RIGHT - x), min(y, sheet.bottom + 8 - y)
+        room = min(upwards / up, sideways / across) if across > 1e-6 else upwards / up
         dx, dy = min(1.25 * radius, room) * across, min(1.25 * radius, room) * up
         parts.append(line(x - dx, y + dy, x + dx, y - dy, "centre"))
     return parts

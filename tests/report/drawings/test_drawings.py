@@ -229,3 +229,10 @@ def test_labels_are_spread_apart(wanted):
     for before, after in pairwise(centres):
         assert after - before >= 10 - 1e-9
     assert centres[-1] <= 95 + 1e-9
+
+
+@pytest.mark.parametrize("angle", [5e-324, 1e-300, 1e-9, 0.01, 40.0])
+def test_a_contact_angle_however_small_is_drawn(angle):
+    values = {"bore_diameter": 1.0, "outside_diameter": 2.0, "contact_angle": angle}
+    root = drawn(half_section(values, {}))
+    assert len([e for e in root.iter("line") if e.get("class") == "centre"]) == 2  # the axis and the contact line
