@@ -1,14 +1,15 @@
 """The command line: thin, no logic of its own. Rooms are imported only by the command that needs them."""
 
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
 import click
 
+from linter.command.console import Console
 from linter.model.version import __version__
-
-WRITERS = ("html", "json", "sarif", "junit", "xlsx")
+from linter.report.writers import WRITERS
 
 
 class CannotBeDone(click.ClickException):
@@ -17,7 +18,7 @@ class CannotBeDone(click.ClickException):
     exit_code = 2
 
 
-@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.group(cls=Console, context_settings={"help_option_names": ["-h", "--help"]})
 @click.version_option(__version__, prog_name="ringseat")
 def main() -> None:
     """Review parameter tables of rolling-bearing seats against a versioned rulebook."""
@@ -50,6 +51,20 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     help="Lowest severity that closes the gate.",
 )
 @click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
+@click.option(
+    "--undecided-passes",
+    is_flag=True,
+    help="End with 0 where something that must be judged was not and nothing closes the gate; every report says so.",
+)
+@click.option(
+    "--stations", type=click.IntRange(min=1), help="Stations that each machine must have; another number is a finding."
+)
+@click.option(
+    "--seconds", type=click.FloatRange(min=0.1), default=120.0, show_default=True, help="Processor time for one table."
+)
+@click.option(
+    "--memory", type=click.IntRange(min=64), default=2048, show_default=True, help="Memory for one table, in MiB."
+)
 @click.option("--full", is_flag=True, help="The result file has the working of what is met too.")
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
 @click.option(
@@ -57,14 +72,15 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     type=click.DateTime(["%Y-%m-%d"]),
     help="Day that concessions are held against, YYYY-MM-DD; the system's by default.",
 )
-def review(today: Any, **options: Any) -> None:
+def review(tables: Sequence[Path], today: Any, **options: Any) -> None:
     """Review tables (files or folders) and write findings reports.
 
-    Exit status: 0 the gate is open, 1 it is closed, 2 the call could not be carried out.
+    Exit status: 0 the gate is open, 1 it is closed, 3 undecided (nothing closes it, but something that must be judged
+    was not), 2 the call could not be carried out, 130 interrupted.
     """
-    from linter.command.review_command import review_tables
+    from linter.command.review_command import Options, review_tables
 
-    sys.exit(review_tables(today=None if today is None else today.date(), **options))
+    sys.exit(review_tables(tables, Options(today=None if today is None else today.date(), **options)))
 
 
 @main.group(name="rulebook")

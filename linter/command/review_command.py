@@ -1,216 +1,250 @@
 """One call of ``ringseat review``: which tables, in which order, which reports, which exit status."""
 
 import datetime
-import os
 import sys
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
 import click
+from attrs import evolve, field, frozen
 
+from linter.command.console import complain, safe
+from linter.command.tables import Tables, find_tables, passed_lines, report_names, shown
 from linter.model.findings import ReviewResult
+from linter.model.stations import Problem, Stations
 from linter.reading.files.bounds import within_bounds
+from linter.report.verdict import summary_line
+from linter.report.writers import WRITERS, Job
 from linter.report.writing import write_file
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook, RulebookError
 
-TABLE_SUFFIXES = (".xlsx", ".xlsm", ".csv", ".tsv", ".txt", ".json", ".qif", ".xml")
-#: What the program itself writes is no table, where it stands in a folder to review.
-OWN_SUFFIXES = (".result.json", ".schema.json", ".junit.xml", ".findings.xlsx", "comparison.json")
-OPEN, CLOSED, NOT_DONE = 0, 1, 2
+OPEN, CLOSED, NOT_DONE, UNDECIDED = 0, 1, 2, 3
+#: Exit statuses by how much they count where several tables have several.
+GRAVITY = (OPEN, UNDECIDED, CLOSED, NOT_DONE)
+#: Memory that the records of one assessment take, in bytes, with the reports they are written to (measured).
+BYTES_PER_ASSESSMENT = 4000
 
 
-def find_tables(paths: Iterable[Path]) -> tuple[list[Path], list[str]]:
-    """Tables named, and those in folders named, each once and in a stable order; and complaints about the rest.
+@frozen
+class Options:
+    """What a call of ``ringseat review`` asks for; see the command's options.
 
-    In folders hidden files, lock files and what the program itself wrote are left out.
+    Attributes
+    ----------
+    rulebook, names, concessions, out, write, gate, complete, date, full, today
+        As the options of those names; ``today`` is the day that concessions are held against (the system's where
+        absent).
+    undecided_passes : bool
+        Whether an undecided gate ends with 0.
+    stations : int or None
+        How many stations each machine must have.
+    seconds : float
+        Processor time for one table.
+    memory : int
+        Memory for one table, MiB.
     """
-    found: dict[Path, None] = {}
-    complaints = []
-    for path in paths:
-        if path.is_dir():
-            inside = sorted(
-                p for p in path.rglob("*")
-                if p.suffix.lower() in TABLE_SUFFIXES and p.is_file() and not p.name.startswith((".", "~$"))
-                and not p.name.endswith(OWN_SUFFIXES)
-            )  # fmt: skip
-            if not inside:
-                complaints.append(f"{shown(path)}: the folder has no table ({', '.join(TABLE_SUFFIXES)})")
-            found.update(dict.fromkeys(inside))
-        elif path.exists():
-            found[path] = None
-        else:
-            complaints.append(f"{shown(path)}: there is no such file or folder")
-    return sorted(found), complaints
+
+    rulebook: str | None = None
+    names: Path | None = None
+    concessions: Path | None = None
+    out: Path = Path("reports")
+    write: Sequence[str] = ("html", "json")
+    gate: str = "major"
+    complete: bool = False
+    undecided_passes: bool = False
+    stations: int | None = None
+    seconds: float = 120.0
+    memory: int = 2048
+    date: str | None = None
+    full: bool = False
+    today: datetime.date | None = None
 
 
-def shown(path: Path) -> str:
-    """A file as reports name it: as given, but only its name where an absolute path was given."""
-    return path.name if path.is_absolute() else path.as_posix()
+def review_tables(tables: Sequence[Path], options: Options) -> int:
+    """Review every table and write its reports.
 
-
-def report_names(tables: Sequence[Path]) -> dict[Path, str]:
-    """Report name of each table, no two the same on any file system.
-
-    It is the table's stem; where two tables share one, the path below the folder they share, in one word; and with a
-    number behind it where even that is taken. ``index`` stays free for the page over all tables.
-    """
-    stems: dict[str, list[Path]] = {}
-    for table in sorted(tables):
-        stems.setdefault(table.stem.casefold(), []).append(table)
-    wanted = {}
-    for stem, group in stems.items():
-        whole = {table: Path(os.path.abspath(table)) for table in group}
-        shared = Path(os.path.commonpath([path.parent for path in whole.values()]))
-        for table, path in whole.items():
-            alone = len(group) == 1 and stem != "index"
-            wanted[table] = table.stem if alone else "-".join(path.relative_to(shared).parts)
-    names: dict[Path, str] = {}
-    taken = {"index"}
-    for table in sorted(wanted):
-        name, number = wanted[table], 1
-        while name.casefold() in taken:
-            number += 1
-            name = f"{wanted[table]}-{number}"
-        taken.add(name.casefold())
-        names[table] = name
-    return names
-
-
-def summary_line(result: ReviewResult) -> str:
-    """One line for the terminal: verdict, counts of findings, what was not assessed."""
-    counts = [f"{number} {severity}" for severity, number in result.severities.items() if number]
-    words = ", ".join(counts) if counts else "no findings"
-    outcomes = result.outcomes
-    extra = "".join(f", {outcomes[o]} {o}" for o in ("conceded", "not assessed") if outcomes[o])
-    return f"{result.input.file}: gate {result.gate} at {result.gate_severity}: {words}, {outcomes['met']} met{extra}"
-
-
-def review_tables(
-    *,
-    tables: Sequence[Path],
-    rulebook: str | None,
-    names: Path | None,
-    concessions: Path | None,
-    out: Path,
-    write: Sequence[str],
-    gate: str,
-    complete: bool,
-    date: str | None,
-    full: bool = False,
-    today: datetime.date | None = None,
-) -> int:
-    """Review every table and write its reports; see the command's options.
-
-    ``today`` is the day that concessions are held against; the system's where absent.
+    Parameters
+    ----------
+    tables : sequence of Path
+        Files and folders.
+    options : Options
+        What the call asks for.
 
     Returns
     -------
     int
-        Exit status: 0 every gate is open, 1 one is closed, 2 something could not be carried out (the reason is on
-        standard error; every readable table was reviewed all the same).
+        Exit status: 0 every gate is open, 1 one is closed, 3 one is undecided and none closed, 2 something could not be
+        carried out (the reason is on standard error; every readable table was reviewed all the same).
     """
-    from linter.reading import InputError, read_table
-    from linter.report.index import Listed, Unread, index_text
-    from linter.review.changes import with_changes
-    from linter.review.records import review_reading
-
-    status = OPEN
-    found, complaints = find_tables(tables)
-    for line in complaints:
-        _complain(line)
-        status = NOT_DONE
+    found = find_tables(tables)
     try:
-        book = load(rulebook)
-        mapping = _mapping(names)
-        accepted = _concessions(concessions, today)
+        accepted = _concessions(options.concessions, options.today)
+        call = _Call(found, options, load(options.rulebook), _mapping(options.names), accepted)
     except (RulebookError, ValueError, OSError) as error:
-        _complain(str(error))
+        complain(str(error))
         return NOT_DONE
-    results: list[tuple[str, ReviewResult]] = []
-    unread: list[tuple[str, str]] = []
-    report_name = report_names(found)
-    progress = sys.stderr.isatty() and len(found) > 1
-    for number, table in enumerate(found, 1):
+    call.run()
+    return call.status
+
+
+@frozen(slots=False)
+class _Call:
+    """The work of one call; what becomes of it is kept here."""
+
+    tables: Tables
+    options: Options
+    book: Rulebook
+    mapping: Any
+    accepted: Callable[[ReviewResult], ReviewResult] | None
+    results: list[tuple[str, ReviewResult]] = field(factory=list)
+    unread: list[tuple[str, str]] = field(factory=list)
+    statuses: list[int] = field(factory=lambda: [OPEN])
+
+    @property
+    def status(self) -> int:
+        """The gravest exit status so far."""
+        return max(self.statuses, key=GRAVITY.index)
+
+    def fail(self, text: str) -> None:
+        """Something could not be carried out."""
+        complain(text)
+        self.statuses.append(NOT_DONE)
+
+    def run(self) -> None:
+        """Review the tables one after the other, then the page over them and the lines for the terminal."""
+        for line in self.tables.complaints:
+            self.fail(line)
+        for line in passed_lines(self.tables.passed):
+            complain(line)
+        names = report_names(self.tables.found)
+        progress = sys.stderr.isatty() and len(names) > 1
+        for number, table in enumerate(self.tables.found, 1):
+            if progress:
+                click.echo(f"\r{number}/{len(names)} {safe(table.name):.60}\x1b[K", nl=False, err=True)
+            self.review(table, names[table])
         if progress:
-            click.echo(f"\r{number}/{len(found)} {_safe(table.name):.60}\x1b[K", nl=False, err=True)
+            click.echo("\r\x1b[K", nl=False, err=True)
+        for _, result in self.results:
+            click.echo(safe(summary_line(result)))
+        if (len(names) > 1 or self.tables.passed) and "html" in self.options.write:
+            self.write_index()
+        if self.results:
+            click.echo(f"reports: {safe(str(self.options.out))}")
+
+    def review(self, table: Path, name: str) -> None:
+        """Review one table and write its reports, within the bounds for one table."""
+        from linter.reading import InputError
+
         try:
-            with within_bounds(shown(table)):
-                reading = read_table(table, mapping, shown_as=shown(table))
-            result = review_reading(reading, book, gate=gate, complete=complete, full=full)
-            if accepted is not None:
-                result = accepted(result)
-            result = with_changes(result, reading.stations, book)
+            with within_bounds(shown(table), self.options.seconds, self.options.memory * 2**20):
+                result = self.assessed(table)
+                self.write(result, table, name)
         except InputError as error:
             reason = str(error)
         except Exception as error:
             reason = f"{shown(table)}: could not be reviewed, a fault of the program ({type(error).__name__}: {error})"
         else:
-            reason = ""
-        if reason:
-            _complain(reason)
-            unread.append((shown(table), reason))
-            status = NOT_DONE
-            continue
-        for kind in write:
+            self.results.append((name, result))
+            self.statuses.append(self.verdict(result))
+            for failure in result.failures:
+                self.fail(f"{shown(table)}: {failure.text}")
+            return
+        self.fail(reason)
+        self.unread.append((shown(table), reason))
+
+    def assessed(self, table: Path) -> ReviewResult:
+        """One table read and reviewed, with concessions and changes."""
+        from linter.reading import read_table
+        from linter.review.changes import with_changes
+        from linter.review.records import review_reading
+
+        options = self.options
+        reading = read_table(table, self.mapping, shown_as=shown(table))
+        self.refuse_what_does_not_fit(table, reading.stations)
+        if options.stations is not None:
+            reading = evolve(reading, stations=held_against(reading.stations, options.stations))
+        result = review_reading(
+            reading, self.book, gate=options.gate, complete=options.complete, full=options.full,
+            undecided_passes=options.undecided_passes,
+        )  # fmt: skip
+        if self.accepted is not None:
+            result = self.accepted(result)
+        return with_changes(result, reading.stations, self.book)
+
+    def refuse_what_does_not_fit(self, table: Path, stations: Stations) -> None:
+        """Refuse a table whose records will not fit into the memory allowed, before they are made."""
+        from linter.reading import InputError
+
+        clauses = sum(clause.off is None for clause in self.book.clauses.values())
+        wanted = len(stations) * clauses * BYTES_PER_ASSESSMENT / 2**20
+        if wanted > self.options.memory:
+            read = f"{len(stations)} stations under {clauses} clauses, about {wanted:.0f} MiB of records"
+            allowed = f"at most {self.options.memory} MiB; divide the table by machine, or allow more with --memory"
+            raise InputError("too-large", shown(table), read, allowed)
+
+    def write(self, result: ReviewResult, table: Path, name: str) -> None:
+        """Write the reports of one table."""
+        options = self.options
+        for kind in options.write:
+            writer = WRITERS[kind]
             try:
-                path, content = _written(kind, result, book, out / report_name[table], date, table)
-                write_file(path, content, inputs=found)
+                content = writer.content(Job(result, self.book, table, options.date))
+                write_file(options.out / f"{name}{writer.suffix}", content, inputs=self.tables.found)
             except OSError as error:
-                _complain(f"{shown(table)}: the report could not be written: {error}")
-                status = NOT_DONE
+                self.fail(f"{shown(table)}: the report could not be written: {error}")
+            except MemoryError:
+                raise
             except Exception as error:
-                _complain(f"{shown(table)}: no {kind} report, a fault of the program ({type(error).__name__}: {error})")
-                status = NOT_DONE
-        results.append((report_name[table], result))
-        if result.gate == "closed":
-            status = max(status, CLOSED)
-        for failure in result.failures:
-            _complain(f"{shown(table)}: {failure}")
-            status = NOT_DONE
-    if progress:
-        click.echo("\r\x1b[K", nl=False, err=True)
-    for _, result in results:
-        click.echo(_safe(summary_line(result)))
-    if len(found) > 1 and "html" in write:
-        listed = [Listed(result, f"{name}.html") for name, result in results]
+                self.fail(f"{shown(table)}: no {kind} report, a fault of the program ({type(error).__name__}: {error})")
+
+    def verdict(self, result: ReviewResult) -> int:
+        """Exit status of one result."""
+        if result.gate == "undecided":
+            return OPEN if self.options.undecided_passes else UNDECIDED
+        return CLOSED if result.gate == "closed" else OPEN
+
+    def write_index(self) -> None:
+        """Write the page over all tables."""
+        from linter.report.index import Listed, Unread, index_text
+
+        listed = [Listed(result, f"{name}.html") for name, result in self.results]
+        passed = [Unread(shown(entry.path), entry.reason) for entry in self.tables.passed]
+        complaints = [Unread(*text.partition(": ")[::2]) for text in self.tables.complaints]
+        unread = [*(Unread(*entry) for entry in self.unread), *complaints]
         try:
-            page = index_text(listed, [Unread(*entry) for entry in unread], date=date)
-            write_file(out / "index.html", page.encode(), inputs=found)
+            page = index_text(listed, unread, passed, date=self.options.date)
+            write_file(self.options.out / "index.html", page.encode(), inputs=self.tables.found)
         except OSError as error:
-            _complain(f"the index page could not be written: {error}")
-            status = NOT_DONE
-    if results:
-        click.echo(f"reports: {_safe(str(out))}")
-    return status
+            self.fail(f"the index page could not be written: {error}")
 
 
-def _written(
-    kind: str, result: ReviewResult, book: Rulebook, stem: Path, date: str | None, table: Path
-) -> tuple[Path, bytes]:
-    suffix: str
-    if kind == "json":
-        from linter.report.result_json import result_text
+def held_against(stations: Stations, count: int) -> Stations:
+    """The stations with a problem for each machine that has not as many as the call says.
 
-        suffix, content = ".result.json", result_text(result).encode()
-    elif kind == "html":
-        from linter.report.html import html_text
+    Parameters
+    ----------
+    stations : Stations
+        As read.
+    count : int
+        Stations that each machine must have.
 
-        suffix, content = ".html", html_text(result, book, date=date).encode()
-    elif kind == "sarif":
-        from linter.report.sarif import sarif_text
-
-        suffix, content = ".sarif", sarif_text(result, book).encode()
-    elif kind == "junit":
-        from linter.report.junit import junit_text
-
-        suffix, content = ".junit.xml", junit_text(result).encode()
-    else:
-        from linter.report.marked_workbook import marked_workbook
-
-        suffix, content = ".findings.xlsx", marked_workbook(result, table)
-    return stem.parent / (stem.name + suffix), content
+    Returns
+    -------
+    Stations
+        A machine with another number has an unreadable part: the table lost stations, or has too many.
+    """
+    found = []
+    for machine, row in zip(stations.machines, stations.first_rows, strict=True):
+        has = int((stations.machine_row == stations.machine_row[row]).sum())
+        if has != count:
+            read = f"{has} {'station' if has == 1 else 'stations'}"
+            message = f"machine {machine} has {read}, the call says {count}: the table lost some, or has too many."
+            found.append(
+                Problem("unreadable", int(row), None, None, read, f"{count} stations", message, "station-count")
+            )
+    return evolve(stations, problems=(*stations.problems, *found))
 
 
 def _mapping(path: Path | None) -> Any:
@@ -230,15 +264,6 @@ def _concessions(path: Path | None, today: datetime.date | None) -> Callable[[Re
     return lambda result: apply(result, accepted, today)
 
 
-def _safe(text: str) -> str:
-    """Text for a terminal: control and direction signs are shown, not obeyed."""
-    return "".join(c if c.isprintable() or c in "\n\u00a0" else f"\\x{ord(c):02x}" for c in text)
-
-
-def _complain(text: str) -> None:
-    click.echo(_safe(f"ringseat: {text}"), err=True)
-
-
 def propose_names(table: Path, names: Path | None) -> str:
     """The text of a proposed name mapping for one table."""
     from linter.reading import InputError, read_names
@@ -250,6 +275,6 @@ def propose_names(table: Path, names: Path | None) -> str:
         with within_bounds(shown(table)):
             words = read_names(table, known, shown_as=shown(table))
     except (InputError, ValueError) as error:
-        _complain(str(error))
+        complain(str(error))
         raise SystemExit(NOT_DONE) from None
     return proposal_toml(propose((word.text for word in words), known), shown(table))

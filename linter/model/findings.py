@@ -1,15 +1,27 @@
 """The result of a review as plain records: what every writer and every other program reads."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from typing import Any
 
-from attrs import asdict, field, frozen
+from attrs import asdict, frozen
 
 from linter.model.places import Place
+from linter.model.reviewed import (
+    ConcessionNote,
+    Failure,
+    InputRecord,
+    MachineRecord,
+    Needed,
+    ReadCell,
+    StationRecord,
+    Unrecognised,
+)
+from linter.model.vocabulary import vocabulary
 
 OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
 SEVERITIES = ("critical", "major", "minor", "remark")
-FORMAT_VERSION = 1
+GATES = ("open", "closed", "undecided")
+FORMAT_VERSION = 2
 #: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
 TABLE_CHAPTER = "table"
 
@@ -92,7 +104,7 @@ class Cause:
 
 @frozen
 class Assessment:
-    """One clause against one station or machine."""
+    """One clause against one station or machine; ``must``: the gate does not open while it is not assessed."""
 
     clause: str
     title: str
@@ -113,6 +125,7 @@ class Assessment:
     concession: str | None = None
     remedy: str = ""
     follows: Cause | None = None
+    must: bool = False
 
     def as_dict(self) -> dict[str, Any]:
         """The keys of the result file."""
@@ -139,37 +152,6 @@ class Assessment:
             "remedy": self.remedy,
             "follows": None if self.follows is None else asdict(self.follows),
         }
-
-
-@frozen
-class MachineRecord:
-    """A machine that was reviewed."""
-
-    machine: str
-    drawing_number: str | None
-    drawing_revision: str | None
-    stations: tuple[str, ...]
-
-
-@frozen
-class StationRecord:
-    """What was reviewed at one position, in canonical units.
-
-    ``values`` maps a parameter to a number, a word, or for a toleranced size a dict with ``nominal``, ``lower``,
-    ``upper`` (deviations, None where no tolerance is stated) and ``class``. Machine-level values are repeated; assumed
-    ones are included. This is what drawings are made from and what two reviews are compared by. ``derived`` maps the
-    parameters that the table does not state itself (read from a designation, say) to ``value`` and ``basis``.
-    """
-
-    machine: str
-    station: str
-    values: Mapping[str, Any]
-    derived: Mapping[str, Mapping[str, Any]] = field(factory=dict)
-
-    def as_dict(self) -> dict[str, Any]:
-        """The keys of the result file; ``derived`` only where there is any."""
-        derived = {"derived": dict(self.derived)} if self.derived else {}
-        return {"machine": self.machine, "station": self.station, "values": dict(self.values), **derived}
 
 
 @frozen
@@ -202,48 +184,12 @@ class RulebookRecord:
 
 
 @frozen
-class InputRecord:
-    """Which table was reviewed."""
-
-    file: str
-    sha256: str
-    layout: str
-
-
-@frozen
-class Unrecognised:
-    """What stood in the table and was not used."""
-
-    name: str
-    value: str
-    place: Place
-    reason: str
-
-
-@frozen
-class ReadCell:
-    """One cell used: as read and as understood, for the section on what was understood."""
-
-    machine: str
-    station: str | None
-    parameter: str
-    place: Place
-    read: str
-    value: str
-
-
-@frozen
-class ConcessionNote:
-    """What became of a concession: ``applied``, ``expired``, ``unused``, ``exceeded`` or ``other revision``."""
-
-    number: str
-    state: str
-    text: str
-
-
-@frozen
 class ReviewResult:
-    """Everything a writer may say about one reviewed table."""
+    """Everything a writer may say about one reviewed table.
+
+    ``complete_wanted``: anything not assessed closes the gate. ``undecided_passes``: the caller goes on with an
+    undecided gate. ``needed``: values that would decide it.
+    """
 
     tool: str
     tool_version: str
@@ -257,8 +203,10 @@ class ReviewResult:
     notes: tuple[str, ...] = ()
     understood: tuple[ReadCell, ...] = ()
     concessions: tuple[ConcessionNote, ...] = ()
-    failures: tuple[str, ...] = ()
+    failures: tuple[Failure, ...] = ()
     stations: tuple[StationRecord, ...] = ()
+    undecided_passes: bool = False
+    needed: tuple[Needed, ...] = ()
 
     @property
     def outcomes(self) -> dict[str, int]:
@@ -279,20 +227,40 @@ class ReviewResult:
         )
 
     @property
+    def unjudged(self) -> tuple[Assessment, ...]:
+        """What must be judged before the gate may open, and was not assessed."""
+        return tuple(a for a in self.assessments if a.must and a.outcome == "not assessed")
+
+    @property
+    def carried(self) -> int:
+        """How many assumed values the verdict rests on: those of clauses that must be judged, each counted once."""
+        found = set()
+        for item in self.assessments:
+            if item.must and item.outcome in ("met", "finding", "conceded"):
+                for assumed in item.assumed:
+                    entry = vocabulary().get(assumed.parameter)
+                    whole = entry is not None and entry.level == "machine"
+                    found.add((item.machine, None if whole else item.station, assumed.parameter))
+        return len(found)
+
+    @property
     def gate(self) -> str:
-        """``open`` or ``closed``.
+        """``open``, ``closed`` or ``undecided``.
 
         Closed by a finding at or above ``gate_severity``, by a clause that failed to run, by an expired or exceeded
         concession's finding (which counts as a finding), where ``complete_wanted`` by anything not assessed, and always
-        where nothing at all was assessed (see :attr:`nothing_assessed`).
+        where nothing at all was assessed (see :attr:`nothing_assessed`). Undecided where nothing closes it but
+        something that must be judged was not (:attr:`unjudged`), whether the caller goes on with that or not.
         """
         closed = (
             bool(self.failures)
             or any(a.outcome == "finding" and at_least(a.severity, self.gate_severity) for a in self.assessments)
-            or (self.complete_wanted and self.outcomes["not assessed"] > 0)
+            or (self.complete_wanted and any(a.outcome == "not assessed" for a in self.assessments))
             or self.nothing_assessed
         )
-        return "closed" if closed else "open"
+        if closed:
+            return "closed"
+        return "undecided" if self.unjudged else "open"
 
     def as_dict(self) -> dict[str, Any]:
         """The content of the result file."""
@@ -324,10 +292,19 @@ class ReviewResult:
                 "severities": self.severities,
                 "gate": self.gate,
                 "gate_severity": self.gate_severity,
+                "complete": self.complete_wanted,
+                "undecided_passes": self.undecided_passes,
+                "undecided": [
+                    {"clause": a.clause, "machine": a.machine, "station": a.station, "missing": list(a.missing)}
+                    for a in self.unjudged
+                ],
+                "assumed": self.carried,
+                "loosened": len(self.rulebook.loosened),
             },
+            "needed": [entry.as_dict() for entry in self.needed],
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
-            "failures": list(self.failures),
+            "failures": [failure.text for failure in self.failures],
             "stations": [station.as_dict() for station in self.stations],
         }
 

@@ -57,6 +57,7 @@ def environment() -> Environment:
         plural=_plural,
         sentence=_sentence,
         basename=_basename,
+        capitalize_first=lambda text: text[:1].upper() + text[1:],
     )
     made.globals.update(
         none_found=none_found,

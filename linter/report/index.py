@@ -68,7 +68,9 @@ def _frequent(listed: Iterable[Listed]) -> tuple[Frequent, ...]:
     return tuple(sorted(rows, key=lambda r: (SEVERITIES.index(r.severity), -r.count, r.clause)))
 
 
-def index_text(listed: Sequence[Listed], unread: Sequence[Unread] = (), *, date: str | None = None) -> str:
+def index_text(
+    listed: Sequence[Listed], unread: Sequence[Unread] = (), passed: Sequence[Unread] = (), *, date: str | None = None
+) -> str:
     """The page that stands over the reports of one call.
 
     Parameters
@@ -77,6 +79,8 @@ def index_text(listed: Sequence[Listed], unread: Sequence[Unread] = (), *, date:
         Reviewed tables in any order; the page has them by file name.
     unread : sequence of Unread
         Tables that could not be read.
+    passed : sequence of Unread
+        What was found in a folder and passed over.
     date : str, optional
         A date to print.
 
@@ -91,6 +95,8 @@ def index_text(listed: Sequence[Listed], unread: Sequence[Unread] = (), *, date:
         listed=tables,
         unread=sorted(unread, key=lambda entry: (entry.file, entry.reason)),
         frequent=_frequent(tables),
+        passed=sorted(passed, key=lambda entry: (entry.file, entry.reason)),
         closed=sum(entry.result.gate == "closed" for entry in tables),
+        undecided=sum(entry.result.gate == "undecided" for entry in tables),
         date=date,
     )

@@ -2,7 +2,8 @@
 
 There is no standard for this format; the common core that build servers read is written: ``testsuites``,
 ``testsuite``, ``testcase`` with at most one of ``failure``, ``error`` and ``skipped``, ``system-out``, ``properties``.
-A closed gate always shows as at least one failure or error, an open one as none.
+A closed or undecided gate always shows as at least one failure or error, an open one as none; so does an undecided one
+that the caller lets pass.
 """
 
 from collections.abc import Iterable
@@ -21,8 +22,9 @@ def junit_text(result: ReviewResult) -> str:
     ----------
     result : ReviewResult
         As reviewed. A finding at or above its gate severity is a failure, one below it stands in ``system-out``; what
-        could not be assessed is skipped with the reason, or an error where a complete review was asked for; a clause
-        that failed to run is always an error, and so is a review in which nothing could be assessed.
+        could not be assessed is skipped with the reason, or an error where it must be judged or a complete review was
+        asked for; a clause that failed to run is always an error, and so is a review in which nothing could be
+        assessed.
 
     Returns
     -------
@@ -45,9 +47,8 @@ def junit_text(result: ReviewResult) -> str:
 
 def _whole(result: ReviewResult) -> list[ET.Element]:
     """A suite about the review as a whole, where something keeps the gate closed that no assessment shows."""
-    reasons = [
-        failure for failure in result.failures if not any(_failed(result, i, failure) for i in result.assessments)
-    ]
+    shown = {item.clause for item in result.assessments if item.outcome == "not assessed"}
+    reasons = [failure.text for failure in result.failures if failure.clause not in shown]
     if result.nothing_assessed:
         reasons.append("nothing could be assessed, so the gate is closed")
     cases = []
@@ -70,6 +71,10 @@ def _suite(result: ReviewResult, machine: str, record: MachineRecord | None, ite
         "tool": f"{result.tool} {result.tool_version}",
         "gate": result.gate,
         "gate_severity": result.gate_severity,
+        "undecided_passes": "yes" if result.undecided_passes else "no",
+        "values_wanted": str(len(result.needed)),
+        "assumed_values": str(result.carried),
+        "loosened": str(len(result.rulebook.loosened)),
     }
     properties = ET.SubElement(suite, "properties")
     for name, value in facts.items():
@@ -90,8 +95,11 @@ def _counted(suite: ET.Element, cases: Iterable[ET.Element]) -> ET.Element:
     return suite
 
 
-def _failed(result: ReviewResult, item: Assessment, failure: str) -> bool:
-    return item.outcome == "not assessed" and failure.startswith(f"{item.clause} could not be run")
+def _is_error(result: ReviewResult, item: Assessment) -> bool:
+    """Whether something not assessed keeps the gate from opening."""
+    if result.complete_wanted or any(item.clause == failure.clause for failure in result.failures):
+        return True
+    return item.must and not result.undecided_passes
 
 
 def _case(result: ReviewResult, item: Assessment) -> ET.Element:
@@ -102,7 +110,7 @@ def _case(result: ReviewResult, item: Assessment) -> ET.Element:
         failure = ET.SubElement(case, "failure", {"type": str(item.severity), "message": message})
         failure.text = _details(item)
     elif item.outcome == "not assessed":
-        if result.complete_wanted or any(_failed(result, item, failure) for failure in result.failures):
+        if _is_error(result, item):
             error = ET.SubElement(case, "error", {"type": "not assessed", "message": message})
             error.text = _details(item)
         else:

@@ -23,6 +23,7 @@ from linter.reading.files.grids import Bad, Grid
 from linter.reading.files.intake import InputError, Source, load
 from linter.reading.files.xlsx import read_grids
 from linter.report.cells import cells_to_change, sentence, what_to_change
+from linter.report.verdict import rests_on
 from linter.report.writing import WriteRefused
 
 #: A fixed date stands in the document properties, so that the same inputs give the same bytes.
@@ -281,7 +282,8 @@ def _head(made: _Book, sheet: Worksheet, result: ReviewResult, heads: Sequence[t
         f"{result.rulebook.name} {result.rulebook.version}, {result.tool} {result.tool_version}",
         f"Findings: {counts}; {outcomes['conceded']} conceded, {outcomes['not assessed']} not assessed, "
         f"{outcomes['met']} met, {outcomes['not applicable']} not applicable",
-        *(f"Could not be run: {failure}" for failure in result.failures),
+        *(f"{piece[:1].upper()}{piece[1:]}" for piece in rests_on(result)),
+        *(f"Could not be run: {failure.text}" for failure in result.failures),
         *(f"Concession {note.number}, {note.state}: {note.text}" for note in result.concessions),
     )
     for row, line in enumerate(lines):

@@ -6,9 +6,10 @@ from functools import cache
 
 from attrs import field, frozen
 
-from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult, at_least
+from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import quantity_text, words_of
+from linter.report.verdict import gate_reasons, rests_on
 from linter.rulebook.model import Rulebook
 
 DETAILS = {"full": 250, "lean": 1200, "brief": None}
@@ -135,6 +136,7 @@ class Report:
     clauses: Mapping[str, str]
     sources: Mapping[str, str]
     gate: tuple[str, ...]
+    rests: tuple[str, ...]
     cells: Mapping[tuple[str, str | None, str], ReadCell]
     by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
 
@@ -186,6 +188,7 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
         clauses={clause: f"c{n}" for n, clause in enumerate(clauses, 1)},
         sources={key: f"q{n}" for n, key in enumerate(ordered, 1)},
         gate=gate_reasons(result),
+        rests=rests_on(result),
         cells={(c.machine, c.station, c.parameter): c for c in result.understood},
         by_severity={
             s: tuple(n for n in numbered if n.item.severity == s and n.item.outcome == "finding") for s in SEVERITIES
@@ -307,26 +310,6 @@ def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
             rows = tuple(ReadRow(n, tuple(stations[h].get(n) for h in chunk)) for n in names)
             tables.append(ReadTable(machine, tuple(chunk), rows))
     return tuple(tables)
-
-
-def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
-    """Why the gate stands as it does, one sentence each."""
-    outcomes = result.outcomes
-    closing = sum(a.outcome == "finding" and at_least(a.severity, result.gate_severity) for a in result.assessments)
-    grade = result.gate_severity if result.gate_severity == "critical" else f"{result.gate_severity} or graver"
-    reasons = []
-    if closing:
-        reasons.append(f"{closing} {'finding is' if closing == 1 else 'findings are'} {grade}.")
-    if result.failures:
-        count = len(result.failures)
-        reasons.append(f"{count} {'clause' if count == 1 else 'clauses'} could not be run.")
-    if result.complete_wanted and outcomes["not assessed"]:
-        reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
-    if result.nothing_assessed:
-        reasons.append("Nothing could be assessed.")
-    if not reasons:
-        reasons.append(f"No finding is {grade}.")
-    return tuple(reasons)
 
 
 def value_of(value: float | str | None, unit: str) -> str:

@@ -91,6 +91,9 @@ class _Run:
             "properties": {
                 "gate": result.gate,
                 "gateSeverity": result.gate_severity,
+                "undecidedPasses": result.undecided_passes,
+                "undecided": len(result.unjudged),
+                "assumed": result.carried,
                 "outcomes": result.outcomes,
                 "severities": result.severities,
                 "layout": visible(result.input.layout),
@@ -155,7 +158,8 @@ class _Run:
         return {
             "executionSuccessful": not result.failures,
             "toolExecutionNotifications": [
-                *(self.notification("error", text, self.failed_clause(text)) for text in result.failures),
+                *(self.notification("error", failure.text, failure.clause) for failure in result.failures),
+                *self.undecided(),
                 *(self.notification("note", text) for text in result.notes),
                 *(
                     self.notification("note", f"{u.place}: {u.name} ({u.value}) was not used: {u.reason}")
@@ -175,8 +179,14 @@ class _Run:
         text = f"{entry.clause} was loosened by {entry.layer}: {entry.what} ({entry.reason})"
         return self.notification("note", text, entry.clause)
 
-    def failed_clause(self, text: str) -> str:
-        return text.split(" ", 1)[0]
+    def undecided(self) -> Iterable[dict[str, Any]]:
+        """What keeps an undecided gate from being decided, and whether the caller goes on with that."""
+        result = self.result
+        if result.gate == "undecided":
+            passes = " The call lets an undecided gate pass." if result.undecided_passes else ""
+            text = f"The gate is undecided: {len(result.unjudged)} assessments that must be judged were not.{passes}"
+            yield self.notification("warning", text)
+            yield from (self.notification("warning", f"{value} is wanted") for value in result.needed)
 
     def notification(self, level: str, text: str, clause: str = "") -> dict[str, Any]:
         made: dict[str, Any] = {"level": level, "message": _message(text)}
@@ -207,6 +217,7 @@ class _Run:
             "locations": [],
             "properties": {
                 "outcome": item.outcome,
+                "mustBeJudged": item.must,
                 "severity": item.severity,
                 "machine": visible(item.machine),
                 "station": None if item.station is None else visible(item.station),

@@ -10,15 +10,15 @@ class WriteRefused(OSError):
     """A report that must not be written there."""
 
 
-def write_file(path: Path, content: bytes, inputs: Iterable[Path] = ()) -> None:
+def write_file(path: Path, content: bytes | Iterable[bytes], inputs: Iterable[Path] = ()) -> None:
     """Write a report by way of a temporary file beside it.
 
     Parameters
     ----------
     path : Path
         Where it goes; its folder is made if need be.
-    content : bytes
-        The whole report.
+    content : bytes or iterable of bytes
+        The whole report, or its pieces.
     inputs : iterable of Path
         Files that must not be overwritten.
 
@@ -38,7 +38,7 @@ def write_file(path: Path, content: bytes, inputs: Iterable[Path] = ()) -> None:
     handle, name = tempfile.mkstemp(dir=path.parent, prefix=".ringseat-")
     try:
         with os.fdopen(handle, "wb") as stream:
-            stream.write(content)
+            stream.writelines([content] if isinstance(content, bytes) else content)
         Path(name).chmod(0o644)
         Path(name).replace(path)
     except BaseException:

@@ -56,14 +56,24 @@ def _read(path: Path) -> dict[str, Any]:
     wanted = "a result file (NAME.result.json) of ringseat review"
     if not isinstance(content, dict) or content.get("format") != "ringseat-result":
         raise ComparisonError(f"{path}: is JSON of another kind; expected {wanted}")
-    if content.get("format_version") != FORMAT_VERSION:
+    if content.get("format_version") not in (1, FORMAT_VERSION):
         read = visible(str(content.get("format_version")))
-        raise ComparisonError(f"{path}: format_version is {read}; this program compares {FORMAT_VERSION}")
+        raise ComparisonError(f"{path}: format_version is {read}; this program compares 1 to {FORMAT_VERSION}")
+    if content["format_version"] == 1:
+        content = _as_now(content)
     fault = next(iter(_validator().iter_errors(content)), None)
     if fault is not None:
         where = "/".join(map(str, fault.absolute_path)) or "top level"
         raise ComparisonError(f"{path}: {where}: {visible(fault.message)}; expected {wanted}")
     return content
+
+
+def _as_now(content: dict[str, Any]) -> dict[str, Any]:
+    """A result of format version 1 as one of today; it knew no undecided gate."""
+    added = {"complete": False, "undecided_passes": False, "undecided": [], "assumed": 0, "loosened": 0}
+    summary = content.get("summary")
+    whole = {**summary, **added} if isinstance(summary, dict) else summary
+    return {**content, "format_version": FORMAT_VERSION, "needed": [], "summary": whole}
 
 
 def compare_files(old: Path, new: Path) -> Comparison:

@@ -1,7 +1,6 @@
 """Plain records of an assessment, made for what a report shows."""
 
-import re
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any, TypeVar
 
 import numpy as np
@@ -13,8 +12,10 @@ from linter.model.findings import (
     Assessment,
     Assumed,
     Cause,
+    Failure,
     InputRecord,
     MachineRecord,
+    Needed,
     Quantity,
     ReadCell,
     ReviewResult,
@@ -23,76 +24,27 @@ from linter.model.findings import (
     Used,
     WorkingLine,
 )
-from linter.model.stations import Stations
+from linter.model.stations import Bools, Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
-from linter.model.wording import quantity_text, rounded, value_text, words_of
+from linter.model.wording import rounded, value_text
 from linter.review.assess import (
     FINDING,
     MET,
-    NOT_APPLICABLE,
     NOT_ASSESSED,
     Assessed,
     ClauseReview,
     assess,
     in_parts,
 )
+from linter.review.messages import TOLD, Teller
+from linter.review.needed import needed
+from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook
 
 T = TypeVar("T")
 #: Rows whose results are held at once while records are made of them.
 RECORD_ROWS = 4000
-
-_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
-
-
-class _Teller:
-    """Fills the message of one clause for one row."""
-
-    def __init__(self, assessed: Assessed, review: ClauseReview, row: int, station_row: int) -> None:
-        self.assessed, self.review, self.row, self.station_row = assessed, review, row, station_row
-        self.result = review.result
-
-    @property
-    def missing(self) -> tuple[str, ...]:
-        """Parameters that the row wants."""
-        return tuple(name for name, rows in self.review.missing.items() if rows[self.row])
-
-    def template(self, key: str) -> str:
-        """The text of the row's variant (``met``, ``finding``, ``remedy``), the plain one where it has none."""
-        clause, result = self.review.clause, self.result
-        assert result is not None
-        variant = "" if result.variant is None else str(result.variant[self.row])
-        plain = clause.remedy if key == "remedy" else clause.messages[key]
-        return (clause.messages.get(f"{key}_{variant}") if variant else None) or plain
-
-    def word(self, name: str) -> str:
-        result, row = self.result, self.row
-        assert result is not None
-        if name in ("observed", "lower", "upper"):
-            values = getattr(result, name)
-            return quantity_text(float("nan") if values is None else float(values[row]), result.unit)
-        if name in result.facts:
-            fact = result.facts[name]
-            if callable(fact):
-                return str(fact(row))
-            if isinstance(fact, tuple):
-                return quantity_text(float(fact[0][row]), fact[1])
-            return str(fact[row])
-        for line in result.working:
-            if line.key == name:
-                return _line_text(line.values[row], line.unit)
-        if name == "machine":
-            return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
-        return value_text(self.assessed.stations, name, self.station_row)
-
-    def fill(self, template: str) -> str:
-        text = _PLACEHOLDER.sub(lambda match: self.word(match[1]), template)
-        return text[:1].upper() + text[1:]
-
-
-def _line_text(value: Any, unit: str) -> str:
-    return value if isinstance(value, str) else quantity_text(float(value), unit)
 
 
 def assessments(
@@ -101,6 +53,7 @@ def assessments(
     *,
     outcomes: Iterable[str] = OUTCOMES,
     full: bool = True,
+    must: Mapping[str, Bools] | None = None,
 ) -> list[Assessment]:
     """Plain records of the rows that a report shows.
 
@@ -114,6 +67,8 @@ def assessments(
         Outcomes wanted.
     full : bool
         Whether what is met has its working too.
+    must : dict of str to bool array, optional
+        By clause the rows that must be judged before the gate may open.
 
     Returns
     -------
@@ -126,18 +81,19 @@ def assessments(
     found: list[Assessment] = []
     station_names = stations.text("station")
     reviews = [assessed.reviews[clause_id] for clause_id in sorted(assessed.reviews)]
+    held = must or {}
     for machine in sorted(wanted_machines, key=lambda m: (stations.machines[m], m)):
         start = int(view.starts[machine])
         every = range(start, start + int(view.station_count[machine]))
         inputs = _Inputs(stations, every)
         for review in reviews:
             if review.clause.level == "machine" and int(review.outcome[machine]) in codes:
-                teller = _Teller(assessed, review, machine, start)
+                teller = Teller(assessed, review, machine, start, held.get(review.clause.id))
                 found.append(_record(teller, inputs, list(every), stations.machines[machine], None, full))
         for row in sorted(every, key=lambda r: (str(station_names[r]), r)):
             for review in reviews:
                 if review.clause.level == "station" and int(review.outcome[row]) in codes:
-                    teller = _Teller(assessed, review, row, row)
+                    teller = Teller(assessed, review, row, row, held.get(review.clause.id))
                     name = str(station_names[row])
                     found.append(_record(teller, inputs, [row], stations.machines[machine], name, full))
     return found
@@ -189,11 +145,11 @@ class _Inputs:
 
 
 def _record(
-    teller: _Teller, inputs: _Inputs, rows: list[int], machine: str, station: str | None, full: bool
+    teller: Teller, inputs: _Inputs, rows: list[int], machine: str, station: str | None, full: bool
 ) -> Assessment:
     clause, result, review, row = teller.review.clause, teller.result, teller.review, teller.row
     outcome = int(review.outcome[row])
-    message, remedy = _TOLD[outcome](teller)
+    message, remedy = TOLD[outcome](teller)
     names = tuple(dict.fromkeys((*clause.needs, *clause.uses)))
     cause = teller.assessed.cause(clause, row, teller.station_row)
     with_working = outcome in (FINDING, NOT_ASSESSED) or (full and outcome == MET)
@@ -215,47 +171,8 @@ def _record(
         sources=clause.sources,
         remedy=remedy,
         follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
+        must=teller.must,
     )
-
-
-def _told_met(teller: _Teller) -> tuple[str, str]:
-    return teller.fill(teller.template("met")), ""
-
-
-def _told_finding(teller: _Teller) -> tuple[str, str]:
-    return teller.fill(teller.template("finding")), teller.fill(teller.template("remedy"))
-
-
-def _told_not_applicable(teller: _Teller) -> tuple[str, str]:
-    assert teller.result is not None
-    reason = teller.result.reason
-    return f"Not applicable: {reason if isinstance(reason, str) else reason[teller.row]}.", ""
-
-
-def _told_not_assessed(teller: _Teller) -> tuple[str, str]:
-    remedy = ""
-    if teller.review.failure:
-        message = f"Not assessed: {teller.review.failure}. Please report this; it is not a fault of the table."
-    elif teller.missing:
-        words = _listed([words_of(name) for name in teller.missing])
-        message = f"Not assessed: the table does not state {words}."
-        remedy = f"State {_listed(teller.missing)}."
-    else:
-        kind = value_text(teller.assessed.stations, "bearing_type", teller.station_row)
-        about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
-        message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
-    if teller.result is not None and "not_assessed" in teller.result.facts and (why := teller.word("not_assessed")):
-        message = f"{message[:-1]} ({why})."
-    return message, remedy
-
-
-#: What is said of a row, and what to do about it, by its outcome.
-_TOLD: dict[int, Callable[[_Teller], tuple[str, str]]] = {
-    MET: _told_met,
-    FINDING: _told_finding,
-    NOT_ASSESSED: _told_not_assessed,
-    NOT_APPLICABLE: _told_not_applicable,
-}
 
 
 def _check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
@@ -289,12 +206,14 @@ def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
     return tuple(lines)
 
 
-def _listed(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
-
-
 def review_reading(
-    reading: Any, rulebook: Rulebook, *, gate: str = "major", complete: bool = False, full: bool = False
+    reading: Any,
+    rulebook: Rulebook,
+    *,
+    gate: str = "major",
+    complete: bool = False,
+    undecided_passes: bool = False,
+    full: bool = False,
 ) -> ReviewResult:
     """Review one table that was read.
 
@@ -308,8 +227,15 @@ def review_reading(
         Lowest severity that closes the gate.
     complete : bool
         Whether a clause that could not be assessed closes the gate too.
+    undecided_passes : bool
+        Whether the caller goes on with an undecided gate; the result says so.
     full : bool
         Whether what is met has its working too.
+
+    Returns
+    -------
+    ReviewResult
+        Without changes and concessions.
     """
     stations = reading.stations
     station_names = stations.text("station")
@@ -327,11 +253,17 @@ def review_reading(
             )
         )
     found: list[tuple[str, list[Assessment]]] = []
-    failures: dict[str, None] = {}
+    wanted: list[Needed] = []
+    failures: dict[Failure, None] = {}
     for part in in_parts(stations, RECORD_ROWS):
         assessed = assess(part, rulebook)
-        failures.update(dict.fromkeys(r.failure for r in assessed.reviews.values() if r.failure))
-        found += [(machine, assessments(assessed, [k], full=full)) for k, machine in enumerate(part.machines)]
+        failures.update(
+            dict.fromkeys(Failure(name, r.failure) for name, r in assessed.reviews.items() if r.failure is not None)
+        )
+        must = {name: must_rows(r.clause, assessed.view, gate) for name, r in assessed.reviews.items()}
+        made = [(machine, assessments(assessed, [k], full=full, must=must)) for k, machine in enumerate(part.machines)]
+        wanted += needed(part, (record for _, records_of in made for record in records_of))
+        found += made
     found.sort(key=lambda entry: entry[0])
     return ReviewResult(
         tool="ringseat",
@@ -356,6 +288,8 @@ def review_reading(
             for u in reading.understood
         ),
         failures=tuple(failures),
+        undecided_passes=undecided_passes,
+        needed=tuple(wanted),
         stations=tuple(
             StationRecord(
                 stations.machines[int(stations.machine_row[row])],

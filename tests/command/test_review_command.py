@@ -11,7 +11,7 @@ from click.testing import CliRunner, Result
 
 import linter
 from linter.command.cli import main
-from linter.command.review_command import find_tables, report_names
+from linter.command.tables import find_tables, report_names
 
 HEAD = (
     "machine,station,drawing_number,drawing_revision,speed_max,bore_diameter,outside_diameter,ring_width,"
@@ -50,7 +50,9 @@ def content(path: str) -> dict:
 
 
 def test_open_closed_and_not_done(review):
-    assert "gate open at critical" in review("fan.csv", "--gate", "critical", code=0).stdout
+    assert "gate undecided at critical" in review("fan.csv", "--gate", "critical", code=3).stdout
+    passed = review("fan.csv", "--gate", "critical", "--undecided-passes", code=0).stdout
+    assert "gate undecided at critical" in passed and "undecided passes as asked" in passed
     assert "gate closed at remark" in review("fan.csv", "--gate", "remark", code=1).stdout
     assert "gate closed at critical" in review("fan.csv", "--gate", "critical", "--complete", code=1).stdout
     result = review("none.csv", code=2)
@@ -133,21 +135,61 @@ def test_a_folder_is_searched_and_leaves_out_what_is_no_table(review, here):
     for name in ("in/b/fan2.csv", "in/fan1.csv"):
         (here / name).parent.mkdir(parents=True, exist_ok=True)
         (here / name).write_text(FAN, encoding="utf-8")
-    for name in ("in/.hidden.csv", "in/~$fan1.xlsx", "in/read.me", "in/x.schema.json"):
+    for name in ("in/.hidden.csv", "in/~$fan1.xlsx", "in/read.me"):
         (here / name).write_text("no table", encoding="utf-8")
-    result = review("in", "--out", "in", "--write", KINDS, "--gate", "critical", code=0)
+    (here / "in/x.json").write_text('{"$schema": "x", "title": "no table"}', encoding="utf-8")
+    result = review("in", "--out", "in", "--write", KINDS, "--gate", "critical", code=3)
     assert [line.split(":")[0] for line in result.stdout.splitlines()[:-1]] == ["in/b/fan2.csv", "in/fan1.csv"]
-    again = review("in", "--out", "in", "--write", KINDS, "--gate", "critical", code=0)
+    for name, reason in (
+        (".hidden.csv", "a hidden file"), ("x.json", "a JSON schema"), ("~$fan1.xlsx", "a lock file"),
+        ("read.me", "not a kind of table"),
+    ):  # fmt: skip
+        assert f"in: passed over: {name}: {reason}" in result.stderr
+    again = review("in", "--out", "in", "--write", KINDS, "--gate", "critical", code=3)
     assert again.stdout == result.stdout
+    index = (here / "in/index.html").read_text(encoding="utf-8")
+    for name in ("fan1.result.json", "fan1.junit.xml", "fan1.findings.xlsx", "read.me"):
+        assert name in again.stderr and f"in/{name}" in index
     (here / "void").mkdir()
     assert "the folder has no table" in review("void", code=2).stderr
+
+
+@pytest.mark.parametrize("name", ["old.xls", "old.ods", "seats.csv.gz", "seats.zip"])
+def test_a_kind_of_table_that_is_not_read_makes_2(review, here, name):
+    (here / "in").mkdir()
+    (here / "in/fan.csv").write_text(FAN, encoding="utf-8")
+    (here / "in" / name).write_bytes(b"anything")
+    result = review("in", "--gate", "critical", "--write", "html,json", code=2)
+    assert f"in/{name}: a table of a kind that is not read" in result.stderr
+    assert (here / "reports/fan.result.json").exists()
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="pipes are of POSIX systems")
+def test_pipes_and_links_that_lead_nowhere_are_told_and_never_opened(review, here):
+    (here / "in").mkdir()
+    os.mkfifo(here / "in/pipe.csv")
+    (here / "in/gone.csv").symlink_to("nowhere.csv")
+    (here / "in/way").symlink_to(here)
+    (here / "in/.git").mkdir()
+    result = review("in", code=2)
+    assert "in/pipe.csv: is a pipe, not a file" in result.stderr and "in/gone.csv: the link leads" in result.stderr
+    assert "way: a link to a folder" in result.stderr and ".git: a hidden folder" in result.stderr
+    assert "in/pipe.csv: is a pipe" in review("in/pipe.csv", code=2).stderr
+    assert "is a device" in review("/dev/zero", code=2).stderr
+
+
+def test_a_foreign_file_that_is_called_like_a_report_is_reviewed(review, here):
+    (here / "in").mkdir()
+    (here / "in/fan.result.json").write_text(json.dumps([{"machine": "fan", "station": "A", "bore_diameter": 4}]))
+    assert "in/fan.result.json" in review("in").stdout
 
 
 def test_tables_are_found_once_in_one_order(here):
     (here / "a.csv").write_text(FAN, encoding="utf-8")
     wanted = [Path("a.csv"), Path("fan.csv")]
     for paths in (["a.csv", "fan.csv"], ["fan.csv", "a.csv", "a.csv"], ["."], [".", "a.csv"]):
-        assert find_tables([Path(p) for p in paths]) == (wanted, [])
+        tables = find_tables([Path(p) for p in paths])
+        assert (tables.found, tables.complaints) == (wanted, [])
 
 
 def test_a_table_that_states_nothing_about_a_seat_never_opens_the_gate(review, here):
@@ -167,10 +209,7 @@ def test_progress_only_on_a_terminal(review, here, monkeypatch):
     told: list[str] = []
     monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
     monkeypatch.setattr(session.click, "echo", lambda text="", **options: told.append(text))
-    session.review_tables(
-        tables=[Path("fan.csv"), Path("zz.csv")], rulebook=None, names=None, concessions=None, out=Path("reports"),
-        write=("json",), gate="critical", complete=False, date=None,
-    )  # fmt: skip
+    session.review_tables([Path("fan.csv"), Path("zz.csv")], session.Options(write=("json",), gate="critical"))
     assert any("1/2 fan.csv" in text for text in told) and any("2/2 zz.csv" in text for text in told)
 
 
@@ -201,7 +240,7 @@ def test_report_names_never_collide(tables, names):
 
 def test_the_index_page_does_not_overwrite_a_report(review, here):
     (here / "index.csv").write_text(FAN, encoding="utf-8")
-    review("index.csv", "fan.csv", "--write", "html", "--gate", "critical", code=0)
+    review("index.csv", "fan.csv", "--write", "html", "--gate", "critical", code=3)
     assert {p.name for p in (here / "reports").iterdir()} == {"index.html", "index.csv.html", "fan.html"}
 
 
@@ -245,7 +284,8 @@ def test_concessions_open_the_gate_on_their_day_and_not_later(review, here):
         entries.append(entry)
     (here / "accepted.json").write_text(json.dumps({"concessions": entries}), encoding="utf-8")
     accepted = ("--concessions", "accepted.json", "--write", KINDS)
-    review("fan.csv", *accepted, "--today", "2026-12-31", code=0)
+    review("fan.csv", *accepted, "--today", "2026-12-31", code=3)
+    review("fan.csv", *accepted, "--today", "2026-12-31", "--undecided-passes", code=0)
     result = content("reports/fan.result.json")
     assert result["summary"]["outcomes"]["conceded"] == len(found)
     assert {note["state"] for note in result["concessions"]} == {"applied"}
@@ -310,3 +350,121 @@ def test_same_bytes_in_every_writer_on_any_machine_and_in_any_order(here):
     assert [name for name in one if one[name] != two[name]] == []
     for name, written in one.items():
         assert str(here).encode() not in written, name
+
+
+def test_of_several_tables_the_gravest_status_counts(review, here):
+    clean = Path(linter.__file__).parents[1] / "sample_exports/coolant-pump.csv"
+    (here / "clean.csv").write_bytes(clean.read_bytes())
+    (here / "broken.csv").write_text("hello\nworld\n", encoding="utf-8")
+    (here / "shut.csv").write_text(FAN.replace("4 k5", "4.5 k5"), encoding="utf-8")
+    critical = ("--gate", "critical")
+    review("clean.csv", *critical, code=0)
+    review("clean.csv", "fan.csv", *critical, code=3)
+    review("clean.csv", "fan.csv", "shut.csv", *critical, code=1)
+    review("clean.csv", "fan.csv", "shut.csv", "broken.csv", *critical, code=2)
+    review("clean.csv", "fan.csv", "broken.csv", *critical, code=2)
+
+
+def test_an_undecided_table_says_what_would_decide_it(review, here):
+    line = review("fan.csv", "--gate", "critical", "--write", KINDS, code=3).stdout.splitlines()[0]
+    result = content("reports/fan.result.json")
+    assert result["summary"]["gate"] == "undecided" and result["summary"]["undecided_passes"] is False
+    wanted = result["needed"]
+    assert (
+        wanted
+        and f"{len(wanted)} values would decide it: tolerance_class of fan A (row 2), tolerance_class of fan B" in line
+    )
+    missing = {(u["machine"], name) for u in result["summary"]["undecided"] for name in u["missing"]}
+    assert {(entry["machine"], entry["parameter"]) for entry in wanted} == missing
+    assert {(e["station"], e["near"]) for e in wanted if e["station"]} == {("A", "row 2"), ("B", "row 3")}
+    page = (here / "reports/fan.html").read_text(encoding="utf-8")
+    assert "The gate is undecided" in page and "must be judged could not be" in page
+    assert all(f"<code>{entry['parameter']}</code>" in page for entry in wanted)
+    assert 'errors="0"' not in (here / "reports/fan.junit.xml").read_text(encoding="utf-8").splitlines()[1]
+
+
+def test_a_gate_that_passes_undecided_says_so_everywhere(review, here):
+    arguments = ("fan.csv", "--gate", "critical", "--undecided-passes", "--write", KINDS)
+    assert "undecided passes as asked" in review(*arguments, code=0).stdout
+    assert content("reports/fan.result.json")["summary"]["undecided_passes"] is True
+    run = content("reports/fan.sarif")["runs"][0]
+    assert run["properties"]["undecidedPasses"] is True and run["properties"]["gate"] == "undecided"
+    assert "The call lets an undecided gate pass" in (here / "reports/fan.html").read_text(encoding="utf-8")
+    junit = (here / "reports/fan.junit.xml").read_text(encoding="utf-8")
+    assert 'name="undecided_passes" value="yes"' in junit and "<error" not in junit
+
+
+def test_the_cell_to_fill_is_told_where_the_table_has_one(review, here):
+    table = FAN.replace("rotating_ring,load_direction", "rotating_ring,load_direction,closure")
+    table = table.replace("inner,stationary", "inner,stationary,contact seal").replace(
+        "inner,rotating", "inner,rotating,"
+    )
+    (here / "fan.csv").write_text(table, encoding="utf-8")
+    review("fan.csv", "--gate", "critical", code=3)
+    (entry,) = [e for e in content("reports/fan.result.json")["needed"] if e["parameter"] == "closure"]
+    assert entry["place"] == {"file": "fan.csv", "sheet": None, "cell": "N3"} and entry["station"] == "B"
+
+
+def test_how_many_stations_there_must_be(review, here):
+    review("fan.csv", "--gate", "critical", "--stations", "2", code=3)
+    result = review("fan.csv", "--gate", "major", "--stations", "3", code=1)
+    assert "major" in result.stdout
+    (read,) = [a for a in content("reports/fan.result.json")["assessments"] if a["clause"] == "table.read"]
+    assert read["outcome"] == "finding" and "has 2 stations, the call says 3" in read["message"]
+
+
+def test_the_terminal_line_names_columns_that_were_not_used_and_loosened_limits(review, here):
+    head, *rows = FAN.splitlines()
+    extra = [f"paint{k}" for k in range(7)]
+    (here / "fan.csv").write_text("\n".join([",".join([head, *extra]), *(row + ",x" * 7 for row in rows)]) + "\n")
+    line = review("fan.csv").stdout.splitlines()[0]
+    assert "not used: paint0, paint1, paint2, paint3, paint4 and 2 more" in line
+    assert "assumed value" in line
+
+
+def test_a_table_that_does_not_fit_is_refused_before_it_is_reviewed(review, here, monkeypatch):
+    import linter.review.records
+
+    (here / "many.csv").write_text(HEAD + "".join(f"m{k},A{',' * 11}\n" for k in range(400)), encoding="utf-8")
+    monkeypatch.setattr(linter.review.records, "review_reading", None)
+    result = review("many.csv", "--memory", "64", code=2)
+    assert "many.csv: read 400 stations under" in result.stderr and "--memory" in result.stderr
+
+
+def test_the_bounds_hold_for_the_whole_of_a_table(review, here, monkeypatch):
+    import linter.review.changes
+
+    def endless(*_arguments):
+        while True:
+            pass
+
+    monkeypatch.setattr(linter.review.changes, "with_changes", endless)
+    result = review("fan.csv", "--seconds", "0.5", code=2)
+    assert "more than 0.5 s of processor time" in result.stderr
+
+
+def run_alone(here: Path, *arguments: str, **environment: str) -> subprocess.CompletedProcess[bytes]:
+    call = [sys.executable, "-m", "linter.command.cli", "review", *arguments]
+    root = str(Path(linter.__file__).parents[1])
+    return subprocess.run(
+        call, cwd=here, env={**os.environ, "PYTHONPATH": root, **environment}, capture_output=True, check=False
+    )
+
+
+@pytest.mark.parametrize("console", ["cp1252", "cp932", "ascii"])
+def test_any_console_can_show_any_file_name(here, console):
+    (here / "\u2300 fan \u4e2d.csv").write_text(FAN, encoding="utf-8")
+    done = run_alone(here, "\u2300 fan \u4e2d.csv", "none \u2300.csv", "--write", "json", PYTHONIOENCODING=console)
+    assert done.returncode == 2 and b"Traceback" not in done.stderr
+    assert b"gate closed" in done.stdout and b"there is no such file" in done.stderr
+
+
+def test_an_interrupt_ends_with_130(here, monkeypatch):
+    import linter.review.records
+
+    def interrupted(*_arguments, **_options):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(linter.review.records, "review_reading", interrupted)
+    result = CliRunner().invoke(main, ["review", "fan.csv", "--write", "json"])
+    assert result.exit_code == 130 and "interrupted" in result.stderr

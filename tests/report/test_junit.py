@@ -3,9 +3,10 @@ from xml.etree import ElementTree as ET
 
 import pytest
 from attrs import evolve
-from junitparser import Error, Failure, JUnitXml, Skipped
+from junitparser import Error, JUnitXml, Skipped
+from junitparser import Failure as Failed
 
-from linter.model.findings import SEVERITIES, at_least
+from linter.model.findings import SEVERITIES, Failure, at_least
 from linter.report.junit import junit_text
 
 
@@ -47,7 +48,7 @@ def test_findings_at_or_above_the_gate_fail_and_the_others_are_told(sample, gate
         where = item.machine if item.station is None else f"{item.machine}.{item.station}"
         case = cases[item.machine, where, item.clause]
         if item.outcome == "finding" and at_least(item.severity, gate):
-            assert kinds(case) == [Failure]
+            assert kinds(case) == [Failed]
             assert case.result[0].type == item.severity and case.result[0].message == item.message
             assert case.system_out is None
         elif item.outcome in ("finding", "conceded"):
@@ -75,7 +76,7 @@ def test_not_assessed_is_skipped_or_an_error(sample):
     assert cases[key].result[0].message == "not assessed: the table does not state required life."
     _, cases = read(evolve(sample, complete_wanted=True))
     assert kinds(cases[key]) == [Error]
-    _, cases = read(evolve(sample, failures=("life.rating could not be run (ValueError: no)",)))
+    _, cases = read(evolve(sample, failures=(Failure("life.rating", "life.rating could not be run (ValueError: no)"),)))
     assert kinds(cases[key]) == [Error]
     assert kinds(cases["blower", "blower.A", "speed.seal"]) == [Skipped]
 
@@ -96,7 +97,11 @@ def test_closed_gate_is_never_green_and_open_gate_never_red(sample):
         sample,
         evolve(sample, assessments=only_open),
         evolve(sample, assessments=only_open, complete_wanted=True),
-        evolve(sample, assessments=only_open, failures=("speed.seal could not be run (ValueError: no)",)),
+        evolve(
+            sample,
+            assessments=only_open,
+            failures=(Failure("speed.seal", "speed.seal could not be run (ValueError: no)"),),
+        ),
         evolve(sample, assessments=unknown),
         evolve(sample, assessments=table_only),
         evolve(sample, assessments=(), machines=()),

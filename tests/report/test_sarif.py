@@ -7,7 +7,7 @@ import pytest
 from attrs import evolve
 from jsonschema import Draft4Validator
 
-from linter.model.findings import Used
+from linter.model.findings import Failure, Used
 from linter.model.places import Place
 from linter.report.sarif import sarif_text
 
@@ -42,7 +42,7 @@ def test_follows_the_schema_of_the_standard(sample, hostile, rulebook, schema):
         sample,
         hostile,
         evolve(sample, assessments=(), machines=(), concessions=()),
-        evolve(sample, failures=("fit.shaft-class could not be run (ValueError: no)",)),
+        evolve(sample, failures=(Failure("fit.shaft-class", "fit.shaft-class could not be run (ValueError: no)"),)),
     ):
         schema.validate(json.loads(sarif_text(result, rulebook)))
 
@@ -178,7 +178,7 @@ def test_concessions_are_suppressions_and_every_result_states_its_own(sample, ru
 
 
 def test_failures_are_notifications(sample, rulebook):
-    failed = evolve(sample, failures=("fit.shaft-class could not be run (ValueError: no)",))
+    failed = evolve(sample, failures=(Failure("fit.shaft-class", "fit.shaft-class could not be run (ValueError: no)"),))
     (invocation,) = run_of(failed, rulebook)["invocations"]
     assert invocation["executionSuccessful"] is False
     first = invocation["toolExecutionNotifications"][0]

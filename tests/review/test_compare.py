@@ -315,7 +315,7 @@ def test_html_is_one_page_under_the_strict_policy(compared):
         ('{"format": NaN}', "NaN is not a number"),
         ("[1]", "JSON of another kind"),
         ('{"format": "other"}', "JSON of another kind"),
-        ('{"format": "ringseat-result", "format_version": 2}', "format_version is 2; this program compares 1"),
+        ('{"format": "ringseat-result", "format_version": 3}', "format_version is 3; this program compares 1 to 2"),
         ('{"format": "ringseat-result", "format_version": 1}', "required property"),
         ("[" * 200_000, "cannot be read as JSON"),
     ],

@@ -1,4 +1,4 @@
-"""Time and memory that the reading of one file may take.
+"""Time and memory that the work on one file may take.
 
 The readers refuse what is too large before they work on it. This is the second line of defence: a file that costs more
 than any real table does ends in an input error that names it, and the other tables of a call are reviewed all the same.
@@ -30,8 +30,8 @@ class _TooSlow(BaseException):
 
 
 @contextmanager
-def within_bounds(file: str) -> Iterator[None]:
-    """Limit processor time and memory of what is done inside; for the reading of one file.
+def within_bounds(file: str, seconds: float | None = None, memory: int | None = None) -> Iterator[None]:
+    """Limit processor time and memory of what is done inside; for the work on one file.
 
     The limits hold on POSIX systems in the main thread, the one for memory where ``/proc`` tells the address space
     (Linux). Elsewhere (Windows, other threads) nothing is limited. Handler, timer and limit of before are put back. A
@@ -41,6 +41,10 @@ def within_bounds(file: str) -> Iterator[None]:
     ----------
     file : str
         The file as messages name it.
+    seconds : float, optional
+        Processor time; :data:`PROCESSOR_SECONDS` where absent.
+    memory : int, optional
+        Bytes beyond what the program holds already; :data:`MEMORY` where absent.
 
     Returns
     -------
@@ -52,24 +56,26 @@ def within_bounds(file: str) -> Iterator[None]:
     InputError
         With the code ``too-slow`` or ``too-much-memory``.
     """
+    seconds = PROCESSOR_SECONDS if seconds is None else seconds
+    memory = MEMORY if memory is None else memory
     try:
         with ExitStack() as stack:
             if threading.current_thread() is threading.main_thread():
-                _limit_memory(stack)
-                _limit_time(stack)
+                _limit_memory(stack, memory)
+                _limit_time(stack, seconds)
             yield
     except _TooSlow as alarm:
         _free(alarm)
-        code, read = "too-slow", f"a file that takes more than {PROCESSOR_SECONDS:g} s of processor time"
+        code, read = "too-slow", f"a file that takes more than {seconds:g} s of processor time"
     except MemoryError as error:
         _free(error)
-        code, read = "too-much-memory", f"a file that takes more than {MEMORY / 2**20:.0f} MiB of memory"
+        code, read = "too-much-memory", f"a file that takes more than {memory / 2**20:.0f} MiB of memory"
     else:
         return
     raise InputError(code, file, read, "a table of ordinary size; large ones are best split by machine") from None
 
 
-def _limit_time(stack: ExitStack) -> None:
+def _limit_time(stack: ExitStack, seconds: float) -> None:
     if not hasattr(signal, "setitimer"):
         return
     armed = True
@@ -79,7 +85,7 @@ def _limit_time(stack: ExitStack) -> None:
             raise _TooSlow
 
     before = signal.signal(signal.SIGPROF, ring)
-    timer = signal.setitimer(signal.ITIMER_PROF, PROCESSOR_SECONDS, _AGAIN)
+    timer = signal.setitimer(signal.ITIMER_PROF, seconds, _AGAIN)
 
     def disarm() -> None:
         nonlocal armed
@@ -90,7 +96,7 @@ def _limit_time(stack: ExitStack) -> None:
     stack.callback(disarm)
 
 
-def _limit_memory(stack: ExitStack) -> None:
+def _limit_memory(stack: ExitStack, memory: int) -> None:
     try:
         import resource
 
@@ -98,7 +104,7 @@ def _limit_memory(stack: ExitStack) -> None:
     except (ImportError, OSError, ValueError, IndexError):
         return
     soft, hard = resource.getrlimit(resource.RLIMIT_AS)
-    wanted = used + MEMORY
+    wanted = used + memory
     allowed = [limit for limit in (soft, hard) if limit != resource.RLIM_INFINITY]
     restore: Callable[..., None] = resource.setrlimit
     resource.setrlimit(resource.RLIMIT_AS, (min([wanted, *allowed]), hard))
