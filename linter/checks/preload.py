@@ -1,10 +1,8 @@
 """Chapter preload: whether there is one, what it must exceed, what it must stay below, and the window between."""
 
 from collections.abc import Mapping
-from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder
 from linter.checks.shared.contacts import (
@@ -15,7 +13,15 @@ from linter.checks.shared.contacts import (
     under_load,
 )
 from linter.checks.shared.preload_band import station_band
-from linter.checks.shared.preload_criteria import LEAST, ball_positions, maxima, minima, preloaded, why_not
+from linter.checks.shared.preload_criteria import (
+    LEAST,
+    ball_positions,
+    governing,
+    maxima,
+    minima,
+    preloaded,
+    why_not,
+)
 from linter.checks.shared.quantities import (
     dynamic_rating,
     equivalent_load,
@@ -72,24 +78,15 @@ def present(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
-def _governing(criteria: Mapping[str, tuple[str, str, Floats]], *, largest: bool) -> tuple[Floats, NDArray[Any]]:
-    """Force and words of the criterion that governs; NaN and empty where there is none."""
-    words = np.array([*(c[0] for c in criteria.values()), ""], dtype=object)
-    table = np.stack([c[2] for c in criteria.values()])
-    none = np.isnan(table).all(axis=0)
-    filled = np.where(np.isnan(table), -np.inf if largest else np.inf, table)
-    index = filled.argmax(axis=0) if largest else filled.argmin(axis=0)
-    value = np.take_along_axis(filled, index[np.newaxis], axis=0)[0]
-    return np.where(none, np.nan, value), words[np.where(none, len(words) - 1, index)]
-
-
-def _lines(*sides: Mapping[str, tuple[str, str, Floats]]) -> list[Working]:
+def lines(*sides: Mapping[str, tuple[str, str, Floats]]) -> list[Working]:
+    """Criteria as lines of the working."""
     return [
         Working(key, "", words, force, "N", formula) for side in sides for key, (words, formula, force) in side.items()
     ]
 
 
-def _force_lines(view: View) -> list[Working]:
+def force_lines(view: View) -> list[Working]:
+    """The preload and what its angle comes from, as lines of the working."""
     band = station_band(view)
     at = contact(view)
     return [
@@ -107,8 +104,8 @@ def minimum(view: View, limits: Limits) -> Result:
     s = view.stations
     band = station_band(view)
     criteria = minima(view, limits)
-    firm, firm_words = _governing(criteria.firm, largest=True)
-    wish, wish_words = _governing({**criteria.firm, **criteria.advice}, largest=True)
+    firm, firm_words = governing(criteria.firm, largest=True)
+    wish, wish_words = governing({**criteria.firm, **criteria.advice}, largest=True)
     below_firm = band.smallest < firm
     rating_known = ~np.isnan(dynamic_rating(view).value)
     floor = np.maximum(np.nan_to_num(firm), LEAST)
@@ -143,8 +140,8 @@ def minimum(view: View, limits: Limits) -> Result:
         },
         assumed=[*band.assumed, *contact(view).assumed],
         working=[
-            *_force_lines(view),
-            *_lines(criteria.firm, criteria.advice),
+            *force_lines(view),
+            *lines(criteria.firm, criteria.advice),
             Working(
                 "slip_low_friction", "", "gyroscopic slip with the lower friction",
                 criteria.advice["min_gyroscopic"][2] * limits["friction_high"] / limits["friction_low"], "N",
@@ -193,7 +190,7 @@ def maximum(view: View, limits: Limits) -> Result:
         },
         assumed=[*band.assumed, *contact(view).assumed],
         working=[
-            *_force_lines(view),
+            *force_lines(view),
             Working("angle", "α", "contact angle under the largest preload", state.contact_angle, "deg"),
             Working("ball_load", "Q", "load of one ball", state.ball_load, "N", "F_p/(Z sin α)"),
             Working(
@@ -202,7 +199,7 @@ def maximum(view: View, limits: Limits) -> Result:
             ),
             Working("method", "", "how the stress was found", np.where(exact, "Hertz", "from C_0").astype(object)),
             Working("static", "C_0", "static rating", static, "N"),
-            *_lines(criteria.advice, criteria.firm),
+            *lines(criteria.advice, criteria.firm),
         ],
     )  # fmt: skip
 
@@ -213,10 +210,10 @@ def window(view: View, limits: Limits) -> Result:
     band = station_band(view)
     low, high = minima(view, limits), maxima(view, limits)
     general = {"max_usual": high.advice["max_usual"]}
-    low_firm, low_words = _governing(low.firm, largest=True)
-    high_firm, high_words = _governing(high.firm, largest=False)
-    low_wish, low_wish_words = _governing({**low.firm, **low.advice}, largest=True)
-    high_wish, high_wish_words = _governing({**high.firm, **general}, largest=False)
+    low_firm, low_words = governing(low.firm, largest=True)
+    high_firm, high_words = governing(high.firm, largest=False)
+    low_wish, low_wish_words = governing({**low.firm, **low.advice}, largest=True)
+    high_wish, high_wish_words = governing({**high.firm, **general}, largest=False)
     known = ~np.isnan(dynamic_rating(view).value) & ~np.isnan(high.firm["max_stiff"][2])
     by_firm = np.where(np.isnan(low_firm), 0.0, low_firm / high_firm)
     by_wish = np.where(np.isnan(low_wish), 0.0, low_wish / high_wish)
@@ -244,5 +241,5 @@ def window(view: View, limits: Limits) -> Result:
             "firm_maximum": (high_firm, "N"),
         },
         assumed=contact(view).assumed,
-        working=[*_force_lines(view), *_lines(low.firm, low.advice, high.advice, high.firm)],
+        working=[*force_lines(view), *lines(low.firm, low.advice, high.advice, high.firm)],
     )  # fmt: skip

@@ -11,7 +11,7 @@ from linter.checks.shared.base import Assumes, Limits, Result, View, Working, la
 from linter.checks.shared.clearance import delivered_clearance
 from linter.checks.shared.contacts import clearance_losses, contact
 from linter.checks.shared.preload_band import band, installed_length, spring
-from linter.checks.shared.preload_criteria import ball_positions, maxima, minima
+from linter.checks.shared.preload_criteria import ball_positions, spring_target
 from linter.checks.shared.quantities import contact_angle, static_load_rating
 from linter.checks.shared.spring_length import ends, share_outside, stated_or
 from linter.checks.shared.two_sides import sinking
@@ -30,29 +30,11 @@ def _not_spring(view: View) -> NDArray[Any]:
     return np.where(none, "the bearings are not preloaded", "a rigid pair has no spring").astype(object)
 
 
-def _target(view: View, limits: Limits) -> tuple[Floats, Floats, Bools]:
-    """What the force has to stay between [N], and the machines whose stated force carries no tolerance.
-
-    The stated force with its tolerance; with the usual one where it has none; without a stated force the window between
-    the firm criteria of both bearings.
-    """
-    size = view.stations.size("preload_force")
-    nominal = within(view.to_machines(size.nominal))
-    low, high = (within(view.to_machines(x), closed=True) for x in (size.smallest, size.largest))
-    bare = ~np.isnan(nominal) & (np.isnan(low) | np.isnan(high))
-    low = np.where(bare, nominal * (1.0 - limits["usual_tolerance"]), low)
-    high = np.where(bare, nominal * (1.0 + limits["usual_tolerance"]), high)
-    least = view.to_machines(np.fmax.reduce([c[2] for c in minima(view, limits).firm.values()]), "max", known=True)
-    most = view.to_machines(np.fmin.reduce([c[2] for c in maxima(view, limits).firm.values()]), "min", known=True)
-    open_target = np.isnan(nominal) & (least < most)
-    return np.where(open_target, least, low), np.where(open_target, most, high), bare
-
-
 def force(view: View, limits: Limits) -> Result:
     """Spring force over length and maker's tolerance against what is stated, else against the preload window."""
     s = view.stations
     length, found = installed_length(view), spring(view)
-    low, high, bare = _target(view, limits)
+    low, high, bare = spring_target(view, limits)
     marks_low = (
         np.maximum(found.nominal - found.smallest, 1e-9),
         np.maximum(found.nominal - found.likely_smallest, 0.0),
@@ -71,7 +53,9 @@ def force(view: View, limits: Limits) -> Result:
     stated = ~np.isnan(view.to_machines(s.size("preload_force").nominal))
     weighed = np.where(stated, by_force, np.minimum(by_force, limits["window_measure"]))
     measure = np.where(np.isnan(by_force), np.nan, np.maximum(weighed, by_chain))
-    chain_leads = (by_chain > by_force) & (by_force <= 2.0)
+    closed = ~stated & (low > high)
+    measure = np.where(closed, limits.get("closed_measure", np.nan), measure)
+    chain_leads = (by_chain > by_force) & (by_force <= 2.0) & ~closed
     too_low = by_low >= by_high
     ends = {
         "worst": np.where(too_low, found.smallest, found.largest),
@@ -79,7 +63,9 @@ def force(view: View, limits: Limits) -> Result:
     }
     observed = np.select([by_force > 3.0, by_force > 2.0], [found.nominal, ends["likely"]], ends["worst"])
     observed = np.where(chain_leads, length.closing, observed)
-    word = np.select([chain_leads, by_force > 3.0, by_force > 2.0], ["chain", "nominal", "likely"], "")
+    word = np.select(
+        [closed, chain_leads, by_force > 3.0, by_force > 2.0], ["closed", "chain", "nominal", "likely"], ""
+    )
     usual = low / (1.0 - limits["usual_tolerance"])  # a spring of usual tolerance then just reaches the lower end
     centre = np.where(stated, 0.5 * (low + high), np.minimum(usual, np.sqrt(low * high)))
     rate, free = (view.to_machines(s.size(n).nominal) for n in ("spring_rate", "spring_free_length"))
@@ -262,7 +248,7 @@ def axial_play(view: View, limits: Limits) -> Result:
     ball = view.to_machines(ball_positions(view), "all")
     no_spring = "preload of roller bearings has other rules"
     one = view.station_count == 1
-    mounted = 1000.0 * view.to_machines(np.where(deep, clearance, 0.0), "max")
+    mounted = 1000.0 * view.to_machines(np.where(deep, clearance, 0.0), "max", known=True)
     return Result(
         measure=ladder(pair, near, deflection),
         unit="mm",

@@ -95,10 +95,9 @@ class Limits:
         except KeyError:
             raise KeyError(f"clause {self._clause.id} has no limit {name!r}") from None
 
-    def get(self, name: str) -> Any:
-        """The value of a limit that older rulebooks lack; None without it."""
-        limit = self._clause.limits.get(name)
-        return None if limit is None else limit.value
+    def get(self, name: str, default: Any = None) -> Any:
+        """The value of a limit that older rulebooks lack; the default without it."""
+        return self[name] if name in self._clause.limits else default
 
     def table(self, name: str) -> Mapping[str, NDArray[Any]]:
         """A limit table as arrays by column; KeyError names the clause where the rulebook lacks it."""

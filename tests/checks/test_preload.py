@@ -15,7 +15,7 @@ from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.load import load
 from linter.rulebook.model import Limits
-from tests.checks.support import VERSION, never_milder, only, ranks, with_limit
+from tests.checks.support import VERSION, never_milder, only, ranks, review, with_limit
 
 BEARING = {
     "bearing_type": "deep groove ball",
@@ -258,8 +258,8 @@ def test_preload_of_a_rigid_pair_follows_from_its_offset():
          {**BEARING, "preload_method": "none", "axial_load": 0, "radial_load": 5}),
         ("preload.force", "usual_tolerance", 0.05, {**SPRING, "preload_force": 60}),
         ("preload.minimum", "least_share", 0.02, RIGID),
-        ("preload.maximum", "stress_quiet", 1200, RIGID),
-        ("preload.window", "stress_usual", 300, SPRING),
+        ("preload.maximum", "stress_usual", 780, RIGID),
+        ("preload.window", "stress_stiff", 300, SPRING),
         ("preload.spring-travel", "solid_near", 0.5, SPRING),
         ("preload.spring-solid", "near", 0.05, SPRING),
         ("preload.disc-range", "solid_near", 0.4, {**DISCS, "spring_installed_length": [13, -0.05, 0.05]}),
@@ -287,3 +287,41 @@ def test_travel_counts_from_the_longest_free_length_at_the_shortest_place():
     assert lines["most"] == pytest.approx(100.0 * 6.6 / 10.3)
     assert lines["least"] == pytest.approx(100.0 * (13.5 - 8.1) / (13.5 - 4.2))
     assert found.observed.value == pytest.approx(lines["most"])
+
+
+def test_the_clauses_of_the_preload_speak_of_one_window():
+    rows = [
+        {**SPRING, "preload_force": 40}, {**RIGID, "preload_force": 40}, {**SPRING, "axial_load": 500},
+        {**SPRING, "axial_load": 20, "bore_diameter": 7},
+    ]  # fmt: skip
+    for row in rows:
+        ends = set()
+        for name in ("minimum", "maximum", "window"):
+            working = {line.key: line.values for line in review(f"preload.{name}", [row]).result.working}
+            ends.add((float(working["window_low"][0]), float(working["window_high"][0])))
+        assert len(ends) == 1
+        low, high = ends.pop()
+        # a preload between the ends is met by both, one outside is found by its own clause alone
+        if low < high:
+            middle = 0.5 * (low + high)
+            for force, least, most in ((middle, 0, 0), (0.4 * low, 2, 0), (1.1 * high, 0, 2)):
+                given = {**row, "preload_force": [force, 0, 0]}
+                assert (ranks("preload.minimum", [given])[0] >= 2) == (least == 2)
+                assert (ranks("preload.maximum", [given])[0] >= 2) == (most == 2)
+
+
+def test_a_window_that_no_force_fits_is_never_left_unassessed():
+    pulled = [{**SPRING, "station": "A", "axial_load": f, "preload_force": None} for f in (0, 50, 200, 1000, 20000)]
+    found = [
+        ranks("preload.force", [{k: v for k, v in row.items() if v is not None}, {**SPRING, "station": "B"}])[0]
+        for row in pulled
+    ]
+    assert (np.diff(found) >= 0).all()
+    assert found[-1] == 4
+
+
+def test_a_pair_with_one_unknown_clearance_assumes_a_number():
+    row = {**SPRING, "radial_clearance": [10, -2, 2]}
+    other = {k: v for k, v in row.items() if k not in ("radial_clearance", "clearance_class")}
+    found = review("preload.axial-play", [{**row, "station": "A"}, {**other, "station": "B"}]).result
+    assert not any(np.isnan(np.asarray(a.values, dtype=float)[a.rows]).any() for a in found.assumed if a.unit == "um")

@@ -20,8 +20,8 @@ class Limits(Protocol):
     def __getitem__(self, name: str) -> Any:
         """The value of a limit."""
 
-    def get(self, name: str) -> Any:
-        """The value of a limit that older rulebooks lack; None without it."""
+    def get(self, name: str, default: Any = None) -> Any:
+        """The value of a limit that older rulebooks lack; the default without it."""
 
     def table(self, name: str) -> Mapping[str, NDArray[Any]]:
         """A limit table: column name to array (float where every filled cell is a number, else object text)."""

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 import numpy as np
-from attrs import frozen
+from attrs import field, frozen
 from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, View, either, within
@@ -18,6 +18,7 @@ from linter.checks.shared.quantities import (
     is_ball,
     mean_diameter,
     pitch_diameter,
+    speed_factor,
     static_load_rating,
 )
 from linter.checks.shared.seat_fits import of_material, unbalance_force
@@ -52,6 +53,7 @@ class Criteria:
 
     firm: Mapping[str, tuple[str, str, Floats]]
     advice: Mapping[str, tuple[str, str, Floats]]
+    told: Mapping[str, tuple[str, str, Floats]] = field(factory=dict)
 
 
 def _kept(view: View, key: Any, make: Any) -> Any:
@@ -84,7 +86,8 @@ def minima(view: View, limits: Limits) -> Criteria:
     names = (
         "least_share", "load_factor", "disturbance_factor", "friction_high", "bore_low",
     )  # fmt: skip
-    key = ("preload minima", *(float(limits[name]) for name in names))
+    told = ("spindle_share", "bore_from", "formula_up_to")
+    key = ("preload minima", *(float(limits[n]) for n in names), *(float(limits.get(n, np.nan)) for n in told))
     return _kept(view, key, lambda: _minima(view, limits))
 
 
@@ -93,11 +96,17 @@ def _minima(view: View, limits: Limits) -> Criteria:
     deep = s.choice("bearing_type").is_in("deep groove ball")
     radial = np.nan_to_num(s.number("radial_load"))
     speed = within(s.number("speed_max"))
-    by_rating = preload_bounds.minimum_by_rating(dynamic_rating(view).value, limits["least_share"])
+    one_voice = limits.get("bore_from") is not None
+    spindle = s.choice("bearing_type").is_in("angular contact ball") & s.choice("tolerance_class").is_in(
+        "P5", "P4", "P2"
+    )
+    share = np.where(spindle, limits.get("spindle_share", limits["least_share"]), limits["least_share"])
+    by_rating = preload_bounds.minimum_by_rating(dynamic_rating(view).value, share)
     by_formula = preload_bounds.minimum_radial_load(
         limits["load_factor"], viscosity(view), speed, within(mean_diameter(view))
     )
-    by_formula = np.where(deep, by_formula, np.nan)
+    inside = ~(speed_factor(view) > limits.get("formula_up_to", np.inf))
+    by_formula = np.where(deep & inside, by_formula, np.nan)
     by_rating, by_formula = (np.where(radial >= force, np.nan, force) for force in (by_rating, by_formula))
     by_spring = ~s.choice("preload_method").is_in("rigid")
     pull = np.where(by_spring, _axial_pull(view), np.nan)
@@ -113,23 +122,25 @@ def _minima(view: View, limits: Limits) -> Criteria:
     by_slip = kinematics.preload_against_gyroscopic_slip(moment, z, d_w, angle, limits["friction_high"])
     by_lift = kinematics.preload_against_skidding(centrifugal, z, angle)
     motor = deep & s.choice("preload_method").is_in("spring")
+    motor &= ~(s.number("bore_diameter") < limits.get("bore_from", 0.0))
     by_bore = np.where(
         motor, preload_bounds.minimum_by_bore(within(s.number("bore_diameter")), limits["bore_low"]), np.nan
     )
+    formula = ("least load by speed and viscosity", "1000 k_r (ν n/1000)^⅔ (d_m/100)²", by_formula)
+    usual = ("usual spring force of small motors", "N per mm of bore · d", by_bore)
+    slip = {
+        "min_gyroscopic": ("gyroscopic slip of the balls", "Z sin α M_g/(μ D_w)", by_slip),
+        "min_centrifugal": ("centrifugal force of the balls", "Z F_c sin α", by_lift),
+    }
+    rolling = ("least load that keeps the balls rolling", "share · C", by_rating)
+    reserve = ("reserve over axial pull and unbalance force", "factor · max(F_a, F_U)", disturbed)
+    if one_voice:
+        told = {"told_formula": formula, "told_bore": usual}
+        return Criteria(firm={"min_rating": rolling, "min_disturbance": reserve}, advice=slip, told=told)
     return Criteria(
-        firm={
-            "min_rating": ("least load that keeps the balls rolling", "share · C", by_rating),
-            "min_formula": ("least load by speed and viscosity", "1000 k_r (ν n/1000)^⅔ (d_m/100)²", by_formula),
-            "min_disturbance": (
-                "reserve over axial pull and unbalance force", "factor · max(F_a, F_U)", disturbed,
-            ),
-        },
-        advice={
-            "min_gyroscopic": ("gyroscopic slip of the balls", "Z sin α M_g/(μ D_w)", by_slip),
-            "min_centrifugal": ("centrifugal force of the balls", "Z F_c sin α", by_lift),
-            "min_bore": ("usual spring force of small motors", "N per mm of bore · d", by_bore),
-        },
-    )  # fmt: skip
+        firm={"min_rating": rolling, "min_formula": formula, "min_disturbance": reserve},
+        advice={**slip, "min_bore": usual},
+    )
 
 
 def maxima(view: View, limits: Limits) -> Criteria:
@@ -137,9 +148,11 @@ def maxima(view: View, limits: Limits) -> Criteria:
 
     Firm: static cap and the contact stress of stiff designs. Advice: that of quiet and of general designs.
     """
+    told = ("bore_from", "bore_quiet", "bore_still", "stress_angular", "rigid_share")
     key = (
         "preload maxima",
         *(float(limits[n]) for n in ("stress_quiet", "stress_usual", "stress_stiff", "cap", "cap_light", "small_bore")),
+        *(float(limits.get(n, np.nan)) for n in told),
     )
     return _kept(view, key, lambda: _maxima(view, limits))
 
@@ -152,6 +165,8 @@ def _maxima(view: View, limits: Limits) -> Criteria:
     quiet, usual, stiff = (force_at_stress(view, float(limits[f"stress_{n}"])) for n in ("quiet", "usual", "stiff"))
     by_cap = np.where(is_ball(view) | ~s.choice("bearing_type").known, by_cap, np.nan)
     formula = "Hertz at the inner race, or C_0"
+    if limits.get("bore_from") is not None:
+        return _maxima_one_voice(view, limits, by_cap, quiet, stiff)
     return Criteria(
         firm={
             "max_stiff": ("contact stress where stiffness comes first", formula, stiff),
@@ -162,6 +177,121 @@ def _maxima(view: View, limits: Limits) -> Criteria:
             "max_usual": ("contact stress in general use", formula, usual),
         },
     )
+
+
+def _maxima_one_voice(view: View, limits: Limits, by_cap: Floats, quiet: Floats, stiff: Floats) -> Criteria:
+    """The wanted end by purpose and by what is printed for the kind of machine, the firm ends beyond it."""
+    s = view.stations
+    kind, method = s.choice("bearing_type"), s.choice("preload_method")
+    bore = within(s.number("bore_diameter"))
+    motor = kind.is_in("deep groove ball") & method.is_in("spring") & (bore >= limits["bore_from"])
+    angular = kind.is_in("angular contact ball")
+    usual = np.where(
+        angular,
+        force_at_stress(view, float(limits["stress_angular"])),
+        force_at_stress(view, float(limits["stress_usual"])),
+    )
+    usual = np.where(motor, np.fmax(usual, limits["bore_still"] * bore), usual)
+    quiet = np.where(motor, np.fmax(quiet, limits["bore_quiet"] * bore), quiet)
+    heavy = np.where(angular & method.is_in("rigid"), limits["rigid_share"] * dynamic_rating(view).value, np.nan)
+    formula = "Hertz at the inner race, or C_0; spring of a motor N per mm of bore · d where that is more"
+    return Criteria(
+        firm={
+            "max_stiff": ("contact stress where stiffness comes first", "Hertz at the inner race, or C_0", stiff),
+            "max_static": ("share of the static rating", "share · C_0", by_cap),
+            "max_rigid": ("heavy preload class of rigid pairs", "share · C", heavy),
+        },
+        advice={"max_usual": ("contact stress or spring force in general use", formula, usual)},
+        told={"told_quiet": ("contact stress or spring force of quiet running", formula, quiet)},
+    )
+
+
+def governing(criteria: Mapping[str, tuple[str, str, Floats]], *, largest: bool) -> tuple[Floats, NDArray[Any]]:
+    """Force and words of the criterion that governs; NaN and empty where there is none."""
+    words = np.array([*(c[0] for c in criteria.values()), ""], dtype=object)
+    table = np.stack([c[2] for c in criteria.values()])
+    none = np.isnan(table).all(axis=0)
+    filled = np.where(np.isnan(table), -np.inf if largest else np.inf, table)
+    index = filled.argmax(axis=0) if largest else filled.argmin(axis=0)
+    value = np.take_along_axis(filled, index[np.newaxis], axis=0)[0]
+    return np.where(none, np.nan, value), words[np.where(none, len(words) - 1, index)]
+
+
+@frozen(eq=False)
+class Window:
+    """The one preload window of a bearing, by row, with what bounds each end.
+
+    Attributes
+    ----------
+    low, low_by : float array, object array of str
+        Firm minimum [N]; NaN where none binds.
+    wish, wish_by : float array, object array of str
+        The same with what the balls want against slip.
+    high, high_by : float array, object array of str
+        Upper end that is wanted; the firm one where no preload would be left below it.
+    firm, firm_by : float array, object array of str
+        Firm maximum.
+    minima, maxima : Criteria
+        What they come from.
+    """
+
+    low: Floats
+    low_by: NDArray[Any]
+    wish: Floats
+    wish_by: NDArray[Any]
+    high: Floats
+    high_by: NDArray[Any]
+    firm: Floats
+    firm_by: NDArray[Any]
+    minima: Criteria
+    maxima: Criteria
+
+
+def window_of(view: View, limits: Limits) -> Window:
+    """The one window that minimum, maximum, window, force and picture share."""
+    least, most = minima(view, limits), maxima(view, limits)
+    low, low_by = governing(least.firm, largest=True)
+    wish, wish_by = governing({**least.firm, **least.advice}, largest=True)
+    firm, firm_by = governing(most.firm, largest=False)
+    high, high_by = governing({**most.firm, **most.advice}, largest=False)
+    shut = low > high
+    return Window(
+        low,
+        low_by,
+        wish,
+        wish_by,
+        np.where(shut, firm, high),
+        np.where(shut, firm_by, high_by),
+        firm,
+        firm_by,
+        least,
+        most,
+    )
+
+
+def spring_target(view: View, limits: Limits) -> tuple[Floats, Floats, Bools]:
+    """What the force has to stay between [N], and the machines whose stated force carries no tolerance.
+
+    The stated force with its tolerance; with the usual one where it has none; without a stated force the window between
+    the firm criteria of both bearings.
+    """
+    size = view.stations.size("preload_force")
+    nominal = within(view.to_machines(size.nominal))
+    low, high = (within(view.to_machines(x), closed=True) for x in (size.smallest, size.largest))
+    bare = ~np.isnan(nominal) & (np.isnan(low) | np.isnan(high))
+    low = np.where(bare, nominal * (1.0 - limits["usual_tolerance"]), low)
+    high = np.where(bare, nominal * (1.0 + limits["usual_tolerance"]), high)
+    if limits.get("bore_from") is None:
+        lowest = np.fmax.reduce([c[2] for c in minima(view, limits).firm.values()])
+        highest = np.fmin.reduce([c[2] for c in maxima(view, limits).firm.values()])
+    else:
+        found = window_of(view, limits)
+        lowest, highest = np.where(np.isnan(found.low) & ~np.isnan(found.high), 0.0, found.low), found.high
+    least, most = view.to_machines(lowest, "max", known=True), view.to_machines(highest, "min", known=True)
+    taken = np.isnan(nominal) & (least < most)
+    if limits.get("closed_measure") is not None:
+        taken = np.isnan(nominal) & ~np.isnan(least + most)
+    return np.where(taken, least, low), np.where(taken, most, high), bare
 
 
 def light_design(view: View, limits: Limits) -> Bools:
