@@ -6,22 +6,29 @@ With ``--check`` nothing is written; the status is 1 where a file is stale, and 
 import csv
 import io
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
+from typing import Any
 
+from attrs import evolve
+
+from linter.model.findings import Assessment
 from linter.model.packaged import data_folder
 from linter.reading import read_table
 from linter.report.blank_table import input_schema_text
 from linter.report.nomenclature import nomenclature_text
 from linter.review.assess import assess
+from linter.review.cases import case_stations
 from linter.review.records import assessments
 from linter.rulebook.differences import gravest
 from linter.rulebook.gates import gate_text
-from linter.rulebook.load import CURRENT, load
+from linter.rulebook.load import CURRENT, load, stated_cases
 from linter.rulebook.model import Rulebook
 
 #: Columns of a golden table: what is compared, and nothing else.
 COLUMNS = ("clause", "machine", "station", "outcome", "severity", "observed")
+#: What the machine of a worked case is called in a golden table, before its title.
+CASE = "worked case: "
 BEGIN, END = "<!-- clauses: written by python -m linter.refresh -->\n", "<!-- end of clauses -->"
 
 
@@ -45,22 +52,39 @@ def golden_rows(book: Rulebook, tables: list[Path]) -> list[dict[str, str]]:
     list of dict
         Rows of :data:`COLUMNS`; ``observed`` with nine digits and its unit.
     """
+    return [_row(record) for path in tables for record in assessments(assess(read_table(path).stations, book))]
+
+
+def case_rows(book: Rulebook, cases: Iterable[Mapping[str, Any]]) -> list[dict[str, str]]:
+    """What a rulebook says of worked cases, for the clause of each; the machine has the title of the case."""
     rows = []
-    for path in tables:
-        for record in assessments(assess(read_table(path).stations, book)):
-            seen = record.observed
-            observed = "" if seen is None else f"{seen.value:.9g} {seen.unit}".removesuffix(" 1")
-            cells = (record.clause, record.machine, record.station, record.outcome, record.severity, observed)
-            rows.append(dict(zip(COLUMNS, (cell or "" for cell in cells), strict=True)))
+    for case in cases:
+        alone = evolve(book, clauses={case["clause"]: book.clauses[case["clause"]]})
+        found = assessments(assess(case_stations(case), alone))
+        rows += [{**_row(record), "machine": f"{CASE}{case['title']}"} for record in found]
     return rows
 
 
+def _row(record: Assessment) -> dict[str, str]:
+    seen = record.observed
+    observed = "" if seen is None else f"{seen.value:.9g} {seen.unit}".removesuffix(" 1")
+    cells = (record.clause, record.machine, record.station, record.outcome, record.severity, observed)
+    return dict(zip(COLUMNS, (cell or "" for cell in cells), strict=True))
+
+
 def golden_text() -> str:
-    """The golden table of the rulebook in the making, over every table of ``tests/golden``."""
+    """The golden table of the rulebook in the making, over every table of ``tests/golden``.
+
+    A clause that none of them gives a verdict is judged on its own worked cases.
+    """
+    book = load(CURRENT)
+    rows = golden_rows(book, sorted((root() / "tests" / "golden").glob("*.csv")))
+    judged = {row["clause"] for row in rows if row["outcome"] in ("met", "finding")}
+    rows += case_rows(book, (case for case in stated_cases(CURRENT) if case["clause"] not in judged))
     stream = io.StringIO()
     writer = csv.DictWriter(stream, COLUMNS, lineterminator="\n")
     writer.writeheader()
-    writer.writerows(golden_rows(load(CURRENT), sorted((root() / "tests" / "golden").glob("*.csv"))))
+    writer.writerows(rows)
     return stream.getvalue()
 
 

@@ -79,9 +79,11 @@ def test_every_outcome_has_a_worked_case(clause):
         assert assessed.reviews[clause].failure is None
         records = [r for r in assessments(assessed) if r.station in (None, case.get("station", "A"))]
         seen |= {record.outcome for record in records}
-    assert {"finding", "met"} <= seen
-    assert ("not assessed" in seen) != (clause in ALWAYS_ASSESSED)
-    assert ("not applicable" in seen) != (clause in ABOUT_EVERY_POSITION)
+    wanted = f"a worked case of {clause} in ruleset/current/cases/*.toml that is"
+    assert {"finding", "met"} <= seen, f"{wanted} met, and one that is a finding"
+    assert ("not assessed" in seen) != (clause in ALWAYS_ASSESSED), f"{wanted} not assessed (or ALWAYS_ASSESSED here)"
+    asks = f"{wanted} not applicable (or ABOUT_EVERY_POSITION here)"
+    assert ("not applicable" in seen) != (clause in ABOUT_EVERY_POSITION), asks
 
 
 def test_clauses_about_every_position_apply_to_every_position():

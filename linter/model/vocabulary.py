@@ -6,7 +6,7 @@ from it.
 
 import csv
 from functools import cache
-from typing import Literal
+from typing import Literal, get_args
 
 from attrs import frozen
 
@@ -68,26 +68,49 @@ class Parameter:
 
 @cache
 def vocabulary() -> dict[str, Parameter]:
-    """Every parameter by name, in the order of the file."""
+    """Every parameter by name, in the order of the file.
+
+    Raises
+    ------
+    ValueError
+        If a row of the file is not whole; the text names the file, the parameter and the column.
+    """
+    found: dict[str, Parameter] = {}
     with (data_folder("schemas") / "vocabulary.csv").open(encoding="utf-8", newline="") as stream:
-        return {
-            row["name"]: Parameter(
-                name=row["name"],
-                level=row["level"],  # type: ignore[arg-type]
-                kind=row["kind"],  # type: ignore[arg-type]
-                unit=row["unit"],
-                symbol=row["symbol"],
-                choices=tuple(row["choices"].split("|")) if row["choices"] else (),
-                default=row["default"],
-                sign=row["sign"],  # type: ignore[arg-type]
-                least=float(row["least"] or "-inf"),
-                most=float(row["most"] or "inf"),
-                change=row["change"],
-                example=row["example"],
-                meaning=row["meaning"],
-            )
-            for row in csv.DictReader(stream)
-        }
+        for row in csv.DictReader(stream):
+            entry = _entry(row)
+            if entry.name in found:
+                raise ValueError(f"schemas/vocabulary.csv: {entry.name}: the name stands twice")
+            found[entry.name] = entry
+    return found
+
+
+def _entry(row: dict[str, str]) -> Parameter:
+    """One row, refused where it says what no parameter can be."""
+    name, choices = row.get("name", ""), tuple(row["choices"].split("|")) if row.get("choices") else ()
+    kinds, levels, signs = get_args(Kind), get_args(Level), get_args(Sign)
+    wrong = {
+        "a cell for each column is expected, no more and no fewer": None in row or None in row.values(),
+        f"level: one of {', '.join(levels)} is expected; read was {row['level']!r}": row["level"] not in levels,
+        f"kind: one of {', '.join(kinds)} is expected; read was {row['kind']!r}": row["kind"] not in kinds,
+        f"sign: one of {', '.join(filter(None, signs))} or nothing is expected; read was {row['sign']!r}": row["sign"]
+        not in signs,
+        "choices: words are expected for a choice, and for nothing else": bool(choices) != (row["kind"] == "choice"),
+        "unit: expected for a number or a size, and for nothing else": bool(row["unit"])
+        != (row["kind"] in ("number", "toleranced")),
+        "meaning: it must be told": not row["meaning"],
+    }
+    for reason, is_wrong in wrong.items():
+        if is_wrong:
+            raise ValueError(f"schemas/vocabulary.csv: {name}: {reason}")
+    try:
+        least, most = float(row["least"] or "-inf"), float(row["most"] or "inf")
+    except ValueError:
+        raise ValueError(
+            f"schemas/vocabulary.csv: {name}: least and most: numbers are expected; "
+            f"read were {row['least']!r} and {row['most']!r}"
+        ) from None
+    return Parameter(**{**row, "choices": choices, "least": least, "most": most})  # type: ignore[arg-type]
 
 
 def parameter(name: str) -> Parameter:

@@ -17,7 +17,9 @@ ENTRIES = [entry for entry in vocabulary().values() if entry.name not in ("machi
 
 
 def words(target: str, language: str) -> list[str]:
-    return [word for name, word, spoken in heading_words() if (name, spoken) == (target, language)]
+    found = [word for name, word, spoken in heading_words() if (name, spoken) == (target, language)]
+    assert found, f"{target} has no word in {language}: add a row to linter/reading/words/data/headings.csv"
+    return found
 
 
 def texts(entry: Parameter) -> list[str]:
@@ -25,7 +27,9 @@ def texts(entry: Parameter) -> list[str]:
     shown = str(example(entry))
     if entry.kind != "choice":
         return [shown]
-    return [text for text, meant in choice_texts(entry.name).items() if meant == (shown,)]
+    found = [text for text, meant in choice_texts(entry.name).items() if meant == (shown,)]
+    assert found, f"{entry.name}: the example {shown!r} in schemas/vocabulary.csv is none of its choices"
+    return found
 
 
 def check(stations: Stations) -> None:

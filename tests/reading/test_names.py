@@ -16,8 +16,12 @@ PARAMETER_WORDS = [row for row in heading_words() if row[0] not in GROUPS and no
 
 def test_every_parameter_has_a_word_in_every_language() -> None:
     spoken = {(target, language) for target, _, language in PARAMETER_WORDS}
-    assert {(name, language) for name in vocabulary() for language in LANGUAGES} <= spoken
-    assert {target for target, _, _ in PARAMETER_WORDS} == set(vocabulary())
+    lacking = [
+        f"{name},WORD,{language}" for name in vocabulary() for language in LANGUAGES if (name, language) not in spoken
+    ]
+    assert lacking == [], "add rows such as these to linter/reading/words/data/headings.csv"
+    unknown = {target for target, _, _ in PARAMETER_WORDS} - set(vocabulary())
+    assert unknown == set(), "linter/reading/words/data/headings.csv names parameters that schemas/vocabulary.csv lacks"
 
 
 def test_every_group_has_a_word_in_every_language() -> None:

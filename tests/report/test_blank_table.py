@@ -34,7 +34,7 @@ def test_the_same_bytes_come_out_every_time() -> None:
 @pytest.mark.parametrize("entry", ENTRIES, ids=lambda entry: entry.name)
 def test_every_example_is_a_value_of_its_parameter(entry) -> None:  # type: ignore[no-untyped-def]
     shown = example(entry)
-    assert shown != ""
+    assert shown != "", f"give {entry.name} an example in schemas/vocabulary.csv"
     if entry.kind == "choice":
         assert read_choice(entry.name, str(shown)) == shown
     elif entry.kind == "number":
