@@ -43,7 +43,7 @@ def meaning(entry: Parameter) -> str:
 def workbook() -> bytes:
     """An empty workbook: a sheet for the machine, a sheet for its positions; reads back without a name mapping.
 
-    Each line names a parameter, its unit, what it means and an example; choices have a drop-down list. The second
+    Each line names a parameter, its unit, and what it means with an example; choices have a drop-down list. The second
     sheet has a column for each position.
 
     Returns
@@ -69,14 +69,13 @@ def _sheet(book: Any, name: str, entries: list[Parameter], columns: list[str], g
     head = book.add_format({"bold": True, "bottom": 1, "bg_color": "#E6ECF2", "text_wrap": True, "valign": "top"})
     plain = book.add_format({"valign": "top"})
     wrapped = book.add_format({"valign": "top", "text_wrap": True})
-    quiet = book.add_format({"valign": "top", "font_color": "#555555"})
     field = book.add_format({"valign": "top", "border": 1, "border_color": "#9AA7B4", "bg_color": "#FFFDF0"})
     text_field = book.add_format(
         {"valign": "top", "border": 1, "border_color": "#9AA7B4", "bg_color": "#FFFDF0", "num_format": "@"}
     )
     sheet = book.add_worksheet(name)
     first = 1
-    labels = ["Parameter", *columns, "Unit", "Example", "Meaning"]
+    labels = ["Parameter", *columns, "Unit", "Meaning"]
     for column, label in enumerate(labels):
         sheet.write_string(0, column, label, head)
     unit_at = first + len(columns)
@@ -91,12 +90,9 @@ def _sheet(book: Any, name: str, entries: list[Parameter], columns: list[str], g
                 sheet.write_blank(row, column, None, cell)
         if entry.unit:
             sheet.write_string(row, unit_at, _PRETTY.get(entry.unit, entry.unit), plain)
-        shown = example(entry)
-        if isinstance(shown, str):
-            sheet.write_string(row, unit_at + 1, shown, quiet)
-        else:
-            sheet.write_number(row, unit_at + 1, shown, quiet)
-        sheet.write_string(row, unit_at + 2, meaning(entry), wrapped)
+        # the example stands with the meaning: in a column of its own the examples would look like a station
+        told = f"{meaning(entry)}; for example {entry.example}" if entry.example else meaning(entry)
+        sheet.write_string(row, unit_at + 1, told, wrapped)
         rule: dict[str, Any] = {
             "validate": "any", "input_title": entry.name[:32], "input_message": entry.meaning[:255],
         }  # fmt: skip
@@ -109,8 +105,7 @@ def _sheet(book: Any, name: str, entries: list[Parameter], columns: list[str], g
     sheet.set_column(0, 0, 30)
     sheet.set_column(first, unit_at - 1, 22)
     sheet.set_column(unit_at, unit_at, 8)
-    sheet.set_column(unit_at + 1, unit_at + 1, 24)
-    sheet.set_column(unit_at + 2, unit_at + 2, 90)
+    sheet.set_column(unit_at + 1, unit_at + 1, 100)
     sheet.freeze_panes(1, 1)
     sheet.set_landscape()
     sheet.set_paper(9)

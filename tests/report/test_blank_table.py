@@ -62,22 +62,22 @@ def test_the_workbook_has_a_line_for_every_parameter_with_list_unit_and_meaning(
     for entry in ENTRIES:
         cells = [cell.value for cell in lines[entry.name]]
         assert cells[-1].startswith(entry.meaning)
-        assert bool(cells[-3]) == bool(entry.unit)
+        assert bool(cells[-2]) == bool(entry.unit)
 
 
 def test_every_field_has_a_note_and_every_list_fits_a_spreadsheet() -> None:
     book = openpyxl.load_workbook(io.BytesIO(workbook()))
     for sheet in book:
-        assert [cell.value for cell in sheet[1]][-3:] == ["Unit", "Example", "Meaning"]
+        assert [cell.value for cell in sheet[1]][-2:] == ["Unit", "Meaning"]
         noted = {}
         for rule in book[sheet.title].data_validations.dataValidation:
             for cells in rule.sqref.ranges:
                 noted[cells.min_row] = rule
-                assert (cells.min_col, cells.max_col) == (2, sheet.max_column - 3)
+                assert (cells.min_col, cells.max_col) == (2, sheet.max_column - 2)
         for row in sheet.iter_rows(min_row=2):
             entry, rule = vocabulary()[row[0].value], noted[row[0].row]
             assert rule.promptTitle == entry.name[:32] and rule.prompt == entry.meaning[:255]
-            assert row[-2].value not in (None, "")
+            assert f"for example {entry.example}" in row[-1].value
             if rule.type == "list":
                 assert len(rule.formula1) <= 257  # 255 signs between the quotes, from memory of spreadsheet limits
                 assert rule.errorTitle and not any("," in choice for choice in entry.choices)
