@@ -45,6 +45,7 @@ ABOUT_EVERY_POSITION = {
     "table.possible",
     "speed.factor",
     "speed.cage",
+    "speed.maker-limit",
     "fit.load-rotation",
     "fit.grade",
     "fit.arrangement",

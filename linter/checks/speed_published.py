@@ -169,12 +169,9 @@ def maker_limit(view: View, limits: Limits) -> Result:
         unit="r/min",
         observed=speed,
         upper=np.where(leads, reference, allowed),
-        applies=~(np.isnan(limit) & np.isnan(reference)),
-        reason="the table states neither a limiting_speed nor a reference_speed of the maker",
+        missing={"limiting_speed": np.isnan(limit)},
         variant=np.select(
-            [leads, (measure > 1.0) & corrected, (measure > 1.0), np.isnan(limit), plain],
-            ["thermal", "corrected", "", "reference", "attention"],
-            "",
+            [leads, (measure > 1.0) & corrected, (measure > 1.0), plain], ["thermal", "corrected", "", "attention"], ""
         ).astype(object),
         facts={
             "attention": (limits["attention_share"] * allowed, "r/min"),

@@ -85,6 +85,19 @@ def only_possible(stations: Stations) -> Stations:
     return evolve(stations, numbers=numbers, toleranced=sizes, assumed=assumed, problems=tuple(problems))
 
 
+def set_aside(stations: Stations) -> dict[str, Bools]:
+    """Rows whose value of a parameter was set aside, so that nothing else may take its place."""
+    found: dict[str, Bools] = {}
+    for problem in stations.problems:
+        if problem.kind == IMPOSSIBLE and problem.parameter is not None and problem.row is not None:
+            rows = found.setdefault(problem.parameter, np.zeros(len(stations), bool))
+            if parameter(problem.parameter).level == "machine":
+                rows |= stations.machine_row == stations.machine_row[problem.row]
+            else:
+                rows[problem.row] = True
+    return found
+
+
 def _wrong(stations: Stations, name: str) -> Bools:
     entry = parameter(name)
     if name in stations.numbers:

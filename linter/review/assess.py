@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from linter.checks.lookup import check_function
 from linter.checks.shared.base import Result, View
 from linter.model.findings import SEVERITIES
-from linter.model.possible import only_possible
+from linter.model.possible import only_possible, set_aside
 from linter.model.stations import Bools, Floats, Stations
 from linter.rulebook.model import Clause, Limits, Rulebook
 
@@ -213,6 +213,10 @@ def _review_clause(view: View, clause: Clause, keep: Keep) -> ClauseReview:
         absent = ~(view.to_machines(known, "all") if machine else known)
         if absent.any():
             missing[name] = absent
+    if clause.id != POSSIBLE:
+        for name, rows in set_aside(view.stations).items():
+            if name in clause.needs or name in clause.uses:
+                missing[name] = view.to_machines(rows, "any") if machine else rows
     try:
         with np.errstate(all="ignore"):
             result = check_function(clause.check)(view, Limits(clause))

@@ -162,13 +162,14 @@ def spring(view: View) -> Spring:
     length = installed_length(view)
     rate_size, free_size = s.size("spring_rate"), s.size("spring_free_length")
     rate, free = (within(view.to_machines(size.nominal)) for size in (rate_size, free_size))
-    share = within(view.to_machines(s.number("spring_load_tolerance")), closed=True) / 100.0
-    share = np.where(share < 1.0, share, np.nan)
+    stated_share = view.to_machines(s.number("spring_load_tolerance")) / 100.0
+    refused = (stated_share < 0.0) | (stated_share >= 1.0)
+    share = np.where(refused, np.nan, stated_share)
     rate_low, rate_high = (within(view.to_machines(x)) for x in (rate_size.smallest, rate_size.largest))
     free_low, free_high = (within(view.to_machines(x)) for x in (free_size.smallest, free_size.largest))
     force = preload.linear_spring_force
     nominal = force(length.nominal, rate, free)
-    by_share = ~np.isnan(share)
+    by_share = ~np.isnan(stated_share)  # one that cannot be is refused, not replaced
     shortest = np.where(np.isnan(length.shortest), length.nominal, length.shortest)
     longest = np.where(np.isnan(length.longest), length.nominal, length.longest)
     mean = np.where(np.isnan(length.mean), length.nominal, length.mean)
@@ -184,6 +185,7 @@ def spring(view: View) -> Spring:
     likely_small = np.where(by_share, force(mean + half, rate, free) * (1.0 - share), np.maximum(middle - spread, 0.0))
     likely_large = np.where(by_share, force(mean - half, rate, free) * (1.0 + share), middle + spread)
     known = (by_share | ~np.isnan(rate_low + rate_high + free_low + free_high)) & ~np.isnan(length.half)
+    known &= ~refused
     tolerance = np.where(by_share, share, np.divide(spread, middle, out=np.full_like(middle, np.nan), where=middle > 0))
     return Spring(nominal, small, large, likely_small, likely_large, tolerance, known & ~np.isnan(nominal))
 
