@@ -20,27 +20,12 @@ MOST_LINES = 400
 #: Modules that are still to be divided; none may be added.
 TO_DIVIDE = {
     "linter.reading.files.xlsx",
-    "linter.reading.layouts.wide",
 }
 MOST_COMPLEX = 25
 #: Functions that are still to be simplified; none may be added.
 TO_SIMPLIFY = {
-    "linter.reading.cells.numbers._mantissa",
-    "linter.reading.cells.numbers.read_numbers",
-    "linter.reading.cells.tolerance._split_units",
-    "linter.reading.cells.tolerance._size",
-    "linter.reading.cells.tolerance_signs.cut_items",
-    "linter.reading.files.csv_text._aligned",
-    "linter.reading.files.intake._check_archive",
     "linter.reading.files.xlsx.read_grids",
     "linter.reading.files.xlsx._read_sheet",
-    "linter.reading.layouts.find_long._without_header",
-    "linter.reading.layouts.long._row",
-    "linter.reading.layouts.wide.read",
-    "linter.reading.layouts.wide._data_rows",
-    "linter.reading.settling.columns.read",
-    "linter.reading.settling.stations._index",
-    "linter.reading.words.propose._candidates",
 }
 
 
