@@ -16,6 +16,8 @@ from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 _SAMPLE = 300  # cells that tell what a column holds
+#: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
+_CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
 _LIKE_VALUE = re.compile(r"[\W_]*\d")
 _SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
@@ -231,7 +233,10 @@ def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None]) -> b
         cell = grid.columns[column][row]
         if not is_blank(cell):
             tell += 1
-            like += type(cell) is not str or _LIKE_VALUE.match(cell) is not None or missing_state(cell) is not None
+            of_class = heading.entry.kind == "toleranced" and _CLASS.match(str(cell)) is not None
+            like += (
+                type(cell) is not str or of_class or bool(_LIKE_VALUE.match(cell)) or missing_state(cell) is not None
+            )
     return 2 * like >= tell
 
 

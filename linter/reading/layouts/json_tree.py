@@ -16,6 +16,7 @@ from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
 from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
@@ -186,7 +187,7 @@ class _Walk:
         """Key and text of the machine or station that a dict names itself."""
         for key, value in node.items():
             if isinstance(value, (str, int)) and not isinstance(value, bool):
-                heading = self.words.heading(key)
+                heading = heading_of(key, self.words.heading(key), (cell_text(value),), self.words)
                 if heading is not None and heading.parameter == wanted and heading.aspect == "value":
                     return key, cell_text(value)
         return "", ""
@@ -218,7 +219,7 @@ class _Walk:
             self.results.append((value, at))
         elif word in _MACHINES or word in _STATIONS:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
-        elif (heading := self.words.heading(key)) is not None and not isinstance(value, list):
+        elif (heading := self._meaning(key, value)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
                 if heading.parameter in ("machine", "station") or not any(_aspect_of(part)[0] for part in value):
                     self._node(value, at, here)  # a group of things, such as those of the bearing
@@ -232,6 +233,11 @@ class _Walk:
             self._node(value, at, here)
         else:
             self._unused(key, value, at, self.words.why(key))
+
+    def _meaning(self, key: str, value: Any) -> Heading | None:
+        """What a key names, where it holds a scalar also by that."""
+        heading = self.words.heading(key)
+        return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
 
     def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""

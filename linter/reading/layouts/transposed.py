@@ -9,6 +9,7 @@ from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sides import Side, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
+from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
 
 
@@ -40,10 +41,15 @@ class ByColumn(NamesDown):
         named: dict[str, tuple[int, str, Heading]] = {}
         for row in range(self.table.start, self.table.grid.height):
             label = self.table.grid.text(row, self.table.name)
-            heading = self.words.heading(label)
+            heading = self._judged(row, label, self.words.heading(label))
             if heading is not None and heading.parameter in ("machine", "station"):
                 named.setdefault(heading.parameter, (row, label, heading))
         return named
+
+    def _judged(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+        """What a row is by its name and its cells: a row of designations names no stations."""
+        cells = [self.table.grid.text(row, column) for column in self.columns_of("COLUMN")]
+        return heading_of(label, heading, cells, self.words) if label else heading
 
     def _stations(self, columns: list[int], named: tuple[int, str, Heading] | None) -> dict[int, str]:
         """Station of each column, from the row that names stations, or else from the heading row."""
@@ -59,7 +65,7 @@ class ByColumn(NamesDown):
         """One row: what it names, in every column; returns the section that holds below it."""
         grid, at = self.table.grid, self.table.name
         label = self.label(row)
-        heading = within(self.words, section, label)
+        heading = self._judged(row, label, within(self.words, section, label))
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         if heading is None:

@@ -18,9 +18,12 @@ from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_cells import inherited, merged_down, strips_of
 from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row
 from linter.reading.layouts.wide_kinds import RowKinds, behind
+from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
 
 _MOST_TOLD = 50
+#: Rows below a heading whose cells help to tell what a column is.
+_LOOKED_AT = 50
 
 
 def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) -> Block:
@@ -33,11 +36,11 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
         units = ["" if known_unit(unit) is None else unit for unit in units]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
-    return _Rows(table, words, found, outside, first, _headings(table, words, units)).read()
+    return _Rows(table, words, found, outside, first, _headings(table, words, units, first)).read()
 
 
-def _headings(table: WideTable, words: Words, units: Sequence[str]) -> list[Heading | None]:
-    """Headings with units from the units row; tolerance columns joined to the size on their left."""
+def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) -> list[Heading | None]:
+    """Headings with units from the units row; tolerance columns joined to the size on their left; then cells judge."""
     result: list[Heading | None] = []
     size: Heading | None = None
     for column, heading in enumerate(table.headings):
@@ -50,7 +53,12 @@ def _headings(table: WideTable, words: Words, units: Sequence[str]) -> list[Head
         if heading is not None and units[column] and not heading.unit:
             heading = evolve(heading, unit=units[column])
         result.append(heading)
-    return result
+
+    def cells(column: int) -> list[str]:
+        below = table.grid.columns[column][first : first + _LOOKED_AT].tolist()
+        return [cell_text(cell) for cell in below if not is_blank(cell) and not isinstance(cell, Bad)]
+
+    return judge_columns(table.labels, result, cells, words)
 
 
 @define(eq=False)

@@ -16,8 +16,8 @@ from linter.model.stations import Problem, Stations
 from linter.model.vocabulary import parameter
 from linter.reading.files.intake import visible
 from linter.reading.words.bearing_geometry import internal_geometry
+from linter.reading.words.designations import IN_FRONT, Designation, read_designation
 from linter.reading.words.designations import Derived as Meaning
-from linter.reading.words.designations import Designation, read_designation
 
 DESIGNATION = "bearing_designation"
 #: Derived but not compared: makers print different smallest chamfers for one size.
@@ -130,18 +130,38 @@ def derive(stations: Stations) -> Derived:
     filling = _Filling(stations)
     for row, text in enumerate(texts.tolist()):
         if text:
-            _one(filling, row, text, _read(stations, row, text))
+            _one(filling, row, text, known_designation(text, _stated_sizes(stations, row)))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
 
 
-def _read(stations: Stations, row: int, text: str) -> Designation:
-    """The designation of a station; where its width is open, with the sizes that the table states beside it."""
+def known_designation(text: str, sizes: tuple[float, float, float] | None = None) -> Designation:
+    """A designation as far as it is believed.
+
+    Parameters
+    ----------
+    text : str
+        As written.
+    sizes : tuple of three floats, optional
+        d, D and B that the table states (mm); they settle a width that the designation leaves open.
+
+    Returns
+    -------
+    Designation
+        Refused where a strange word is joined to a number that may be none of a bearing.
+    """
     read = read_designation(text)
-    sizes = [float(stations.number(name)[row]) for name in ("bore_diameter", "outside_diameter", "ring_width")]
-    if read.derived and "ring_width" not in read.derived and not any(map(np.isnan, sizes)):
+    if sizes is not None and read.derived and "ring_width" not in read.derived:
         beside = read_designation(f"{text} {sizes[0]:g}x{sizes[1]:g}x{sizes[2]:g}")
-        return beside if beside.derived else read
+        read = beside if beside.derived else read
+    if read.strength != "certain" and any(why == IN_FRONT for _, why in read.reported):
+        strange = ", ".join(visible(sign, 20) for sign, why in read.reported if why == IN_FRONT)
+        return Designation(text, read.normalised, refusal=f"{strange} {IN_FRONT}, {read.basic}")
     return read
+
+
+def _stated_sizes(stations: Stations, row: int) -> tuple[float, float, float] | None:
+    d, outside, width = (float(stations.number(n)[row]) for n in ("bore_diameter", "outside_diameter", "ring_width"))
+    return None if np.isnan(d + outside + width) else (d, outside, width)
 
 
 def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:

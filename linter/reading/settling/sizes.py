@@ -12,7 +12,7 @@ from linter.model.vocabulary import Parameter
 from linter.reading.cells.signs import fold
 from linter.reading.cells.size import LEAST_DOUBTED, are_of_class, too_wide
 from linter.reading.cells.size_items import WIDEST_LIMITS
-from linter.reading.files.grids import cell_text
+from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.settling.one_value import Ints, Stated, settle_numbers, settle_words
 
 Floats = NDArray[np.float64]
@@ -30,6 +30,7 @@ def settle_sizes(
     count: int,
     disagree: Callable[..., None],
     problem_at: Callable[..., None],
+    basic: Floats | None = None,
 ) -> tuple[Toleranced, Ints, NDArray[np.bool_]]:
     """One toleranced size per group.
 
@@ -43,6 +44,8 @@ def settle_sizes(
         Number of groups.
     disagree, problem_at : callable
         Told of cells that differ and of parts that do not make a tolerance.
+    basic : float array, shape (count,), optional
+        Nominal that a tolerance belongs to where none is stated beside it: of a seat the diameter of its bearing.
 
     Returns
     -------
@@ -61,7 +64,7 @@ def settle_sizes(
             source,
             np.zeros(count, dtype=bool),
         )
-    return _Parts(entry, stated, count, disagree, problem_at).settle()
+    return _Parts(entry, stated, count, disagree, problem_at, basic).settle()
 
 
 class _Parts:
@@ -74,7 +77,9 @@ class _Parts:
         count: int,
         disagree: Callable[..., None],
         problem_at: Callable[..., None],
+        basic: Floats | None,
     ) -> None:
+        self.basic = basic
         self.entry, self.stated, self.count = entry, stated, count
         self.disagree, self.problem_at = disagree, problem_at
         self.wide = entry.unit in ("um", "N", "N/mm") or entry.name == "axial_float"
@@ -121,6 +126,7 @@ class _Parts:
         self._one_alone(smallest, largest, at_smallest, at_largest, "limit")
         self._reversed(column_lower, column_upper, at_upper, "deviations")
         self._reversed(smallest, largest, at_largest, "limits")
+        nominal = self._of_bearing(nominal, words, at_words, at_inline, at_upper)
         self._far_limits(nominal, smallest, largest, at_largest)
         self._too_wide(nominal, column_lower, column_upper, words, at_upper)
         self._too_wide(nominal, lower, upper, words, at_inline)
@@ -138,6 +144,26 @@ class _Parts:
         nan = np.where(keep, 0.0, np.nan)
         size = Toleranced(nominal, lower + nan, upper + nan, np.where(keep, words, "").astype(object))
         return size, source, middle & keep
+
+    def _of_bearing(self, nominal: Floats, words: NDArray[np.object_], *positions: Ints) -> Floats:
+        """The bearing's diameter as the nominal of a seat that states only its class or deviations; that is said."""
+        if self.basic is None:
+            return nominal
+        unstated = np.isnan(nominal) & ~np.isnan(self.basic)
+        for one in self.stated:
+            if one.strip.aspect == "value":
+                filled = [
+                    not is_blank(one.strip.cells[c]) and not one.values.has_tolerance(c) for c in one.cell.tolist()
+                ]
+                unstated[one.group[np.array(filled, dtype=bool)]] = False
+        nominal = nominal.copy()
+        for group in np.flatnonzero(unstated).tolist():
+            position = next((int(p[group]) for p in positions if p[group] >= 0), -1)
+            if position >= 0:
+                nominal[group] = self.basic[group]
+                said = f"no nominal stands with the tolerance; that of the bearing, {self.basic[group]:g} mm, is taken"
+                self._tell("assumption", group, position, "nominal-of-bearing", "the nominal of the seat", said)
+        return nominal
 
     def _middle_only(self) -> NDArray[np.bool_]:
         """Groups whose nominal is only the middle of two limits."""

@@ -19,7 +19,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
 from linter.reading.settling.columns import read_values
-from linter.reading.settling.derive import derive
+from linter.reading.settling.derive import DESIGNATION, derive, known_designation
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
@@ -133,7 +133,9 @@ class Resolver:
         self.used.append((entry, stated))
         if entry.kind == "toleranced":
             count = self._groups_of(entry)
-            column, source, middle = settle_sizes(entry, stated, count, self._disagree, self._problem_at)
+            column, source, middle = settle_sizes(
+                entry, stated, count, self._disagree, self._problem_at, self._diameter_of(entry.name)
+            )
             if entry.name in _BASIC_SIZE and middle.any():
                 column = self._basic_size(entry.name, column, middle)
             spread = self._spread(entry)
@@ -154,6 +156,18 @@ class Resolver:
             else:
                 self.columns.numbers[entry.name] = numbers
         self._place(entry, stated, source)
+
+    def _diameter_of(self, seat: str) -> Floats | None:
+        """Diameter of the bearing on a seat: as stated, else as its designation says; None for another size."""
+        if seat not in _BASIC_SIZE:
+            return None
+        name, rows = _BASIC_SIZE[seat], len(self.keys.machine_row)
+        diameter = self.columns.numbers.get(name, np.full(rows, np.nan)).copy()
+        for row, text in enumerate(self.columns.texts.get(DESIGNATION, np.zeros(0, object)).tolist()):
+            found = known_designation(text).derived.get(name) if text and np.isnan(diameter[row]) else None
+            if found is not None:
+                diameter[row] = float(found.value)
+        return diameter
 
     def _basic_size(self, name: str, column: Toleranced, middle: NDArray[np.bool_]) -> Toleranced:
         """Deviations from the bearing's own size, for a seat that states only its two limits."""

@@ -65,6 +65,12 @@ class Values:
     troubles: list[Trouble] = field(factory=list)
     factor: float = 1.0
 
+    def has_tolerance(self, cell: int) -> bool:
+        """Whether a cell states a tolerance and no number."""
+        stated = self.words is not None and bool(self.words[cell])
+        stated = stated or (self.upper is not None and not np.isnan(self.upper[cell]))
+        return stated and bool(np.isnan(self.number[cell]))
+
 
 def distinct_texts(cells: Column) -> tuple[list[str], NDArray[np.intp], list[tuple[int, Any]]]:
     """Distinct texts, the index of each cell into them (-1: not a text), and the cells that are no texts."""

@@ -35,6 +35,7 @@ _FILLED = re.compile(r"C[2-5](?=[A-Z])")
 _LONGEST_SIGN, _LONGEST_CHUNK = 8, 24
 
 NOT_KNOWN = "not known: a maker's own sign, a grease or a word; nothing is read from it"
+IN_FRONT = "stands in front of the number and is no part of it that is known"
 NO_SIGN_BEHIND = "not stated; a complete designation without a sign for it would mean {}"
 
 
@@ -234,7 +235,7 @@ class _Signs:
                 if row.says:
                     self.reported.append((sign, f"{row.says} ({row.source})"))
             elif not is_word(sign):
-                self.reported.append((sign, "stands in front of the number and is no part of it that is known"))
+                self.reported.append((sign, IN_FRONT))
 
     def _behind(self, text: str) -> None:
         """Signs behind the number, chunk by chunk."""

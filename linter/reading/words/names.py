@@ -6,6 +6,7 @@ not found comes with the reason.
 """
 
 import re
+from collections.abc import Iterator
 from pathlib import Path
 
 from attrs import evolve, field, frozen
@@ -17,6 +18,7 @@ from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, s
 from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
 from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
+from linter.reading.words.parts import named_by_parts
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -26,6 +28,8 @@ _CAMEL_UNITS = {
     "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
     "Gmm": "g.mm", "Percent": "%", "Hours": "h",
 }  # fmt: skip
+#: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
+_UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -153,7 +157,10 @@ class Names:
             return bracket[1], self.mapping.unit(bracket[2])
         if camel := _CAMEL_UNIT.fullmatch(text):
             return camel[1], _CAMEL_UNITS[camel[2]]
-        return split_heading_unit(text)
+        rest, unit = split_heading_unit(text)
+        if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
+            return behind[1], behind[2]
+        return rest, unit
 
     def _look(self, text: str) -> Match | str:
         if text not in self._found:
@@ -174,10 +181,32 @@ class Names:
             meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
             return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
         reasons: list[str] = []
-        match = self._peel(folded, frozenset(), reasons)
+        match = self._peel(folded, frozenset(), reasons) or self._by_parts(folded)
         if match is not None:
             return match
         return reasons[0] if reasons else "no parameter has this name"
+
+    def _by_parts(self, text: str) -> Match | None:
+        """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""
+        core, unit = self._split_unit(text)
+        for rest, station in ((core, None), *self._stationed(core)):
+            if (named := named_by_parts(rest)) is None:
+                continue
+            match = Match(named.parameter, station, None, named.aspect)
+            if unit and _unit_trouble(match, unit):
+                return None
+            return evolve(match, unit=unit or None)
+        return None
+
+    def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
+        """Ways to cut a station off a name that is long enough to be one without it."""
+        if bracket := BRACKET.fullmatch(text):
+            if station := self.station(bracket[2]):
+                yield bracket[1], station
+            return
+        for rest, piece, _ in station_cuts(text):
+            if len(rest) > 3 and (station := self.station(piece)):
+                yield rest, station
 
     def _whole(self, text: str, reasons: list[str]) -> Match | None:
         """A name with nothing around it."""

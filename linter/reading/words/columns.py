@@ -1,0 +1,283 @@
+"""Columns judged by their cells and by what stands beside them, where the heading alone would mislead.
+
+A column of designations is the designation whatever its heading; a running number is no bore; a lone ``D`` is a symbol
+only beside other columns of a bearing; a bore with a hole class is a housing seat; the width behind a seat is not the
+ring's. Where it stays open the column is not read, and that is told.
+"""
+
+import re
+from collections.abc import Callable, Sequence
+
+from attrs import evolve
+
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import ReadError, fold
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.dictionary import word_key
+from linter.reading.words.headings import Heading, Words
+
+Column = Heading | None
+
+# Headings of these meanings in the trade's languages (common practice), as keys for comparing.
+_KEYS: dict[str, tuple[str, ...]] = {
+    "bearing": (
+        "bearing", "bearings", "brg", "lager", "wälzlager", "kugellager", "roulement", "roulements", "cuscinetto",
+        "rodamiento", "軸受", "ベアリング", "轴承", "подшипник",
+    ),
+    "designation": (
+        "designation", "type", "typ", "p/n", "pn", "part no", "part number", "part", "model", "ref", "reference",
+        "lager nr", "lagernr", "lagernummer", "lagertyp", "bezeichnung", "référence", "désignation", "denominación",
+        "referencia", "sigla", "denominazione", "riferimento", "型番", "品番", "型式", "呼び番号", "型号", "代号",
+        "обозначение", "тип", "bearing type", "brg type", "bearing no", "brg no", "bearing p/n", "brg p/n", "name",
+        "item", "code", "artikel", "bearing part number", "bearing model", "type de roulement", "tipo", "modello",
+    ),
+    "place": (
+        "pos", "position", "location", "loc", "ref", "stelle", "ort", "emplacement", "repère", "ubicación", "pos no",
+        "rif", "場所", "部位", "позиция", "where", "side", "seite", "côté", "lado", "lato",
+    ),
+    "clearance": (
+        "clearance", "luft", "lagerspiel", "spiel", "jeu", "juego", "gioco", "すきま", "隙間", "内部すきま", "游隙",
+        "зазор", "play", "internal clearance", "radial clearance",
+    ),
+    "precision": (
+        "precision", "accuracy", "genauigkeit", "präzision", "précision", "precisión", "precisione", "精度", "精度等級",
+        "精度等级", "точность", "class", "klasse", "classe", "clase", "tolerance class", "abec",
+    ),
+    "number": ("id", "no", "nr", "num", "number", "item", "#", "lfd nr", "№", "番号", "序号", "n°", "index"),
+    "width": ("width", "breite", "largeur", "ancho", "anchura", "larghezza", "幅", "宽度", "ширина", "b"),
+    "bore": (
+        "bore", "bohrung", "alésage", "foro", "agujero", "穴", "穴径", "内径", "孔", "孔径", "отверстие", "ø bore",
+        "bore diameter", "bohrungsdurchmesser", "bore dia", "bore ø", "diamètre d'alésage", "alesaggio",
+    ),
+}  # fmt: skip
+KEYS = {meaning: frozenset(map(word_key, words)) for meaning, words in _KEYS.items()}
+_LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
+_HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
+_SHAFT = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
+_CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
+_TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
+_OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+_MOST_LOOKED_AT = 50
+
+
+def key_of(label: str, words: Words) -> str:
+    """A heading without its unit, for comparing."""
+    match = words.names.find(label)
+    unit = f"[{match.unit}]" if match and match.unit else ""
+    plain = fold(label)
+    plain = plain.removesuffix(unit).strip() if unit else re.sub(r"[ _]*[\[(][^\[\]()]*[\])]$", "", plain)
+    return word_key(plain).strip(" :")
+
+
+def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) -> Column:
+    """What one column (or row) is by its heading and its own cells.
+
+    Parameters
+    ----------
+    label : str
+        Its heading.
+    heading : Heading or None
+        What the heading means by itself.
+    cells : sequence of str
+        Some of its filled cells.
+    words : Words
+        The names that are understood.
+
+    Returns
+    -------
+    Heading or None
+        None where it is not to be read.
+    """
+    if words.names.mapping.find(fold(label)) is not None:
+        return heading  # the name mapping has the last word
+    cells = [fold(cell) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
+    if not cells:
+        return heading
+    key = key_of(label, words)
+    may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
+    if may_be and _are_designations(key, heading, cells):
+        return Heading("bearing_designation")
+    if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
+        heading = _coded(key, cells) or heading
+    if heading is None:
+        return _class_of_symbol(label, cells, words)
+    if heading.parameter in ("bore_diameter", "outside_diameter"):
+        return _seat_or_ring(heading, key, cells)
+    return heading
+
+
+def _coded(key: str, cells: Sequence[str]) -> Column:
+    """A clearance or a precision, where every cell is a word of that choice and none can be the class of a fit."""
+    for meaning, name in (("clearance", "clearance_class"), ("precision", "tolerance_class")):
+        if key in KEYS[meaning] and not any(isinstance(read_choice(name, cell), ReadError) for cell in cells):
+            return Heading(name)
+    return None
+
+
+def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
+    """``Tol d`` over classes of shafts, ``Tol D`` over classes of holes: those of the seats."""
+    match = _OF_SYMBOL.fullmatch(label)
+    if match is None or words.group(match["word"]) != "CLASS":
+        return None
+    shaft = match["symbol"] == "d"
+    side = _SHAFT if shaft else _HOLE
+    if not all(side.fullmatch(cell) and _CLASS_ONLY.fullmatch(cell) for cell in cells):
+        return None
+    return Heading("shaft_seat_diameter" if shaft else "housing_seat_diameter", aspect="tolerance")
+
+
+def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
+    """Whether every cell is a designation: beyond doubt, or a known number under a heading that may say so."""
+    strengths = [designation_strength(cell) for cell in cells]
+    if "no" in strengths:
+        return False
+    if heading is not None and heading.parameter != "station" and key not in KEYS["designation"]:
+        return all(strength == "certain" for strength in strengths)
+    return "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
+
+
+def _seat_or_ring(heading: Heading, key: str, cells: Sequence[str]) -> Column:
+    """A diameter of the bearing whose cells carry the class or the deviations of a seat."""
+    classed = [cell for cell in cells if _HOLE.fullmatch(cell) or _SHAFT.fullmatch(cell) or _TOLERANCED.fullmatch(cell)]
+    if not classed or heading.aspect != "value":
+        return heading
+    of_holes = all(_HOLE.fullmatch(cell) or _TOLERANCED.fullmatch(cell) for cell in classed)
+    if heading.parameter == "bore_diameter" and key in KEYS["bore"] and of_holes:
+        return evolve(heading, parameter="housing_seat_diameter", own_unit=False)
+    return None if any(_HOLE.fullmatch(cell) or _SHAFT.fullmatch(cell) for cell in classed) else heading
+
+
+def judge_columns(
+    labels: Sequence[str], headings: Sequence[Column], cells: Callable[[int], Sequence[str]], words: Words
+) -> list[Column]:
+    """What the columns of a table are, each by its heading, its cells and the columns beside it.
+
+    Parameters
+    ----------
+    labels : sequence of str
+        Heading of each column.
+    headings : sequence of Heading or None
+        What each means by itself.
+    cells : callable
+        Some of the filled cells of a column, by its index.
+    words : Words
+        The names that are understood.
+
+    Returns
+    -------
+    list of Heading or None
+        None for a column that is not read.
+    """
+    result = [
+        heading_of(label, h, cells(c), words) if label else h
+        for c, (label, h) in enumerate(zip(labels, headings, strict=True))
+    ]
+    mapped = [words.mapped(label) for label in labels]
+    _one_designation(labels, headings, result, words)
+    _bore_beside_its_tolerance(labels, result, cells, words)
+    _running_numbers(labels, result, cells, mapped)
+    _lone_letters(labels, result, mapped)
+    _width_behind_a_seat(labels, result, mapped, words)
+    _place_as_station(labels, result, cells, words)
+    return result
+
+
+def _one_designation(labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:
+    """Of several columns of designations the one that its heading names best is read."""
+    found = [c for c, h in enumerate(result) if h is not None and h.parameter == "bearing_designation"]
+    found = [c for c in found if not (before[c] is not None and before[c].parameter == "bearing_designation")]  # type: ignore[union-attr]
+    stated = [c for c, h in enumerate(before) if h is not None and h.parameter == "bearing_designation"]
+    ranked = sorted(found, key=lambda c: (key_of(labels[c], words) not in KEYS["bearing"], c))
+    for c in ranked if stated else ranked[1:]:
+        result[c] = before[c]
+
+
+def _bore_beside_its_tolerance(
+    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
+) -> None:
+    """A bore with a column of hole classes or of deviations behind it is the bore of the housing."""
+    for c, heading in enumerate(result[:-1]):
+        if heading is None or heading.parameter != "bore_diameter" or key_of(labels[c], words) not in KEYS["bore"]:
+            continue
+        behind = []
+        for k in range(c + 1, len(result)):
+            aspect = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower"}.get(words.group(labels[k]), "")
+            if result[k] is not None or not aspect:
+                break
+            behind.append((k, aspect))
+        classes = [cell for k, aspect in behind if aspect == "tolerance" for cell in map(fold, cells(k))]
+        if not behind or any(_SHAFT.fullmatch(cell) for cell in classes):
+            if behind:
+                result[c] = None
+            continue
+        seat = evolve(heading, parameter="housing_seat_diameter", own_unit=False)
+        result[c] = seat
+        for k, aspect in behind:
+            result[k] = evolve(seat, aspect=aspect)
+
+
+def _running_numbers(
+    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], mapped: Sequence[bool]
+) -> None:
+    """``ID`` and its like is a bore only beside the outside diameter or with a unit, and never one that counts rows."""
+    outside = any(h is not None and h.parameter == "outside_diameter" for h in result)
+    for c, heading in enumerate(result):
+        if heading is None or heading.parameter != "bore_diameter" or mapped[c]:
+            continue
+        plain = word_key(labels[c]).strip(" .")
+        if plain not in ("id", "i d"):
+            continue
+        texts = list(cells(c))
+        counts = texts == [str(k) for k in range(1, len(texts) + 1)] and len(texts) > 1
+        if counts or (not heading.unit and (labels[c].strip() in ("id", "Id") or not outside)):
+            result[c] = None
+
+
+def _lone_letters(labels: Sequence[str], result: list[Column], mapped: Sequence[bool]) -> None:
+    """A single letter is a symbol only beside another one of them or beside a column that names a bearing or seat."""
+    letters = [
+        c for c, h in enumerate(result)
+        if h is not None and not mapped[c] and labels[c].strip()[:1] in _LETTERS and _is_letter(labels[c])
+        and h.parameter == _LETTERS[labels[c].strip()[0]]
+    ]  # fmt: skip
+    others = [
+        h for c, h in enumerate(result)
+        if h is not None and c not in letters and h.entry.level == "station" and h.parameter != "station"
+    ]  # fmt: skip
+    if len(letters) == 1 and not others:
+        result[letters[0]] = None
+
+
+def _is_letter(label: str) -> bool:
+    return re.fullmatch(r"\W*[dDB]\W*(?:[\[(].*)?", label.strip()) is not None
+
+
+def _width_behind_a_seat(labels: Sequence[str], result: list[Column], mapped: Sequence[bool], words: Words) -> None:
+    """A width without the word of a ring or bearing right behind a seat may be the seat's."""
+    sizes = ("bore_diameter", "outside_diameter", "bearing_designation", "bearing_type")
+    for c, heading in enumerate(result):
+        if heading is None or heading.parameter != "ring_width" or mapped[c] or heading.parameter in labels[c]:
+            continue
+        if key_of(labels[c], words) not in KEYS["width"]:
+            continue
+        before = [h.parameter for h in result[:c] if h is not None]
+        last = next((name for name in reversed(before) if name in sizes or "_seat_" in name), "")
+        if "_seat_" in last:
+            result[c] = None
+
+
+def _place_as_station(
+    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
+) -> None:
+    """Where no column names the stations, one headed by a word for a place does, if its cells tell the rows apart."""
+    if any(h is not None and (h.parameter == "station" or h.station) for h in result):
+        return
+    if not any(h is not None and h.entry.level == "station" for h in result):
+        return
+    for c, heading in enumerate(result):
+        if heading is not None or key_of(labels[c], words).strip(" .") not in KEYS["place"]:
+            continue
+        texts = list(cells(c))
+        if len(texts) > 1 and len(set(texts)) == len(texts) and all(len(text) <= 40 for text in texts):
+            result[c] = Heading("station")
+            return

@@ -1,0 +1,205 @@
+"""Headings built from parts, and columns judged by their cells."""
+
+import itertools
+from pathlib import Path
+
+import pytest
+
+from linter.model.stations import Problem
+from linter.reading import Reading, read_table
+from linter.reading.words.names import Names
+
+NAMES = Names.built_in()
+
+# What a designer of each language would say of a feature, in the words of the trade: shaft and seat, housing and bore,
+# and what is stated of them. Orders and units are put together below.
+LANGUAGES = {
+    "en": (
+        ("shaft", "shaft seat"), ("housing", "housing bore"), "fit", "tolerance", "roughness", "cylindricity", "fillet",
+    ),
+    "de": (
+        ("Welle", "Wellensitz"), ("Gehäuse", "Gehäusebohrung"), "Passung", "Toleranz", "Rauheit", "Zylinderform",
+        "Ausrundung",
+    ),
+    "fr": (
+        ("arbre", "portée d'arbre"), ("logement", "alésage du logement"), "ajustement", "tolérance", "rugosité",
+        "cylindricité", "congé",
+    ),
+    "es": (
+        ("eje", "asiento del eje"), ("alojamiento", "agujero del alojamiento"), "ajuste", "tolerancia", "rugosidad",
+        "cilindricidad", "acuerdo",
+    ),
+    "it": (
+        ("albero", "sede dell'albero"), ("alloggiamento", "foro dell'alloggiamento"), "accoppiamento", "tolleranza",
+        "rugosità", "cilindricità", "raccordo",
+    ),
+    "ja": (("軸", "軸の取付部"), ("ハウジング", "ハウジング穴"), "はめあい", "公差", "表面粗さ", "円筒度", "隅"),
+    "zh": (("轴", "轴颈"), ("轴承座", "轴承座孔"), "配合", "公差", "粗糙度", "圆柱度", "圆角"),
+    "ru": (
+        ("вал", "шейка вала"), ("корпус", "отверстие корпуса"), "посадка", "допуск", "шероховатость", "цилиндричность",
+        "галтель",
+    ),
+}  # fmt: skip
+MEANT = (
+    ("_seat_diameter", "class"), ("_seat_diameter", "class"), ("_seat_roughness", "value"),
+    ("_seat_cylindricity", "value"), ("_fillet_radius", "value"),
+)  # fmt: skip
+UNITS = {"_seat_roughness": ("", " [µm]", " (µm)", " µm"), "_seat_diameter": ("",)}
+
+
+def generated():
+    for language, (shaft, housing, *said) in LANGUAGES.items():
+        for side, words in (("shaft", shaft), ("housing", housing)):
+            for (suffix, aspect), quality in zip(MEANT, said, strict=True):
+                for part in words[:1] if suffix == "_fillet_radius" else words:
+                    units = UNITS.get(suffix, ("", " [mm]", " mm"))
+                    for order, unit in itertools.product(((part, quality), (quality, part)), units):
+                        for joint in ("",) if language in ("ja", "zh") else (" ", "_", ", "):
+                            yield f"{joint.join(order)}{unit}", side + suffix, aspect
+
+
+@pytest.mark.parametrize("word", sorted({row[0] for row in generated()}))
+def test_heading_of_parts_names_one_parameter(word):
+    expected = {(parameter, aspect) for text, parameter, aspect in generated() if text == word}
+    match = NAMES.find(word)
+    assert match is not None, word
+    assert {(match.parameter, match.aspect)} == expected
+
+
+@pytest.mark.parametrize(
+    "word",
+    [
+        "shaft", "housing colour", "fit", "tolerance", "shaft housing fit", "roughness", "shaft width", "fillet R max",
+        "housing material cost", "shaft seat length", "shaft bearing bore fit", "ring tolerance",
+        "Welle Gehäuse Passung", "shaft fit supplier", "shoulder", "shaft chamfer",
+    ],
+)  # fmt: skip
+def test_heading_with_a_part_missing_or_strange_names_nothing(word):
+    assert NAMES.find(word) is None
+
+
+def test_station_and_unit_stand_around_the_parts():
+    match = NAMES.find("Rauheit Gehäusebohrung B [µm]")
+    assert match is not None
+    assert (match.parameter, match.station, match.unit) == ("housing_seat_roughness", "B", "µm")
+    assert NAMES.find("Rauheit Gehäusebohrung [kg]") is None
+
+
+def read(tmp_path: Path, text: str) -> Reading:
+    path = tmp_path / "t.csv"
+    path.write_text(text, encoding="utf-8")
+    return read_table(path)
+
+
+def told(reading: Reading, *codes: str) -> list[Problem]:
+    return [problem for problem in reading.stations.problems if problem.code in codes]
+
+
+@pytest.mark.parametrize(
+    "word",
+    ["Bearing", "Lager", "Roulement", "Cuscinetto", "Rodamiento", "軸受", "轴承", "Подшипник", "Designation", "Brg",
+     "P/N", "Type", "Lager-Nr.", "型番", "型号", "Référence", "Zzx"],
+)  # fmt: skip
+def test_column_of_designations_is_the_designation_whatever_its_heading(tmp_path, word):
+    reading = read(tmp_path, f"machine,{word},speed_max,shaft seat [mm]\nM,608-2Z,1000,8 h5\nM,608-2Z,,8 k5\n")
+    s = reading.stations
+    assert s.text("bearing_designation").tolist() == ["608-2Z", "608-2Z"]
+    assert s.text("station").tolist() == ["row 2", "row 3"]
+    assert s.number("bore_diameter").tolist() == [8, 8]
+
+
+@pytest.mark.parametrize("word", ["Bearing", "Lager", "軸受"])
+def test_bearing_heading_over_names_of_positions_stays_the_station(tmp_path, word):
+    s = read(tmp_path, f"machine,{word},bore_diameter,speed_max\nM,DE,8,1000\nM,NDE,8,\n").stations
+    assert s.text("station").tolist() == ["DE", "NDE"]
+
+
+@pytest.mark.parametrize("word", ["Pos.", "Location", "Ref"])
+def test_place_names_the_stations_where_nothing_else_does(tmp_path, word):
+    s = read(tmp_path, f"machine,{word},Bearing,speed_max\nM,DE,6203,1000\nM,NDE,6203,\n").stations
+    assert s.text("station").tolist() == ["DE", "NDE"]
+    assert s.text("bearing_designation").tolist() == ["6203", "6203"]
+
+
+@pytest.mark.parametrize("word", ["ID", "id", "No.", "#", "Item"])
+def test_running_number_is_never_a_bore(tmp_path, word):
+    s = read(tmp_path, f"machine,station,{word},OD [mm],ring_width\nM,A,1,22,7\nM,B,2,22,7\n").stations
+    assert not s.known("bore_diameter").any()
+
+
+def test_id_beside_the_outside_diameter_is_the_bore(tmp_path):
+    s = read(tmp_path, "machine,station,ID [mm],OD [mm]\nM,A,8,22\nM,B,8,22\n").stations
+    assert s.number("bore_diameter").tolist() == [8, 8]
+
+
+def test_lone_letter_is_no_symbol(tmp_path):
+    assert (
+        not read(tmp_path, "machine,station,speed_max,D [mm]\nM,A,1,8\nM,B,,9\n")
+        .stations.known("outside_diameter")
+        .any()
+    )
+    s = read(tmp_path, "machine,station,d [mm],D [mm],B [mm]\nM,A,8,22,7\nM,B,8,22,7\n").stations
+    assert s.number("outside_diameter").tolist() == [22, 22]
+
+
+@pytest.mark.parametrize(
+    ("head", "cells"), [("Bore [mm]", "22 H7"), ("Bohrung [mm],Toleranz", "22,K6"), ("Alésage [mm]", "22 +0.021/0")]
+)
+def test_bore_with_a_hole_class_or_deviations_is_a_housing_seat(tmp_path, head, cells):
+    s = read(tmp_path, f"machine,station,ring_width,{head}\nM,A,7,{cells}\nM,B,7,{cells}\n").stations
+    assert not s.known("bore_diameter").any()
+    assert s.size("housing_seat_diameter").nominal.tolist() == [22, 22]
+    assert (s.size("housing_seat_diameter").upper > 0).all()
+
+
+def test_width_behind_a_seat_is_not_the_rings(tmp_path):
+    reading = read(tmp_path, "machine,station,shaft_seat_diameter,Width [mm]\nM,A,8 h5,12\nM,B,8 h5,12\n")
+    assert not reading.stations.known("ring_width").any()
+    assert [p.kind for p in told(reading, "unused-data")] == ["unreadable"]
+    s = read(tmp_path, "machine,station,bore_diameter,Width [mm]\nM,A,8,7\nM,B,8,7\n").stations
+    assert s.number("ring_width").tolist() == [7, 7]
+
+
+@pytest.mark.parametrize(
+    ("head", "cells", "classes"),
+    [
+        ("Tol d,Tol D", "k5,H6", ("k5", "H6")),
+        ("Passung d,Passung D", "k5,H6", ("k5", "H6")),
+        ("shaft fit,housing fit", "k5,H6", ("k5", "H6")),
+        ("軸公差,ハウジング公差", "k5,H6", ("k5", "H6")),
+        ("Tol d,Tol D", "H6,k5", ("", "")),
+    ],
+)
+def test_class_columns_take_the_diameter_of_the_bearing(tmp_path, head, cells, classes):
+    reading = read(tmp_path, f"machine,station,Bearing,{head}\nM,A,608,{cells}\nM,B,608,{cells}\n")
+    s = reading.stations
+    found = tuple(s.size(f"{side}_seat_diameter").tolerance_class[0] for side in ("shaft", "housing"))
+    assert found == classes
+    if classes[0]:
+        assert s.size("shaft_seat_diameter").nominal.tolist() == [8, 8]
+        assert s.size("housing_seat_diameter").nominal.tolist() == [22, 22]
+        assert len(told(reading, "nominal-of-bearing")) == 4
+
+
+def test_nominal_that_cannot_be_used_is_not_replaced(tmp_path):
+    reading = read(
+        tmp_path, "machine,station,Bearing,shaft seat [mm],shaft seat class\nM,A,608,about 8,k5\nM,B,608,8,k5\n"
+    )
+    assert reading.stations.known("shaft_seat_diameter").tolist() == [False, True]
+
+
+def test_clearance_and_precision_are_told_by_their_cells(tmp_path):
+    s = read(tmp_path, "machine,station,bore_diameter,Clearance,Precision\nM,A,8,C3,P5\nM,B,8,CN,P5\n").stations
+    assert s.choice("clearance_class").texts().tolist() == ["C3", "CN"]
+    assert s.choice("tolerance_class").texts().tolist() == ["P5", "P5"]
+    assert (
+        not read(tmp_path, "machine,station,bore_diameter,Clearance\nM,A,8,0.5\n")
+        .stations.known("clearance_class")
+        .any()
+    )
+
+
+def test_strange_word_joined_to_a_number_is_no_designation(tmp_path):
+    reading = read(tmp_path, "machine,station,bearing_designation,speed_max\nM,A,xPg603H4,1000\n")
+    assert not reading.stations.known("bore_diameter").any()
+    assert [p.kind for p in told(reading, "designation-not-read")] == ["unreadable"]
