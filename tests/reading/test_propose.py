@@ -89,7 +89,7 @@ ODD = {
         "Rotor,Brng,Shft dia (in),Hsg bor dia (in),Brg OD (in),brg wdth (in),Spd RPM,Rad ld lbf,Prld N\n"
         "R1,DE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\nR1,NDE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\n",
         {"Brng": "station", "Shft dia (in)": "shaft_seat_diameter", "Hsg bor dia (in)": "housing_seat_diameter",
-         "brg wdth (in)": "ring_width", "Rad ld lbf": "radial_load", "Spd RPM": "speed_max"},
+         "brg wdth (in)": "ring_width", "Rad ld lbf": "radial_load"},
         {"Prld N": "preload_force"},
         ("DE", "NDE"),
     ),

@@ -15,9 +15,9 @@ from linter.model.places import Place
 from linter.model.stations import Problem, Stations
 from linter.model.vocabulary import parameter
 from linter.reading.files.intake import visible
+from linter.reading.settling.bearing_list import BearingList
 from linter.reading.words.bearing_geometry import internal_geometry
 from linter.reading.words.designations import IN_FRONT, Designation, read_designation
-from linter.reading.words.designations import Derived as Meaning
 
 DESIGNATION = "bearing_designation"
 #: Derived but not compared: makers print different smallest chamfers for one size.
@@ -109,13 +109,15 @@ class Derived:
     notes: tuple[str, ...] = ()
 
 
-def derive(stations: Stations) -> Derived:
+def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
     """Fill what the designations of the stations say.
 
     Parameters
     ----------
     stations : Stations
         As read, without defaults.
+    bearings : BearingList, optional
+        The firm's own list; its values go before what a designation means.
 
     Returns
     -------
@@ -130,8 +132,21 @@ def derive(stations: Stations) -> Derived:
     filling = _Filling(stations)
     for row, text in enumerate(texts.tolist()):
         if text:
+            if bearings is not None:
+                _listed(filling, row, text, bearings)
             _one(filling, row, text, known_designation(text, _stated_sizes(stations, row)))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
+
+
+def _listed(filling: _Filling, row: int, text: str, bearings: BearingList) -> None:
+    """What the firm's list says of the bearing of one station."""
+    listed = bearings.find(text)
+    if listed is None:
+        filling.note(f"designation {visible(text, 40)} is not in the list of bearings {bearings.file}")
+        return
+    for name, value in listed.values.items():
+        if not filling.offer(row, name, Value(value, listed.basis(name))):
+            _compare(filling, row, name, f"the list of bearings, {visible(text, 40)},", value, listed.basis(name))
 
 
 def known_designation(text: str, sizes: tuple[float, float, float] | None = None) -> Designation:
@@ -169,7 +184,7 @@ def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:
     for name, found in read.derived.items():
         basis = f"{DESIGNATION} {visible(text, 40)}: {found.basis}"
         if not filling.offer(row, name, Value(found.value, basis)) and name not in _NOT_COMPARED:
-            _compare(filling, row, name, text, found)
+            _compare(filling, row, name, text, found.value, found.basis)
     for name, found in read.defaults.items():
         reason = _NOT_STATED.format(found.value)
         filling.offer(row, name, Value(found.value, f"{DESIGNATION} {visible(text, 40)}: {found.basis}", reason))
@@ -186,24 +201,23 @@ def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:
         filling.note(f"designation {visible(text, 40)}: {pair}")
 
 
-def _compare(filling: _Filling, row: int, name: str, text: str, found: Meaning) -> None:
-    """A stated value beside the designation: told where they differ."""
+def _compare(filling: _Filling, row: int, name: str, text: str, value: float | str, basis: str) -> None:
+    """A value beside what the designation means or the list says: told where they differ."""
     stations, entry = filling.stations, parameter(name)
-    if not bool(stations.known(name)[row]):
-        return
+    first = filling.found.get(name, {}).get(row)
+    stated: float | str
     if entry.kind == "number":
-        stated = float(stations.number(name)[row])
-        if abs(stated - float(found.value)) <= _SAME:
+        stated = float(stations.number(name)[row]) if first is None else float(first.value)
+        if abs(stated - float(value)) <= max(_SAME, 1e-6 * abs(stated)):
             return
-        differ = f"{stated:g} {entry.unit} is stated and {float(found.value):g} {entry.unit} is what {text} means"
     else:
-        word = stations.choice(name).words[int(stations.choice(name).codes[row])]
-        if word == found.value:
+        stated = str(stations.choice(name).texts()[row]) if first is None else str(first.value)
+        if stated == value:
             return
-        differ = f"{word} is stated and {found.value} is what {text} means"
-    place = stations.place(name, row)
-    at = f" (stated at {place.short()})" if place is not None else ""
-    said = f"{name}: {differ} ({found.basis}){at}; the stated value is used"
+    one, other = (f"{v:g} {entry.unit}" if isinstance(v, float) else v for v in (stated, value))
+    place = stations.place(name, row) if first is None else None
+    at = f" at {place.short()}" if place is not None else "" if first is None else f" by the {first.basis}"
+    said = f"{name}: {one} is stated{at} and {other} is what {text} means ({basis}); the stated value is used"
     filling.tell("disagreement", row, name, text, "designation-contradicts", "one bearing", said)
 
 

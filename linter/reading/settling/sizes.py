@@ -126,7 +126,8 @@ class _Parts:
         self._one_alone(smallest, largest, at_smallest, at_largest, "limit")
         self._reversed(column_lower, column_upper, at_upper, "deviations")
         self._reversed(smallest, largest, at_largest, "limits")
-        nominal = self._of_bearing(nominal, words, at_words, at_inline, at_upper)
+        without_limits = np.isnan(largest) & np.isnan(smallest)
+        nominal = self._of_bearing(nominal, without_limits, at_words, at_inline, at_upper)
         self._far_limits(nominal, smallest, largest, at_largest)
         self._too_wide(nominal, column_lower, column_upper, words, at_upper)
         self._too_wide(nominal, lower, upper, words, at_inline)
@@ -145,11 +146,11 @@ class _Parts:
         size = Toleranced(nominal, lower + nan, upper + nan, np.where(keep, words, "").astype(object))
         return size, source, middle & keep
 
-    def _of_bearing(self, nominal: Floats, words: NDArray[np.object_], *positions: Ints) -> Floats:
+    def _of_bearing(self, nominal: Floats, without_limits: NDArray[np.bool_], *positions: Ints) -> Floats:
         """The bearing's diameter as the nominal of a seat that states only its class or deviations; that is said."""
         if self.basic is None:
             return nominal
-        unstated = np.isnan(nominal) & ~np.isnan(self.basic)
+        unstated = np.isnan(nominal) & ~np.isnan(self.basic) & without_limits
         for one in self.stated:
             if one.strip.aspect == "value":
                 filled = [

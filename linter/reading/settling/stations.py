@@ -18,6 +18,7 @@ from linter.reading.cells.numbers import Decimal
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
+from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
@@ -69,6 +70,7 @@ class Resolver:
     found: Found
     decimal: Decimal | None
     mapping: Mapping
+    bearings: BearingList | None = None
     keys: Keys = field(factory=Keys)
     problems: list[Problem] = field(factory=list)
     unused: list[Unused] = field(factory=list)
@@ -106,7 +108,7 @@ class Resolver:
         stations = self.columns.stations(self.keys)
         self._tell_missing(stations)
         self._close_alike()
-        derived = derive(stations)
+        derived = derive(stations, self.bearings)
         stations = derived.stations
         self.problems.extend(derived.problems)
         for note in derived.notes:

@@ -88,8 +88,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     Heading or None
         None where it is not to be read.
     """
-    if words.names.mapping.find(fold(label)) is not None:
-        return heading  # the name mapping has the last word
+    if words.names.mapping.find(fold(label)) is not None or (heading is not None and heading.own_unit):
+        return heading  # the name mapping has the last word, and the vocabulary's own names mean themselves
     cells = [fold(cell) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
     if not cells:
         return heading

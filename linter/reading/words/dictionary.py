@@ -24,7 +24,7 @@ GROUPS = (
 Version = Literal["", "newer", "older"]
 _VERSIONS: dict[str, Version] = {"@NEWER": "newer", "@OLDER": "older"}
 #: Targets of the data file that are no parameters.
-NO_PARAMETER = (*GROUPS, "@STATION", *_VERSIONS)
+NO_PARAMETER = (*GROUPS, "@STATION", "@SPEED", *_VERSIONS)
 
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
@@ -45,6 +45,7 @@ class Dictionary:
     groups: dict[str, tuple[str, ...]]
     group_words: dict[str, tuple[str, ...]]
     stations: frozenset[str]
+    speeds: frozenset[str]
     versions: dict[str, Version]
 
 
@@ -62,7 +63,7 @@ def dictionary() -> Dictionary:
     words: dict[str, tuple[str, ...]] = {}
     groups: dict[str, tuple[str, ...]] = {}
     group_words: dict[str, tuple[str, ...]] = {}
-    stations = set()
+    stations, speeds = set(), set()
     versions: dict[str, Version] = {}
 
     def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
@@ -74,6 +75,8 @@ def dictionary() -> Dictionary:
     for target, word, language in heading_words():
         if target == "@STATION":
             stations.add(word_key(word))
+        elif target == "@SPEED":
+            speeds.add(word_key(word))
         elif target in _VERSIONS:
             versions[word_key(word)] = _VERSIONS[target]
         elif target in GROUPS:
@@ -83,7 +86,7 @@ def dictionary() -> Dictionary:
             put(exact, fold(word), target)
             if language != "symbol":
                 put(words, word_key(word), target)
-    return Dictionary(exact, words, groups, group_words, frozenset(stations), versions)
+    return Dictionary(exact, words, groups, group_words, frozenset(stations), frozenset(speeds), versions)
 
 
 def group_key(text: str) -> str:

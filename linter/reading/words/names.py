@@ -189,6 +189,9 @@ class Names:
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""
         core, unit = self._split_unit(text)
+        stated = known_unit(unit) if unit else None
+        if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
+            return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
         for rest, station in ((core, None), *self._stationed(core)):
             if (named := named_by_parts(rest)) is None:
                 continue
