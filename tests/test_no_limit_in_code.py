@@ -136,6 +136,7 @@ BY_MODULE = {
         0.16: "P/C, end of the domain of that formula",
         500_000: "n·d_m, end of the domain of that formula",
     },
+    "life_grease": {0.16: "end of the range of a grease life formula, P/C"},
     "lubrication": {
         -273.15: "absolute zero in °C",
         0.3: "mm²/s, end of the viscosity law's domain",

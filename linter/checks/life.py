@@ -5,54 +5,26 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Limits, Result, View, Working, ladder, shared, within
+from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.contacts import contact, under_load
-from linter.checks.shared.lubrication import viscosity, viscosity_ratio, viscosity_wants
+from linter.checks.shared.lubrication import thinner, unusable, viscosity, viscosity_ratio, viscosity_wants
 from linter.checks.shared.preload_band import station_band
 from linter.checks.shared.quantities import (
     ball_diameter,
     dynamic_rating,
-    equivalent_load,
-    fatigue_load_limit,
     is_ball,
     mean_diameter,
     pitch_diameter,
     static_load_rating,
 )
+from linter.checks.shared.rated_life import ceramic, dynamic_load, fatigue_limit, life_factor, loads, radial_roller
 from linter.checks.shared.two_sides import sinking
-from linter.mechanics import hertz, lubricant, materials, modified_life, rating_life, static_rating
+from linter.mechanics import hertz, lubricant, materials, rating_life, static_rating
 from linter.model.stations import Bools, Floats
 
-#: Rollers whose equivalent load is their radial load as long as no axial load acts.
-RADIAL_ROLLERS = ("cylindrical roller", "needle roller")
 #: Ends of the ranges of the grease life formulas (see :mod:`linter.mechanics.lubricant`): degC, and n·d_m.
 GREASE_BY_LIMIT_UP_TO = {"general": 110.0, "wide range": 130.0}
 GREASE_BY_FACTOR_UP_TO = 500_000.0
-_FILTERED = ("oil jet", "under-race oil", "oil mist", "oil-air")
-
-
-def radial_roller(view: View) -> Bools:
-    """Rows with rollers that carry radial load only."""
-    return view.stations.choice("bearing_type").is_in(*RADIAL_ROLLERS)
-
-
-@shared
-def loads(view: View) -> tuple[Floats, Floats]:
-    """Radial load, and axial load with the nominal preload, on each position [N]; NaN where not known."""
-    s = view.stations
-    radial = within(s.number("radial_load"), closed=True)
-    axial = np.abs(s.number("axial_load"))
-    preload = np.where(radial_roller(view), 0.0, station_band(view).nominal)
-    axial = np.where(radial_roller(view) & np.isnan(axial), 0.0, axial)
-    return radial, axial + preload
-
-
-@shared
-def dynamic_load(view: View) -> Floats:
-    """Equivalent load P [N] of ball bearings with preload, and of radial rollers without axial load."""
-    radial, axial = loads(view)
-    by_roller = np.where(radial_roller(view) & (axial == 0.0), radial, np.nan)
-    return np.where(is_ball(view), equivalent_load(view, axial), by_roller)
 
 
 def _load_wants(view: View) -> dict[str, Bools]:
@@ -70,29 +42,6 @@ def _load_wants(view: View) -> dict[str, Bools]:
     }
 
 
-def _medium(view: View) -> NDArray[Any]:
-    """Words of the lubricant for the contamination factor."""
-    words = view.stations.choice("lubrication")
-    greased = words.is_in("grease", "grease for high speed")
-    return np.select([greased, words.is_in(*_FILTERED)], ["grease", "filtered oil"], "oil")
-
-
-def life_factor(view: View) -> tuple[Floats, Floats]:
-    """Contamination factor e_C and life modification factor a_ISO; NaN where lubricant or cleanliness is not known."""
-    s = view.stations
-    kappa, load = viscosity_ratio(view), within(dynamic_load(view))
-    words = s.choice("cleanliness").texts()
-    stated = words != ""
-    clean = modified_life.contamination_factor(
-        np.where(stated, words, "normal").astype(str), kappa, pitch_diameter(view), _medium(view)
-    )
-    clean = np.where(stated & s.choice("lubrication").known, clean, np.nan)
-    limit = fatigue_load_limit(view).value
-    ball = modified_life.life_modification_factor(kappa, clean, limit, load)
-    roller = modified_life.life_modification_factor(kappa, clean, limit, load, "roller")
-    return clean, np.where(is_ball(view), ball, roller)
-
-
 def rating(view: View, limits: Limits) -> Result:
     """Modified rating life (basic life where the lubricant is not known) against the required life."""
     s = view.stations
@@ -106,25 +55,40 @@ def rating(view: View, limits: Limits) -> Result:
     hours = rating_life.life_hours(basic, speed)
     reliability = within(s.number("required_reliability"), 0.0, 99.95)
     a_1 = rating_life.reliability_factor(np.maximum(reliability, 90.0))
-    clean, a_iso = life_factor(view)
+    clean, a_iso, a_far = life_factor(view, limits)
     modified = ~np.isnan(a_iso)
-    life = a_1 * np.where(modified, a_iso, 1.0) * hours
+    life, far = (a_1 * np.where(modified, factor, 1.0) * hours for factor in (a_iso, a_far))
     required = within(s.number("required_life"))
     ratio = np.where(np.isinf(life), 0.0, required / life)
     needed = load * (required / life * basic) ** (1.0 / exponent)
+    longest, ranged = limits.get("longest", np.inf), far > life * (1 + 1e-9)
+    spread = ranged & (required <= far)
+    ratio = np.where(spread, np.minimum(ratio, limits.get("range_most", np.inf)), ratio)
+    capped = (life > longest) & ~np.isinf(life)
+    life, far = (np.where(np.isinf(x), x, np.minimum(x, longest)) for x in (life, far))
+    spoilt = np.logical_or.reduce(list(unusable(view).values()))
+    spoilt &= (s.number("speed_operating") > 0.0) & ~thinner(view)
+    words = np.select(
+        [np.isinf(life), capped, ranged & modified, modified], ["unloaded", "capped", "range", ""], "basic"
+    )
     return Result(
-        measure=ratio,
+        measure=np.where(thinner(view), np.fmax(ratio, limits.get("thin_measure", 0.0)), ratio),
         unit="h",
         observed=life,
         lower=required,
         missing={
             **_load_wants(view),
             "dynamic_rating": np.isnan(capacity),
+            **{name: rows & spoilt for name, rows in unusable(view).items()},
         },
-        variant=np.where(np.isinf(life), "unloaded", np.where(modified, "", "basic")).astype(object),
+        variant=words.astype(object),
         facts={
             "rating_needed": (needed, "N"),
             "basic_hours": (a_1 * hours, "h"),
+            "far_life": (far, "h"),
+            "not_assessed": np.where(
+                spoilt, "the viscosities and the temperature that are stated give no viscosity in use", ""
+            ).astype(object),
             "unknown": _unknown(view),
         },
         assumed=[a for a in (*station_band(view).assumed, *contact(view).assumed) if a.parameter == "preload_force"],
@@ -139,7 +103,7 @@ def rating(view: View, limits: Limits) -> Result:
             Working("a_1", "a_1", "factor for the reliability", a_1),
             Working("viscosity", "ν", "viscosity in use", viscosity(view), "mm2/s", "ASTM D341"),
             Working("kappa", "κ", "viscosity ratio", viscosity_ratio(view), "1", "ν/ν_1"),
-            Working("fatigue_limit", "C_u", "fatigue load limit", fatigue_load_limit(view).value, "N"),
+            Working("fatigue_limit", "C_u", "fatigue load limit", fatigue_limit(view, limits), "N"),
             Working("clean", "e_C", "contamination factor", clean),
             Working("a_iso", "a_ISO", "life modification factor", a_iso, "1", "ISO 281, from κ and e_C C_u/P"),
             Working("life", "L_nmh", "life with all known factors", life, "h", "a_1 · a_ISO · L_10h"),
@@ -165,6 +129,7 @@ def static(view: View, limits: Limits) -> Result:
     """Static safety factor S_0 = C_0/P_0 with the preload as axial load."""
     radial, axial = loads(view)
     capacity = static_load_rating(view).value
+    capacity = capacity * ceramic(view, static_load_rating(view).computed, limits)
     angle = contact(view).free_angle
     nominal = np.where(view.stations.choice("bearing_type").is_in("deep groove ball"), 0.0, angle)
     x_0, y_0 = static_rating.load_factors(within(nominal, 0.0, 45.0, closed=True))
@@ -175,14 +140,15 @@ def static(view: View, limits: Limits) -> Result:
     roller = radial_roller(view)
     marks = [np.where(roller, *limits[name][::-1]) for name in ("quiet", "normal", "undemanding")]
     unloaded = np.isinf(safety)
-    measure = np.where(unloaded, 0.0, sinking(np.where(unloaded, 1.0, safety), *marks))
-    leads = np.where(measure > 2.0, marks[1], marks[0])
+    told = limits.get("hybrid_share") is not None  # quiet running is told, no longer asked
+    measure = np.where(unloaded, 0.0, sinking(np.where(unloaded, 1.0, safety), *(marks[1:] if told else marks)))
+    leads = np.where((measure > 2.0) | told, marks[1], marks[0])
     return Result(
         measure=measure,
         observed=safety,
         lower=leads,
         missing={**_load_wants(view), "static_rating": np.isnan(capacity)},
-        variant=np.where(unloaded, "unloaded", np.where(measure <= 2.0, "remark", "")).astype(object),
+        variant=np.where(unloaded, "unloaded", np.where((measure <= 2.0) & (not told), "remark", "")).astype(object),
         facts={"rating_needed": (leads * load, "N"), "quiet": (marks[0], "1")},
         assumed=station_band(view).assumed,
         working=[
@@ -205,7 +171,11 @@ def film(view: View, limits: Limits) -> Result:
     high = float(limits["thick"])
     # the viscosity line gives back its own points up to the last bits only
     kappa = np.where(np.abs(kappa - low) <= 1e-9 * low, low, kappa)
+    kappa = np.where(thinner(view) & (s.number("speed_operating") > 0.0), 0.0, kappa)
+    needed = viscosity(view) / np.where(kappa > 0, kappa, np.nan)
     thin = sinking(kappa, low, extreme, boundary)
+    with_ep = s.choice("ep_additives").is_in("yes") & (kappa >= boundary) & (kappa < extreme)
+    thin = np.where(with_ep, np.minimum(thin, limits.get("ep_most", np.inf)), thin)
     measure = np.where(kappa < low, thin + 0.5, np.where(kappa > high, 1.5 - 0.5 * high / kappa, thin))
     solid = s.choice("lubrication").is_in("solid film")
     thickness, parameter, load = _film_thickness(view, limits)
@@ -218,17 +188,19 @@ def film(view: View, limits: Limits) -> Result:
         reason="a solid film needs no oil film",
         missing={**viscosity_wants(view), "speed_operating": np.isnan(s.number("speed_operating"))},
         variant=np.select(
-            [kappa > high, kappa < boundary, kappa < extreme], ["thick", "boundary", "additives"], ""
+            [kappa > high, kappa < boundary, with_ep & (limits.get("ep_most") is not None), kappa < extreme],
+            ["thick", "boundary", "ep", "additives"],
+            "",
         ).astype(object),
         facts={
-            "viscosity_needed": (viscosity(view) / kappa, "mm2/s"),
+            "viscosity_needed": (needed, "mm2/s"),
             "additives_from": (extreme, "1"),
         },
         working=[
             Working("speed", "n", "speed in operation", s.number("speed_operating"), "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", s.number("operating_temperature"), "degC"),
             Working("viscosity", "ν", "viscosity in use", viscosity(view), "mm2/s", "ASTM D341"),
-            Working("reference", "ν_1", "viscosity for adequate film", viscosity(view) / kappa, "mm2/s",
+            Working("reference", "ν_1", "viscosity for adequate film", needed, "mm2/s",
                     "4500 n^-½ D_pw^-½ from 1000 r/min"),
             Working("kappa", "κ", "viscosity ratio", kappa, "1", "ν/ν_1"),
             Working("ball_load", "Q", "load of one ball", load, "N"),
@@ -278,7 +250,7 @@ def grease(view: View, limits: Limits) -> Result:
     held = np.minimum(ratio, 1.0)
     general, special = (
         lubricant.grease_life_by_limit(held, np.clip(temperature, -60.0, hottest), name)
-        * _hotter(temperature, hottest, limits["halving"])
+        * hotter(temperature, hottest, limits["halving"])
         for name, hottest in GREASE_BY_LIMIT_UP_TO.items()
     )
     factor = within(speed * mean_diameter(view))
@@ -287,7 +259,7 @@ def grease(view: View, limits: Limits) -> Result:
     by_limit = np.where(wide, special, general) * loaded
     by_factor = lubricant.grease_life_by_speed_factor(
         np.minimum(factor, GREASE_BY_FACTOR_UP_TO), np.clip(share, 0.0, 0.16), np.clip(temperature, -60.0, 120.0)
-    ) * _hotter(temperature, 120.0, limits["halving"])
+    ) * hotter(temperature, 120.0, limits["halving"])
     by_factor = np.where(wide, np.nan, by_factor)
     covered = (ratio <= 1.0) | (~wide & (factor <= GREASE_BY_FACTOR_UP_TO))
     by_limit, by_factor = (np.where(covered, x, np.nan) for x in (by_limit, by_factor))
@@ -351,6 +323,6 @@ def grease(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
-def _hotter(temperature: Floats, hottest: float, halving: float) -> Floats:
+def hotter(temperature: Floats, hottest: float, halving: float) -> Floats:
     """Factor on a grease life beyond the range of its formula: halved for every so many kelvin more."""
     return 2.0 ** (-np.maximum(temperature - hottest, 0.0) / halving)

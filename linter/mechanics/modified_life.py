@@ -31,7 +31,8 @@ CLEANLINESS = (
 )
 # c1, c2 of e_C = min(c1 κ^0.68 D_pw^0.55, 1)(1 − c2/D_pw^(1/3)), one pair per word from "high" on.
 # Grease: from memory of ISO 281:2007 Annex A, which has one row for slight to typical contamination (its second
-# constant is 1.677 from D_pw = 500 mm). Oil: rows by ISO 4406 code, SKF catalogue Table 7; the standard sets codes, the
+# constant is 1.677 from D_pw = 500 mm). Oil: rows by ISO 4406 code, SKF catalogue Table 7 and ISO 281 Figures A.1 to
+# A.9 as in GOST 18855-2013 (0.6796 of the first row of oil: Figure A.5, p. 35); the standard sets codes, the
 # words beside them are common practice. In-line filter -/13/10, -/15/12, -/17/14, -/19/16; the off-line rows end with
 # -/21/18, which stands for severe contamination of filtered oil too. Very severely contaminated oil: e_C = 0
 # (from memory of ISO 281:2007 Table 13).
@@ -44,7 +45,7 @@ _CONTAMINATION = {
         (0.0864, 0.5663), (0.0432, 0.9987), (0.0288, 1.6329), (0.0216, 2.3362), (0.00411, 3.8974), (0.0, 0.0),
     ),
     "oil": (
-        (0.0864, 0.5796), (0.0288, 1.141), (0.0133, 1.670), (0.00864, 2.5164), (0.00411, 3.8974), (0.0, 0.0),
+        (0.0864, 0.6796), (0.0288, 1.141), (0.0133, 1.670), (0.00864, 2.5164), (0.00411, 3.8974), (0.0, 0.0),
     ),
 }  # fmt: skip
 

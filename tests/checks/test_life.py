@@ -3,13 +3,14 @@
 import numpy as np
 import pytest
 
-from linter.checks import life
 from linter.checks.shared.base import View
+from linter.checks.shared.rated_life import life_factor
 from linter.mechanics import rating_life
 from linter.model.stations import stations_from_rows
 from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.load import load
+from linter.rulebook.model import Limits
 from tests.checks.support import VERSION, never_milder, only, ranks, review, same_alone, with_limit
 
 BEARING = {
@@ -29,6 +30,7 @@ ROLLER = {
     "static_rating": 15000, "radial_load": 2000, "speed_max": 12000, "required_life": 1000,
 }  # fmt: skip
 BARE = {"bore_diameter": 8, "outside_diameter": 22, "speed_max": 40000}
+LIMITS = Limits(load(VERSION).clauses["life.rating"])
 ALL = [c for c in load(VERSION).clauses if c.startswith("life.")]
 
 SWEEPS = {
@@ -80,12 +82,12 @@ def test_life_is_modified_only_where_lubricant_and_cleanliness_are_known():
 def test_cleaner_and_thicker_is_never_shorter():
     words = ["extreme", "high", "normal", "slight contamination", "severe contamination", "very severe contamination"]
     view = View(stations_from_rows([{**BEARING, "machine": w, "cleanliness": w} for w in words]))
-    factors = life.life_factor(view)[1]
+    factors = life_factor(view, LIMITS)[1]
     assert (np.diff(factors) <= 1e-12).all()
     view = View(
         stations_from_rows([{**BEARING, "machine": str(t), "operating_temperature": t} for t in range(40, 120, 5)])
     )
-    assert (np.diff(life.life_factor(view)[1]) <= 1e-12).all()
+    assert (np.diff(life_factor(view, LIMITS)[1]) <= 1e-12).all()
 
 
 def test_life_of_rows_with_balls_and_rollers():
@@ -111,7 +113,7 @@ def test_film_thickness_stands_in_the_working_of_a_preloaded_bearing():
 @pytest.mark.parametrize(
     ("clause", "limit", "value", "row"),
     [
-        ("life.static", "quiet", [30.0, 40.0], BEARING),
+        ("life.static", "normal", [30.0, 40.0], BEARING),
         ("life.film", "full", 3.0, BEARING),
         ("life.grease", "vertical_factor", 0.1,
          {**BEARING, "required_life": 600, "shaft_orientation": "vertical"}),
@@ -120,3 +122,87 @@ def test_film_thickness_stands_in_the_working_of_a_preloaded_bearing():
 )  # fmt: skip
 def test_a_changed_limit_changes_the_verdict(clause, limit, value, row):
     assert ranks(clause, [row])[0] != ranks(clause, [row], with_limit(clause, limit, value))[0]
+
+
+SMALL = {
+    **BEARING, "bore_diameter": 3, "outside_diameter": 8, "dynamic_rating": 560, "static_rating": 180,
+    "radial_load": 20, "preload_method": "none", "preload_force": None, "operating_temperature": 60,
+}  # fmt: skip
+
+
+def small(**changes):
+    return {k: v for k, v in {**SMALL, **changes}.items() if v is not None}
+
+
+def test_a_small_bearing_is_judged_by_the_smallest_curve_of_e_c():
+    """e_C of ISO 281 falls to nothing below its curves, which begin at 25 mm; a 3 x 8 bearing keeps an a_ISO."""
+    rows = [small(machine=str(d), pitch_diameter=d, cleanliness="slight contamination") for d in (5.5, 24.9, 25, 40)]
+    clean, a_iso, far = life_factor(View(stations_from_rows(rows)), LIMITS)
+    assert clean[0] > 0.03
+    assert a_iso[0] > 0.3
+    assert (far[:2] > a_iso[:2]).all()
+    assert (far[2:] == a_iso[2:]).all()
+    old = Limits(load("2026.3").clauses["life.rating"])
+    assert life_factor(View(stations_from_rows(rows)), old)[1][0] < 0.15
+
+
+def test_additives_never_shorten_a_life_and_do_nothing_above_kappa_1():
+    for viscosity in (8, 15, 30, 60, 120):
+        oil = {"base_oil_viscosity_40": viscosity, "base_oil_viscosity_100": viscosity / 6, "cleanliness": "high"}
+        rows = [{**BEARING, **oil, "machine": word, "ep_additives": word} for word in ("yes", "no")]
+        found = review("life.rating", rows).result
+        life = found.observed
+        kappa = next(line.values for line in found.working if line.key == "kappa")
+        assert life[0] >= life[1]
+        assert (kappa[0] < 1) or life[0] == life[1]
+
+
+def test_ceramic_balls_dent_a_computed_rating_sooner():
+    row = {
+        "bearing_type": "angular contact ball", "contact_angle": 15, "bore_diameter": 20, "outside_diameter": 42,
+        "ball_count": 13, "ball_diameter": 6.35, "pitch_diameter": 31, "radial_load": 1000, "axial_load": 0,
+        "preload_method": "none",
+    }  # fmt: skip
+    steel, ceramic = (
+        review("life.static", [{**row, "ball_material": word}]).result.observed[0]
+        for word in ("steel", "silicon nitride")
+    )
+    assert ceramic / steel == pytest.approx(0.71)
+    stated = [{**row, "static_rating": 5000, "ball_material": word} for word in ("steel", "silicon nitride")]
+    assert len({review("life.static", [r]).result.observed[0] for r in stated}) == 1
+
+
+@pytest.mark.parametrize(
+    "spoilt", [{"base_oil_viscosity_40": -32}, {"base_oil_viscosity_100": 64}, {"base_oil_viscosity_40": 0}]
+)
+def test_a_viscosity_that_cannot_be_used_is_not_passed_over(spoilt):
+    assert review("life.rating", [{**BEARING, **spoilt}]).outcome[0] not in (0, 1)
+
+
+def test_hotter_oil_is_never_milder_beyond_the_viscosity_line():
+    rows = [{**BEARING, "operating_temperature": t} for t in (60, 120, 200, 300, 399, 450, 900)]
+    assert never_milder("life.film", rows)[-1] == 4
+    thin = [{**BEARING, "base_oil_viscosity_40": v, "base_oil_viscosity_100": 0.9 * v} for v in (5, 1, 0.4, 0.2, 0.01)]
+    assert never_milder("life.film", thin)[-1] == 4
+
+
+def test_grease_at_the_ends_of_its_formulas():
+    fast = [{**BEARING, "required_life": 500, "speed_max": n} for n in (5000, 12000, 17000, 18000, 40000, 200000)]
+    assert never_milder("life.grease", fast)[-1] >= 3
+    cold = {**BEARING, "operating_temperature": 30, "required_life": 1e6}
+    assert ranks("life.grease", [cold])[0] == 2
+    short = {**BEARING, "required_life": 20000}
+    assert ranks("life.grease", [short, {**short, "regreasing_interval": 500}]).tolist() == [4, 0]
+    assert ranks("life.grease", [{**short, "required_life": 400, "regreasing_interval": 90000}])[0] == 0
+
+
+def test_the_remedy_for_a_grease_works_and_proposes_nothing_that_is_there():
+    row = {**BEARING, "operating_temperature": 95, "required_life": 2500}
+    found = review("life.grease", [row]).result
+    cooler = float(next(line.values[0] for line in found.working if line.key == "cooler"))
+    assert 70 <= cooler < 95
+    life = review("life.grease", [{**row, "operating_temperature": cooler}]).result
+    assert float(next(line.values[0] for line in life.working if line.key == "life")) == pytest.approx(2500, rel=1e-6)
+    wide = review("life.grease", [{**row, "lubrication": "grease for high speed"}]).result
+    assert "grease for high speed" in found.facts["ways"](0)
+    assert "grease for high speed" not in wide.facts["ways"](0)

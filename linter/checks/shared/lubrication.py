@@ -27,6 +27,28 @@ def viscosity_ratio(view: View) -> Floats:
     return lubricant.viscosity_ratio(viscosity(view), speed, pitch_diameter(view))
 
 
+@shared
+def thinner(view: View) -> Bools:
+    """Rows whose oil is thinner than the viscosity line can tell, or hotter: stated, and no film to be had."""
+    s = view.stations
+    warm, hot, temperature = (
+        s.number(n) for n in ("base_oil_viscosity_40", "base_oil_viscosity_100", "operating_temperature")
+    )
+    known = ~np.isnan(warm + hot + temperature)
+    return known & np.isnan(viscosity(view)) & (temperature > 0.0) & (warm > 0.0) & (hot > 0.0) & ~(hot > warm)
+
+
+@shared
+def unusable(view: View) -> dict[str, Bools]:
+    """Viscosities and temperatures that are stated and still give no viscosity in use."""
+    s = view.stations
+    names = ("base_oil_viscosity_40", "base_oil_viscosity_100", "operating_temperature")
+    every = np.logical_and.reduce([s.known(name) for name in names])
+    spoilt = every & np.isnan(viscosity(view))
+    wrong = {name: s.known(name) & ~(s.number(name) > 0.0) for name in names[:2]}
+    return {name: wrong.get(name, spoilt) | spoilt for name in names}
+
+
 def viscosity_wants(view: View) -> dict[str, Bools]:
     """Rows that do not state what the viscosity in use follows from."""
     s = view.stations
