@@ -80,8 +80,9 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     """
     found = find_tables(tables)
     try:
-        accepted = _concessions(options.concessions, options.today)
-        call = _Call(found, options, load(options.rulebook), _mapping(options.names), accepted)
+        book = load(options.rulebook)
+        accepted = _concessions(options.concessions, options.today, book)
+        call = _Call(found, options, book, _mapping(options.names), accepted)
     except (RulebookError, ValueError, OSError) as error:
         complain(str(error))
         return NOT_DONE
@@ -255,13 +256,15 @@ def _mapping(path: Path | None) -> Any:
     return Names.load(path)
 
 
-def _concessions(path: Path | None, today: datetime.date | None) -> Callable[[ReviewResult], ReviewResult] | None:
+def _concessions(
+    path: Path | None, today: datetime.date | None, book: Rulebook
+) -> Callable[[ReviewResult], ReviewResult] | None:
     if path is None:
         return None
     from linter.review.concessions import apply, load_concessions
 
     accepted = load_concessions(path)
-    return lambda result: apply(result, accepted, today)
+    return lambda result: apply(result, accepted, today, book.concessions_up_to)
 
 
 def propose_names(table: Path, names: Path | None) -> str:

@@ -18,8 +18,9 @@ from attrs import evolve, frozen
 
 from linter.model.findings import SEVERITIES, Assessment, ConcessionNote, MachineRecord, Quantity, ReviewResult
 from linter.model.packaged import data_folder
-from linter.model.wording import quantity_text, unit_text
+from linter.model.wording import number_text, quantity_text, unit_text
 from linter.reading.cells.units import conversion
+from linter.rulebook.model import UNSTATED_CONCESSION_FACTOR
 
 LARGEST_FILE = 4_000_000
 
@@ -179,7 +180,12 @@ def _concession(entry: dict[str, Any], name: str) -> Concession:
     )
 
 
-def apply(result: ReviewResult, accepted: Iterable[Concession], today: datetime.date | None = None) -> ReviewResult:
+def apply(
+    result: ReviewResult,
+    accepted: Iterable[Concession],
+    today: datetime.date | None = None,
+    factor: float = UNSTATED_CONCESSION_FACTOR,
+) -> ReviewResult:
     """Hold concessions against the findings of a review.
 
     Parameters
@@ -190,6 +196,8 @@ def apply(result: ReviewResult, accepted: Iterable[Concession], today: datetime.
         From :func:`load_concessions`.
     today : date, optional
         The day they are held against; the system's where absent.
+    factor : float
+        How many times the limit of a clause they reach at most, as the rulebook says (``concessions_up_to``).
 
     Returns
     -------
@@ -206,7 +214,7 @@ def apply(result: ReviewResult, accepted: Iterable[Concession], today: datetime.
         matching = [k for k, item in enumerate(items) if _is_about(concession, item)]
         open_ones = [k for k in matching if items[k].outcome == "finding"]
         for k in open_ones:
-            state, text = _verdict(concession, items[k], machines[items[k].machine], day)
+            state, text = _verdict(concession, items[k], machines[items[k].machine], day, factor)
             states.setdefault(state, []).append(text)
             if state == "applied":
                 items[k] = evolve(items[k], outcome="conceded", concession=concession.number)
@@ -228,7 +236,9 @@ def _told(concession: Concession, texts: Sequence[str]) -> str:
     return f"{' '.join(texts)} {granted}{'' if granted.endswith('.') else '.'}"
 
 
-def _verdict(concession: Concession, item: Assessment, machine: MachineRecord, day: datetime.date) -> tuple[str, str]:
+def _verdict(
+    concession: Concession, item: Assessment, machine: MachineRecord, day: datetime.date, factor: float
+) -> tuple[str, str]:
     """State of a concession at one finding of its clause, and one sentence."""
     where = f"{item.clause} at {item.machine}{f' {item.station}' if item.station else ''}"
     if day > concession.expires:
@@ -238,7 +248,7 @@ def _verdict(concession: Concession, item: Assessment, machine: MachineRecord, d
         return "other revision", f"{other}; the finding {where} counts."
     if SEVERITIES.index(str(item.severity)) < SEVERITIES.index(concession.severity):
         return "exceeded", f"Accepts {concession.severity} at most; {where} is {item.severity} and counts."
-    covers, why = _covers(concession.limit, item)
+    covers, why = _covers(concession.limit, item, factor)
     if not covers:
         return "exceeded", f"{why}; the finding {where} counts."
     return "applied", f"Covers {where}{f': {why}' if why else ''}."
@@ -254,8 +264,8 @@ def _other_drawing(concession: Concession, machine: MachineRecord) -> str:
     return ""
 
 
-def _covers(limit: Quantity | None, item: Assessment) -> tuple[bool, str]:
-    """Whether an observed value is no worse than the limit, and why."""
+def _covers(limit: Quantity | None, item: Assessment, reach: float) -> tuple[bool, str]:
+    """Whether an observed value is no worse than the limit, which reaches no further than it may; and why."""
     observed = item.observed
     if observed is None:
         return True, "" if limit is None else "the finding has no observed value to hold against the limit"
@@ -274,6 +284,13 @@ def _covers(limit: Quantity | None, item: Assessment) -> tuple[bool, str]:
         if abs(observed.value - accepted) <= slack:
             return True, f"the observed value is {shown}, as accepted"
         return False, f"Observed {shown} is not the accepted {accepted_shown}, and which way is worse is not told"
+    broken = item.upper if way > 0 else item.lower
+    if broken is not None and broken.value > 0:  # nothing is a multiple of a limit of zero or below
+        furthest = broken.value * (reach if way > 0 else 1.0 / reach)
+        if way * (accepted - furthest) > slack:
+            words = f"{number_text(reach)} times" if way > 0 else f"one part in {number_text(reach)} of"
+            bound = quantity_text(broken.value, broken.unit)
+            return False, f"The accepted {accepted_shown} lies beyond {words} the limit {bound} of the clause"
     if way * (observed.value - accepted) > slack:
         return False, f"Observed {shown} is worse than the accepted {accepted_shown}"
     return True, f"observed {shown}, accepted {'up' if way > 0 else 'down'} to {accepted_shown}"

@@ -103,7 +103,19 @@ class Builder:
             loosened=tuple(self.loosened),
             reasons=self.reasons,
             reason=self.head.get("reason", ""),
+            concession_factor=self.concession_factor(),
         )
+
+    def concession_factor(self) -> float | None:
+        """How far a concession reaches; a layer may only say that it reaches less far."""
+        before = self.base.concession_factor if self.base else None
+        stated = self.head.get("concession_factor", before)
+        if self.base and stated is not None and stated > self.base.concessions_up_to:
+            reason = (
+                f"concession_factor is {stated:g}; a layer may lower the {self.base.concessions_up_to:g}, not raise it"
+            )
+            raise RulebookError("rulebook.toml", None, reason)
+        return None if stated is None else float(stated)
 
     def check_whole(self, chapters: list[str]) -> None:
         """Refuse clauses without a chapter, titles that stand twice and sources that are not in the bibliography."""

@@ -109,6 +109,7 @@ def from_content(content: Mapping[str, Any]) -> Rulebook:
         loosened=tuple(Loosened(**entry) for entry in content.get("loosened", ())),
         reasons=content.get("reasons", {}),
         reason=content.get("reason", ""),
+        concession_factor=content.get("concession_factor"),
     )
 
 

@@ -12,6 +12,8 @@ from numpy.typing import NDArray
 
 from linter.model.findings import Layer, Loosened, RulebookRecord
 
+#: What releases before 2026.4 are held to, which say nothing of it; common practice.
+UNSTATED_CONCESSION_FACTOR = 2.0
 PROVENANCES = ("read", "from memory", "common practice", "derived")
 
 
@@ -179,7 +181,7 @@ class Rulebook:
     """A rulebook with every layer applied.
 
     ``reasons`` says for each clause that a layer or newer version changed or added why; ``reason`` why the outermost
-    layer or version is there at all.
+    layer or version is there at all; ``concession_factor`` how many times the limit of a clause a concession reaches.
     """
 
     name: str
@@ -192,6 +194,12 @@ class Rulebook:
     loosened: tuple[Loosened, ...]
     reasons: Mapping[str, str]
     reason: str = ""
+    concession_factor: float | None = None
+
+    @property
+    def concessions_up_to(self) -> float:
+        """How many times the limit of a clause a concession reaches at most; releases that do not say: twice."""
+        return UNSTATED_CONCESSION_FACTOR if self.concession_factor is None else self.concession_factor
 
     @cached_property
     def sha256(self) -> str:

@@ -70,6 +70,33 @@ def changed(**more: object) -> dict:
     return {key: value for key, value in entry.items() if value is not None}
 
 
+@pytest.mark.parametrize(
+    ("edges", "observed", "accepted", "state", "text"),
+    [
+        ({"upper": Quantity(10.0, "um"), "lower": None}, 12.0, 20.0, "applied", "accepted up to 20"),
+        ({"upper": Quantity(10.0, "um"), "lower": None}, 12.0, 20.1, "exceeded", "beyond 2 times the limit 10"),
+        ({"upper": Quantity(10.0, "um"), "lower": None}, 12.0, 1e12, "exceeded", "beyond 2 times the limit 10"),
+        ({"upper": None, "lower": Quantity(10.0, "um")}, 8.0, 5.0, "applied", "accepted down to 5"),
+        ({"upper": None, "lower": Quantity(10.0, "um")}, 8.0, 4.9, "exceeded", "beyond one part in 2 of the limit 10"),
+        ({"upper": None, "lower": Quantity(10.0, "um")}, 8.0, -1e9, "exceeded", "beyond one part in 2 of the limit 10"),
+        ({"upper": Quantity(10.0, "um"), "lower": Quantity(2.0, "um")}, 1.5, 0.9, "exceeded", "one part in 2 of"),
+        ({"upper": Quantity(0.0, "um"), "lower": None}, 3.0, 50.0, "applied", "accepted up to 50"),
+    ],
+)
+def test_a_concession_reaches_no_further_than_a_multiple_of_the_limit(tmp_path, edges, observed, accepted, state, text):
+    one = review(item("B", observed=Quantity(observed, "um"), **edges))
+    after = run(tmp_path, one, changed(limit={"value": accepted, "unit": "um"}))
+    assert states(after) == [("K-7", state)]
+    assert text in after.concessions[0].text.replace("\u00a0", " ")
+    assert after.gate == ("open" if state == "applied" else "closed")
+
+
+def test_the_rulebook_says_how_far_a_concession_reaches(tmp_path):
+    one = review(item("B", observed=Quantity(12.0, "um"), lower=None, upper=Quantity(10.0, "um")))
+    accepted = load_concessions(write(tmp_path, changed(limit={"value": 14, "unit": "um"})))
+    assert [states(apply(one, accepted, TODAY, factor))[0][1] for factor in (1.5, 1.3)] == ["applied", "exceeded"]
+
+
 def test_a_covered_finding_is_conceded_keeps_its_severity_and_opens_the_gate(tmp_path):
     before = review()
     after = run(tmp_path, before, ENTRY)
@@ -132,7 +159,7 @@ def test_it_holds_on_its_last_day(tmp_path):
     [
         (12.0, None, 10.0, 12.0, True),  # upwards is worse
         (12.0, None, 10.0, 11.9, False),
-        (12.0, None, 10.0, 100.0, True),
+        (12.0, None, 10.0, 20.0, True),
         (-12.0, -10.0, None, -12.0, True),  # downwards is worse
         (-12.0, -10.0, None, -11.0, False),
         (-12.0, -10.0, 10.0, -13.0, True),  # the limit that is broken tells

@@ -291,3 +291,15 @@ def test_a_layer_is_no_version_and_cannot_hide_what_it_loosens(layer):
 def test_a_layer_does_not_rename_a_source(layer):
     with pytest.raises(RulebookError, match="'DIN-3760' is already in the bibliography"):
         load(str(layer(OFF, sources='[DIN-3760]\ntitle = "Something else"\n')))
+
+
+def test_a_layer_may_only_shorten_the_reach_of_concessions(layer):
+    assert load("2026.1").concessions_up_to == load("current").concessions_up_to == 2.0
+    near = load(str(layer(OFF, "near", head="concession_factor = 1.5\n")))
+    assert near.concessions_up_to == 1.5 and near.sha256 != load(str(layer(OFF, "plain"))).sha256
+    top = layer(OFF.replace("speed.seal", "speed.cage"), "top", extends="../near", sources="")
+    assert load(str(top)).concessions_up_to == 1.5
+    with pytest.raises(RulebookError, match=r"concession_factor is 3; a layer may lower the 2, not raise it"):
+        load(str(layer(OFF, "far", head="concession_factor = 3\n")))
+    with pytest.raises(RulebookError, match=r"concession_factor"):
+        load(str(layer(OFF, "none", head="concession_factor = 0.5\n")))
