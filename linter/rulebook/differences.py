@@ -8,8 +8,8 @@ from attrs import asdict
 
 from linter.model.wording import limit_text, number_text, words_of
 from linter.rulebook.gates import gate_text
-from linter.rulebook.layers import ORIGIN, is_looser
-from linter.rulebook.model import Clause, Limit, Rulebook, Table
+from linter.rulebook.looser import is_looser
+from linter.rulebook.model import ORIGIN, Clause, Limit, Rulebook, Table
 
 PARTS = (
     "title", "level", "question", "check", "arithmetic", "measure", "needs", "uses", "consequence", "remedy", "picture",

@@ -1,33 +1,30 @@
 """Builds a rulebook from its files: clauses as they stand, or a company's layer on top of what it extends."""
 
 import csv
-import math
 from collections.abc import Mapping
 from difflib import get_close_matches
-from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from attrs import evolve
 
-from linter.model.findings import SEVERITIES, TABLE_CHAPTER, Layer, Loosened
-from linter.model.vocabulary import vocabulary
+from linter.model.findings import TABLE_CHAPTER, Layer, Loosened
 from linter.model.wording import limit_text
-from linter.rulebook.gates import gate_text, is_milder, wrong_condition
+from linter.rulebook.gates import gate_text, is_milder
+from linter.rulebook.looser import are_milder, is_looser, number_or_text
 from linter.rulebook.model import (
+    ORIGIN,
     PROVENANCES,
     Chapter,
     Clause,
-    Limit,
     Rulebook,
     RulebookError,
     Source,
-    Step,
     Table,
 )
+from linter.rulebook.parts import changed_limit, gate_of, new_limit, parameters_of, steps_of
 
-ORIGIN = ("source", "provenance", "note")
 TEXTS = ("title", "question", "consequence", "remedy", "picture")
 ARITHMETIC = ("check", "arithmetic", "measure", "needs", "uses")
 
@@ -170,17 +167,17 @@ class Builder:
             question=raw["question"],
             arithmetic=raw["arithmetic"],
             measure=raw["measure"],
-            needs=_parameters(file, name, raw.get("needs", ())),
-            uses=_parameters(file, name, raw.get("uses", ())),
-            limits={key: _limit(file, name, key, value) for key, value in raw.get("limits", {}).items()},
+            needs=parameters_of(file, name, raw.get("needs", ())),
+            uses=parameters_of(file, name, raw.get("uses", ())),
+            limits={key: new_limit(file, name, key, value) for key, value in raw.get("limits", {}).items()},
             tables={key: self.table(file, name, value) for key, value in raw.get("tables", {}).items()},
-            steps=_steps(file, name, raw["steps"]),
+            steps=steps_of(file, name, raw["steps"]),
             messages=dict(raw["messages"]),
             consequence=raw["consequence"],
             remedy=raw["remedy"],
             sources=tuple(raw["sources"]),
             picture=raw.get("picture", ""),
-            **_gate(file, name, raw),
+            **gate_of(file, name, raw),
             follows=tuple(raw.get("follows", ())),
         )
 
@@ -228,7 +225,7 @@ class Builder:
             loosened.append("switched off")
         for key, value in raw.get("limits", {}).items():
             before = self.known(file, old.id, "limit", key, old.limits)
-            after = _changed_limit(file, old.id, key, before, value)
+            after = changed_limit(file, old.id, key, before, value)
             new = evolve(new, limits={**new.limits, key: after})
             if is_looser(before.looser, before.value, after.value):
                 was, now = limit_text(before.value, before.unit), limit_text(after.value, after.unit)
@@ -239,14 +236,14 @@ class Builder:
             new = evolve(new, tables={**new.tables, key: table})
             loosened += lines
         if "steps" in raw:
-            new = evolve(new, steps=_steps(file, old.id, raw["steps"]))
-            if _steps_looser(old.steps, new.steps):
+            new = evolve(new, steps=steps_of(file, old.id, raw["steps"]))
+            if are_milder(old.steps, new.steps):
                 loosened.append("severity steps made milder")
         if "messages" in raw:
             new = evolve(new, messages={**new.messages, **raw["messages"]})
         if "sources" in raw:
             new = evolve(new, sources=tuple(raw["sources"]))
-        new = evolve(new, **_gate(file, old.id, raw))
+        new = evolve(new, **gate_of(file, old.id, raw))
         if is_milder(old, new):
             loosened.append(f"must be judged: {gate_text(old)} -> {gate_text(new)}")
         self.reasons[old.id] = raw["reason"]
@@ -285,7 +282,7 @@ class Builder:
             for column, value in new_cells.items():
                 before, row[column] = row[column], value
                 looser = old.looser.get(column, "either")
-                if column not in ORIGIN and is_looser(looser, _number_or_text(before), _number_or_text(value)):
+                if column not in ORIGIN and is_looser(looser, number_or_text(before), number_or_text(value)):
                     lines.append(f"table {key}, {words}: {column} {before or '(blank)'} -> {value or '(blank)'}")
         for added in raw.get("add", ()):
             cells = self.cells(file, clause, key, old, added)
@@ -304,109 +301,6 @@ class Builder:
                 reason = f"table {key} has no column {column!r}; its columns are {', '.join(table.columns)}"
                 raise RulebookError(file, clause, reason)
             is_number = arrays[column].dtype != object and not np.isnan(arrays[column]).all()
-            if is_number and value and not isinstance(_number_or_text(value), float):
+            if is_number and value and not isinstance(number_or_text(value), float):
                 raise RulebookError(file, clause, f"table {key}: {column} {value!r} is not a number")
         return cells
-
-
-def _gate(file: str, clause: str, raw: Mapping[str, Any]) -> dict[str, Any]:
-    """What is stated of whether a clause must be judged; one of the two statements takes the place of both."""
-    if "gate" not in raw and "must_when" not in raw:
-        return {}
-    conditions = tuple(raw.get("must_when", ()))
-    if conditions and raw.get("gate") == "may":
-        raise RulebookError(file, clause, 'gate "may" and must_when contradict each other')
-    for condition in conditions:
-        wrong = wrong_condition(condition)
-        if wrong:
-            raise RulebookError(file, clause, f"must_when: {wrong}")
-    if clause.split(".")[0] == TABLE_CHAPTER and (conditions or raw["gate"] == "may"):
-        raise RulebookError(file, clause, "a clause about the table itself must always be judged")
-    return {"gate": "" if conditions else raw["gate"], "must_when": conditions}
-
-
-def _parameters(file: str, clause: str, names: Any) -> tuple[str, ...]:
-    for name in names:
-        if name not in vocabulary():
-            close = get_close_matches(name, vocabulary(), 1)
-            hint = f"; is {close[0]} meant?" if close else ""
-            raise RulebookError(file, clause, f"{name!r} is not a parameter of the vocabulary{hint}")
-    return tuple(names)
-
-
-def _limit(file: str, clause: str, key: str, raw: Mapping[str, Any]) -> Limit:
-    _finite(file, clause, f"limit {key}", raw["value"])
-    return Limit(
-        value=raw["value"],
-        unit=raw.get("unit", "1"),
-        source=raw["source"],
-        provenance=raw["provenance"],
-        note=raw.get("note", ""),
-        looser=raw.get("looser", "either"),
-    )
-
-
-def _changed_limit(file: str, clause: str, key: str, old: Limit, raw: Mapping[str, Any]) -> Limit:
-    _finite(file, clause, f"limit {key}", raw["value"])
-    if raw.get("unit", old.unit) != old.unit:
-        raise RulebookError(file, clause, f"limit {key} is in {old.unit}, not in {raw['unit']}")
-    if _kind(raw["value"]) != _kind(old.value):
-        raise RulebookError(file, clause, f"limit {key}: {raw['value']!r} is not like {old.value!r}")
-    return evolve(
-        old,
-        value=raw["value"],
-        source=raw["source"],
-        provenance=raw["provenance"],
-        note=raw.get("note", ""),
-    )
-
-
-def _finite(file: str, clause: str, where: str, value: Any) -> None:
-    for number in value if isinstance(value, list) else [value]:
-        if isinstance(number, float) and not math.isfinite(number):
-            raise RulebookError(file, clause, f"{where}: {number} is not a number to compare with")
-
-
-def _kind(value: Any) -> Any:
-    if isinstance(value, list):
-        return [_kind(part) for part in value]
-    return "text" if isinstance(value, str) else "number"
-
-
-def _steps(file: str, clause: str, raw: list[Mapping[str, Any]]) -> tuple[Step, ...]:
-    steps = tuple(Step(float(s["above"]), s["severity"]) for s in raw)
-    for step in steps:
-        _finite(file, clause, "steps", step.above)
-    for before, after in pairwise(steps):
-        graver = SEVERITIES.index(after.severity) < SEVERITIES.index(before.severity)
-        if after.above <= before.above or not graver:
-            raise RulebookError(file, clause, "the steps must rise, each graver than the one before")
-    return steps
-
-
-def _number_or_text(cell: str) -> float | str:
-    try:
-        return float(cell)
-    except ValueError:
-        return cell
-
-
-def is_looser(looser: str, before: Any, after: Any) -> bool:
-    """Whether a value lets more pass; where that cannot be told, any change counts."""
-    if before == after:
-        return False
-    if isinstance(before, list) and isinstance(after, list):
-        return any(is_looser(looser, b, a) for b, a in zip(before, after, strict=True))
-    if looser == "either" or not (isinstance(before, (int, float)) and isinstance(after, (int, float))):
-        return True
-    return after > before if looser == "higher" else after < before
-
-
-def _gravity(steps: tuple[Step, ...], measure: float) -> int:
-    return max((len(SEVERITIES) - SEVERITIES.index(s.severity) for s in steps if measure > s.above), default=0)
-
-
-def _steps_looser(before: tuple[Step, ...], after: tuple[Step, ...]) -> bool:
-    points = {s.above for s in (*before, *after)}
-    probes = [*points, *(float(np.nextafter(p, np.inf)) for p in points)]
-    return any(_gravity(after, p) < _gravity(before, p) for p in probes)

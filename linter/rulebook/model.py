@@ -14,6 +14,8 @@ from linter.model.findings import Layer, Loosened, RulebookRecord
 
 #: What releases before 2026.4 are held to, which say nothing of it; common practice.
 UNSTATED_CONCESSION_FACTOR = 2.0
+#: Columns of a limit table that say where a row comes from.
+ORIGIN = ("source", "provenance", "note")
 PROVENANCES = ("read", "from memory", "common practice", "derived")
 
 
