@@ -121,7 +121,6 @@ BY_MODULE = {
         89: "degrees, end of the domain of the contact angle",
         2.5: "exponent of the load deflection of a ball set, 5/2",
     },
-    "fit_use": {1e7: "r/min, end of the domain of a speed"},
     "bodies": {1e5: "mm, end of the domain of a diameter", 1e7: "r/min, end of the domain of a speed"},
     "inertia": {200: "largest ball count of the arithmetic's domain"},
     "life": {

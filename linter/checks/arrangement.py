@@ -13,6 +13,7 @@ from linter.checks.shared.seat_classes import advice_facts, is_free, recommended
 from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
+    held_by_preload,
     housing_fit,
     inner_load_rotation,
     outer_load_rotation,
@@ -126,15 +127,25 @@ def free_ring(view: View, limits: Limits) -> Result:
     codes = np.where(ring.is_in("inner"), inner.codes, outer.codes)
     load = Choice(inner.words, np.where(ring.known, codes, -1).astype(np.int8))
     turns = load.map({"stationary": 0.0, "indeterminate": 1.0, "rotating": 2.0})
+    retained = np.where(
+        ring.is_in("inner"),
+        retention_cap(s.choice("inner_ring_retention"), limits),
+        retention_cap(s.choice("outer_ring_retention"), limits),
+    )
     wants = {name: rows & moves for name, rows in rotation_wants(view, limits).items()}
+    held = retained < turns
     return Result(
-        measure=turns,
+        measure=np.minimum(turns, retained),
         applies=(moves & ~separable) | ~role.known,
         reason=np.where(
             separable, "a roller bearing takes up the growth inside itself", "no ring of this position has to move"
         ).astype(object),
         missing={"axial_role": ~role.known, "free_ring": moves & ~ring.known, **wants},
-        variant=np.where(load.is_in("indeterminate"), "indeterminate", "").astype(object),
+        variant=np.select(
+            [held, load.is_in("indeterminate"), held_by_preload(view, limits)],
+            ["held", "indeterminate", "preloaded"],
+            "",
+        ).astype(object),
         facts={"other": np.where(ring.is_in("inner"), "outer", "inner").astype(object)},
         working=[
             Working("ring", "", "ring that has to slide", ring.texts()),

@@ -9,6 +9,7 @@ from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
     fixed_radial_load,
+    held_by_preload,
     housing_fit,
     inner_load_rotation,
     load_turning,
@@ -16,6 +17,9 @@ from linter.checks.shared.seat_fits import (
     rotation_wants,
     rotor_unbalance,
     shaft_fit,
+    turning_load,
+    turning_on_preload,
+    turning_ratio,
     unbalance_force,
     unbalance_ratio,
 )
@@ -31,7 +35,7 @@ def _ring_measure(fit: Fit, load: Choice, limits: Limits) -> Floats:
 
 _VARIANTS = (
     "inner", "inner_near", "inner_held", "outer", "outer_near", "outer_held",
-    "", "both", "outgrown", "outgrown_residual", "unloaded",
+    "", "both", "outgrown", "outgrown_residual", "unloaded", "contradicted", "preloaded",
 )  # fmt: skip
 
 
@@ -49,12 +53,15 @@ def load_rotation(view: View, limits: Limits) -> Result:
     inner_measure = np.where(inner_printed, np.minimum(inner_measure, limits["published"]), inner_measure)
     outer_measure = np.where(outer_printed, np.minimum(outer_measure, limits["published"]), outer_measure)
     ratio = unbalance_ratio(view)
-    outgrown = s.choice("load_direction").is_in("stationary") & (ratio > limits["fixed_up_to"] * (1 + 1e-9))
+    direction, rests = s.choice("load_direction"), held_by_preload(view, limits)
+    outgrown = direction.is_in("stationary") & (ratio > limits["fixed_up_to"] * (1 + 1e-9)) & ~rests
+    by_figures = limits.get("held_share") is not None
+    contradicted = by_figures & direction.is_in("rotating") & (turning_ratio(view) <= limits["fixed_up_to"])
     worst = np.fmax(inner_measure, outer_measure)
     wants_inner = ~inner.is_in("stationary") & inner.known & np.isnan(inner_measure)
     wants_outer = ~outer.is_in("stationary") & outer.known & np.isnan(outer_measure)
     open_end = (wants_inner | wants_outer) & ~(worst > 0)
-    worst = np.where(outgrown, np.fmax(worst, limits["outgrown"]), worst)
+    worst = np.where(outgrown | contradicted, np.fmax(worst, limits["outgrown"]), worst)
     known = inner.known & outer.known
     on_inner = np.nan_to_num(inner_measure) >= np.nan_to_num(outer_measure)
     fit = Fit(*(np.where(on_inner, a, b) for a, b in zip(inner_fit, outer_fit, strict=True)))
@@ -68,6 +75,9 @@ def load_rotation(view: View, limits: Limits) -> Result:
         s.known("residual_unbalance"), _VARIANTS.index("outgrown_residual"), _VARIANTS.index("outgrown")
     )
     variant = np.where(outgrown, np.where(np.isinf(ratio), _VARIANTS.index("unloaded"), by_residual), plain)
+    variant = np.where(contradicted & ~both, _VARIANTS.index("contradicted"), variant)
+    loaded = rests & ~load_turning(view, limits).is_in("stationary")
+    variant = np.where(loaded & (variant == _VARIANTS.index("")), _VARIANTS.index("preloaded"), variant)
     wanted_share = np.divide(limits["fixed_up_to"], ratio, out=np.full(view.count, np.nan), where=ratio > 0)
 
     clear = 100 * np.minimum(clearance_share(fit.smallest, fit.largest), 1.0)
@@ -120,6 +130,14 @@ def load_rotation(view: View, limits: Limits) -> Result:
             Working("fixed_load", "F", "radial load of fixed direction", fixed_radial_load(view), "N"),
             Working("unbalance", "U", "unbalance force at the highest speed", unbalance_force(view), "N", "U_res · ω²"),
             Working("ratio", "U/F", "unbalance force over fixed load", ratio),
+            *(
+                [
+                    Working("turning", "", "part of the radial load that turns", turning_load(view), "N"),
+                    Working("on_preload", "", "turning part over preload", turning_on_preload(view)),
+                ]
+                if by_figures
+                else []
+            ),
             Working("load_turns", "", "the load in space", load_turning(view, limits).texts(), "1", "U/F, or stated"),
             Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
             Working("outer_sees", "", "load seen by the outer ring", outer.texts()),

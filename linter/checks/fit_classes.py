@@ -5,6 +5,7 @@ from collections.abc import Callable
 import numpy as np
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.shared.retention import retention_cap
 from linter.checks.shared.seat_classes import Recommended, advice_facts, class_working, recommended
 from linter.checks.shared.seat_fits import (
     deviation_lines,
@@ -45,6 +46,8 @@ def _against(view: View, limits: Limits, side: str) -> Result:
     low_side = loose_end >= tight_end
     # on a shaft a low deviation is a loose fit, in a housing a tight one
     loose = low_side if shaft else ~low_side
+    retention = s.choice("inner_ring_retention" if shaft else "outer_ring_retention")
+    measure = np.where(loose, np.minimum(measure, retention_cap(retention, limits)), measure)
     variant = np.where(measure > 0, np.where(loose, "loose", "tight"), "").astype(object)
     name = "shaft_seat_diameter" if shaft else "housing_seat_diameter"
     unknown = advice.unknown_load

@@ -9,6 +9,7 @@ from linter.checks.shared.bodies import (
     hole_assumed,
     ring_assumed,
     ring_body,
+    ring_speed,
     rotation_loss,
     roughness_assumed,
     shaft_body,
@@ -119,8 +120,7 @@ def inner_stress(view: View, limits: Limits) -> Result:
     share = smoothing(view, limits, "ground")
     standing = smoothed(fit.largest, share)
     warm = np.where(np.isnan(shaft_thermal(view)), 0.0, np.maximum(shaft_thermal(view), 0.0))
-    turns = s.choice("rotating_ring").is_in("inner")
-    speed = np.where(turns, within(s.number("speed_max"), closed=True, high=1e7), 0.0)
+    speed = ring_speed(view)
 
     def hoop(interference: Floats) -> tuple[Floats, Floats]:
         state = press_fit.press_fit(

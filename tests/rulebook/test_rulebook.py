@@ -96,6 +96,10 @@ class _Noted(Limits):
         self.read.add(name)
         return super().__getitem__(name)
 
+    def get(self, name, default=None):
+        self.read |= {name} & {*self._clause.limits}
+        return super().get(name, default)
+
     def table(self, name):
         self.read.add(name)
         return super().table(name)

@@ -110,6 +110,13 @@ def shaft_heat(view: View) -> Floats:
 
 
 @shared
+def ring_speed(view: View) -> Floats:
+    """Highest speed of an inner ring that is stated to turn [r/min]; 0 where it is not."""
+    turns = view.stations.choice("rotating_ring").is_in("inner")
+    return np.where(turns, within(view.stations.number("speed_max"), closed=True, high=1e7), 0.0)
+
+
+@shared
 def rotation_loss(view: View) -> Floats:
     """Interference that the inner ring loses by turning at the highest speed [um]; 0 where it stands still."""
     s = view.stations

@@ -17,5 +17,6 @@ def clearance_share(smallest: Floats, largest: Floats) -> Floats:
 def retention_cap(kind: Choice, limits: Limits) -> Floats:
     """Largest measure that a loose ring takes with its retention; infinite without one."""
     words = {"adhesive": "adhesive", "pin": "pin", "o-ring": "o_ring", "clamped": "clamped"}
-    caps = {word: float(limits[f"cap_{name}"]) for word, name in words.items() if word in kind.words}
+    stated = {word: limits.get(f"cap_{name}") for word, name in words.items() if word in kind.words}
+    caps = {word: float(cap) for word, cap in stated.items() if cap is not None}
     return kind.map(caps, default=np.inf)

@@ -130,7 +130,15 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
         Computed once for the same limits.
     """
     low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
-    key = ("recommended", side, low, high, _content(limits.table(side)), _content(limits.table("bands")))
+    key = (
+        "recommended",
+        side,
+        low,
+        high,
+        limits.get("held_share"),
+        _content(limits.table(side)),
+        _content(limits.table("bands")),
+    )
     if key not in view.cache:
         view.cache[key] = _recommend(view, limits, side)
     found: Recommended = view.cache[key]

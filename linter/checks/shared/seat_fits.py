@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, View, Working, shared, within
+from linter.checks.shared.quantities import preload_force
 from linter.mechanics import balance, ring_tolerances
 from linter.mechanics import limits as iso286
 from linter.model.stations import Bools, Choice, Floats
@@ -143,18 +144,23 @@ def unbalance_force(view: View) -> Floats:
 
 
 @shared
+def rotor_weight(view: View) -> Floats:
+    """Share of the rotor's weight on one position [N]; 0 on a vertical shaft, NaN where not known."""
+    s = view.stations
+    weight = balance.STANDARD_GRAVITY * within(s.number("rotor_mass")) / view.to_stations(view.station_count)
+    orientation = s.choice("shaft_orientation")
+    return np.where(orientation.is_in("horizontal"), weight, np.where(orientation.is_in("vertical"), 0.0, np.nan))
+
+
+@shared
 def fixed_radial_load(view: View) -> Floats:
     """Radial load of fixed direction on one position [N].
 
     The stated radial load; else on a horizontal shaft an equal share of the rotor's weight, on a vertical one nothing.
     NaN where neither is known. An axial preload does not count: it gives the radial load no direction.
     """
-    s = view.stations
-    stated = within(s.number("radial_load"), closed=True)
-    weight = balance.STANDARD_GRAVITY * within(s.number("rotor_mass")) / view.to_stations(view.station_count)
-    orientation = s.choice("shaft_orientation")
-    own = np.where(orientation.is_in("horizontal"), weight, np.where(orientation.is_in("vertical"), 0.0, np.nan))
-    return np.where(np.isnan(stated), own, stated)
+    stated = within(view.stations.number("radial_load"), closed=True)
+    return np.where(np.isnan(stated), rotor_weight(view), stated)
 
 
 @shared
@@ -178,24 +184,61 @@ def unbalance_ratio(view: View) -> Floats:
     return np.where(massless, by_weight, ratio)
 
 
+@shared
+def turning_load(view: View) -> Floats:
+    """Part of the radial load that turns [N]: unbalance, and a radial load whose direction is not stated as fixed."""
+    s = view.stations
+    stated = within(s.number("radial_load"), closed=True)
+    turns = s.choice("load_direction").is_in("rotating", "oscillating", "indeterminate") & ~np.isnan(stated)
+    return np.where(turns, np.nan_to_num(unbalance_force(view)) + stated, unbalance_force(view))
+
+
+@shared
+def turning_ratio(view: View) -> Floats:
+    """Turning over fixed part of the radial load; a load stated as rotating leaves the rotor's weight as fixed part."""
+    s = view.stations
+    turns = s.choice("load_direction").is_in("rotating") & s.known("radial_load")
+    turning, fixed = turning_load(view), rotor_weight(view)
+    free = np.where(turning > 0, np.inf, np.where(np.isnan(turning + fixed), np.nan, 0.0))
+    by_weight = np.divide(turning, fixed, out=free, where=fixed > 0)
+    return np.where(turns, np.where(np.isnan(fixed), np.nan, by_weight), unbalance_ratio(view))
+
+
+@shared
+def turning_on_preload(view: View) -> Floats:
+    """Turning part of the radial load over the preload; infinite without preload, NaN where it is not known."""
+    turning, preload = turning_load(view), preload_force(view)
+    return np.divide(turning, preload, out=np.where(np.isnan(turning), np.nan, np.inf), where=preload > 0)
+
+
+def held_by_preload(view: View, limits: Limits) -> Bools:
+    """Rows whose resting ring the friction of the preload on its faces keeps from creeping (``held_share``)."""
+    share = limits.get("held_share")
+    if share is None:
+        return np.zeros(view.count, dtype=bool)
+    return turning_on_preload(view) <= float(share) * (1 + 1e-9)
+
+
 def load_turning(view: View, limits: Limits) -> Choice:
     """How the radial load moves in space: ``stationary``, ``rotating`` with the rotor, ``indeterminate``; or not known.
 
-    A stated ``rotating``, ``oscillating`` or ``indeterminate`` direction decides. Otherwise the ratio of unbalance
-    force to fixed load does: up to ``limits["fixed_up_to"]`` the fixed load, from ``limits["turning_from"]`` the
-    unbalance, between them neither. Where the ratio is not known a stated ``stationary`` stands.
+    The ratio of the turning to the fixed part decides: up to ``limits["fixed_up_to"]`` the fixed part, from
+    ``limits["turning_from"]`` the turning one, between them neither. Where the ratio is not known a stated direction
+    stands; a stated ``oscillating`` or ``indeterminate`` one always does, and to the releases to 2026.3 (which lack
+    ``held_share``) a stated ``rotating`` one too, with the unbalance alone as turning part.
     """
     low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
-    key = ("load turning", low, high)
+    by_figures = limits.get("held_share") is not None
+    key = ("load turning", low, high, by_figures)
     if key not in view.cache:
         direction = view.stations.choice("load_direction")
-        ratio = unbalance_ratio(view)
+        ratio = turning_ratio(view) if by_figures else unbalance_ratio(view)
         codes = np.full(view.count, _INDETERMINATE, dtype=np.int8)
         codes[ratio <= low * (1 + 1e-9)] = _FIXED
         codes[ratio >= high * (1 - 1e-9)] = _TURNING
         codes[np.isnan(ratio)] = _UNKNOWN
         codes[np.isnan(ratio) & direction.is_in("stationary")] = _FIXED
-        codes[direction.is_in("rotating")] = _TURNING
+        codes[direction.is_in("rotating") & (np.isnan(ratio) if by_figures else True)] = _TURNING
         codes[direction.is_in("oscillating", "indeterminate")] = _INDETERMINATE
         view.cache[key] = Choice(LOAD_WORDS, codes)
     found: Choice = view.cache[key]
@@ -205,14 +248,17 @@ def load_turning(view: View, limits: Limits) -> Choice:
 def _seen_by(view: View, limits: Limits, turning_ring: Bools, resting_ring: Bools) -> Choice:
     load = load_turning(view, limits).codes
     swapped = np.array([_TURNING, _FIXED, _INDETERMINATE, _UNKNOWN], dtype=np.int8)[load]
-    return Choice(LOAD_WORDS, np.where(turning_ring, swapped, np.where(resting_ring, load, _UNKNOWN)).astype(np.int8))
+    at_rest = np.where(held_by_preload(view, limits) & (load != _UNKNOWN), _FIXED, load)
+    codes = np.where(turning_ring, swapped, np.where(resting_ring, at_rest, _UNKNOWN))
+    return Choice(LOAD_WORDS, codes.astype(np.int8))
 
 
 def inner_load_rotation(view: View, limits: Limits) -> Choice:
     """How the radial load acts on the inner ring: ``stationary``, ``rotating`` or ``indeterminate``; or not known.
 
     The limits carry ``fixed_up_to`` and ``turning_from`` (see :func:`load_turning`). A load fixed in space rotates
-    relative to the ring that turns; a load that turns with the rotor stands still relative to it.
+    relative to the ring that turns; a load that turns with the rotor stands still relative to it. The ring at rest
+    counts as under a stationary load where the friction of the preload holds it (:func:`held_by_preload`).
     """
     ring = view.stations.choice("rotating_ring")
     return _seen_by(view, limits, ring.is_in("inner"), ring.is_in("outer"))
