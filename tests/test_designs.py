@@ -36,6 +36,8 @@ def same_values(one, other):
     """Parameters whose values differ between two stations, the machine's name left out."""
     different = []
     for name, entry in vocabulary().items():
+        if not one.known(name).all():  # the reading knows more where a designation says it
+            continue
         if entry.kind == "text":
             alike = list(one.text(name)) == list(other.text(name))
         elif entry.kind == "choice":

@@ -33,6 +33,7 @@ ALWAYS_ASSESSED = {
     "table.interpretation",
     "table.class-agrees",
     "table.possible",
+    "table.positions",
 }
 #: Clauses that are about every position or machine: no row of theirs is ever not applicable.
 ABOUT_EVERY_POSITION = {
@@ -43,6 +44,7 @@ ABOUT_EVERY_POSITION = {
     "table.nominals-agree",
     "table.plausible",
     "table.possible",
+    "table.positions",
     "speed.factor",
     "speed.cage",
     "speed.maker-limit",
@@ -143,8 +145,8 @@ def test_a_row_of_three_values_gets_no_verdict_that_needed_more():
     verdicts = {k for k, r in assessed.reviews.items() if r.outcome[0] in (MET, FINDING)}
     # what the three values, or their being all there is, decide by themselves
     assert verdicts == {
-        "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible", "table.possible",
-        "alignment.stated", "shoulder.stated",
+        "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible",
+        "table.possible", "table.positions", "alignment.stated", "shoulder.stated",
     }  # fmt: skip
     for record in assessments(assessed, outcomes=["not assessed"]):
         assert record.missing, record.clause

@@ -161,6 +161,7 @@ def _form(view: View, limits: Limits, feature: str, *, published: bool = False) 
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         facts=to_put(put),
         working=[
@@ -204,6 +205,7 @@ def form_within_size(view: View, limits: Limits) -> Result:
         observed=sides.observed,
         upper=sides.upper,
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         facts={
             "shaft_put": (down(limits["share_near"] * width["shaft"] / UM), "mm"),
@@ -259,6 +261,7 @@ def _coaxiality(view: View, limits: Limits, *, published: bool = False) -> Resul
         applies=two,
         reason="the machine has one position",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         facts=to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
         assumed=assumed,
@@ -383,6 +386,7 @@ def _roughness(view: View, limits: Limits, *, published: bool = False) -> Result
         observed=sides.observed,
         upper=sides.upper,
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         working=[
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),

@@ -152,6 +152,10 @@ def grade(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": unknown[0] & np.isnan(marks[0][0]) & s.known("bore_diameter"),
             "housing_seat_diameter": unknown[1] & np.isnan(marks[1][0]) & s.known("outside_diameter"),
         },
+        withheld={
+            "shaft_seat_diameter": np.isnan(measures[0]) & (worst > 1.0),
+            "housing_seat_diameter": np.isnan(measures[1]) & (worst > 1.0),
+        },
         variant=np.where(on_shaft, "shaft", "housing").astype(object),
         facts={"grade": np.where(on_shaft, marks[0][3], marks[1][3]), "coarsest": (far, "um")},
         working=[

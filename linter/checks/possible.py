@@ -1,4 +1,4 @@
-"""Chapter table: values that no machine has, speeds that contradict each other, lands outside their raceways."""
+"""Chapter table: values that no machine has, that contradict each other, or that speak of a position not there."""
 
 import numpy as np
 from attrs import frozen
@@ -84,6 +84,40 @@ def _lands(view: View, limits: Limits) -> list[Contradiction]:
             "the land of the outer ring lies beyond the bottom of its groove (D_pw + D_w)",
         ),
     ]
+
+
+PAIRED = (
+    "bearing_span", "coaxiality_of_bores", "coaxiality_of_shaft_seats", "preload_force", "spring_rate",
+    "spring_free_length", "spring_installed_length", "spacer_stack", "rigid_preload_class", "rigid_preload_offset",
+    "axial_float",
+)  # fmt: skip
+"""What only a machine of two positions states."""
+ROLES = ("floating", "spring-loaded", "cross-located")
+"""Roles of a position that another one has to complete."""
+
+
+def positions(view: View, limits: Limits) -> Result:
+    """Whether a machine with one position speaks of another."""
+    s = view.stations
+    said = {name: view.to_machines(s.known(name), "any") for name in PAIRED}
+    said["preload_method"] = view.to_machines(s.choice("preload_method").is_in("spring", "rigid"), "any")
+    said["axial_role"] = view.to_machines(s.choice("axial_role").is_in(*ROLES), "any")
+    alone = view.station_count == 1
+    count = np.sum(list(said.values()), axis=0).astype(float) * alone
+
+    def cells(machine: int) -> str:
+        return ", ".join(name for name, rows in said.items() if rows[machine])
+
+    def tell(machine: int) -> str:
+        row = int(view.starts[machine])
+        return ", ".join(f"{words_of(n)} {value_text(s, n, row)}" for n, rows in said.items() if rows[machine])
+
+    return Result(
+        measure=count,
+        observed=view.station_count.astype(float),
+        facts={"told": tell, "cells": cells},
+        working=[Working("count", "", "values that speak of a second position", count)],
+    )
 
 
 def possible(view: View, limits: Limits) -> Result:

@@ -195,6 +195,10 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
             "housing_seat_runout": outer & np.isnan(runout) & ~found,
             "balancing_method": ~method.known & found,
         },
+        withheld={
+            "shaft_seat_runout": inner & np.isnan(runout) & found,
+            "housing_seat_runout": outer & np.isnan(runout) & found,
+        },
         variant=np.select([np.isnan(runout), by_runout > upper], ["bare", "runout"], "").astype(object),
         facts={
             "part": np.where(inner, "shaft", "housing").astype(object),

@@ -144,6 +144,11 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
             land_name: np.isnan(land) & ~found,
             name: np.isnan(height) & ~found,
         },
+        withheld={
+            "ring_chamfer": np.isnan(loose) & s.known("bearing_type") & found,
+            land_name: np.isnan(land) & found,
+            name: np.isnan(height) & found,
+        },
         variant=variant.astype(object),
         facts={
             "height": (height, "mm"),
@@ -202,6 +207,7 @@ def _fillet(view: View, limits: Limits, *, published: bool = False) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         assumed=[chamfer(view).assumed],
         working=[
@@ -250,6 +256,7 @@ def undercut(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="no undercut is stated beside either ring",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=np.where(by_face, "face", told).astype(object),
         facts={"side": np.where(on_housing, "housing", "shaft").astype(object)},
         assumed=[chamfer(view).assumed],
@@ -295,6 +302,7 @@ def other_ring(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=sides.variant,
         facts={
             "shaft_most": (outer - 2.0 * wanted_gap, "mm"),
@@ -379,6 +387,7 @@ def pressure(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=np.where(no_face == "", sides.variant, no_face).astype(object),
         assumed=[corner.assumed, *general],
         working=[

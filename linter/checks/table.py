@@ -174,6 +174,7 @@ def nominals_agree(view: View, limits: Limits) -> Result:
         observed=sides.observed,
         upper=sides.upper,
         missing=sides.missing,
+        withheld=sides.withheld,
         variant=np.where(small, sides.variant + "_shifted", sides.variant),
         working=[
             Working("bore", "d", "bore of the bearing", ring["shaft"], "mm"),

@@ -18,7 +18,8 @@ from linter.model.possible import only_possible, set_aside
 from linter.model.stations import Bools, Floats, Stations
 from linter.rulebook.model import Clause, Limits, Rulebook
 
-#: The clause about values that cannot be; where a rulebook has it, no other clause uses such a value.
+#: The clause about values that cannot be; where a rulebook has it, no other clause uses such a value or lets another
+#: one stand in, and a mild finding does not hide that something graver could not be judged.
 POSSIBLE = "table.possible"
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
 
@@ -154,17 +155,18 @@ def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") ->
         run all the same.
     """
     clauses = [clause for clause in rulebook.clauses.values() if clause.off is None]
-    if POSSIBLE in rulebook.clauses:
+    strict = POSSIBLE in rulebook.clauses
+    if strict:
         stations = only_possible(stations)
     if keep == "results":
         view = View(stations)
-        reviews = {clause.id: _review_clause(view, clause, keep) for clause in clauses}
+        reviews = {clause.id: _review_clause(view, clause, keep, strict) for clause in clauses}
         return Assessed(stations, rulebook, reviews, view)
     parts: dict[str, list[ClauseReview]] = {clause.id: [] for clause in clauses}
     for part in in_parts(stations):
         view = View(part)
         for clause in clauses:
-            parts[clause.id].append(_review_clause(view, clause, keep))
+            parts[clause.id].append(_review_clause(view, clause, keep, strict))
     return Assessed(stations, rulebook, {name: _joined(parts.pop(name)) for name in list(parts)}, View(stations))
 
 
@@ -204,7 +206,8 @@ def _joined(parts: list[ClauseReview]) -> ClauseReview:
     )
 
 
-def _review_clause(view: View, clause: Clause, keep: Keep) -> ClauseReview:
+def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> ClauseReview:
+    """One clause over all rows; ``strict`` lets nothing stand in for what was set aside or hides something graver."""
     machine = clause.level == "machine"
     count = view.machine_count if machine else view.count
     missing: dict[str, Bools] = {}
@@ -213,7 +216,7 @@ def _review_clause(view: View, clause: Clause, keep: Keep) -> ClauseReview:
         absent = ~(view.to_machines(known, "all") if machine else known)
         if absent.any():
             missing[name] = absent
-    if clause.id != POSSIBLE:
+    if strict and clause.id != POSSIBLE:
         for name, rows in set_aside(view.stations).items():
             if name in clause.needs or name in clause.uses:
                 missing[name] = view.to_machines(rows, "any") if machine else rows
@@ -233,6 +236,9 @@ def _review_clause(view: View, clause: Clause, keep: Keep) -> ClauseReview:
     for step in clause.steps:
         severity[result.measure > step.above + 1e-9 * abs(step.above)] = SEVERITIES.index(step.severity)
     outcome[severity >= 0] = FINDING
+    for name, rows in result.withheld.items() if strict else ():
+        milder = rows & (severity > SEVERITIES.index("major"))
+        missing[name] = missing[name] | milder if name in missing else milder
     outcome[np.isnan(result.measure)] = NOT_ASSESSED
     for rows in missing.values():
         outcome[rows] = NOT_ASSESSED

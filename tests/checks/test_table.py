@@ -46,7 +46,7 @@ def test_worked_case_with_its_reading_problems(case):
 
 @pytest.mark.parametrize("clause", ALL)
 def test_a_sound_position_meets_the_chapter(clause):
-    assert ranks(clause, [SIZE])[0] == 0
+    assert ranks(clause, [{**SIZE, "station": "A"}, {**SIZE, "station": "B"}])[0] == 0
 
 
 @pytest.mark.parametrize("clause", ALL)

@@ -22,11 +22,12 @@ from typing import Any
 
 import numpy as np
 
-from linter.model.findings import InputRecord, ReviewResult
+from linter.model.findings import TABLE_CHAPTER, ReviewResult
 from linter.model.vocabulary import parameter
 from linter.reading import InputError, read_table
-from linter.review.assess import Assessed, assess
-from linter.review.records import assessments, review_reading
+from linter.review.assess import NOT_ASSESSED, assess
+from linter.review.records import review_reading
+from linter.rulebook.gates import must_rows
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook
 from tests.designs.complete import Design, Row, complete_design
@@ -71,34 +72,35 @@ class Verdicts:
 
 
 def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
-    """Verdicts on every machine of some stations, each as if it stood in a table of its own."""
+    """Verdicts on every machine of some stations, each as if it stood in a table of its own.
+
+    The gate is found from the arrays, as :attr:`linter.model.findings.ReviewResult.gate` finds it from the records.
+    """
     assessed = assess(stations, book)
+    view = assessed.view
     by_station = assessed.grades()
-    grades = np.full((len(assessed.reviews), len(stations.machines)), -2, dtype=np.int8)
-    for row, machine in enumerate(stations.machine_row):
-        np.maximum(grades[:, machine], by_station[:, row], out=grades[:, machine])
-    results = [_result(assessed, machine) for machine in range(len(stations.machines))]
+    grades = np.maximum.reduceat(by_station, view.starts, axis=1)
+    wanting = np.zeros(view.machine_count, bool)
+    unassessed = np.zeros(view.machine_count, int)
+    about_seats = np.array([not name.startswith(f"{TABLE_CHAPTER}.") for name in assessed.reviews])
+    judged = (by_station[about_seats] >= 0).any(axis=0)
+    for review in assessed.reviews.values():
+        absent = review.outcome == NOT_ASSESSED
+        must = absent & must_rows(review.clause, view)
+        if review.clause.level == "station":
+            unassessed += view.to_machines(absent, "count")
+            must = view.to_machines(must, "any")
+        else:
+            unassessed += absent
+        wanting |= must
+    failed = any(review.failure for review in assessed.reviews.values())
+    closed = (grades >= 3).any(axis=0) | ~view.to_machines(judged, "any") | failed
     return Verdicts(
         machines=stations.machines,
-        gates=tuple(map(gate_of, results)),
-        unassessed=tuple(result.outcomes["not assessed"] for result in results),
+        gates=tuple(np.select([closed, wanting], ["closed", "undecided"], "open").tolist()),
+        unassessed=tuple(unassessed.tolist()),
         clauses=tuple(assessed.reviews),
         grades=grades,
-    )
-
-
-def _result(assessed: Assessed, machine: int) -> ReviewResult:
-    """A review of one machine, with what its gate is decided by."""
-    return ReviewResult(
-        tool="ringseat",
-        tool_version="",
-        rulebook=assessed.rulebook.record(),
-        input=InputRecord("", "", ""),
-        machines=(),
-        assessments=tuple(assessments(assessed, [machine])),
-        unrecognised=(),
-        gate_severity="major",
-        failures=tuple(review.failure for review in assessed.reviews.values() if review.failure),
     )
 
 

@@ -80,6 +80,8 @@ class Result:
         Why a row is not applicable.
     missing : dict of str to bool array
         Parameters wanted besides the clause's ``needs``, and by which rows.
+    withheld : dict of str to bool array
+        Parameters wanted besides, of rows whose finding was made without them: they could make it graver.
     working : sequence of Working
         From inputs to result.
     variant : object array of str or None
@@ -102,6 +104,7 @@ class Result:
     applies: Bools | None = None
     reason: str | NDArray[Any] = "the clause is not about this position"
     missing: Mapping[str, Bools] = field(factory=dict)
+    withheld: Mapping[str, Bools] = field(factory=dict)
     working: Sequence[Working] = ()
     variant: NDArray[Any] | None = None
     facts: Mapping[str, NDArray[Any] | tuple[Floats, str] | Callable[[int], str]] = field(factory=dict)

@@ -35,6 +35,8 @@ class TwoSides:
         ``both`` where both sides are findings, else the side that stands worse; empty where both are met.
     missing : dict of str to bool array
         Parameters wanted of a side that could not be judged while the other one is no finding.
+    withheld : dict of str to bool array
+        The same while the other one is a finding, which the unknown side could make graver.
     applies : bool array
         Rows with at least one side that the clause is about.
     """
@@ -44,6 +46,7 @@ class TwoSides:
     upper: Floats
     variant: NDArray[Any]
     missing: Mapping[str, Bools]
+    withheld: Mapping[str, Bools]
     applies: Bools
 
 
@@ -85,16 +88,19 @@ def two_sides(
     met_both = ~found & wanted["shaft"] & wanted["housing"]
     side = np.where(by_housing, "housing", "shaft").astype(object)
     missing: dict[str, Bools] = {}
+    withheld: dict[str, Bools] = {}
     for name in SIDES:
         for parameter, known in needed[name].items():
-            rows = wanted[name] & ~known & ~found
-            missing[parameter] = missing[parameter] | rows if parameter in missing else rows
+            for rows, where in ((missing, ~found), (withheld, found)):
+                lacking = wanted[name] & ~known & where
+                rows[parameter] = rows[parameter] | lacking if parameter in rows else lacking
     return TwoSides(
         measure=worst,
         observed=np.where(by_housing, observed["housing"], observed["shaft"]),
         upper=np.where(by_housing, upper["housing"], upper["shaft"]),
         variant=np.where(both, "both", np.where(met_both, "", side)).astype(object),
         missing=missing,
+        withheld=withheld,
         applies=wanted["shaft"] | wanted["housing"],
     )
 
