@@ -144,11 +144,7 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
             land_name: np.isnan(land) & ~found,
             name: np.isnan(height) & ~found,
         },
-        withheld={
-            "ring_chamfer": np.isnan(loose) & s.known("bearing_type") & found,
-            land_name: np.isnan(land) & found,
-            name: np.isnan(height) & found,
-        },
+        withheld={land_name: np.isnan(land) & found, name: np.isnan(height) & found},
         variant=variant.astype(object),
         facts={
             "height": (height, "mm"),
@@ -206,8 +202,7 @@ def _fillet(view: View, limits: Limits, *, published: bool = False) -> Result:
         upper=sides.upper,
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
-        missing=sides.missing,
-        withheld=sides.withheld,
+        missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
         assumed=[chamfer(view).assumed],
         working=[
@@ -255,8 +250,7 @@ def undercut(view: View, limits: Limits) -> Result:
         upper=sides.upper,
         applies=sides.applies,
         reason="no undercut is stated beside either ring",
-        missing=sides.missing,
-        withheld=sides.withheld,
+        missing=sides.missing, withheld=sides.withheld,
         variant=np.where(by_face, "face", told).astype(object),
         facts={"side": np.where(on_housing, "housing", "shaft").astype(object)},
         assumed=[chamfer(view).assumed],
@@ -301,8 +295,7 @@ def other_ring(view: View, limits: Limits) -> Result:
         lower=wanted_gap,
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
-        missing=sides.missing,
-        withheld=sides.withheld,
+        missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
         facts={
             "shaft_most": (outer - 2.0 * wanted_gap, "mm"),
@@ -386,8 +379,7 @@ def pressure(view: View, limits: Limits) -> Result:
         upper=sides.upper,
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
-        missing=sides.missing,
-        withheld=sides.withheld,
+        missing=sides.missing, withheld=sides.withheld,
         variant=np.where(no_face == "", sides.variant, no_face).astype(object),
         assumed=[corner.assumed, *general],
         working=[
