@@ -142,6 +142,7 @@ BY_MODULE = {
         40: "°C, of the stated viscosity",
         400: "°C, end of the viscosity law's domain",
     },
+    "possible": {10: "one decimal more, from what is doubtful to what cannot be"},
     "preload_band": {5: "counting", 2.5: "exponent of stiffness over deflection, 5/2"},
     "preload_criteria": {89: "degrees, end of the domain of the contact angle"},
     "quantities": {

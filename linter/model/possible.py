@@ -29,6 +29,11 @@ def outside(entry: Parameter, values: NDArray[np.float64]) -> Bools:
         A number or a size.
     values : float array
         Any shape, in the unit of the parameter.
+
+    Returns
+    -------
+    bool array
+        Of the shape of the values; not True where nothing is stated.
     """
     found = (values < entry.least) | (values >= entry.most)
     if entry.sign == "positive":

@@ -235,6 +235,11 @@ def review_reading(
     Returns
     -------
     ReviewResult
+        With records for everything that is shown.
+
+    Returns
+    -------
+    ReviewResult
         Without changes and concessions.
     """
     stations = reading.stations
