@@ -18,15 +18,10 @@ STOREYS = ("files", "cells", "words", "layouts", "settling")
 MOST_ARROWS = 30
 MOST_LINES = 400
 #: Modules that are still to be divided; none may be added.
-TO_DIVIDE = {
-    "linter.reading.files.xlsx",
-}
+TO_DIVIDE: set[str] = set()
 MOST_COMPLEX = 25
 #: Functions that are still to be simplified; none may be added.
-TO_SIMPLIFY = {
-    "linter.reading.files.xlsx.read_grids",
-    "linter.reading.files.xlsx._read_sheet",
-}
+TO_SIMPLIFY: set[str] = set()
 
 
 def _modules() -> dict[str, Path]:

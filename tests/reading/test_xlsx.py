@@ -1,16 +1,23 @@
 """Workbooks: what a cell holds decides, not what it looks like; nothing that has no value passes as one."""
 
 import datetime
+import io
 import re
 import zipfile
 
 import openpyxl
 import pytest
+import xlsxwriter
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from openpyxl.comments import Comment
 from openpyxl.styles import Font
 
 from linter.reading import InputError, read_table
 from linter.reading.files import cell_notes
+from linter.reading.files.grids import Bad, cell_text
+from linter.reading.files.intake import Source
+from linter.reading.files.xlsx import read_grids
 
 _HEAD = ["machine", "station", "bore_diameter", "shaft_seat_diameter", "lubrication"]
 
@@ -247,3 +254,75 @@ def test_damaged_or_endless_cell_notes_do_not_stop_the_reading(tmp_path, monkeyp
     reading = read_table(path)
     assert any("damaged" in note for note in reading.notes)
     assert reading.stations.number("bore_diameter").tolist() == [4]
+
+
+_values = st.one_of(
+    st.integers(-(10**6), 10**6), st.floats(-1e6, 1e6), st.booleans(),
+    st.sampled_from(("", " ", "7,5", "10 k5", "_x0041_")),
+    st.text(alphabet='ab<&>"Ø½ \n軸', max_size=6), st.just(datetime.date(2024, 3, 8)), st.just("=1/0"), st.none(),
+)  # fmt: skip
+_shapes = st.sampled_from(("General", "0.00", "0%", '0.00" mm"', "dd.mm.yyyy", "@"))
+
+
+@settings(max_examples=40, deadline=None, derandomize=True)
+@given(
+    st.lists(st.tuples(st.integers(0, 9), st.integers(0, 5), _values, _shapes, st.booleans()), min_size=1, max_size=15)
+)
+def test_both_ways_of_reading_a_sheet_give_the_same_cells(cells):
+    stream = io.BytesIO()
+    book = xlsxwriter.Workbook(stream, {"in_memory": True})
+    sheet = book.add_worksheet()
+    for row, column, value, shape, struck in cells:
+        style = book.add_format(
+            {"num_format": shape, "font_strikeout": struck, **({"bg_color": "red"} if struck else {})}
+        )
+        if value == "=1/0":
+            sheet.write_formula(row, column, value, style, "#DIV/0!")
+        elif isinstance(value, datetime.date):
+            sheet.write_datetime(row, column, value, style)
+        else:
+            sheet.write(row, column, value, style)
+    book.close()
+    source = Source("t.xlsx", stream.getvalue(), "", "workbook")
+    with pytest.MonkeyPatch.context() as patch:
+        try:
+            fast, notes, _ = read_grids(source)
+        except InputError:
+            fast, notes = [], ()
+        patch.setattr("linter.reading.files.xlsx_values.Book.rows", lambda *_: None)
+        try:
+            slow, said, _ = read_grids(source)
+        except InputError:
+            slow, said = [], ()
+
+    def shown(cell):
+        return cell.code if isinstance(cell, Bad) else (type(cell) is bool, cell_text(cell))
+
+    def cells_of(grids):
+        return [
+            [g.lines.tolist(), g.first_column, g.formats, [[*map(shown, c.tolist())] for c in g.columns]] for g in grids
+        ]
+
+    assert cells_of(fast) == cells_of(slow)
+    assert notes == said
+
+
+def test_the_quick_reader_is_used_for_an_ordinary_sheet(tmp_path, monkeypatch):
+    path = tmp_path / "t.xlsx"
+    book = openpyxl.Workbook()
+    book.active.append(["machine", "station", "bore_diameter"])
+    book.active.append(["M", "A", 10])
+    book.save(path)
+    monkeypatch.setattr("linter.reading.files.xlsx.read_streaming", None)
+    assert read_table(path).stations.number("bore_diameter").tolist() == [10.0]
+
+
+def test_a_workbook_of_20000_stations_is_read(tmp_path):
+    path = tmp_path / "t.xlsx"
+    book = xlsxwriter.Workbook(str(path), {"constant_memory": True})
+    sheet = book.add_worksheet()
+    sheet.write_row(0, 0, ["machine", "station", "bore_diameter"])
+    for row in range(1, 20_001):
+        sheet.write_row(row, 0, [f"M{row // 2}", "AB"[row % 2], 10.5])
+    book.close()
+    assert len(read_table(path).stations) == 20_000

@@ -20,14 +20,14 @@ FileKind = Literal["workbook", "json", "xml", "text"]
 READABLE = "a workbook (.xlsx, .xlsm), delimited text (CSV) or JSON"
 
 LARGEST_FILE = 64 * 2**20
-LARGEST_MEMBER = 50 * 2**20
-LARGEST_ARCHIVE = 100 * 2**20
+LARGEST_MEMBER = 100 * 2**20
+LARGEST_ARCHIVE = 160 * 2**20
 MOST_MEMBERS = 1000
 LARGEST_RATIO = 200
 RATIO_APPLIES_ABOVE = 2**20
 #: Tags of cells in one part, every other tag, and attributes beside those of cells and rows: each becomes an object of
 #: several hundred bytes in a parser, while it takes four bytes of a file.
-MOST_CELL_TAGS = 3_500_000
+MOST_CELL_TAGS = 8_000_000
 MOST_OTHER_TAGS = 250_000
 MOST_ROWS_OF_TAGS = 50_000
 MOST_ATTRIBUTES = 500_000

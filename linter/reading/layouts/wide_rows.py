@@ -293,9 +293,13 @@ class _Rows:
         for column, heading in enumerate(self.headings):
             if heading is not None and heading.entry.kind in ("number", "toleranced"):
                 continue  # what stands there is read as a value, and told
-            for row in self.rows.tolist():
-                cell = grid.columns[column][row]
-                if (count := packed_values(cell, self.headings, column)) >= ENOUGH:
+            cells = grid.columns[column][self.rows].tolist()
+            for row, cell in zip(self.rows.tolist(), cells, strict=True):
+                if (
+                    type(cell) is str
+                    and len(cell) > 7
+                    and (count := packed_values(cell, self.headings, column)) >= ENOUGH
+                ):
                     self.found.problems.append(not_read(grid.place(row, column), "the cell", str(cell), count))
 
     def _unused(self, column: int) -> None:
