@@ -5,12 +5,16 @@ import re
 from collections.abc import Callable
 from itertools import islice
 
-from linter.model.stations import apply_defaults
+from attrs import evolve
+
+from linter.model.places import Place
+from linter.model.stations import Problem, apply_defaults
 from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Decimal, vote_decimal
+from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn
-from linter.reading.files.intake import READABLE, FileKind, Source, load, visible
+from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.record import Reading
@@ -32,7 +36,51 @@ def read(path: str | os.PathLike[str], names: Names | None, shown_as: str | None
     """Read a table; see :func:`linter.reading.read_table`."""
     source = load(path, shown_as)
     names = names or Names.built_in()
+    if names.mapping.encoding or not is_open(source):
+        return _read(source, names)
+    return _read_in_pages(source, names)
+
+
+def _read_in_pages(source: Source, names: Names) -> Reading:
+    """Read a text whose encoding is not stated under each likely code page, and take one where they agree.
+
+    A page under which less is understood is put aside. Where two pages give one cell two meanings, none is taken.
+    """
+    readings: list[tuple[str, Reading]] = []
+    for page in likely_pages(source):
+        try:
+            readings.append((page, _read(evolve(source, code_page=page), names)))
+        except InputError:
+            continue
+    if not readings:
+        return _read(source, names)  # which says that it is no UTF-8
+    meant = [{(u.parameter, u.place, u.row): u for u in reading.understood} for _, reading in readings]
+    most = max(map(len, meant))
+    left = [(page, cells) for (page, _), cells in zip(readings, meant, strict=True) if len(cells) == most]
+    page, cells = left[0]
+    for other, others in left[1:]:
+        for key in cells | others:
+            one, two = cells.get(key), others.get(key)
+            if one is None or two is None or one.value != two.value:
+                texts = [f"{visible(c.read, 40)!r} in {p}" for c, p in ((one, page), (two, other)) if c is not None]
+                place = key[1]
+                expected = f"the encoding of the text, stated in the name mapping ([file] encoding = {page!r})"
+                raise source.refuse("encoding", " or ".join(texts), expected, sheet=place.sheet, cell=place.cell)
+    return next(reading for of_reading, reading in readings if of_reading == page)
+
+
+def _page_taken(source: Source) -> Problem:
+    """The assumption that a text is in the code page that its words tell."""
+    page, expected = source.code_page, "UTF-8, or an encoding that the name mapping states"
+    message = f"{source.file}: the text is no UTF-8 and states no encoding; {page} is taken; expected {expected}."
+    return Problem("assumption", None, None, Place(source.file), page, expected, message, "code-page")
+
+
+def _read(source: Source, names: Names) -> Reading:
+    """Read a table whose encoding is settled."""
     found = find(source, Words(names))
+    if source.code_page:
+        found.problems.append(_page_taken(source))
     if not any(block.strips for block in found.blocks):
         seen = ", ".join(visible(word, 30) for word in dict.fromkeys(found.seen)) if found.seen else "no words"
         raise source.refuse("nothing-recognised", f"no known parameter name (seen: {seen[:200]})", _EXPECTED)
@@ -58,7 +106,10 @@ def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | 
     """Words of a table that name nothing known; see :func:`linter.reading.read_names`."""
     words = Words(names or Names.built_in())
     grids: list[Grid] = []
-    found = find(load(path, shown_as), words, grids)
+    source = load(path, shown_as)
+    if not words.names.mapping.encoding and is_open(source):
+        source = evolve(source, code_page=next(iter(likely_pages(source)), ""))
+    found = find(source, words, grids)
     result = {word.text: word for grid in grids for word in _scant_heading(grid, words)}
     result |= {word.text: word for word in found.words}
     for unused in found.unused:

@@ -104,12 +104,15 @@ class Source:
         SHA-256 of the bytes, hexadecimal.
     kind : {"workbook", "json", "xml", "text"}
         What it is, by its content.
+    code_page : str
+        Code page that the content of a text tells, empty where none was looked for.
     """
 
     file: str
     data: bytes = field(repr=False)
     sha256: str
     kind: FileKind
+    code_page: str = ""
 
     def refuse(
         self, code: str, read: str, expected: str, *, sheet: str | None = None, cell: str | None = None
@@ -356,6 +359,8 @@ def to_utf8(source: Source, declared: str = "") -> tuple[bytes, str]:
         encoding, words = "utf-16", "UTF-16 with byte order mark"
     elif declared:
         encoding, words = declared, f"{declared} (declared)"
+    elif source.code_page:
+        encoding, words = source.code_page, f"{source.code_page} (not stated; told by what the table says)"
     else:
         encoding, words = "utf-8", "UTF-8"
     try:

@@ -1,0 +1,48 @@
+"""Code pages that a text without any sign of its encoding may be in.
+
+The bytes alone rarely settle it: ``0xD8`` is Ø in one page of Western Europe and Ř in that of its neighbours. So the
+likely pages are listed here, and what a table says under each decides, or a person.
+"""
+
+from charset_normalizer import from_bytes
+
+from linter.reading.files.intake import Source
+
+#: Pages of the offices whose languages are read: Western and Central Europe, Cyrillic, Japanese, Chinese, Korean, and
+#: those of older terminals (Python's names).
+_PAGES = (
+    "cp1252", "cp1250", "cp1251", "cp932", "gb18030", "euc_jp", "cp949", "big5", "iso8859_15", "cp850", "cp866",
+    "koi8_r",
+)  # fmt: skip
+_MOST = 4
+_SAMPLE = 2**20
+#: A page whose text looks more disordered than the best by this share is none of the likely ones.
+_WORSE = 0.12
+
+
+def is_open(source: Source) -> bool:
+    """Whether a text is no UTF-8 and carries no byte order mark: its encoding is an open question."""
+    data = source.data
+    if source.kind not in ("text", "json") or data[:2] in (b"\xff\xfe", b"\xfe\xff") or data.isascii():
+        return False
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:
+        return True
+    return False
+
+
+def likely_pages(source: Source) -> list[str]:
+    """Code pages that a text may be in, the likeliest first; each gives another text."""
+    lines = source.data.splitlines(keepends=True)
+    telling = b"".join(line for line in lines if not line.isascii())[:_SAMPLE]
+    matches = from_bytes(telling, cp_isolation=list(_PAGES))
+    best = min((match.chaos for match in matches), default=0.0)
+    pages: dict[str, str] = {}
+    for match in sorted(matches, key=lambda match: (match.chaos, _PAGES.index(match.encoding))):
+        if match.chaos <= best + _WORSE:
+            try:
+                pages.setdefault(source.data.decode(match.encoding), match.encoding)
+            except UnicodeDecodeError:
+                continue
+    return list(pages.values())[:_MOST]
