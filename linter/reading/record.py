@@ -39,3 +39,15 @@ class Reading:
     def understood(self) -> list[Understood]:
         """Every cell that was used, as read and as understood; worked out when asked for."""
         return self._understand()
+
+    @property
+    def unused_columns(self) -> dict[str, list[Unused]]:
+        """What was not used by the words that stand with it (a heading, a row label, a key), in the order of the table.
+
+        A column whose heading is not known is one entry; of a table with names down a column, and of a JSON document,
+        every cell is one. Cells without words of their own (titles, comments, feet) stand under what they are.
+        """
+        found: dict[str, list[Unused]] = {}
+        for unused in self.unused:
+            found.setdefault(unused.name, []).append(unused)
+        return found

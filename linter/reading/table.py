@@ -15,6 +15,7 @@ from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
+from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.record import Reading
@@ -28,6 +29,14 @@ _EXPECTED = (
 )
 _MARKS: dict[Decimal | None, str] = {".": "point", ",": "comma", None: "not settled by the table"}
 _VOTERS = 50
+_KEYS = ("machine", "station", "drawing_number", "drawing_revision")
+#: Parameters whose words are used of other things than bearings too: one or two of them make no table of seats.
+_COMMON = frozenset(
+    ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer", "speed_max", "radial_load", "axial_load",
+     "temperature_min", "temperature_max", "rotor_mass", "bearing_span", "contact_angle")
+)  # fmt: skip
+_FEW, _MANY, _SHARE = 2, 5, 0.25
+_NO_NAMES = ("not a row of values", "no label of the table's head is known here")
 _GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILINE)
 _ALL_BUT_MARKS = bytes(set(range(256)) - {*b".,", CELL_END})
 
@@ -84,7 +93,10 @@ def _read(source: Source, names: Names) -> Reading:
     if not any(block.strips for block in found.blocks):
         seen = ", ".join(visible(word, 30) for word in dict.fromkeys(found.seen)) if found.seen else "no words"
         raise source.refuse("nothing-recognised", f"no known parameter name (seen: {seen[:200]})", _EXPECTED)
-    decimal = choose_decimal(found, names.mapping.decimal)
+    if other := other_table(found, names):
+        expected = f"{_EXPECTED}; or a name mapping that says what the names mean"
+        raise source.refuse("not-a-bearing-table", other, expected)
+    decimal = choose_decimal(found, names.mapping.decimal, own="." if source.kind in ("json", "xml") else None)
     resolver = Resolver(source.file, found, decimal, names.mapping)
     try:
         stations = apply_defaults(resolver.resolve())
@@ -190,8 +202,29 @@ _FIND: dict[FileKind, Callable[[Source, Words, Found], list[Grid]]] = {
 }
 
 
-def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | None:
-    """Decimal mark that the name mapping declares, or that the file's own numbers prove."""
+def other_table(found: Found, names: Names) -> str:
+    """What a table is that is none of bearing seats, in words: hardly a name of it is known; else empty."""
+    known = {s.label: s.parameter for b in found.blocks for s in b.strips if s.parameter not in _KEYS and len(s.cells)}
+    own = any(strip.own_unit for block in found.blocks for strip in block.strips if strip.parameter not in _KEYS)
+    parameters = set(known.values())
+    if own or names.mapping.names or names.mapping.patterns or len(parameters) > _FEW or parameters - _COMMON:
+        return ""
+    words = dict.fromkeys(unused.name for unused in found.unused if unused.name and unused.reason not in _NO_NAMES)
+    unknown = [word for word in words if names.find(word) is None and not names.groups(word)]
+    if len(unknown) < _MANY or len(parameters) > _SHARE * (len(parameters) + len(unknown)):
+        return ""
+    shown = ", ".join(visible(word, 30) for word in unknown[:6])
+    what = ", ".join(visible(label, 30) for label in known)
+    many = "s" * (len(parameters) > 1)
+    return f"{len(parameters)} known name{many} ({what}) among {len(unknown)} that are not: {shown}, …"
+
+
+def choose_decimal(found: Found, declared: Decimal | None = None, own: Decimal | None = None) -> Decimal | None:
+    """Decimal mark of a file.
+
+    The one that the name mapping declares, or that the file's own numbers prove, or sizes that belong together, or
+    ``own``, the mark of the format (JSON and QIF write a point), where no text has the other.
+    """
     if declared:
         found.say(f"decimal sign: {_MARKS[declared]} (declared)")
         return declared
@@ -202,9 +235,14 @@ def choose_decimal(found: Found, declared: Decimal | None = None) -> Decimal | N
                 continue
             cells = _voters(strip.cells) if isinstance(strip.cells, TextColumn) else strip.cells.tolist()
             texts.update(dict.fromkeys(cell for cell in cells if type(cell) is str and ("." in cell or "," in cell)))
-    decimal = vote_decimal(texts)
-    if texts:
-        found.say(f"decimal sign: {_MARKS[decimal]}")
+    if not texts:
+        return None
+    decimal, why = vote_decimal(texts), ""
+    if decimal is None and (decimal := decimal_by_sizes(found)):
+        why = " (by sizes that belong together)"
+    if decimal is None and own and not any(mark in text for text in texts for mark in ".,".replace(own, "")):
+        decimal, why = own, " (as the format has it)"
+    found.say(f"decimal sign: {_MARKS[decimal]}{why}")
     return decimal
 
 

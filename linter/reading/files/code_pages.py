@@ -4,6 +4,8 @@ The bytes alone rarely settle it: ``0xD8`` is Ø in one page of Western Europe a
 likely pages are listed here, and what a table says under each decides, or a person.
 """
 
+import re
+
 from charset_normalizer import from_bytes
 
 from linter.reading.files.intake import Source
@@ -18,6 +20,8 @@ _MOST = 4
 _SAMPLE = 2**20
 #: A page whose text looks more disordered than the best by this share is none of the likely ones.
 _WORSE = 0.12
+#: A word of Latin and of Cyrillic letters, or of letters and half-wide signs of Japanese: no office writes one.
+_MIXED = re.compile(r"[A-Za-zÀ-ÿ][а-яё]|[а-яё][a-zà-ÿ]|[A-Za-z][\uff61-\uff9f]|[\uff61-\uff9f][A-Za-z]")
 
 
 def is_open(source: Source) -> bool:
@@ -38,11 +42,19 @@ def likely_pages(source: Source) -> list[str]:
     telling = b"".join(line for line in lines if not line.isascii())[:_SAMPLE]
     matches = from_bytes(telling, cp_isolation=list(_PAGES))
     best = min((match.chaos for match in matches), default=0.0)
+    likely = [
+        (match.chaos, _PAGES.index(page))
+        for match in matches
+        if match.chaos <= best + _WORSE
+        for page in match.could_be_from_charset
+        if page in _PAGES
+    ]
     pages: dict[str, str] = {}
-    for match in sorted(matches, key=lambda match: (match.chaos, _PAGES.index(match.encoding))):
-        if match.chaos <= best + _WORSE:
-            try:
-                pages.setdefault(source.data.decode(match.encoding), match.encoding)
-            except UnicodeDecodeError:
-                continue
+    for _, index in sorted(likely):
+        try:
+            text = source.data.decode(_PAGES[index])
+        except UnicodeDecodeError:
+            continue
+        if not _MIXED.search(text):
+            pages.setdefault(text, _PAGES[index])
     return list(pages.values())[:_MOST]

@@ -11,7 +11,7 @@ from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.sides import side_of
-from linter.reading.layouts.title import is_label
+from linter.reading.layouts.title import is_label, is_title_row, names_value
 from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
@@ -131,8 +131,9 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     named = [words.heading(grid.text(r, name)) for r in range(grid.height)]
     if score < 2 and _is_letter(grid, words, name, named):
         return None  # one symbol alone (B) is rather the name of a station than a heading
-    roles, values = _roles_by_content(grid, words, name, named)
+    roles, values = _roles_by_content(grid, words, name, named, 0)
     first = _first_named(grid, words, named, values)
+    roles, values = _roles_by_content(grid, words, name, named, first)  # a title above it says nothing of the columns
     if values and score < 3 and is_label(grid.text(first, values[0])):
         return None  # "Rev | Date": the heading row of another table
     header = _header_above(grid, words, name, first, values)
@@ -168,10 +169,10 @@ def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], val
 
 
 def _roles_by_content(
-    grid: Grid, words: Words, name: int, named: Sequence[Heading | None]
+    grid: Grid, words: Words, name: int, named: Sequence[Heading | None], start: int
 ) -> tuple[dict[int, str], list[int]]:
     """Roles of the columns of units, parts and notes, and the columns that hold values."""
-    first = next(r for r, heading in enumerate(named) if heading is not None)
+    first = next(r for r, heading in enumerate(named) if heading is not None and r >= start)
     roles: dict[int, str] = {}
     values: list[int] = []
     for column in range(name + 1, grid.width):
@@ -183,7 +184,7 @@ def _roles_by_content(
             roles[column] = "UNIT"
         elif _says_parts(cells, words):
             roles[column] = "PART"
-        elif values and not _holds_values(grid, column, named):
+        elif values and not _holds_values(grid, column, named, first):
             roles[column] = "NOTE"
         else:
             values.append(column)
@@ -195,8 +196,8 @@ def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], valu
     rows = [r for r, heading in enumerate(named) if heading is not None]
 
     def is_broad(row: int) -> bool:
-        texts = [text for c in values if (text := grid.text(row, c))]
-        labels = [t for t in texts[1::2] if is_label(t) or t.endswith(":") or (len(t) > 1 and words.heading(t))]
+        texts = [text for c in values if (text := grid.text(row, c)) and known_unit(text) is None]
+        labels = [t for t in texts if is_label(t) or t.endswith(":") or (len(t) > 1 and names_value(words, t))]
         return len(texts) > 1 and not labels
 
     broad = [row for row in rows if is_broad(row)]
@@ -224,11 +225,11 @@ def _says_parts(cells: Sequence[Any], words: Words) -> bool:
     return parts >= 2 and parts >= 0.5 * len(cells)
 
 
-def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None]) -> bool:
+def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None], start: int) -> bool:
     """Whether a column holds values rather than remarks, as far as rows of numbers tell."""
     tell, like = 0, 0
     for row, heading in enumerate(named):
-        if heading is None or heading.entry.kind not in ("number", "toleranced"):
+        if row < start or heading is None or heading.entry.kind not in ("number", "toleranced"):
             continue
         cell = grid.columns[column][row]
         if not is_blank(cell):
@@ -243,7 +244,7 @@ def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None]) -> b
 def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
     """Whether a row above the first name heads the columns of values; a row of data is not eaten as a heading."""
     heads = [grid.text(row, c) for c in values]
-    if not heads[0]:
+    if not heads[0] or is_title_row(grid, row, words):
         return False
     label = grid.text(row, name)
     if not label or words.groups(label):

@@ -5,19 +5,29 @@ from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
-from attrs import define, field
+from attrs import define, evolve, field
 
 from linter.model.places import Place
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
+from linter.reading.layouts.json_records import (
+    CONTEXT,
+    UNIT_KEYS,
+    Shape,
+    all_shapes,
+    aspect_of,
+    record_shape,
+    station_key,
+    version_of,
+)
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
+from linter.reading.layouts.sides import side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.columns import heading_of
-from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
 Path = tuple[str | int, ...]
@@ -27,47 +37,6 @@ _RESULTS = {"results", "result", "output", "outputs", "findings", "summary", "as
 _MACHINES = {"machines", "machine_list", "arrangements", "assemblies", "rotors"}
 _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bearing_positions"}
 _PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variables", "properties"}
-_NAME = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
-_ASPECTS = {
-    "value": "value", "nominal": "value", "size": "value", "nominal_value": "value",
-    "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
-    "tol_plus": "upper", "tol_minus": "lower",
-    "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
-    "max": "max", "maximum": "max", "upper_limit": "max",
-    "min": "min", "minimum": "min", "lower_limit": "min",
-    "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
-    "tolerance": "tolerance", "tol": "tolerance",
-}  # fmt: skip
-_UNIT = ("unit", "units", "uom")
-_CONTEXT = {
-    "machine",
-    "station",
-    "level",
-    "place",
-    "comment",
-    "comments",
-    "note",
-    "notes",
-    "description",
-    "source",
-    "type",
-}
-
-
-def _aspect_of(key: str) -> tuple[str, str]:
-    """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
-    word = key.strip()
-    if _version_of(key):
-        return "value", ""
-    if aspect := _ASPECTS.get(word.casefold(), ""):
-        return aspect, ""
-    rest, unit = split_heading_unit(word)
-    return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
-
-
-def _version_of(key: str) -> Version:
-    """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
-    return dictionary().versions.get(word_key(key), "")
 
 
 @define(eq=False)
@@ -83,10 +52,21 @@ class _Pile:
 
 @define(frozen=True)
 class _Here:
-    """What is known at a node: its machine and station."""
+    """What is known at a node: its machine and station, the keys of the objects around it, the unit they state."""
 
     machine: str = ""
     station: str = ""
+    trail: tuple[str, ...] = ()
+    unit: str = ""
+
+    def at(self, machine: str, station: str) -> "_Here":
+        """Another machine or station at the same place of the document."""
+        return evolve(self, machine=machine, station=station)
+
+
+def _local(key: str) -> str:
+    """A key in small letters, without the namespace before a colon."""
+    return key.rpartition(":")[2].strip().casefold()
 
 
 def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
@@ -106,11 +86,14 @@ class _Walk:
     stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
     again: dict[int, list[Path]] = field(factory=dict)
     results: list[tuple[Any, Path]] = field(factory=list)
+    shapes: dict[frozenset[str], Shape] = field(factory=dict)
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
         if isinstance(document, dict):
             self._file_units(document)
+        if isinstance(document, (dict, list)):
+            self.shapes = all_shapes(document, self.words)
         self._node(document, (), _Here())
         self._tell_lost()
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.length_unit)
@@ -134,7 +117,7 @@ class _Walk:
 
     def _file_units(self, document: dict[str, Any]) -> None:
         """A field of the document that states the unit of its lengths."""
-        for key in _UNIT:
+        for key in UNIT_KEYS:
             stated = document.get(key)
             if isinstance(stated, dict):
                 stated = stated.get("length", stated.get("lengths"))
@@ -180,8 +163,30 @@ class _Walk:
         if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
             self._unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
+        shape = record_shape(nodes, self.words) or self._known_shape(nodes)
+        key_of_station = "" if shape else station_key(nodes, self.words)
         for index, node in enumerate(nodes):
-            self._node(node, (*path, index), here)
+            at = (*path, index)
+            if shape and self._is_record(node, shape):
+                self._record(node, shape, at, here)
+            elif key_of_station:
+                self._dict(node, at, here, key_of_station)
+            else:
+                self._node(node, at, here)
+
+    @staticmethod
+    def _is_record(node: Any, shape: Shape) -> bool:
+        """Whether an object of a list is a record of a shape."""
+        return (
+            isinstance(node, dict)
+            and isinstance(node.get(shape.name), str)
+            and any(shape.aspect_of(key)[0] for key in node)
+            and not any(isinstance(part, (dict, list)) for part in node.values())
+        )
+
+    def _known_shape(self, nodes: list[Any]) -> Shape | None:
+        """The shape of a list of one record, where the document has others like it."""
+        return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
 
     def _key_text(self, node: dict[str, Any], wanted: str) -> tuple[str, str]:
         """Key and text of the machine or station that a dict names itself."""
@@ -192,52 +197,89 @@ class _Walk:
                     return key, cell_text(value)
         return "", ""
 
-    def _dict(self, node: dict[str, Any], path: Path, here: _Here) -> None:
-        folded = {key.strip().casefold(): key for key in node}
-        if self._is_record(node, folded):
-            self._record(node, folded, path, here)
+    def _dict(self, node: dict[str, Any], path: Path, here: _Here, station_key: str = "") -> None:
+        """One object; ``station_key`` is the key of its station where its siblings tell that."""
+        shape = record_shape([node], self.words)
+        if shape:
+            self._record(node, shape, path, here)
             return
         machine_key, machine = self._key_text(node, "machine")
-        station_key, station = self._key_text(node, "station")
-        here = _Here(machine or here.machine, station or here.station)
+        if station_key:
+            station = cell_text(node[station_key])
+            self._assume_station(station_key, station, path)
+        else:
+            station_key, station = self._key_text(node, "station")
+        unit = next((text for key in node if _local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
+        here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
         for key, value in node.items():
             at = (*path, key)
             if key == machine_key:
-                self._cell(Heading("machine"), key, value, at, _Here(here.machine, ""))
+                self._cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self._cell(Heading("station"), key, value, at, here)
             else:
                 self._entry(key, value, at, here, path)
 
+    def _assume_station(self, key: str, station: str, path: Path) -> None:
+        """Say that a key is taken for the name of the station, since it tells the objects of a list apart."""
+        place, expected = Place(self.source.file, pointer=pointer((*path, key))), "a key such as station"
+        message = (
+            f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
+            f"the objects of the list apart; expected {expected}."
+        )
+        self.found.problems.append(
+            Problem("assumption", None, "station", place, station, expected, message, "station-key")
+        )
+
+    def _heading(self, key: str, here: _Here) -> Heading | None:
+        """What a key names, with the keys of the objects around it before it, or by itself."""
+        if self.words.groups(key) and self.words.heading(key) is None:
+            return None
+        at, side = next(((i, s) for i, word in enumerate(here.trail) if (s := side_of(word))), (-1, None))
+        for first in range(len(here.trail)):
+            joined = " ".join((*here.trail[first:], key))
+            heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
+            if heading is not None and heading.parameter not in ("machine", "station"):
+                return heading
+        return within(self.words, side, key)
+
+    def _meaning(self, key: str, value: Any, here: _Here) -> Heading | None:
+        """What a key names, where it holds a scalar also by that."""
+        heading = self._heading(key, here)
+        return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
+
     def _entry(self, key: str, value: Any, at: Path, here: _Here, path: Path) -> None:
         """One key of an object that is no record."""
-        word = key.strip().casefold()
-        if word in _UNIT and (path == () or known_unit(cell_text(value))):
+        word = _local(key)
+        if word in UNIT_KEYS and (path == () or known_unit(cell_text(value))):
             return
         if word in _RESULTS:
             self._unused(key, value, at, "results of a calculation are no input")
             self.results.append((value, at))
         elif word in _MACHINES or word in _STATIONS:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
-        elif (heading := self._meaning(key, value)) is not None and not isinstance(value, list):
+        elif (heading := self._meaning(key, value, here)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
-                if heading.parameter in ("machine", "station") or not any(_aspect_of(part)[0] for part in value):
-                    self._node(value, at, here)  # a group of things, such as those of the bearing
+                if heading.parameter in ("machine", "station") or not any(aspect_of(part)[0] for part in value):
+                    self._node(value, at, evolve(here, trail=(*here.trail, key)))  # a group, such as of the bearing
                     return
                 self._layout("JSON, value and unit")
                 self._parts(heading, key, value, at, here)
             else:
                 self._layout("JSON, nested" if len(at) > 1 else "JSON, one object")
-                self._cell(heading, key, value, at, here)
+                self._cell(self._with_unit(heading, here), key, value, at, here)
         elif isinstance(value, (dict, list)):
-            self._node(value, at, here)
+            trail = here.trail if word in _PARAMETERS else (*here.trail, key)
+            self._node(value, at, evolve(here, trail=trail))
         else:
-            self._unused(key, value, at, self.words.why(key))
+            self._unused(key, value, at, self.words.why(key) or "the name is not recognised")
 
-    def _meaning(self, key: str, value: Any) -> Heading | None:
-        """What a key names, where it holds a scalar also by that."""
-        heading = self.words.heading(key)
-        return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
+    def _with_unit(self, heading: Heading, here: _Here) -> Heading:
+        """The heading with the unit that its object states, where that is one of its kind."""
+        wanted = heading.entry.unit
+        if not here.unit or heading.unit or heading.own_unit or wanted in ("", "1"):
+            return heading
+        return evolve(heading, unit=here.unit) if conversion(here.unit, wanted) is not None else heading
 
     def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
@@ -255,7 +297,7 @@ class _Walk:
                 self._tell_bare(child, (*at, step), level)
                 continue
             own = self._key_text(child, level)[1]
-            called = next((key for key in child if key.strip().casefold() == "name"), "")
+            called = next((key for key in child if _local(key) == "name"), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
                 self._cell(
@@ -263,15 +305,15 @@ class _Walk:
                     called,
                     child[called],
                     (*at, step, called),
-                    _Here(own) if level == "machine" else _Here(here.machine, own),
+                    here.at(own, "") if level == "machine" else here.at(here.machine, own),
                 )
                 child = {key: value for key, value in child.items() if key != called}
             if not own and isinstance(value, list):
                 self.found.say(f"{pointer((*at, step))} names no {level}; its position {name} stands in")
             if level == "machine":
-                self._dict(child, (*at, step), _Here(own or name, ""))
+                self._dict(child, (*at, step), evolve(here, machine=own or name, station="", trail=()))
             else:
-                self._dict(child, (*at, step), _Here(here.machine, own or name))
+                self._dict(child, (*at, step), evolve(here, station=own or name, trail=()))
                 self.rows.setdefault((self._key_text(child, "machine")[1] or here.machine, own or name), len(self.rows))
 
     def _tell_bare(self, child: Any, path: Path, level: str) -> None:
@@ -316,56 +358,47 @@ class _Walk:
             if isinstance(child, (dict, list)):
                 yield from self._stations_in(child, (*path, step))
 
-    def _is_record(self, node: dict[str, Any], folded: dict[str, str]) -> bool:
-        """Whether a dict is a parameter record: a name and a value (or nominal)."""
-        name = next((folded[key] for key in _NAME if key in folded), None)
-        if name is None or not isinstance(node[name], str):
-            return False
-        if not any(_aspect_of(key)[0] for key in folded):
-            return False
-        return not any(isinstance(value, (dict, list)) for value in node.values())
-
-    def _record(self, node: dict[str, Any], folded: dict[str, str], path: Path, here: _Here) -> None:
+    def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: _Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self._layout("JSON, one record per parameter")
-        name_key = next(folded[key] for key in _NAME if key in folded and isinstance(node[folded[key]], str))
-        label = node[name_key]
+        label = cell_text(node.get(shape.name))
         machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
-        here = _Here(machine or here.machine or self.named.machine, station or here.station)
-        heading = self.words.heading(label)
+        here = here.at(machine or here.machine or self.named.machine, station or here.station)
+        heading = self._heading(label, here)
+        stated = [key for key in node if shape.aspect_of(key)[0]]
         if heading is None:
-            value = next((node[key] for key in node if _aspect_of(key)[0]), None)
-            self._unused(label, value, path, self.words.why(label))
+            self._unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
             return
         if heading.parameter in ("machine", "station"):
             # a record that names the machine or station holds for the records behind it
-            text = next((cell_text(node[key]) for key in node if _aspect_of(key)[0]), "")
+            text = cell_text(node[stated[0]]) if stated else ""
             if heading.parameter == "machine":
-                self.named = here = _Here(text, "")
+                self.named = here = here.at(text, "")
             else:
-                self.named = here = _Here(here.machine, self.words.station(text))
+                self.named = here = here.at(here.machine, self.words.station(text))
         elif not here.station and heading.entry.level == "station":
-            here = _Here(here.machine, self.named.station)
-        self._parts(heading, label, node, path, here, skip={name_key})
+            here = here.at(here.machine, self.named.station)
+        self._parts(heading, label, node, path, here, shape)
 
     def _parts(
-        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: _Here, skip: set[str] | None = None
+        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: _Here, shape: Shape | None = None
     ) -> None:
         """A value with its unit and deviations, as an object."""
+        shape = shape or Shape()
         unit = heading.unit
         for key in node:
-            if key.strip().casefold() in _UNIT and isinstance(node[key], str):
+            if shape.is_unit(key) and isinstance(node[key], str):
                 unit = node[key].strip() or unit
         for key, value in node.items():
-            word = key.strip().casefold()
-            if key in (skip or ()) or word in _UNIT or word in _CONTEXT:
+            word = _local(key)
+            if key == shape.name or shape.is_unit(key) or word in CONTEXT:
                 continue
-            aspect, own = _aspect_of(key)
+            aspect, own = shape.aspect_of(key)
             if aspect and not isinstance(value, (dict, list)):
                 if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
                     aspect = "value"
                 aspect = heading.aspect if aspect == "value" else aspect
-                version = _version_of(key) or heading.version
+                version = version_of(key) or heading.version
                 traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit, version)
                 self._cell(traits, f"{label} {key}" if "minus" in word else label, value, (*path, key), here)
             else:

@@ -202,16 +202,18 @@ class NamesDown:
             shown = ", ".join(samples[:3]) + (f", … ({len(rows)} cells)" if len(samples) > 3 else "")
             reason = _UNREAD.get(role, "a column that says nothing about the values")
             if role in ("", "NOTE", "UNNAMED"):
-                self._tell_lost_column(rows, column, shown)
+                self._tell_lost_column(rows, column, shown, plain=role != "UNNAMED")
             self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
 
-    def _tell_lost_column(self, rows: Sequence[int], column: int, shown: str) -> None:
+    def _tell_lost_column(self, rows: Sequence[int], column: int, shown: str, *, plain: bool) -> None:
         """A column that is not read and holds values of the names on its left may be a station."""
         grid, table = self.table.grid, self.table
         values = []
         for row in rows:
             heading, text = self.words.heading(grid.text(row, table.name)), grid.text(row, column)
-            if heading is not None and _PLAIN_NUMBER.fullmatch(text) and is_value(text, heading.entry):
+            if plain and not _PLAIN_NUMBER.fullmatch(text):
+                continue
+            if heading is not None and len(text) < 40 and is_value(text, heading.entry):
                 values.append(text)
         counted = [int(text) for text in values if text.isdigit()]
         running = len(counted) == len(values) and (counted == sorted(set(counted)) or len(set(counted)) == 1)

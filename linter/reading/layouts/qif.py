@@ -196,6 +196,8 @@ class _Document:
         ids = child(item, "FeatureItemIds")
         linked = [self.features.get((node.text or "").strip(), "") for node in ids] if ids is not None else []
         designator = text_of(item, "CharacteristicDesignator", "Designator")
+        if len(designator) < 3 and not self.words.mapped(designator):
+            designator = ""  # a letter in a balloon is no symbol of a size
         own = [text_of(item, "Name"), text_of(item, "Description"), designator]
         heading, label = self._heading([*own, *linked, text_of(nominal, "Name"), text_of(definition, "Name")])
         target, where = child(nominal, "TargetValue"), f"/CharacteristicDefinitions/{self._id(definition)}"

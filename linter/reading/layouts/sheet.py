@@ -15,6 +15,7 @@ from linter.reading.layouts import long, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
+from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import Title, is_title_row, read_title
 from linter.reading.layouts.wide_heading import names_a_table
@@ -74,21 +75,21 @@ class _Sheet:
     def _stacks(self) -> list[tuple[int, int]]:
         """Runs of rows that each begin with a heading of their own."""
         grid = self.grid
-        starts = [0]
-        previous_blank = True
+        starts, below = [0], 0  # where each run begins, and the first row below the last heading
         kinds = [self._kind(row) for row in range(grid.height)]
-        for row in range(1, grid.height):
-            blank = all(is_blank(column[row - 1]) for column in grid.columns)
-            previous_blank = blank
-            if (
-                kinds[row]
-                and (previous_blank or self._repeats(row, starts[-1], kinds))
-                and any(kinds[starts[-1] : row])
-            ):
-                start = row
-                while previous_blank is False and start - 1 > starts[-1] and kinds[start - 1]:
-                    start -= 1
-                starts.append(start)
+        blank = [all(is_blank(column[row]) for column in grid.columns) for row in range(grid.height)]
+        for row in range(grid.height):
+            if not kinds[row]:
+                continue
+            heads = row
+            while heads > below and (kinds[heads - 1] or self._is_title(heads - 1)):
+                heads -= 1
+            stands_apart = heads > 0 and blank[heads - 1]
+            if any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
+                start = heads if stands_apart else row
+                if start > starts[-1]:
+                    starts.append(start)
+            below = row + 1
         starts.append(grid.height)
         return [(top, bottom) for top, bottom in pairwise(starts) if bottom > top]
 
@@ -104,6 +105,13 @@ class _Sheet:
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
         return "wide"
+
+    def _is_title(self, row: int) -> bool:
+        """Whether a row can be of the title block above a heading: label and value, or one text alone."""
+        cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
+        return (len(cells) == 1 and type(cells[0]) is str) or (
+            len(cells) > 1 and is_title_row(self.grid, row, self.words)
+        )
 
     def _repeats(self, row: int, start: int, kinds: list[str]) -> bool:
         """Whether a row heads a new table without a blank row above it: the same sort of heading further down."""
@@ -143,15 +151,19 @@ class _Sheet:
             found.say(f"{where}read as {layout}: {across} names stand in one row and {down} in one column")
         if layout not in found.layouts:
             found.layouts.append(layout)
+        block.strips[:] = [by_custom(strip, block.length_unit, found, grid.file) for strip in block.strips]
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
 
     def _take_title(self, grid: Grid) -> None:
         title = read_title(grid, self.words, self.found.unused)
+        own = ""
         for unit, place in title.units:
-            self.length_unit = self.found.one_length_unit(self.length_unit, unit, place)
+            own = self.found.one_length_unit(own, unit, place)
+        self.length_unit = own if title.units else self.length_unit
         title.machine = title.machine or self.title.machine
-        title.cells = [*self.title.cells, *title.cells]
+        anew = {cell.heading.parameter for cell in title.cells}
+        title.cells = [*(cell for cell in self.title.cells if cell.heading.parameter not in anew), *title.cells]
         self.title = title
 
     def _title_strips(self, block: Block) -> list[Strip]:
@@ -161,16 +173,16 @@ class _Sheet:
             first.setdefault(machine, row)
         rows = np.array(list(first.values()), dtype=np.intp)
         strips = []
-        for heading, label, grid, row, column in self.title.cells:
-            if heading.parameter == "machine" and any(machine != self.title.machine for machine in first):
-                place = grid.place(row, column)
+        for cell in self.title.cells:
+            if cell.heading.parameter == "machine" and any(machine != self.title.machine for machine in first):
+                place = cell.grid.place(cell.row, cell.column)
                 if all(unused.place != place for unused in self.found.unused):
-                    self.found.leave(
-                        Unused(label, grid.text(row, column), place, "the table names its machines itself")
-                    )
+                    text = cell.grid.text(cell.row, cell.column)
+                    self.found.leave(Unused(cell.label, text, place, "the table names its machines itself"))
             elif len(rows):
-                at = np.full((len(rows), 2), (row, column))
-                strips.append(grid_strip(grid, heading.parameter, at, rows, **heading.traits(label)))
+                at = np.full((len(rows), 2), (cell.row, cell.column))
+                traits = cell.heading.traits(cell.label)
+                strips.append(grid_strip(cell.grid, cell.heading.parameter, at, rows, **traits))
         return strips
 
     def _only_title(self, grid: Grid) -> None:

@@ -41,9 +41,9 @@ def side_of(text: str) -> Side | None:
 def within(words: Words, side: Side | None, label: str) -> Heading | None:
     """What a name means below a heading of a block: with the word of the heading before it, or else by itself."""
     alone = words.heading(label)
-    if side is None or side.side == "bearing":
-        return alone
-    for word in (side.word, side.side):
+    if side is None or side.side == "bearing" or (alone is None and words.groups(label)):
+        return alone  # a word for a part of a value (nominal, upper) does not say of which size
+    for word in (side.word, side.side, f"{side.side} seat"):
         joined = words.heading(f"{word} {label}") if label else None
         if joined is not None and joined.parameter.startswith(side.side):
             return joined

@@ -2,7 +2,7 @@
 
 import re
 
-from attrs import define, field
+from attrs import define, evolve, field, frozen
 
 from linter.model.places import Place
 from linter.model.stations import Unused
@@ -18,7 +18,7 @@ _UNITS_SENTENCE = re.compile(
     r"(?:dimensions?|dims?|lengths?|sizes?|units?|measures|measurements|values|uom"
     r"|ma(?:ß|ss)e|abmessungen|längen|längenma(?:ß|ss)e|einheit(?:en)?|werte"
     r"|cotes|unités?|longueurs|valeurs|cotas|dimensiones|medidas|unidad(?:es)?|misure|dimensioni|quote|unità"
-    r"|размеры|единицы(?:\s+измерения)?|寸法(?:単位)?|長さ(?:の単位)?|単位|尺寸(?:单位)?|长度(?:单位)?|单位)\.?\s*"
+    r"|размеры|единицы(?:\s+измерения)?|寸法(?:単位)?|長さ(?:の単位)?|単位|尺寸(?:单位)?|长度(?:单位)?|单位)(?![a-zß-ÿа-я])\.?\s*"
     r"(?:(?:of\s+)?(?:length|measure)s?)?\s*"
     r"(?:are|is|sind|sont|son|sono|given|stated|angegeben|exprimées|espresse|expresadas|указаны|\s)*"
     r"(?:\b(?:in|en|в)\b|は)?\s*[:：=]?\s*[\[(]?\s*(?P<unit>[^\s\[\]()][^\[\]()]{0,40}?)\s*[\])]?\s*\.?",
@@ -74,6 +74,17 @@ def units_said(text: str) -> str:
     return next(iter(found)) if len(found) == 1 else ""
 
 
+@frozen(eq=False)
+class TitleCell:
+    """One value of a title block: what it is, the words that say so, and where it stands in a grid."""
+
+    heading: Heading
+    label: str
+    grid: Grid
+    row: int
+    column: int
+
+
 @define(eq=False)
 class Title:
     """What stands above a table and holds for all of it.
@@ -84,13 +95,13 @@ class Title:
         Machine, empty where not stated.
     units : list of (str, Place)
         Units of lengths, each with its place.
-    cells : list of (Heading, label, row, column)
-        Values of machine parameters in the grid.
+    cells : list of TitleCell
+        Values of machine parameters.
     """
 
     machine: str = ""
     units: list[tuple[str, Place]] = field(factory=list)
-    cells: list[tuple[Heading, str, Grid, int, int]] = field(factory=list)
+    cells: list[TitleCell] = field(factory=list)
 
 
 def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
@@ -109,6 +120,9 @@ def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
                 taken.add(column)
                 if right is not None and not _inline(text):
                     taken.add(right)
+                    behind = filled[index + 2] if index + 2 < len(filled) else None
+                    if behind is not None and _take_unit(title, grid.text(row, behind), row, right):
+                        taken.add(behind)
                 continue
             unused.append(
                 Unused("above the table", text, grid.place(row, column), "no label of the table's head is known here")
@@ -124,6 +138,17 @@ def _inline(text: str) -> bool:
     """Whether a cell holds label and value both."""
     _, colon, value = text.partition(":")
     return bool(colon and value.strip()) or bool(units_said(text))
+
+
+def _take_unit(title: Title, text: str, row: int, column: int) -> bool:
+    """Take the unit behind a value of a title block."""
+    if not title.cells or known_unit(text.strip("[]() ")) is None:
+        return False
+    last, unit = title.cells[-1], text.strip("[]() ")
+    if (last.row, last.column) != (row, column) or last.heading.unit or last.heading.entry.unit in ("", "1"):
+        return False
+    title.cells[-1] = evolve(last, heading=evolve(last.heading, unit=unit))
+    return True
 
 
 def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None) -> bool:
@@ -144,7 +169,7 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
         return False
     if not inline and is_label(value_text):
         return False
-    if not inline and right is not None and words.heading(value_text) is not None and len(value_text) > 2:
+    if not inline and right is not None and names_value(words, value_text) and len(value_text) > 2:
         return False
     if heading.parameter == "machine":
         title.machine = value_text
@@ -153,17 +178,22 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
         cells = object_column(grid.columns[column].tolist())
         cells[row] = value
         grid.columns[column] = cells
-        title.cells.append((heading, label, grid, row, column))
+        title.cells.append(TitleCell(heading, label, grid, row, column))
     elif right is not None:
-        title.cells.append((heading, label, grid, row, right))
+        title.cells.append(TitleCell(heading, label, grid, row, right))
     return True
+
+
+def names_value(words: Words, text: str) -> bool:
+    """Whether a text names something that has a value; ``Rotor 5`` is a machine, not the word for one."""
+    heading = words.heading(text)
+    return heading is not None and not (heading.parameter in ("machine", "station") and heading.station)
 
 
 def is_title_row(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row is of a title block: label and value in turn, and all labels that are known are of the machine."""
     texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    meant = [words.heading(text) for text in texts]
-    values = [h for h, text in zip(meant[1::2], texts[1::2], strict=True) if h is not None and len(text) > 1]
-    labels = [h for h in meant[::2] if h is not None]
+    values = [text for text in texts[1::2] if len(text) > 1 and names_value(words, text)]
+    labels = [h for text in texts[::2] if (h := words.heading(text)) is not None]
     machine = all(h.entry.level == "machine" and h.parameter != "station" for h in labels)
     return len(texts) % 2 == 0 and len(labels) > 0 and machine and not values

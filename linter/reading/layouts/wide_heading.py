@@ -7,7 +7,8 @@ from attrs import define, field
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.title import is_title_row
+from linter.reading.layouts.sides import side_of, within
+from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.headings import Heading, Words
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
@@ -92,7 +93,9 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         if any(not (cell is None or type(cell) is str) for cell in grid.row(row)):
             return None
     labels = heading_labels(grid, rows)
-    headings = [words.heading(label) if label else None for label in labels]
+    headings = [words.heading(label) if names_value(words, label) else None for label in labels]
+    if len(rows) > 1:
+        labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
     if not names_a_table([label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]):
         return None
@@ -103,6 +106,28 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def _below_groups(
+    grid: Grid, words: Words, rows: tuple[int, ...], labels: list[str], headings: list[Heading | None]
+) -> tuple[list[str], list[Heading | None]]:
+    """Headings below groups (Bearing, Shaft, Housing) whose word stands over their first column only."""
+    groups = [side_of(grid.text(rows[0], column)) for column in range(grid.width)]
+    if sum(group is not None for group in groups) < 2:
+        return labels, headings
+    labels, headings, current = [*labels], [*headings], None
+    for column, group in enumerate(groups):
+        upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
+        if upper:
+            current = group
+        if current is None or not lower:
+            continue
+        if current.side == "bearing" and headings[column] is None:
+            headings[column] = words.heading(lower)
+        elif current.side != "bearing":
+            headings[column] = within(words, current, lower)
+        labels[column] = f"{current.word} {lower}"
+    return labels, headings
 
 
 def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:

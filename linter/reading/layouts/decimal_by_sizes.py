@@ -1,0 +1,52 @@
+"""The decimal mark of a table whose numbers leave it open, by sizes that belong together.
+
+``20,011`` alone can be twenty or twenty thousand. Beside a bore of 20 it is a seat of twenty.
+"""
+
+import re
+
+from linter.reading.cells.numbers import Decimal
+from linter.reading.files.grids import cell_text
+from linter.reading.layouts.strips import Block, Found
+
+_SIDES = {
+    "bore_diameter": "shaft", "shaft_seat_diameter": "shaft",
+    "outside_diameter": "housing", "housing_seat_diameter": "housing",
+}  # fmt: skip
+_OPEN = re.compile(r"\s*[Ø⌀ø]?\s*(\d{1,3})([.,])(\d{3})(?![\d.,]).*")
+_WHOLE = re.compile(r"\s*[Ø⌀ø]?\s*(\d+)(?![\d.,]).*")
+#: A seat is within this share of the ring it belongs to.
+_NEAR = 0.05
+_MOST_ROWS = 2000
+
+
+def decimal_by_sizes(found: Found) -> Decimal | None:
+    """The mark that makes open numbers agree with whole ones of the same ring, where each pair says the same."""
+    votes: set[Decimal] = set()
+    for block in found.blocks:
+        votes |= _votes(block)
+    return votes.pop() if len(votes) == 1 else None
+
+
+def _votes(block: Block) -> set[Decimal]:
+    """The marks that the rows of a block speak for."""
+    whole: dict[tuple[str, int, str], list[float]] = {}
+    open_ones: list[tuple[tuple[str, int, str], str, str, str]] = []
+    for strip in block.strips:
+        side = _SIDES.get(strip.parameter)
+        if side is None or strip.aspect not in ("value", "min", "max"):
+            continue
+        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+            key, text = (side, row, strip.unit), cell_text(cell)
+            if match := _OPEN.fullmatch(text):
+                open_ones.append((key, match[1], match[2], match[3]))
+            elif match := _WHOLE.fullmatch(text):
+                whole.setdefault(key, []).append(float(match[1]))
+    votes: set[Decimal] = set()
+    for key, before, mark, behind in open_ones:
+        for size in whole.get(key, ()):
+            if abs(float(f"{before}.{behind}") - size) <= _NEAR * size:
+                votes.add("." if mark == "." else ",")
+            elif abs(float(before + behind) - size) <= _NEAR * size:
+                votes.add("," if mark == "." else ".")
+    return votes

@@ -1,0 +1,177 @@
+"""Records of JSON documents: which keys hold the name, the value and the unit, whatever the keys are called."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from attrs import frozen
+
+from linter.model.vocabulary import Parameter
+from linter.reading.cells.units import conversion, known_unit, split_heading_unit
+from linter.reading.files.grids import cell_text
+from linter.reading.layouts.lost import is_value
+from linter.reading.words.dictionary import Version, dictionary, word_key
+from linter.reading.words.headings import Words
+
+NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
+UNIT_KEYS = ("unit", "units", "uom")
+CONTEXT = frozenset(
+    ("machine", "station", "level", "place", "comment", "comments", "note", "notes", "description", "source", "type")
+)
+_ASPECTS = {
+    "value": "value", "nominal": "value", "size": "value", "nominal_value": "value",
+    "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
+    "tol_plus": "upper", "tol_minus": "lower",
+    "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
+    "max": "max", "maximum": "max", "upper_limit": "max",
+    "min": "min", "minimum": "min", "lower_limit": "min",
+    "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
+    "tolerance": "tolerance", "tol": "tolerance",
+}  # fmt: skip
+
+
+def aspect_of(key: str) -> tuple[str, str]:
+    """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
+    word = key.rpartition(":")[2].strip()
+    if aspect := _ASPECTS.get(word.casefold(), ""):
+        return aspect, ""
+    if version_of(key):
+        return "value", ""
+    rest, unit = split_heading_unit(word)
+    return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
+
+
+_NONE = ("", "-", "–")
+
+
+def version_of(key: str) -> Version:
+    """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
+    return dictionary().versions.get(word_key(key), "")
+
+
+@frozen
+class Shape:
+    """Keys of the records of a list.
+
+    Attributes
+    ----------
+    name, value, unit : str
+        Keys of name, value and unit where the words of the keys do not say it; ``name`` always where there is one.
+    """
+
+    name: str = ""
+    value: str = ""
+    unit: str = ""
+
+    def aspect_of(self, key: str) -> tuple[str, str]:
+        """What of a value a key states, and the unit that it carries."""
+        return ("value", "") if key == self.value and key else aspect_of(key)
+
+    def is_unit(self, key: str) -> bool:
+        """Whether a key holds the unit."""
+        return (key == self.unit and key != "") or _word(key) in UNIT_KEYS
+
+
+def _word(key: str) -> str:
+    return key.rpartition(":")[2].strip().casefold()
+
+
+def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
+    """Keys of name, value and unit of records, by their words or else by what stands there; None for no records.
+
+    By what stands there, a list of two objects at least is needed: the names are known words, the values look like
+    values, and no other key could be either.
+    """
+    records = [node for node in nodes if isinstance(node, dict)]
+    if not records or len(records) < len(nodes):
+        return None
+    flat = [node for node in records if not any(isinstance(value, (dict, list)) for value in node.values())]
+    first = flat[0] if flat else {}
+    named = {_word(key): key for key in first}
+    name = next((named[word] for word in NAME_KEYS if isinstance(first.get(named.get(word, "")), str)), None)
+    if name is not None and any(aspect_of(key)[0] for key in first):
+        return Shape(name)
+    return _by_content(flat, words) if 1 < len(flat) == len(records) else None
+
+
+def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:
+    """Shapes of all lists of records of a document by their keys, so that a list of one record is known by its like."""
+    shapes: dict[frozenset[str], Shape] = {}
+    level = [document]
+    while level:
+        for node in level:
+            if isinstance(node, list) and len(node) > 1 and (shape := record_shape(node, words)):
+                shapes.update((frozenset(record), shape) for record in node)
+        level = [
+            child
+            for node in level
+            for child in (node.values() if isinstance(node, dict) else node)
+            if isinstance(child, (dict, list))
+        ]
+    return shapes
+
+
+def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None:
+    """The shape of records whose keys say nothing that is known."""
+    every = list(dict.fromkeys(key for record in records for key in record))
+    keys = [key for key in every if all(key in record for record in records)]
+    if any((h := words.heading(key)) and h.entry.level == "station" and h.parameter != "station" for key in keys):
+        return None  # objects of parameters, not records
+    name = _name_key(records, keys, words)
+    if not name:
+        return None
+    named = [words.heading(cell_text(record[name])) for record in records]
+    entries = [h.entry if h is not None else None for h in named]
+    units = [key for key in every if key != name and _are_units(records, key, entries)]
+    value = _value_key(records, [key for key in keys if key not in (name, *units)], entries)
+    return Shape(name, value, units[0] if len(units) == 1 else "") if value else None
+
+
+def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: Sequence[Parameter | None]) -> str:
+    """The only key that holds values, or the only one of them whose word says so; empty where that is not clear."""
+    values = [key for key in keys if _are_values(records, key, entries)]
+    said = [key for key in values if aspect_of(key)[0] == "value" or _word(key).endswith(("value", "val", "wert"))]
+    one = said if len(said) == 1 else values
+    return one[0] if len(one) == 1 else ""
+
+
+def _name_key(records: Sequence[dict[str, Any]], keys: Sequence[str], words: Words) -> str:
+    """The key that holds most names that are known: two at least, and not the same in every record."""
+    texts = {key: [cell_text(record[key]) for record in records] for key in keys}
+    counts = {key: sum(words.heading(text) is not None for text in texts[key]) for key in keys}
+    name = max(keys, key=lambda key: counts[key], default="")
+    return name if name and counts[name] > 1 and len(set(texts[name])) > 1 else ""
+
+
+def _are_units(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Parameter | None]) -> bool:
+    """Whether every text that is filled is a unit, and one of what its record names."""
+    filled = [(text, e) for r, e in zip(records, entries, strict=True) if (text := cell_text(r.get(key))) not in _NONE]
+    return bool(filled) and all(
+        known_unit(text) is not None and (e is None or not e.unit or conversion(text, e.unit) is not None)
+        for text, e in filled
+    )
+
+
+def _are_values(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Parameter | None]) -> bool:
+    """Whether a key holds values of the named parameters: of most of those that are numbers or choices, or of texts."""
+    asked = [(record[key], entry) for record, entry in zip(records, entries, strict=True) if entry is not None]
+    asked = [(cell, entry) for cell, entry in asked if entry.kind != "text" and cell_text(cell)]
+    numbers = [int(text) for record in records if (text := cell_text(record[key])).isdigit()]
+    running = len(numbers) == len(records) and numbers == list(range(numbers[0], numbers[0] + len(numbers)))
+    return bool(asked) and not running and 2 * sum(is_value(cell, entry) for cell, entry in asked) > len(asked)
+
+
+def station_key(nodes: Sequence[Any], words: Words) -> str:
+    """Key that tells the objects of a list apart as stations (``A``, ``B``, ``DE``), where none names a station."""
+    objects = [node for node in nodes if isinstance(node, dict)]
+    if len(objects) < 2 or len(objects) < len(nodes):
+        return ""
+    keys = [key for key in objects[0] if all(isinstance(node.get(key), str) for node in objects)]
+    named = [key for node in objects for key in node if (h := words.heading(key)) and h.parameter == "station"]
+    if named or not any(isinstance(value, (dict, list)) for node in objects for value in node.values()):
+        return ""
+    fitting = [
+        key for key in keys
+        if words.heading(key) is None and len({node[key] for node in objects}) == len(objects)
+        and all(words.names.station(node[key]) for node in objects)
+    ]  # fmt: skip
+    return fitting[0] if len(fitting) == 1 else ""
