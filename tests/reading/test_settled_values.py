@@ -21,17 +21,19 @@ ROWS = "M;A;0.5;0.002;0.4;10\nM;B;0.5;0.003;0.8;12\n"
 
 @pytest.mark.parametrize(("unit", "millimetres"), [("mm", 1.0), ("in", 25.4)])
 def test_the_unit_of_a_title_is_that_of_sizes_only(read, unit, millimetres):
-    """Ra and clearances stand in µm on drawings in mm (ISO 21920-1, ISO 5753-1); their unit is asked for."""
+    """Ra and clearances stand in µm on drawings in mm (ISO 21920-1, ISO 5753-1): Ra is taken so, as an assumption."""
     stations = read(f"Units: {unit}\n\n" + HEADINGS.format("") + ROWS).stations
     assert stations.number("bore_diameter") == pytest.approx([0.5 * millimetres] * 2)
     assert stations.number("shaft_seat_cylindricity") == pytest.approx([0.002 * millimetres, 0.003 * millimetres])
-    assert not stations.known("shaft_seat_roughness").any()
     assert not stations.known("radial_clearance").any()
     told = {(p.code, p.parameter, p.place.cell) for p in stations.problems}
-    assert told == {("unit-missing", name, f"{c}{r}") for name, c in ASKED.items() for r in (4, 5)}
-
-
-ASKED = {"shaft_seat_roughness": "E", "radial_clearance": "F"}
+    asked = {("unit-missing", "radial_clearance", f"F{row}") for row in (4, 5)}
+    if unit == "mm":
+        assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+        assert told == {*asked, ("roughness-unit", "shaft_seat_roughness", "E4")}
+    else:
+        assert not stations.known("shaft_seat_roughness").any()
+        assert told == {*asked, *(("unit-missing", "shaft_seat_roughness", f"E{row}") for row in (4, 5))}
 
 
 @pytest.mark.parametrize("unit", ["mm", "in"])

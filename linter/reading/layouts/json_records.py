@@ -1,16 +1,16 @@
-"""Records of JSON documents: which keys hold the name, the value and the unit, whatever the keys are called."""
+"""What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
 from collections.abc import Sequence
 from typing import Any
 
-from attrs import frozen
+from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.dictionary import Version, dictionary, word_key
-from linter.reading.words.headings import Words
+from linter.reading.words.headings import Heading, Words
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
 UNIT_KEYS = ("unit", "units", "uom")
@@ -43,6 +43,36 @@ def aspect_of(key: str) -> tuple[str, str]:
 _NONE = ("", "-", "–")
 
 
+@define(eq=False)
+class Pile:
+    """Cells of one parameter, aspect and unit, as they are met."""
+
+    heading: Heading
+    label: str
+    cells: list[Any] = field(factory=list)
+    rows: list[int] = field(factory=list)
+    pointers: list[str] = field(factory=list)
+
+
+@define(frozen=True)
+class Here:
+    """What is known at a node: its machine and station, the keys of the objects around it, the unit they state."""
+
+    machine: str = ""
+    station: str = ""
+    trail: tuple[str, ...] = ()
+    unit: str = ""
+
+    def at(self, machine: str, station: str) -> "Here":
+        """Another machine or station at the same place of the document."""
+        return evolve(self, machine=machine, station=station)
+
+
+def local(key: str) -> str:
+    """A key in small letters, without the namespace before a colon."""
+    return key.rpartition(":")[2].strip().casefold()
+
+
 def version_of(key: str) -> Version:
     """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
     return dictionary().versions.get(word_key(key), "")
@@ -68,11 +98,7 @@ class Shape:
 
     def is_unit(self, key: str) -> bool:
         """Whether a key holds the unit."""
-        return (key == self.unit and key != "") or _word(key) in UNIT_KEYS
-
-
-def _word(key: str) -> str:
-    return key.rpartition(":")[2].strip().casefold()
+        return (key == self.unit and key != "") or local(key) in UNIT_KEYS
 
 
 def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
@@ -86,7 +112,7 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
         return None
     flat = [node for node in records if not any(isinstance(value, (dict, list)) for value in node.values())]
     first = flat[0] if flat else {}
-    named = {_word(key): key for key in first}
+    named = {local(key): key for key in first}
     name = next((named[word] for word in NAME_KEYS if isinstance(first.get(named.get(word, "")), str)), None)
     if name is not None and any(aspect_of(key)[0] for key in first):
         return Shape(name)
@@ -129,7 +155,7 @@ def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None
 def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: Sequence[Parameter | None]) -> str:
     """The only key that holds values, or the only one of them whose word says so; empty where that is not clear."""
     values = [key for key in keys if _are_values(records, key, entries)]
-    said = [key for key in values if aspect_of(key)[0] == "value" or _word(key).endswith(("value", "val", "wert"))]
+    said = [key for key in values if aspect_of(key)[0] == "value" or local(key).endswith(("value", "val", "wert"))]
     one = said if len(said) == 1 else values
     return one[0] if len(one) == 1 else ""
 

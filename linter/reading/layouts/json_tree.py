@@ -17,9 +17,12 @@ from linter.reading.files.json_text import pointer
 from linter.reading.layouts.json_records import (
     CONTEXT,
     UNIT_KEYS,
+    Here,
+    Pile,
     Shape,
     all_shapes,
     aspect_of,
+    local,
     record_shape,
     station_key,
     version_of,
@@ -39,36 +42,6 @@ _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bear
 _PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variables", "properties"}
 
 
-@define(eq=False)
-class _Pile:
-    """Cells of one parameter, aspect and unit, as they are met."""
-
-    heading: Heading
-    label: str
-    cells: list[Any] = field(factory=list)
-    rows: list[int] = field(factory=list)
-    pointers: list[str] = field(factory=list)
-
-
-@define(frozen=True)
-class _Here:
-    """What is known at a node: its machine and station, the keys of the objects around it, the unit they state."""
-
-    machine: str = ""
-    station: str = ""
-    trail: tuple[str, ...] = ()
-    unit: str = ""
-
-    def at(self, machine: str, station: str) -> "_Here":
-        """Another machine or station at the same place of the document."""
-        return evolve(self, machine=machine, station=station)
-
-
-def _local(key: str) -> str:
-    """A key in small letters, without the namespace before a colon."""
-    return key.rpartition(":")[2].strip().casefold()
-
-
 def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
     """Add the cells of a JSON document to what was found."""
     _Walk(source, words, found).run(document)
@@ -79,10 +52,10 @@ class _Walk:
     source: Source
     words: Words
     found: Found
-    piles: dict[tuple[Heading, str], _Pile] = field(factory=dict)
+    piles: dict[tuple[Heading, str], Pile] = field(factory=dict)
     rows: dict[tuple[str, str], int] = field(factory=dict)
     length_unit: str = ""
-    named: _Here = field(factory=_Here)
+    named: Here = field(factory=Here)
     stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
     again: dict[int, list[Path]] = field(factory=dict)
     results: list[tuple[Any, Path]] = field(factory=list)
@@ -94,7 +67,7 @@ class _Walk:
             self._file_units(document)
         if isinstance(document, (dict, list)):
             self.shapes = all_shapes(document, self.words)
-        self._node(document, (), _Here())
+        self._node(document, (), Here())
         self._tell_lost()
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.length_unit)
         for pile in self.piles.values():
@@ -129,12 +102,12 @@ class _Walk:
                 self.length_unit = stated.strip()
                 self.found.say(f"lengths are stated in {self.length_unit}")
 
-    def _cell(self, heading: Heading, label: str, value: Any, path: Path, here: _Here) -> None:
+    def _cell(self, heading: Heading, label: str, value: Any, path: Path, here: Here) -> None:
         """Keep one scalar."""
         station = heading.station or here.station
         key = (here.machine, station)
         row = self.rows.setdefault(key, len(self.rows))
-        pile = self.piles.setdefault((heading, label), _Pile(heading, label))
+        pile = self.piles.setdefault((heading, label), Pile(heading, label))
         pile.cells.append(value)
         pile.rows.append(row)
         pile.pointers.append(pointer(path))
@@ -151,7 +124,7 @@ class _Walk:
             self.found.seen.append(name)
         self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=pointer(path)), reason))
 
-    def _node(self, node: Any, path: Path, here: _Here) -> None:
+    def _node(self, node: Any, path: Path, here: Here) -> None:
         if isinstance(node, dict):
             self._dict(node, path, here)
         elif isinstance(node, list):
@@ -159,7 +132,7 @@ class _Walk:
         else:
             self._unused(str(path[-1]) if path else "", node, path, "a value without a name that is recognised")
 
-    def _list(self, nodes: list[Any], path: Path, here: _Here) -> None:
+    def _list(self, nodes: list[Any], path: Path, here: Here) -> None:
         if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
             self._unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
@@ -197,7 +170,7 @@ class _Walk:
                     return key, cell_text(value)
         return "", ""
 
-    def _dict(self, node: dict[str, Any], path: Path, here: _Here, station_key: str = "") -> None:
+    def _dict(self, node: dict[str, Any], path: Path, here: Here, station_key: str = "") -> None:
         """One object; ``station_key`` is the key of its station where its siblings tell that."""
         shape = record_shape([node], self.words)
         if shape:
@@ -209,7 +182,7 @@ class _Walk:
             self._assume_station(station_key, station, path)
         else:
             station_key, station = self._key_text(node, "station")
-        unit = next((text for key in node if _local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
+        unit = next((text for key in node if local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
         here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
         for key, value in node.items():
             at = (*path, key)
@@ -231,7 +204,7 @@ class _Walk:
             Problem("assumption", None, "station", place, station, expected, message, "station-key")
         )
 
-    def _heading(self, key: str, here: _Here) -> Heading | None:
+    def _heading(self, key: str, here: Here) -> Heading | None:
         """What a key names, with the keys of the objects around it before it, or by itself."""
         if self.words.groups(key) and self.words.heading(key) is None:
             return None
@@ -243,14 +216,14 @@ class _Walk:
                 return heading
         return within(self.words, side, key)
 
-    def _meaning(self, key: str, value: Any, here: _Here) -> Heading | None:
+    def _meaning(self, key: str, value: Any, here: Here) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
         heading = self._heading(key, here)
         return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
 
-    def _entry(self, key: str, value: Any, at: Path, here: _Here, path: Path) -> None:
+    def _entry(self, key: str, value: Any, at: Path, here: Here, path: Path) -> None:
         """One key of an object that is no record."""
-        word = _local(key)
+        word = local(key)
         if word in UNIT_KEYS and (path == () or known_unit(cell_text(value))):
             return
         if word in _RESULTS:
@@ -274,14 +247,14 @@ class _Walk:
         else:
             self._unused(key, value, at, self.words.why(key) or "the name is not recognised")
 
-    def _with_unit(self, heading: Heading, here: _Here) -> Heading:
+    def _with_unit(self, heading: Heading, here: Here) -> Heading:
         """The heading with the unit that its object states, where that is one of its kind."""
         wanted = heading.entry.unit
         if not here.unit or heading.unit or heading.own_unit or wanted in ("", "1"):
             return heading
         return evolve(heading, unit=here.unit) if conversion(here.unit, wanted) is not None else heading
 
-    def _members(self, value: Any, at: Path, here: _Here, level: str) -> None:
+    def _members(self, value: Any, at: Path, here: Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
         self._layout(_WITH_STATIONS)
         if isinstance(value, dict):
@@ -297,7 +270,7 @@ class _Walk:
                 self._tell_bare(child, (*at, step), level)
                 continue
             own = self._key_text(child, level)[1]
-            called = next((key for key in child if _local(key) == "name"), "")
+            called = next((key for key in child if local(key) == "name"), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
                 self._cell(
@@ -358,7 +331,7 @@ class _Walk:
             if isinstance(child, (dict, list)):
                 yield from self._stations_in(child, (*path, step))
 
-    def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: _Here) -> None:
+    def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self._layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
@@ -381,7 +354,7 @@ class _Walk:
         self._parts(heading, label, node, path, here, shape)
 
     def _parts(
-        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: _Here, shape: Shape | None = None
+        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: Here, shape: Shape | None = None
     ) -> None:
         """A value with its unit and deviations, as an object."""
         shape = shape or Shape()
@@ -390,7 +363,7 @@ class _Walk:
             if shape.is_unit(key) and isinstance(node[key], str):
                 unit = node[key].strip() or unit
         for key, value in node.items():
-            word = _local(key)
+            word = local(key)
             if key == shape.name or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
