@@ -38,6 +38,10 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
 @click.argument("tables", nargs=-1, required=True, type=click.Path(path_type=Path))
 @click.option("--rulebook", default=None, help="Released version or a rulebook folder; the newest version by default.")
 @click.option("--names", type=click.Path(path_type=Path), help="Name mapping: the table's words to our parameters.")
+@click.option("--bearings", type=click.Path(path_type=Path), help="The firm's list of bearings (xlsx, CSV, JSON).")
+@click.option("--encoding", default=None, help="Encoding of text tables, where a table leaves it open.")
+@click.option("--unit", default=None, help="Unit of lengths where a table states none, such as mm or inch.")
+@click.option("--decimal", type=click.Choice([".", ","]), help="Decimal mark, where a table leaves it open.")
 @click.option("--concessions", type=click.Path(path_type=Path), help="Accepted deviations (JSON or TOML).")
 @click.option(
     "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder for reports."
@@ -170,12 +174,19 @@ def names(table: Path, names: Path | None, out: Path | None) -> None:
 @main.command()
 @click.option("--out", default="ringseat-template.xlsx", type=click.Path(path_type=Path), show_default=True)
 @click.option("--json", "as_json", is_flag=True, help="Write an empty JSON table and its schema instead.")
-def template(out: Path, as_json: bool) -> None:
+@click.option("--bearings", is_flag=True, help="Write an empty list of bearings (CSV) for review --bearings instead.")
+def template(out: Path, as_json: bool, bearings: bool) -> None:
     """Write an empty workbook to fill in."""
     from linter.report.blank_table import empty_json, input_schema_text, workbook
     from linter.report.writing import write_file
 
-    if as_json:
+    if bearings:
+        from linter.report.blank_list import empty_bearing_list
+
+        path = out.with_suffix(".csv")
+        write_file(path, empty_bearing_list().encode("utf-8-sig"))
+        click.echo(f"written: {path}")
+    elif as_json:
         path = out.with_suffix(".json")
         write_file(path, empty_json().encode())
         write_file(path.with_suffix(".schema.json"), input_schema_text().encode())

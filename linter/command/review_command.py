@@ -33,7 +33,7 @@ class Options:
 
     Attributes
     ----------
-    rulebook, names, concessions, out, write, gate, complete, date, full, today
+    rulebook, names, bearings, encoding, unit, decimal, concessions, out, write, gate, complete, date, full, today
         As the options of those names; ``today`` is the day that concessions are held against (the system's where
         absent).
     undecided_passes : bool
@@ -48,6 +48,10 @@ class Options:
 
     rulebook: str | None = None
     names: Path | None = None
+    bearings: Path | None = None
+    encoding: str | None = None
+    unit: str | None = None
+    decimal: str | None = None
     concessions: Path | None = None
     out: Path = Path("reports")
     write: Sequence[str] = ("html", "json")
@@ -80,9 +84,9 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     """
     found = find_tables(tables)
     try:
-        book = load(options.rulebook)
+        book, mapping = load(options.rulebook), _names(options)
         accepted = _concessions(options.concessions, options.today, book)
-        call = _Call(found, options, book, _mapping(options.names), accepted)
+        call = _Call(found, options, book, mapping, accepted, _bearings(options.bearings, mapping))
     except (RulebookError, ValueError, OSError) as error:
         complain(str(error))
         return NOT_DONE
@@ -99,6 +103,7 @@ class _Call:
     book: Rulebook
     mapping: Any
     accepted: Callable[[ReviewResult], ReviewResult] | None
+    bearings: Any = None
     results: list[tuple[str, ReviewResult]] = field(factory=list)
     unread: list[tuple[str, str]] = field(factory=list)
     statuses: list[int] = field(factory=lambda: [OPEN])
@@ -162,7 +167,7 @@ class _Call:
         from linter.review.records import review_reading
 
         options = self.options
-        reading = read_table(table, self.mapping, shown_as=shown(table))
+        reading = read_table(table, self.mapping, shown_as=shown(table), bearings=self.bearings)
         self.refuse_what_does_not_fit(table, reading.stations)
         if options.stations is not None:
             reading = evolve(reading, stations=held_against(reading.stations, options.stations))
@@ -248,12 +253,28 @@ def held_against(stations: Stations, count: int) -> Stations:
     return evolve(stations, problems=(*stations.problems, *found))
 
 
-def _mapping(path: Path | None) -> Any:
-    if path is None:
+def _names(options: Options) -> Any:
+    """The names of a call: those of its mapping, with what the call itself says of every table."""
+    said = {"encoding": options.encoding, "default_unit": options.unit, "decimal": options.decimal}
+    said = {key: value for key, value in said.items() if value is not None}
+    if options.names is None and not said:
         return None
+    from linter.reading.words.mapping import check_file
     from linter.reading.words.names import Names
 
-    return Names.load(path)
+    names = Names.built_in() if options.names is None else Names.load(options.names)
+    return Names(evolve(names.mapping, **check_file(said, "the call"))) if said else names
+
+
+def _bearings(path: Path | None, names: Any) -> Any:
+    if path is None:
+        return None
+    from linter.reading import InputError, read_bearings
+
+    try:
+        return read_bearings(path, names, shown_as=shown(path))
+    except InputError as error:
+        raise ValueError(str(error)) from None
 
 
 def _concessions(

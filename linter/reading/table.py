@@ -4,6 +4,7 @@ import os
 import re
 from collections.abc import Callable
 from itertools import islice
+from typing import Any
 
 from attrs import evolve
 
@@ -19,6 +20,7 @@ from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.record import Reading
+from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
 from linter.reading.settling.stations import Resolver
 from linter.reading.words.headings import Words
 from linter.reading.words.names import Names
@@ -41,16 +43,18 @@ _GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILI
 _ALL_BUT_MARKS = bytes(set(range(256)) - {*b".,", CELL_END})
 
 
-def read(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> Reading:
+def read(
+    path: str | os.PathLike[str], names: Names | None, shown_as: str | None, bearings: BearingList | None = None
+) -> Reading:
     """Read a table; see :func:`linter.reading.read_table`."""
     source = load(path, shown_as)
     names = names or Names.built_in()
     if names.mapping.encoding or not is_open(source):
-        return _read(source, names)
-    return _read_in_pages(source, names)
+        return _read(source, names, bearings)
+    return _read_in_pages(source, names, bearings)
 
 
-def _read_in_pages(source: Source, names: Names) -> Reading:
+def _read_in_pages(source: Source, names: Names, bearings: BearingList | None) -> Reading:
     """Read a text whose encoding is not stated under each likely code page, and take one where they agree.
 
     A page under which less is understood is put aside. Where two pages give one cell two meanings, none is taken.
@@ -58,11 +62,11 @@ def _read_in_pages(source: Source, names: Names) -> Reading:
     readings: list[tuple[str, Reading]] = []
     for page in likely_pages(source):
         try:
-            readings.append((page, _read(evolve(source, code_page=page), names)))
+            readings.append((page, _read(evolve(source, code_page=page), names, bearings)))
         except InputError:
             continue
     if not readings:
-        return _read(source, names)  # which says that it is no UTF-8
+        return _read(source, names, bearings)  # which says that it is no UTF-8
     meant = [{(u.parameter, u.place, u.row): u for u in reading.understood} for _, reading in readings]
     most = max(map(len, meant))
     left = [(page, cells) for (page, _), cells in zip(readings, meant, strict=True) if len(cells) == most]
@@ -85,7 +89,7 @@ def _page_taken(source: Source) -> Problem:
     return Problem("assumption", None, None, Place(source.file), page, expected, message, "code-page")
 
 
-def _read(source: Source, names: Names) -> Reading:
+def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading:
     """Read a table whose encoding is settled."""
     found = find(source, Words(names))
     if source.code_page:
@@ -97,7 +101,7 @@ def _read(source: Source, names: Names) -> Reading:
         expected = f"{_EXPECTED}; or a name mapping that says what the names mean"
         raise source.refuse("not-a-bearing-table", other, expected)
     decimal = choose_decimal(found, names.mapping.decimal, own="." if source.kind in ("json", "xml") else None)
-    resolver = Resolver(source.file, found, decimal, names.mapping)
+    resolver = Resolver(source.file, found, decimal, names.mapping, bearings)
     try:
         stations = apply_defaults(resolver.resolve())
     except RecursionError:
@@ -112,6 +116,20 @@ def _read(source: Source, names: Names) -> Reading:
         tuple(found.notes),
         lambda: resolver.understood(stations),
     )
+
+
+def bearings(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> BearingList:
+    """Read a list of bearings; see :func:`linter.reading.read_bearings`."""
+    source = load(path, shown_as)
+    names = names or Names.built_in()
+    found = Found()
+    if source.kind == "json":
+        _find_in_json(source, Words(names), found, numbered)
+    else:
+        found = find(source, Words(names))
+    decimal = choose_decimal(found, names.mapping.decimal, own="." if source.kind == "json" else None)
+    resolver = Resolver(source.file, found, decimal, names.mapping, lists=True)
+    return bearings_of(source.file, resolver.resolve())
 
 
 def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> list[TableWord]:
@@ -177,13 +195,15 @@ def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
     return [grid]
 
 
-def _find_in_json(source: Source, words: Words, found: Found) -> list[Grid]:
+def _find_in_json(
+    source: Source, words: Words, found: Found, prepared: Callable[[Any], Any] = lambda document: document
+) -> list[Grid]:
     from linter.reading.files.json_text import read_json
     from linter.reading.layouts.json_tree import lay_out_json
 
     document, notes = read_json(source, words.names.mapping.encoding or "")
     found.notes.extend(notes)
-    lay_out_json(source, document, words, found)
+    lay_out_json(source, prepared(document), words, found)
     return []
 
 

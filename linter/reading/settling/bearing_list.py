@@ -7,6 +7,7 @@ before printed geometry.
 
 import re
 from collections.abc import Iterator, Mapping
+from typing import Any
 
 from attrs import frozen
 
@@ -93,6 +94,17 @@ def bearings_of(file: str, stations: Stations) -> BearingList:
     if not found:
         raise InputError("bearing-list", file, "no bearing", _EXPECTED)
     return BearingList(file, found)
+
+
+def numbered(document: Any) -> Any:
+    """A JSON list of bearings with a position for each, so that every object is a row of its own."""
+    if isinstance(document, dict):
+        lists = [value for value in document.values() if isinstance(value, list)]
+        document = lists[0] if len(lists) == 1 else document
+    if not isinstance(document, list):
+        return document
+    rows = enumerate(document, 1)
+    return [{"station": f"bearing {k}", **row} if isinstance(row, dict) else row for k, row in rows]
 
 
 def _values(stations: Stations, row: int) -> Iterator[tuple[str, float | str]]:

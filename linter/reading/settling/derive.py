@@ -27,6 +27,9 @@ _SAME = 2e-3
 _NOT_STATED = "not stated; a complete designation without a sign for it would mean {}"
 _PRINTED = "not stated; printed for this size of bearing, which a designation does not fix"
 _EXPECTED = "a designation such as 608-2Z/C3, or the bearing's type and sizes"
+#: What a bearing is; another value of these in a firm's list means another bearing, of the others another maker.
+_IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", "contact_angle")
+_LIST = "in the list of bearings"
 #: Internal geometry that belongs together: of one source or not at all.
 _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
 #: Problems of designations that are told one by one.
@@ -141,12 +144,13 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
 def _listed(filling: _Filling, row: int, text: str, bearings: BearingList) -> None:
     """What the firm's list says of the bearing of one station."""
     listed = bearings.find(text)
+    filling.note(f"what the table leaves open of a bearing is taken from the list of bearings {bearings.file}")
     if listed is None:
         filling.note(f"designation {visible(text, 40)} is not in the list of bearings {bearings.file}")
         return
     for name, value in listed.values.items():
         if not filling.offer(row, name, Value(value, listed.basis(name))):
-            _compare(filling, row, name, f"the list of bearings, {visible(text, 40)},", value, listed.basis(name))
+            _compare(filling, row, name, f"{_LIST} {visible(text, 40)}", value, listed.basis(name))
 
 
 def known_designation(text: str, sizes: tuple[float, float, float] | None = None) -> Designation:
@@ -218,7 +222,9 @@ def _compare(filling: _Filling, row: int, name: str, text: str, value: float | s
     place = stations.place(name, row) if first is None else None
     at = f" at {place.short()}" if place is not None else "" if first is None else f" by the {first.basis}"
     said = f"{name}: {one} is stated{at} and {other} is what {text} means ({basis}); the stated value is used"
-    filling.tell("disagreement", row, name, text, "designation-contradicts", "one bearing", said)
+    grave = not text.startswith(_LIST) or name in _IDENTITY
+    kind = "disagreement" if grave else "assumption"
+    filling.tell(kind, row, name, text, "designation-contradicts", "one bearing", said)
 
 
 def _refused(filling: _Filling, row: int, text: str, read: Designation) -> None:

@@ -64,13 +64,14 @@ class Columns:
 
 @define(eq=False)
 class Resolver:
-    """Works through the parameters of one file."""
+    """Works through the parameters of one file; ``lists`` where it is a list of bearings and no table of seats."""
 
     file: str
     found: Found
     decimal: Decimal | None
     mapping: Mapping
     bearings: BearingList | None = None
+    lists: bool = False
     keys: Keys = field(factory=Keys)
     problems: list[Problem] = field(factory=list)
     unused: list[Unused] = field(factory=list)
@@ -108,12 +109,8 @@ class Resolver:
         stations = self.columns.stations(self.keys)
         self._tell_missing(stations)
         self._close_alike()
-        derived = derive(stations, self.bearings)
-        stations = derived.stations
-        self.problems.extend(derived.problems)
-        for note in derived.notes:
-            self.found.say(note)
-        self.problems.extend(tell_unused(self.unused, stations))
+        if not self.lists:
+            stations = self._filled(stations)
         order = {code: index for index, code in enumerate(("unreadable", "disagreement", "unused", "assumption"))}
         problems = sorted(self.problems, key=lambda p: (p.row is not None, p.row or 0, order[p.kind]))
         return evolve(stations, problems=tuple(problems))
@@ -249,6 +246,15 @@ class Resolver:
                     trouble.kind, row, entry.name, stated.strip, trouble.index, trouble.code, trouble.read,
                     trouble.expected, trouble.sentence,
                 )  # fmt: skip
+
+    def _filled(self, stations: Stations) -> Stations:
+        """The stations with what designations and the list of bearings say; unused data is told against them."""
+        derived = derive(stations, self.bearings)
+        self.problems.extend(derived.problems)
+        for note in derived.notes:
+            self.found.say(note)
+        self.problems.extend(tell_unused(self.unused, derived.stations))
+        return derived.stations
 
     def _tell_missing(self, stations: Stations) -> None:
         """Cells that say that there is no value: problems, or unused where a design may lack the parameter."""

@@ -163,15 +163,7 @@ def parse_mapping(data: dict[str, Any], file: str) -> Mapping:
     for their, ours in units.items():
         if isinstance(read_unit(ours), ReadError):
             raise MappingError(f"{file}: units.{shown(their)}: {shown(ours)} is not a unit that is known")
-    default_unit = file_part.get("default_unit")
-    if default_unit is not None and isinstance(factor_to("mm", default_unit), ReadError):
-        raise MappingError(f"{file}: file.default_unit: {shown(default_unit)} is not a unit of length")
-    encoding = file_part.get("encoding")
-    if encoding is not None:
-        try:
-            "".encode(encoding)
-        except (LookupError, UnicodeError):
-            raise MappingError(f"{file}: file.encoding: {shown(encoding)} is not an encoding that is known") from None
+    check_file(file_part, file)
     return Mapping(
         names=names,
         patterns=tuple(_pattern(entry, index, file) for index, entry in enumerate(data.get("patterns", []))),
@@ -179,10 +171,29 @@ def parse_mapping(data: dict[str, Any], file: str) -> Mapping:
         units=units,
         choices=_choices(data.get("choices", {}), file),
         decimal=file_part.get("decimal"),
-        encoding=encoding,
-        default_unit=default_unit,
+        encoding=file_part.get("encoding"),
+        default_unit=file_part.get("default_unit"),
         half_width=file_part.get("half_width", False),
     )
+
+
+def check_file(said: dict[str, Any], file: str) -> dict[str, Any]:
+    """What is said of whole files (``default_unit``, ``encoding``), checked and given back; ``file`` says where.
+
+    Raises
+    ------
+    MappingError
+        Names the key.
+    """
+    unit, encoding = said.get("default_unit"), said.get("encoding")
+    if unit is not None and isinstance(factor_to("mm", unit), ReadError):
+        raise MappingError(f"{file}: file.default_unit: {shown(unit)} is not a unit of length")
+    if encoding is not None:
+        try:
+            "".encode(encoding)
+        except (LookupError, UnicodeError):
+            raise MappingError(f"{file}: file.encoding: {shown(encoding)} is not an encoding that is known") from None
+    return said
 
 
 def _parameter(name: str, file: str, key: str) -> str:
