@@ -93,6 +93,11 @@ def read(view: View, limits: Limits) -> Result:
     return _of_kind(view, "unreadable")
 
 
+def unused(view: View, limits: Limits) -> Result:
+    """Columns, rows and keys that look like data of a seat and are not used."""
+    return _of_kind(view, "unused")
+
+
 def interpretation(view: View, limits: Limits) -> Result:
     """Cells that were used with an interpretation."""
     return _of_kind(view, "assumption")

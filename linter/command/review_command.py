@@ -164,6 +164,7 @@ class _Call:
         """One table read and reviewed, with concessions and changes."""
         from linter.reading import read_table
         from linter.review.changes import with_changes
+        from linter.review.defaults import with_defaults
         from linter.review.records import review_reading
 
         options = self.options
@@ -171,6 +172,7 @@ class _Call:
         self.refuse_what_does_not_fit(table, reading.stations)
         if options.stations is not None:
             reading = evolve(reading, stations=held_against(reading.stations, options.stations))
+        reading = evolve(reading, stations=with_defaults(reading.stations, self.book))
         result = review_reading(
             reading, self.book, gate=options.gate, complete=options.complete, full=options.full,
             undecided_passes=options.undecided_passes,

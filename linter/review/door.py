@@ -11,6 +11,7 @@ from attrs import evolve, field, frozen
 from linter.model.findings import Assessment, ReviewResult
 from linter.reading import Reading, read_table
 from linter.review.changes import with_changes
+from linter.review.defaults import with_defaults
 from linter.review.records import review_reading
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook
@@ -145,6 +146,7 @@ def review_table(
         reading = read_table(table, known)
     else:
         reading = _read_frame(table, known)
+    reading = evolve(reading, stations=with_defaults(reading.stations, book))
     result = review_reading(reading, book, gate=gate, complete=complete)
     return Review(with_changes(result, reading.stations, book) if changes else result, reading, book)
 

@@ -11,6 +11,7 @@ from attrs import evolve
 
 from linter.model.findings import TABLE_CHAPTER, Layer, Loosened
 from linter.model.wording import limit_text
+from linter.rulebook.defaults import defaults_of
 from linter.rulebook.gates import gate_text, is_milder
 from linter.rulebook.looser import are_milder, is_looser, number_or_text
 from linter.rulebook.model import (
@@ -101,6 +102,7 @@ class Builder:
             reasons=self.reasons,
             reason=self.head.get("reason", ""),
             concession_factor=self.concession_factor(),
+            defaults=defaults_of(self.base, self.head),
         )
 
     def concession_factor(self) -> float | None:

@@ -16,7 +16,7 @@ from attrs import evolve
 
 from linter.model.findings import Layer, Loosened
 from linter.model.packaged import data_folder
-from linter.rulebook.model import Chapter, Clause, Limit, Rulebook, RulebookError, Source, Step, Table
+from linter.rulebook.model import Chapter, Clause, Default, Limit, Rulebook, RulebookError, Source, Step, Table
 
 #: Name of the rulebook in the making.
 CURRENT = "current"
@@ -110,6 +110,7 @@ def from_content(content: Mapping[str, Any]) -> Rulebook:
         reasons=content.get("reasons", {}),
         reason=content.get("reason", ""),
         concession_factor=content.get("concession_factor"),
+        defaults=tuple(Default(**raw) for raw in content.get("defaults", ())),
     )
 
 

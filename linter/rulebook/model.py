@@ -178,6 +178,29 @@ class Source:
     note: str
 
 
+@frozen
+class Default:
+    """A word that stands in for a choice that a table does not state; every use of it is shown as an assumption.
+
+    Attributes
+    ----------
+    parameter, value : str
+        A choice parameter and the word.
+    why : str
+        Why this word: what of it is on the safe side, or how far it is usual.
+    unless : str
+        A parameter that says the same in another way: where it is stated nothing is assumed. Empty for none.
+    by_size : bool
+        True where it holds only for a bearing whose size is printed for that word alone.
+    """
+
+    parameter: str
+    value: str
+    why: str
+    unless: str = ""
+    by_size: bool = False
+
+
 @frozen(eq=False)
 class Rulebook:
     """A rulebook with every layer applied.
@@ -197,6 +220,7 @@ class Rulebook:
     reasons: Mapping[str, str]
     reason: str = ""
     concession_factor: float | None = None
+    defaults: tuple[Default, ...] = ()
 
     @property
     def concessions_up_to(self) -> float:
