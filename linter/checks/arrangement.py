@@ -29,6 +29,10 @@ from linter.model.wording import quantity_text
 ROLES = ("locating", "floating", "spring-loaded", "cross-located")
 
 
+def _lone(view: View) -> Callable[[int], str]:
+    return lambda machine: "the table has one position of this machine" if view.station_count[machine] == 1 else ""
+
+
 def arrangement(view: View, limits: Limits) -> Result:
     """Exactly one position locates the rotor, or two locate it crosswise (clause ``fit.arrangement``)."""
     role = view.stations.choice("axial_role")
@@ -44,11 +48,12 @@ def arrangement(view: View, limits: Limits) -> Result:
     variant = np.select([two, mixed, half, none], ["two", "mixed", "half", "none"], "")
     wrong = np.select([two, mixed, half, none, blocked], [locating, 2.0, 2.0, 2.0, 2.0], 0.0)
     return Result(
-        measure=np.where(known, wrong, np.nan),
+        measure=np.where(known & (total >= 2), wrong, np.nan),
         observed=locating,
         lower=np.where(cross == 2, 0.0, 1.0),
         upper=np.where(cross == 2, 0.0, 1.0),
         variant=variant.astype(object),
+        facts={"not_assessed": _lone(view)},
         working=[
             Working("locating", "", "positions that locate both ways", locating),
             Working("movable", "", "positions that float or carry the spring", movable),
@@ -365,11 +370,10 @@ def axial_float(view: View, limits: Limits) -> Result:
     nothing = ~view.to_machines(known[0] | known[1] | known[2])
     running = known[2]
     soaked = known[0] & known[1]
-    room = np.maximum(play, 0.0)
-    measure = ladder(travel, limits["share"] * room, room)
+    measure = ladder(travel, limits["share"] * np.maximum(play, 0.0), np.maximum(play, 0.0))
     measure = np.where(travel <= 0, np.where(play >= 0, 0.0, np.inf), measure)
     return Result(
-        measure=np.where(nothing, np.nan, measure),
+        measure=np.where(nothing | (view.station_count == 1), np.nan, measure),
         unit="um",
         observed=play,
         lower=travel,
@@ -380,7 +384,7 @@ def axial_float(view: View, limits: Limits) -> Result:
             "temperature_max": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_max")),
             "temperature_min": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_min")),
         },
-        facts={"wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
+        facts={"not_assessed": _lone(view), "wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
         working=[
             Working("span", "l", "distance of the bearings", view.to_machines(span), "mm"),
             *(

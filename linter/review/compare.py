@@ -69,11 +69,14 @@ def _read(path: Path) -> dict[str, Any]:
 
 
 def _as_now(content: dict[str, Any]) -> dict[str, Any]:
-    """A result of format version 1 as one of today; it knew no undecided gate."""
+    """A result of format version 1 as one of today; it knew no undecided gate and no cause of a finding."""
     added = {"complete": False, "undecided_passes": False, "undecided": [], "assumed": 0, "loosened": 0}
     summary = content.get("summary")
     whole = {**summary, **added} if isinstance(summary, dict) else summary
-    return {**content, "format_version": FORMAT_VERSION, "needed": [], "summary": whole}
+    entries = content.get("assessments")
+    if isinstance(entries, list):
+        entries = [{"follows": None, **entry} if isinstance(entry, dict) else entry for entry in entries]
+    return {**content, "format_version": FORMAT_VERSION, "needed": [], "summary": whole, "assessments": entries}
 
 
 def compare_files(old: Path, new: Path) -> Comparison:

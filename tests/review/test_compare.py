@@ -3,11 +3,13 @@ import hashlib
 import json
 import re
 from html.parser import HTMLParser
+from pathlib import Path
 
 import pytest
 from attrs import evolve
 from jsonschema import Draft202012Validator
 
+import linter
 from linter.model.comparison import KINDS
 from linter.model.findings import (
     Assessment,
@@ -334,3 +336,26 @@ def test_a_file_that_is_no_result_is_named(tmp_path, text, words):
 def test_a_file_that_is_not_there_is_named(tmp_path):
     with pytest.raises(ComparisonError, match=r"none\.json: cannot be opened"):
         compare_files(tmp_path / "none.json", tmp_path / "none.json")
+
+
+def test_a_result_of_format_version_1_is_compared(tmp_path, monkeypatch):
+    """The keys that version 2 added are taken out of a result of today."""
+    from linter.reading import read_table
+    from linter.report.result_json import result_text
+    from linter.review.records import review_reading
+
+    sample = Path(linter.__file__).parents[1] / "sample_exports" / "coolant-pump.csv"
+    result = review_reading(read_table(sample, shown_as=sample.name), load("2026.3"))
+    new = tmp_path / "new.result.json"
+    new.write_text(result_text(result), encoding="utf-8")
+    content = json.loads(result_text(result))
+    content["format_version"] = 1
+    del content["needed"]
+    for key in ("complete", "undecided_passes", "undecided", "assumed", "loosened"):
+        del content["summary"][key]
+    for entry in content["assessments"]:
+        del entry["follows"]
+    old = tmp_path / "old.result.json"
+    old.write_text(json.dumps(content), encoding="utf-8")
+    comparison = compare_files(old, new)
+    assert comparison.differences == () and comparison.old.gate == comparison.new.gate == result.gate

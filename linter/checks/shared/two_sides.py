@@ -30,7 +30,8 @@ class TwoSides:
     Attributes
     ----------
     measure, observed, upper : float array
-        Of the side that stands worse.
+        Of the side that stands worse; the measure is NaN where a side that is wanted is not known and the other one is
+        no finding.
     variant : object array of str
         ``both`` where both sides are findings, else the side that stands worse; empty where both are met.
     missing : dict of str to bool array
@@ -87,6 +88,7 @@ def two_sides(
     both = (shaft > mark) & (housing > mark)
     met_both = ~found & wanted["shaft"] & wanted["housing"]
     side = np.where(by_housing, "housing", "shaft").astype(object)
+    unknown = (wanted["shaft"] & np.isnan(shaft)) | (wanted["housing"] & np.isnan(housing))
     missing: dict[str, Bools] = {}
     withheld: dict[str, Bools] = {}
     for name in SIDES:
@@ -95,7 +97,7 @@ def two_sides(
                 lacking = wanted[name] & ~known & where
                 rows[parameter] = rows[parameter] | lacking if parameter in rows else lacking
     return TwoSides(
-        measure=worst,
+        measure=np.where(unknown & ~found, np.nan, worst),
         observed=np.where(by_housing, observed["housing"], observed["shaft"]),
         upper=np.where(by_housing, upper["housing"], upper["shaft"]),
         variant=np.where(both, "both", np.where(met_both, "", side)).astype(object),
