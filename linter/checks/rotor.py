@@ -19,7 +19,7 @@ from linter.checks.shared.seat_fits import (
 )
 from linter.checks.shared.two_sides import sinking
 from linter.mechanics import balance
-from linter.model.stations import Floats
+from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
 
 
@@ -145,6 +145,30 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
 
     Half the clearance of the seat of the ring that turns, and half its total run-out, against U/m or 1000 G/ω.
     """
+    return _seat_eccentricity(view, limits)
+
+
+def seat_shift(view: View, limits: Limits) -> Result:
+    """The same for the likely clearance; run-out counts only where the rotor is balanced between centres.
+
+    At most ``harmless_most`` while the force of the shifted rotor stays within what ``rotor.unbalance`` allows.
+    """
+    return _seat_eccentricity(view, limits, likely=True)
+
+
+def _harmless(view: View, limits: Limits, eccentricity: Floats) -> Bools:
+    """Rows where the force of such an eccentricity [um] stays small against preload and rating."""
+    s = view.stations
+    speed = within(s.number("speed_max"))
+    force = balance.unbalance_force(within(s.number("rotor_mass")) * eccentricity, speed) / view.to_stations(
+        view.station_count
+    )
+    preload = np.where(station_band(view).nominal > 0, station_band(view).smallest, np.nan)
+    allowed = np.fmin(limits["preload_near"] * preload, limits["rating_near"] * within(dynamic_rating(view).value))
+    return np.asarray(force <= allowed)
+
+
+def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False) -> Result:
     s = view.stations
     ring, method = s.choice("rotating_ring"), s.choice("balancing_method")
     inner, outer = ring.is_in("inner"), ring.is_in("outer")
@@ -152,8 +176,10 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
     fit = Fit(*(np.where(inner, a, np.where(outer, b, np.nan)) for a, b in zip(*fits, strict=True)))
     runout = 1000.0 * np.where(inner, s.number("shaft_seat_runout"), s.number("housing_seat_runout"))
     runout = np.where(ring.known, within(runout, closed=True), np.nan)
-    by_runout = 0.5 * np.nan_to_num(runout)
-    clearance = np.round(np.maximum(-fit.smallest, 0.0), 6)
+    asked = method.is_in("between centres") if likely else np.full(view.count, fill_value=True)
+    by_runout = np.where(asked, 0.5 * np.nan_to_num(runout), 0.0)
+    half = 0.5 * np.hypot(fit.seat_upper - fit.seat_lower, fit.ring_upper - fit.ring_lower)
+    clearance = np.round(np.maximum(-(fit.mean - half if likely else fit.smallest), 0.0), 6)
     shift = 0.5 * clearance + by_runout
     usual_shift = 0.5 * np.maximum(-fit.mean, 0.0) + by_runout
     mass, residual = within(s.number("rotor_mass")), within(s.number("residual_unbalance"))
@@ -162,6 +188,9 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
     upper = limits["share"] * permitted
     measure = ladder(shift, upper, permitted)
     measure = np.where(usual_shift <= upper, np.minimum(measure, 2.0), measure)
+    if likely:
+        harmless = _harmless(view, limits, shift + permitted)
+        measure = np.where(harmless, np.minimum(measure, limits["harmless_most"]), measure)
     found = measure > 1.0 + 1e-9
     tight, assembled = fit.smallest >= 0.0, method.is_in("as assembled")
     room = np.maximum(2.0 * (upper - by_runout), 0.0)
@@ -191,15 +220,17 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
             "balance_grade": np.isnan(permitted) & np.isnan(grade) & np.isnan(residual),
             "rotor_mass": np.isnan(permitted) & ~np.isnan(residual) & np.isnan(mass),
             "speed_max": np.isnan(permitted) & np.isnan(speed) & ~np.isnan(grade),
-            "shaft_seat_runout": inner & np.isnan(runout) & ~found,
-            "housing_seat_runout": outer & np.isnan(runout) & ~found,
+            "shaft_seat_runout": asked & inner & np.isnan(runout) & ~found,
+            "housing_seat_runout": asked & outer & np.isnan(runout) & ~found,
             "balancing_method": ~method.known & found,
         },
         withheld={
-            "shaft_seat_runout": inner & np.isnan(runout) & found,
-            "housing_seat_runout": outer & np.isnan(runout) & found,
+            "shaft_seat_runout": asked & inner & np.isnan(runout) & found,
+            "housing_seat_runout": asked & outer & np.isnan(runout) & found,
         },
-        variant=np.select([np.isnan(runout), by_runout > upper], ["bare", "runout"], "").astype(object),
+        variant=np.select(
+            [~asked, np.isnan(runout), by_runout > upper], ["seats", "bare", "runout"], ""
+        ).astype(object),
         facts={
             "part": np.where(inner, "shaft", "housing").astype(object),
             "edge": edge,
@@ -210,7 +241,8 @@ def seat_eccentricity(view: View, limits: Limits) -> Result:
         working=[
             Working("ring", "", "ring that turns", ring.texts()),
             *deviation_lines(fit, "its seat"),
-            Working("clearance", "s", "largest clearance", clearance, "um", "smallest interference, reversed"),
+            Working("clearance", "s", "likely largest clearance" if likely else "largest clearance", clearance, "um",
+                    "mean less √(T_1² + T_2²)/2" if likely else "smallest interference, reversed"),
             Working("runout", "t_3", "total run-out of the seat", runout, "um"),
             Working("shift", "e", "shift of the rotor, loosest pair", shift, "um", "s/2 + t_3/2"),
             Working("usual_shift", "", "shift at the mean fit", usual_shift, "um", "mean s/2 + t_3/2"),

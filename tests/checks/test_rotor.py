@@ -14,7 +14,7 @@ ROTOR = {
 LOOSE = {
     "rotating_ring": "inner", "bore_diameter": 10, "outside_diameter": 26, "tolerance_class": "P5",
     "shaft_seat_diameter": [10, "h5"], "shaft_seat_runout": 0.002, "balance_grade": 2.5, "speed_max": 5000,
-    "balancing_method": "separately",
+    "balancing_method": "between centres",
 }  # fmt: skip
 BARE = {"bore_diameter": 8, "outside_diameter": 22, "speed_max": 40000}
 ALL = [c for c in load(VERSION).clauses if c.startswith("rotor.")]
@@ -80,12 +80,17 @@ def test_the_grade_permits_what_the_residual_unbalance_over_the_mass_does():
 def test_a_rotor_on_outer_rings_shifts_in_its_hub():
     hub = {**LOOSE, "rotating_ring": "outer", "housing_seat_diameter": [26, "H6"], "housing_seat_runout": 0.002}
     found = review("rotor.seat-eccentricity", [hub]).result
-    assert found.observed[0] == pytest.approx(0.5 * (13 + 6) + 1)  # H6 is +13/0, the ring of class P5 0/-6
+    assert found.observed[0] == pytest.approx(
+        0.5 * (9.5 + 0.5 * np.hypot(13, 6)) + 1
+    )  # H6 is +13/0, the ring of P5 0/-6
 
 
 def test_how_the_rotor_is_balanced_is_asked_only_where_it_matters():
     unsaid = {k: v for k, v in LOOSE.items() if k != "balancing_method"}
-    assert ranks("rotor.seat-eccentricity", [{**unsaid, "speed_max": 500}, unsaid]).tolist() == [0, -1]
+    assert ranks("rotor.seat-eccentricity", [{**unsaid, "speed_max": 500}, {**unsaid, "speed_max": 9000}]).tolist() == [
+        0,
+        -1,
+    ]
     assert ranks("rotor.seat-eccentricity", [{**LOOSE, "balancing_method": "as assembled"}])[0] == -2
 
 
@@ -110,3 +115,24 @@ def test_changed_numbers_change_the_verdict():
     assert ranks("rotor.seat-eccentricity", [LOOSE], with_limit("rotor.seat-eccentricity", "share", 0.9))[0] == 0
     assert ranks("rotor.critical-speed", [ROTOR])[0] == 0
     assert ranks("rotor.critical-speed", [ROTOR], with_limit("rotor.critical-speed", "near", 0.6))[0] == 2
+
+
+def test_run_out_counts_only_between_centres():
+    rows = [
+        {**LOOSE, "machine": w, "balancing_method": w, "shaft_seat_runout": 0.02}
+        for w in ("separately", "between centres")
+    ]
+    assert ranks("rotor.seat-eccentricity", rows).tolist() == [0, 3]
+
+
+def test_a_shift_is_minor_while_its_force_is_small():
+    """45 000 r/min and G2.5 permit 0.53 um, less than any published run-out of a seat."""
+    row = {
+        **LOOSE, "speed_max": 45000, "rotor_mass": 0.02, "bearing_type": "deep groove ball", "dynamic_rating": 4750,
+        "preload_method": "spring", "preload_force": 60,
+    }  # fmt: skip
+    rows = [{**row, "machine": str(mass), "rotor_mass": mass} for mass in (0.02, 0.2, 2, 20)]
+    found = ranks("rotor.seat-eccentricity", rows)
+    assert found[0] == 2
+    assert found[-1] == 3
+    assert (np.diff(found) >= 0).all()
