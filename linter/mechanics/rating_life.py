@@ -1,7 +1,7 @@
 """Dynamic load rating and rating life after ISO 281.
 
 Lengths in mm, loads in N, speeds in r/min, lives in millions of revolutions or hours, angles in degrees. All functions
-broadcast. The tables are those of ISO 281:2007; they are given here from memory of the standard, checked against the
+broadcast. The tables are those of ISO 281:2007; read in GOST 18855-2013 (MOD), checked against the
 closed formulas they come from (f_c, a_1) and the identity e = (1 − X)/Y.
 """
 
@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from linter.mechanics import domain
 
-#: f_c for γ = 0.01 .. 0.40 (from memory of ISO 281:2007 Table 2).
+#: f_c for γ = 0.01 .. 0.40 (ISO 281:2007 Table 2).
 _FC_SINGLE = np.array([
     29.1, 35.8, 40.3, 43.8, 46.7, 49.1, 51.1, 52.8, 54.3, 55.5, 56.6, 57.5, 58.2, 58.8, 59.3, 59.6, 59.8, 59.9, 60.0,
     59.9, 59.8, 59.6, 59.3, 59.0, 58.6, 58.2, 57.7, 57.1, 56.6, 56.0, 55.3, 54.6, 53.9, 53.2, 52.4, 51.7, 50.9, 50.0,
@@ -27,11 +27,11 @@ _FC_GAMMA = np.arange(1, 41) / 100.0
 #: Reduction factor λ of the closed formula by kind of bearing (from memory of ISO/TR 1281-1).
 _FC_KINDS = {"single-row": (0.95, _FC_SINGLE), "angular-contact": (0.95, _FC_SINGLE), "double-row": (0.90, _FC_DOUBLE)}
 
-#: Rating factor b_m of deep groove and angular contact ball bearings (from memory of ISO 281:2007 Table 1).
+#: Rating factor b_m of deep groove and angular contact ball bearings (ISO 281:2007 Table 1).
 MATERIAL_FACTOR = 1.3
 
-# X, Y, e (from memory of ISO 281:2007 Table 3; the deep groove columns also in Rules of Thumb for Mechanical Engineers,
-# Table 7a). Rows: contact angle 0, 5, 10, 15 deg with the argument f_0 i F_a/C_0r, then 20 .. 45 deg without one.
+# X, Y, e (ISO 281:2007 Table 3, 5 degrees from memory; the deep groove columns also in Rules of Thumb for Mechanical
+# Engineers, Table 7a). Rows: contact angle 0, 5, 10, 15 deg with the argument f_0 i F_a/C_0r, then 20 .. 45 deg without one.
 _ANGLES = np.array([0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0])
 _ARGUMENT = np.array([
     [0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89],
@@ -72,7 +72,7 @@ _DOUBLE_Y1 = np.array([
 _DOUBLE_Y1_FIXED = np.array([1.09, 0.92, 0.78, 0.66, 0.55, 0.47])
 _E_DOUBLE_5 = np.array([0.23, 0.26, 0.30, 0.34, 0.36, 0.40, 0.45, 0.50, 0.52])
 
-#: Life modification factor for reliability, % to a_1 (from memory of ISO 281:2007 Table 12).
+#: Life modification factor for reliability, % to a_1 (ISO 281:2007 Table 12).
 _A1 = np.array([
     [90, 1.0], [95, 0.64], [96, 0.55], [97, 0.47], [98, 0.37], [99, 0.25], [99.2, 0.22], [99.4, 0.19], [99.6, 0.16],
     [99.8, 0.12], [99.9, 0.093], [99.92, 0.087], [99.94, 0.080], [99.95, 0.077],
@@ -139,7 +139,7 @@ def geometry_factor(
 
 
 def tabulated_geometry_factor(diameter_ratio: ArrayLike, kind: str = "single-row") -> NDArray[np.float64]:
-    """Factor f_c by linear interpolation in ISO 281:2007 Table 2 (from memory).
+    """Factor f_c by linear interpolation in ISO 281:2007 Table 2.
 
     ``diameter_ratio`` γ from 0.01 to 0.40; ``kind`` as `geometry_factor`. Raises ValueError outside.
     """
@@ -192,7 +192,7 @@ def dynamic_rating(
     Notes
     -----
     C = b_m f_c (i cos α)^0.7 Z^(2/3) D_w^1.8, above D_w = 25.4 mm with 3.647 D_w^1.4.
-    Source: ISO 281:2007, 5.1 (from memory).
+    Source: ISO 281:2007, 5.1.
 
     """
     z, d_w = domain.positive("number of balls", ball_count), domain.positive("ball diameter", ball_diameter)
@@ -228,7 +228,7 @@ def load_factors(contact_angle: ArrayLike, relative_axial_load: ArrayLike = 0.0,
 
     Notes
     -----
-    Source: ISO 281:2007 Table 3 (from memory; deep groove also ABMA values in Rules of Thumb for Mechanical Engineers).
+    Source: ISO 281:2007 Table 3 (deep groove also ABMA values in Rules of Thumb for Mechanical Engineers).
 
     """
     angle = domain.within("contact angle", contact_angle, 0.0, 45.0)
@@ -267,7 +267,7 @@ def _across_angles(
 def equivalent_load(radial_load: ArrayLike, axial_load: ArrayLike, factors: LoadFactors) -> NDArray[np.float64]:
     """Dynamic equivalent radial load P [N]: F_r + Y1 F_a up to F_a/F_r = e, X F_r + Y F_a above.
 
-    Loads in N, >= 0 (ValueError). Source: ISO 281:2007, 5.2 (from memory).
+    Loads in N, >= 0 (ValueError). Source: ISO 281:2007, 5.2.
     """
     f_r, f_a = np.asarray(radial_load, dtype=np.float64), np.asarray(axial_load, dtype=np.float64)
     if np.any(f_r < 0.0) or np.any(f_a < 0.0):
@@ -279,7 +279,7 @@ def equivalent_load(radial_load: ArrayLike, axial_load: ArrayLike, factors: Load
 def basic_life(dynamic_rating: ArrayLike, equivalent_load: ArrayLike, exponent: float = 3.0) -> NDArray[np.float64]:
     """Basic rating life L_10 = (C/P)^p [10⁶ revolutions]; p = 3 for balls, 10/3 for rollers.
 
-    Both loads in one unit, > 0 (ValueError). Source: ISO 281:2007, 5.3 (from memory).
+    Both loads in one unit, > 0 (ValueError). Source: ISO 281:2007, 5.3.
 
     Examples
     --------

