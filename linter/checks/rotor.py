@@ -178,8 +178,9 @@ def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False) -> R
     runout = np.where(ring.known, within(runout, closed=True), np.nan)
     asked = method.is_in("between centres") if likely else np.full(view.count, fill_value=True)
     by_runout = np.where(asked, 0.5 * np.nan_to_num(runout), 0.0)
-    half = 0.5 * np.hypot(fit.seat_upper - fit.seat_lower, fit.ring_upper - fit.ring_lower)
-    clearance = np.round(np.maximum(-(fit.mean - half if likely else fit.smallest), 0.0), 6)
+    half: Floats = 0.5 * np.sqrt((fit.seat_upper - fit.seat_lower) ** 2 + (fit.ring_upper - fit.ring_lower) ** 2)
+    tightest: Floats = fit.mean - half if likely else fit.smallest
+    clearance = np.round(np.maximum(-tightest, 0.0), 6)
     shift = 0.5 * clearance + by_runout
     usual_shift = 0.5 * np.maximum(-fit.mean, 0.0) + by_runout
     mass, residual = within(s.number("rotor_mass")), within(s.number("residual_unbalance"))

@@ -31,7 +31,7 @@ _FC_KINDS = {"single-row": (0.95, _FC_SINGLE), "angular-contact": (0.95, _FC_SIN
 MATERIAL_FACTOR = 1.3
 
 # X, Y, e (ISO 281:2007 Table 3, 5 degrees from memory; the deep groove columns also in Rules of Thumb for Mechanical
-# Engineers, Table 7a). Rows: contact angle 0, 5, 10, 15 deg with the argument f_0 i F_a/C_0r, then 20 .. 45 deg without.
+# Engineers, Table 7a). Rows: contact angle 0, 5, 10, 15 deg with the argument f_0 i F_a/C_0r, 20 .. 45 deg without one.
 _ANGLES = np.array([0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0])
 _ARGUMENT = np.array([
     [0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89],
