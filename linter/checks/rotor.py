@@ -181,7 +181,7 @@ def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False) -> R
     half: Floats = 0.5 * np.sqrt((fit.seat_upper - fit.seat_lower) ** 2 + (fit.ring_upper - fit.ring_lower) ** 2)
     tightest: Floats = fit.mean - half if likely else fit.smallest
     clearance = np.round(np.maximum(-tightest, 0.0), 6)
-    shift = 0.5 * clearance + by_runout
+    shift: Floats = np.asarray(0.5 * clearance + by_runout, dtype=np.float64)
     usual_shift = 0.5 * np.maximum(-fit.mean, 0.0) + by_runout
     mass, residual = within(s.number("rotor_mass")), within(s.number("residual_unbalance"))
     grade, speed = within(s.number("balance_grade")), within(s.number("speed_max"))
