@@ -1,12 +1,12 @@
-"""The signed directions of ``worsening.csv``: which way a parameter makes which clauses worse, and except when."""
+"""The signed directions of ``schemas/worsening.csv``: which way a parameter makes which clauses worse, except when."""
 
 import csv
 import random
 from dataclasses import dataclass
 from functools import cache
-from pathlib import Path
 from typing import Any
 
+from linter.model.packaged import data_folder
 from linter.model.vocabulary import parameter
 from tests.designs.complete import Design, Row
 
@@ -17,13 +17,15 @@ class Worsening:
 
     ``direction`` is ``higher``, ``lower`` or ``toward`` another parameter. ``exceptions`` are conditions on the row of
     a station, each ``parameter=word|word`` or ``parameter>number`` or ``parameter`` alone (stated); where one holds the
-    direction is not promised.
+    direction is not promised. ``eases`` are clauses that the same move makes milder, so that a gate that only they
+    closed may open.
     """
 
     parameter: str
     direction: str
     clauses: tuple[str, ...]
     exceptions: tuple[str, ...]
+    eases: tuple[str, ...]
     reason: str
 
     def holds_for(self, design: Design) -> bool:
@@ -48,13 +50,14 @@ def _nominal(value: Any) -> float:
 @cache
 def worsenings() -> tuple[Worsening, ...]:
     """Every row of the table."""
-    with (Path(__file__).parent / "worsening.csv").open(encoding="utf-8", newline="") as stream:
+    with (data_folder("schemas") / "worsening.csv").open(encoding="utf-8", newline="") as stream:
         return tuple(
             Worsening(
                 row["parameter"],
                 row["direction"],
                 tuple(row["clauses"].split()),
                 tuple(filter(None, (part.strip() for part in row["except"].split(";")))),
+                tuple(row["eases"].split()),
                 row["reason"],
             )
             for row in csv.DictReader(stream)

@@ -5,7 +5,7 @@
 ``blank``        a faulty design with one value taken away in memory: does the gate open?
 ``spoil``        the same through the reader, the value spoiled in the table in one of many ways.
 ``station``      a faulty design that loses a station on its way into the table.
-``metamorphic``  one value moved the way that ``worsening.csv`` calls worse: does any of its clauses turn milder?
+``metamorphic``  one value moved the way that ``schemas/worsening.csv`` calls worse: does a clause of its turn milder?
 
 Prints counts and the first offenders. Everything follows from the seed.
 """
@@ -24,7 +24,7 @@ import numpy as np
 
 from linter.model.findings import TABLE_CHAPTER, ReviewResult
 from linter.model.vocabulary import parameter
-from linter.reading import InputError, read_table
+from linter.reading import InputError, Reading, read_table
 from linter.review.assess import NOT_ASSESSED, assess
 from linter.review.records import review_reading
 from linter.rulebook.gates import must_rows
@@ -36,7 +36,7 @@ from tests.designs.faults import FAULTS, Fault, faults_for
 from tests.designs.rows import Stations, stations_from_rows
 from tests.designs.spoil import STATION_WAYS, VALUE_WAYS, sheet_text, spoiled_value, without_station
 
-BATCH = 150
+BATCH = 400
 REFUSED = "refused"
 """The gate of a table that the reader does not take at all: nothing is released by it."""
 
@@ -76,7 +76,7 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
 
     The gate is found from the arrays, as :attr:`linter.model.findings.ReviewResult.gate` finds it from the records.
     """
-    assessed = assess(stations, book)
+    assessed = assess(stations, book, keep="verdicts")
     view = assessed.view
     by_station = assessed.grades()
     grades = np.maximum.reduceat(by_station, view.starts, axis=1)
@@ -104,6 +104,11 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
     )
 
 
+def _result(stations: Stations, book: Rulebook) -> ReviewResult:
+    """A review of stations that stand in no file."""
+    return review_reading(Reading("", "", "", stations, (), (), understand=list), book)
+
+
 def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
     """Verdicts on many designs, a batch of them assessed at once: what was given with it, verdicts, machine."""
     for start in range(0, len(trials), BATCH):
@@ -114,15 +119,45 @@ def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iter
             yield key, found, k
 
 
-def read_gate(suffix: str, content: bytes, book: Rulebook, folder: Path) -> str:
-    """The gate of a file, as the command decides it."""
+HEALED: dict[tuple[str, str], str] = {
+    ("stated preload is not that of the spring", "preload_force"): "one of two statements that contradict each other",
+    ("housing shoulder reaches the inner ring", "housing_shoulder_diameter"): "a free ring may have no abutment at all",
+}
+"""Faults that are gone with the value: what is left states a sound design. Fault, parameter, and why."""
+
+
+def carried(result: ReviewResult, name: str) -> bool:
+    """Whether a documented assumption stands in for a parameter and is counted among those the verdict rests on."""
+    return result.carried > 0 and any(
+        assumed.parameter == name
+        for item in result.assessments
+        if item.must and item.outcome in ("met", "finding")
+        for assumed in item.assumed
+    )
+
+
+def why_open(result: ReviewResult, fault: Fault, name: str) -> str:
+    """Why a gate may open after a value is gone: the fault is gone with it, or a counted assumption; else empty."""
+    if (fault.name, name) in HEALED:
+        return "sound without the value"
+    return "carried by a counted assumption" if carried(result, name) else ""
+
+
+def read_result(suffix: str, content: bytes, book: Rulebook, folder: Path) -> ReviewResult | None:
+    """The review of a file; None where the reader does not take it."""
     path = folder / f"table{suffix}"
     path.write_bytes(content)
     try:
         reading = read_table(path, shown_as=path.name)
     except InputError:
-        return REFUSED
-    return gate_of(review_reading(reading, book))
+        return None
+    return review_reading(reading, book)
+
+
+def read_gate(suffix: str, content: bytes, book: Rulebook, folder: Path) -> str:
+    """The gate of a file, as the command decides it."""
+    result = read_result(suffix, content, book, folder)
+    return REFUSED if result is None else gate_of(result)
 
 
 # ------------------------------------------------------------------------------------------------ trials
@@ -248,10 +283,15 @@ def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
     trials = []
     for design, fault, name, rng in _pairs(count, seed, book):
         station = rng.choice((0, 1, None))
-        trials.append(((design, fault, name, station), blanked(design, name, station)))
-    for (design, fault, name, station), v, k in batched(trials, book):
-        found.counts[v.gates[k]] += 1
-        if v.gates[k] == "open":
+        rows = blanked(design, name, station)
+        trials.append(((design, fault, name, station, rows), rows))
+    for (design, fault, name, station, rows), v, k in batched(trials, book):
+        gate = v.gates[k]
+        if gate == "open":
+            why = why_open(_result(stations_from_rows(rows), book), fault, name)
+            gate = f"open, {why}" if why else gate
+        found.counts[gate] += 1
+        if gate == "open":
             silent = "" if v.unassessed[k] else " (and nothing says that a value is missing)"
             found.by["open, something not assessed" if v.unassessed[k] else "open, everything assessed"] += 1
             found.by[f"{fault.name} <- {name}{silent}"] += 1
@@ -269,7 +309,10 @@ def sweep_spoil(count: int, seed: int, book: Rulebook) -> Outcome:
             station = rng.randrange(2)
             layout = rng.choice(("wide", "long", "transposed", "json"))
             given = spoiled_value(design, name, station, way)
-            gate = read_gate(*sheet_text(given, layout), book, Path(folder))
+            result = read_result(*sheet_text(given, layout), book, Path(folder))
+            gate = REFUSED if result is None else gate_of(result)
+            if result is not None and gate == "open" and (why := why_open(result, fault, name)):
+                gate = f"open, {why}"
             found.counts[gate] += 1
             if gate == "open":
                 found.by[way] += 1
@@ -306,6 +349,8 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
         entry = table[pair % len(table)]
         for attempt in range(200):
             design = complete_design(seed * 1_000_000 + pair + attempt * count)
+            if pair % 2:  # faulty ones too: they have more to lose
+                design = rng.choice(faults_for(design)).plant(design, rng)
             if (moved := worsened(design, entry, rng)) is not None:
                 trials.append(((design, entry, "before", pair), design.rows))
                 trials.append(((design, entry, moved[1], pair), moved[0]))
@@ -313,21 +358,32 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
         else:
             found.counts["no design"] += 1
             found.by[f"no design for {entry.parameter} {entry.direction}"] += 1
-    before: dict[int, dict[str, int]] = {}
+    before: dict[int, tuple[str, set[str], dict[str, int]]] = {}
     for (design, entry, what, pair), v, k in batched(trials, book):
         grades = {clause: v.grade(clause, k) for clause in entry.clauses if clause in v.clauses}
         if what == "before":
-            before[pair] = grades
+            before[pair] = v.gates[k], set(v.closing(k)), grades
             continue
+        gate, closing, olds = before.pop(pair)
+        if v.gates[k] == "open" and gate == "closed" and closing <= set(entry.eases):
+            found.counts["gate opened as the list says"] += 1
+        elif v.gates[k] == "open" and gate != "open":
+            found.counts["gate opened"] += 1
+            found.by[f"gate <- {entry.parameter} {entry.direction}"] += 1
+            found.offenders.append(
+                f"{design.kind} {design.seed} {design.faults}: {gate} by {sorted(closing)} -> open, {what}"
+            )
         for clause, grade in grades.items():
-            old = before[pair][clause]
+            old = olds[clause]
             word = (
                 "not judged" if min(old, grade) < 0 else "milder" if grade < old else "worse" if grade > old else "same"
             )
             found.counts[word] += 1
             if word == "milder":
                 found.by[f"{clause} <- {entry.parameter} {entry.direction}"] += 1
-                found.offenders.append(f"{design.kind} {design.seed}: {clause} {old} -> {grade}, {what}")
+                found.offenders.append(
+                    f"{design.kind} {design.seed} {design.faults}: {clause} {old} -> {grade}, {what}"
+                )
     return found
 
 

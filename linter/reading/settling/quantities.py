@@ -194,7 +194,7 @@ class Quantities:
         if measure.factor == 1.0 and measure.offset == 0.0:
             return numbers
         raw = numbers * measure.factor + measure.offset
-        with np.errstate(divide="ignore", invalid="ignore"):
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
             scale = 10.0 ** (12 - np.ceil(np.log10(np.abs(raw))))
             rounded = np.round(raw * scale) / scale
         return np.where(np.isfinite(rounded), rounded, raw)
