@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 import numpy as np
 from attrs import define, evolve, field, frozen
+from numpy.typing import NDArray
 
 from linter.model.columns import Assumption, Choice, Derivation
 from linter.model.places import Place
@@ -53,6 +54,13 @@ class _Filling:
     found: dict[str, dict[int, Value]] = field(factory=dict)
     problems: list[Problem] = field(factory=list)
     notes: dict[str, None] = field(factory=dict)
+    _known: dict[str, NDArray[np.bool_]] = field(factory=dict, init=False)
+
+    def is_stated(self, name: str, row: int) -> bool:
+        """Whether the table states a parameter for a row."""
+        if name not in self._known:
+            self._known[name] = self.stations.known(name)
+        return bool(self._known[name][row])
 
     def note(self, text: str) -> None:
         """Say something once."""
@@ -62,7 +70,7 @@ class _Filling:
     def offer(self, row: int, name: str, value: Value) -> bool:
         """Take a value for a row where none is known yet; False where one is."""
         of_name = self.found.setdefault(name, {})
-        if row in of_name or bool(self.stations.known(name)[row]):
+        if row in of_name or self.is_stated(name, row):
             return False
         of_name[row] = value
         return True
@@ -192,7 +200,7 @@ def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:
     for name, found in read.defaults.items():
         reason = _NOT_STATED.format(found.value)
         filling.offer(row, name, Value(found.value, f"{DESIGNATION} {visible(text, 40)}: {found.basis}", reason))
-    if read.derived and not any(bool(filling.stations.known(name)[row]) for name in _BALLS):
+    if read.derived and not any(filling.is_stated(name, row) for name in _BALLS):
         for name, value in _geometry(read):
             filling.offer(row, name, value)
     if read.refusal is not None:
@@ -229,8 +237,7 @@ def _compare(filling: _Filling, row: int, name: str, text: str, value: float | s
 
 def _refused(filling: _Filling, row: int, text: str, read: Designation) -> None:
     """A designation that has to be asked about; a number of another kind does no harm where the sizes are stated."""
-    stations = filling.stations
-    stated = all(bool(stations.known(name)[row]) for name in ("bore_diameter", "outside_diameter", "ring_width"))
+    stated = all(filling.is_stated(name, row) for name in ("bore_diameter", "outside_diameter", "ring_width"))
     harmless = stated and not read.derived
     said = f"the designation {visible(text, 60)} is not understood: {read.refusal}"
     kind = "assumption" if harmless else "unreadable"

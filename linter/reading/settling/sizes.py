@@ -151,6 +151,8 @@ class _Parts:
         if self.basic is None:
             return nominal
         unstated = np.isnan(nominal) & ~np.isnan(self.basic) & without_limits
+        if not unstated.any():
+            return nominal
         for one in self.stated:
             if one.strip.aspect == "value":
                 filled = [
@@ -256,7 +258,10 @@ class _Parts:
         widest = np.fmax(np.abs(low), np.abs(high))
         for group in np.flatnonzero(~np.isnan(widest) & ~np.isnan(nominal)).tolist():
             position, size = int(at_high[group]), float(nominal[group])
-            if not self._is_doubtful(float(widest[group]), size, self._has_decimals(position)):
+            wide = float(widest[group])
+            if not self._is_doubtful(wide, size, False):  # decimals only lessen the doubt, and are asked for last
+                continue
+            if not self._is_doubtful(wide, size, self._has_decimals(position)):
                 continue
             pair = f"{high[group]:+g}/{low[group]:+g} {self.entry.unit}"
             if self._of_class(words[group], size, float(low[group]), float(high[group])):
