@@ -7,7 +7,7 @@ from functools import cached_property
 from typing import Any
 
 import numpy as np
-from attrs import asdict, frozen
+from attrs import fields, frozen, has
 from numpy.typing import NDArray
 
 from linter.model.findings import Layer, Loosened, RulebookRecord
@@ -246,7 +246,20 @@ def content_of(book: Rulebook) -> dict[str, Any]:
 
     What is empty is left out, so that a field that later programs add does not change the hash of an old version.
     """
-    return asdict(book, filter=lambda _, value: value not in _EMPTY)
+    found: dict[str, Any] = _plain(book)
+    return found
+
+
+def _plain(value: Any) -> Any:
+    """Records as dictionaries without what is empty, at any depth; rows of plain values as they are."""
+    if isinstance(value, Mapping):
+        return {key: _plain(entry) for key, entry in value.items()}
+    if isinstance(value, tuple | list) and value and (has(type(value[0])) or isinstance(value[0], Mapping)):
+        return [_plain(entry) for entry in value]
+    if has(type(value)):
+        stated = ((attribute.name, getattr(value, attribute.name)) for attribute in fields(type(value)))
+        return {name: _plain(entry) for name, entry in stated if entry not in _EMPTY}
+    return value
 
 
 def canonical_json(book: Rulebook) -> str:
