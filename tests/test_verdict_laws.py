@@ -44,7 +44,7 @@ def spoilt(seed: int):
     return stations_from_rows(rows)
 
 
-@pytest.mark.parametrize("start", range(0, 240, 40))
+@pytest.mark.parametrize("start", [0, *(pytest.param(k, marks=pytest.mark.slow) for k in range(40, 240, 40))])
 def test_nothing_is_met_that_is_not_known_and_every_result_is_written(start):
     for seed in range(start, start + 40):
         result = review_reading(Read(spoilt(seed)), BOOK, full=True)
@@ -74,7 +74,7 @@ def test_a_complete_design_is_decided():
     assert gates.count("undecided") == 0 and gates.count("open") > 0
 
 
-@pytest.mark.parametrize("start", range(0, 60, 20))
+@pytest.mark.parametrize("start", [0, *(pytest.param(k, marks=pytest.mark.slow) for k in (20, 40))])
 def test_a_value_taken_from_a_closed_design_never_opens_its_gate(start):
     """Every value that stands for itself, one at a time: with a documented default or not, the gate does not open."""
     for seed in range(start, start + 20):
