@@ -112,35 +112,21 @@ def _judged(
 
 def cylindricity(view: View, limits: Limits) -> Result:
     """Cylindricity of the seats against a fraction of the IT grade of the seat diameter."""
-    return _form(view, limits, "cylindricity")
+    return form(view, limits, "cylindricity")
 
 
 def seat_runout(view: View, limits: Limits) -> Result:
     """Total radial run-out of the seats against a fraction of the IT grade of the seat diameter."""
-    return _form(view, limits, "runout")
+    return form(view, limits, "runout")
 
 
 def shoulder_runout(view: View, limits: Limits) -> Result:
     """Axial run-out of the abutments against the IT grade of the seat diameter."""
-    return _form(view, limits, "shoulder_runout")
+    return form(view, limits, "shoulder_runout")
 
 
-def cylindricity_published(view: View, limits: Limits) -> Result:
-    """Cylindricity of the seats, met up to the loosest published value for the tolerance class."""
-    return _form(view, limits, "cylindricity", published=True)
-
-
-def seat_runout_published(view: View, limits: Limits) -> Result:
-    """Total radial run-out of the seats, met up to the loosest published value for the tolerance class."""
-    return _form(view, limits, "runout", published=True)
-
-
-def shoulder_runout_published(view: View, limits: Limits) -> Result:
-    """Axial run-out of the abutments that a ring bears on, met up to the loosest published value for the class."""
-    return _form(view, limits, "shoulder_runout", published=True)
-
-
-def _form(view: View, limits: Limits, feature: str, *, published: bool = False) -> Result:
+def form(view: View, limits: Limits, feature: str, *, published: bool = False) -> Result:
+    """One form or run-out tolerance of both sides; ``published``: met up to the loosest published value."""
     s = view.stations
     table = limits.table("form")
     kind = s.choice("tolerance_class")
@@ -226,15 +212,11 @@ def _at_machines(view: View, entry: Assumes) -> Assumes:
 
 def coaxiality(view: View, limits: Limits) -> Result:
     """Coaxiality of the shaft seats and of the bores against the IT grade of the smaller seat."""
-    return _coaxiality(view, limits)
+    return coaxiality_of(view, limits)
 
 
-def coaxiality_published(view: View, limits: Limits) -> Result:
-    """Coaxiality of the shaft seats and of the bores, met up to the loosest published value for the class."""
-    return _coaxiality(view, limits, published=True)
-
-
-def _coaxiality(view: View, limits: Limits, *, published: bool = False) -> Result:
+def coaxiality_of(view: View, limits: Limits, *, published: bool = False) -> Result:
+    """Coaxiality of seats and bores; ``published``: met up to the loosest published value."""
     s = view.stations
     table = limits.table("coaxiality")
     kind = s.choice("tolerance_class")
@@ -275,6 +257,11 @@ def _coaxiality(view: View, limits: Limits, *, published: bool = False) -> Resul
 
 def tilt(view: View, limits: Limits) -> Result:
     """Angle between the axes of the two rings, from every stated tolerance and the bending of the shaft."""
+    return tilt_of(view, limits)
+
+
+def tilt_of(view: View, limits: Limits, *, published: bool = False) -> Result:
+    """The same; ``published``: met up to the far end of what is printed for the type."""
     s = view.stations
     table, kind = limits.table("tilt"), s.choice("bearing_type")
     low, high = (by_choice(table, column, "bearing_type", kind) for column in ("low", "high"))
@@ -309,7 +296,10 @@ def tilt(view: View, limits: Limits) -> Result:
     passed = np.zeros(view.count)
     for value, bound in ((worst, low), (worst, high), (likely, high)):
         passed = passed + np.where(np.isnan(value) | np.isnan(bound), np.nan, value > bound * (1 + 1e-9))
-    by_bending = (passed < 2) & ((bent > high * (1 + 1e-9)) | ((passed < 1) & (bent > low * (1 + 1e-9))))
+    near = high if published else low
+    if published:
+        passed = np.where(passed < 2, 0.0 * passed, passed)
+    by_bending = (passed < 2) & ((bent > high * (1 + 1e-9)) | ((passed < 1) & (bent > near * (1 + 1e-9))))
     passed = np.where(by_bending, np.maximum(passed, 1.0), passed)
     largest = np.argmax(np.nan_to_num(np.array(tolerances), nan=-1.0), axis=0)
     words = np.array(
@@ -356,15 +346,11 @@ def tilt(view: View, limits: Limits) -> Result:
 
 def roughness(view: View, limits: Limits) -> Result:
     """Roughness Ra of the seats against the table by size and tolerance class."""
-    return _roughness(view, limits)
+    return roughness_of(view, limits)
 
 
-def roughness_published(view: View, limits: Limits) -> Result:
-    """Roughness Ra of the seats, met up to the roughest published value for size and class."""
-    return _roughness(view, limits, published=True)
-
-
-def _roughness(view: View, limits: Limits, *, published: bool = False) -> Result:
+def roughness_of(view: View, limits: Limits, *, published: bool = False) -> Result:
+    """Roughness of both seats; ``published``: met up to the roughest published value."""
     s = view.stations
     table = limits.table("roughness")
     kind = s.choice("tolerance_class")

@@ -174,7 +174,7 @@ def test_an_estimate_of_bending_raises_a_remark_and_no_more():
     loaded = [
         ranks("alignment.tilt", pair(shaft_material="steel", radial_load=f))[0] for f in np.geomspace(0.1, 1e5, 30)
     ]
-    assert set(loaded) == {1}
+    assert set(loaded) == {0, 1}
     fine = {
         "bearing_span": 200, "coaxiality_of_bores": 0, "coaxiality_of_shaft_seats": 0,
         "shaft_seat_cylindricity": 0.0005,
@@ -211,6 +211,6 @@ def test_the_numbers_of_the_rulebook_decide():
     rough = with_cells("alignment.coaxiality", "coaxiality", "loose_grade", "1", tolerance_class="Normal")
     assert ranks("alignment.coaxiality", pair(), rough)[0] >= 2
     tight = with_cells("alignment.tilt", "tilt", "high", "3", bearing_type="deep groove ball")
-    assert (ranks("alignment.tilt", pair())[0], ranks("alignment.tilt", pair(), tight)[0]) == (1, 3)
+    assert (ranks("alignment.tilt", pair())[0], ranks("alignment.tilt", pair(), tight)[0]) == (0, 3)
     missing = {k: v for k, v in SEATS.items() if k != "shaft_seat_runout"}
     assert ranks("alignment.stated", [missing], with_limit("alignment.stated", "form_measure", 1.5))[0] == 2
