@@ -56,7 +56,7 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
     if result.carried:
         pieces.append(f"rests on {_things(result.carried, 'assumed value')}")
     if result.rulebook.loosened:
-        pieces.append(f"{_things(len(result.rulebook.loosened), 'clause')} loosened or switched off by a layer")
+        pieces.append(f"{_things(len(result.rulebook.loosened), 'limit')} loosened or switched off by a layer")
     if unused := not_used(result):
         pieces.append(f"not used: {unused}")
     return tuple(pieces)

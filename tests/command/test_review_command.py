@@ -468,3 +468,15 @@ def test_an_interrupt_ends_with_130(here, monkeypatch):
     monkeypatch.setattr(linter.review.records, "review_reading", interrupted)
     result = CliRunner().invoke(main, ["review", "fan.csv", "--write", "json"])
     assert result.exit_code == 130 and "interrupted" in result.stderr
+
+
+def test_nothing_but_its_own_words_on_standard_error(here):
+    """Figures without bounds and a workbook with a foreign extension make libraries warn; nobody sees it."""
+    (here / "fan.csv").write_text(FAN.replace("60000", "1e308"), encoding="utf-8")
+    book = openpyxl.Workbook()
+    for row in FAN.splitlines():
+        book.active.append(row.split(","))
+    book.save(here / "book.xlsx")
+    done = run_alone(here, "fan.csv", "book.xlsx", "--write", KINDS)
+    assert done.returncode in (1, 3) and done.stderr == b""
+    assert (here / "reports/fan.result.json").exists()

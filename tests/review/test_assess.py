@@ -1,14 +1,112 @@
 """Verdicts of a large table: the same in parts, as columns and as records."""
 
+import pickle
 from importlib.util import module_from_spec, spec_from_file_location
 from pathlib import Path
 
+import numpy as np
+import pytest
+from attrs import evolve
+
 import linter
+from linter.checks.shared.base import View
+from linter.model.findings import OUTCOMES, SEVERITIES
+from linter.model.places import Place
+from linter.model.stations import Problem, stations_from_rows
+from linter.review import assess as module
+from linter.review.assess import assess, in_parts
+from linter.review.records import assessments
+from linter.rulebook.load import load
 
 
 def make_stations(count: int):
     path = Path(linter.__file__).parents[1] / "benchmarks" / "conftest.py"
     spec = spec_from_file_location("benchmark_stations", path)
-    module = module_from_spec(spec)
-    spec.loader.exec_module(module)
-    return module.make_stations(count)
+    made = module_from_spec(spec)
+    spec.loader.exec_module(made)
+    return made.make_stations(count)
+
+
+@pytest.fixture(scope="module")
+def stations():
+    made = make_stations(61)
+    place = Place("t.csv", None, "B9")
+    problems = tuple(Problem("unreadable", row, "bore_diameter", place, "x", "a number", "x", "c") for row in (5, 60))
+    return evolve(made, problems=problems)
+
+
+@pytest.fixture(scope="module")
+def whole(stations):
+    return assess(stations, load())
+
+
+@pytest.mark.parametrize("most", [1, 2, 7, 61])
+def test_parts_give_the_verdicts_of_the_whole(stations, whole, most, monkeypatch):
+    monkeypatch.setattr(module, "in_parts", lambda s: in_parts(s, most))
+    for keep in ("figures", "verdicts"):
+        parted = assess(stations, load(), keep=keep)
+        np.testing.assert_array_equal(parted.grades(), whole.grades())
+        assert all(review.result is None for review in parted.reviews.values())
+    found, wanted = assess(stations, load(), keep="figures").table(), whole.table()
+    for name in wanted:
+        np.testing.assert_allclose(found[name], wanted[name], rtol=1e-12, err_msg=name)
+    assert np.isnan(assess(stations, load(), keep="verdicts").table()["observed"]).all()
+
+
+@pytest.mark.parametrize("most", [1, 2, 7, 100])
+def test_no_machine_is_cut(stations, most):
+    parts = list(in_parts(stations, most))
+    assert [m for part in parts for m in part.machines] == list(stations.machines)
+    assert sum(len(part) for part in parts) == len(stations)
+    assert all(len(part) <= max(most, 2) for part in parts)
+    assert sum(len(part.problems) for part in parts) == 2
+
+
+def test_a_machine_larger_than_a_part_stays_whole():
+    stations = stations_from_rows([{"machine": m, "station": str(k)} for m in "ab" for k in range(5)])
+    assert [len(part) for part in in_parts(stations, 3)] == [5, 5]
+
+
+def test_columns_say_what_the_records_say(stations, whole):
+    table = whole.table()
+    names = list(whole.reviews)
+    stated = stations.text("station")
+    found = {}
+    for k in range(len(table["clause"])):
+        row = int(table["row"][k])
+        key = (names[table["clause"][k]], stations.machines[table["machine"][k]], None if row < 0 else stated[row])
+        severity = int(table["severity"][k])
+        figures = [None if np.isnan(table[n][k]) else float(table[n][k]) for n in ("observed", "lower", "upper")]
+        found[key] = (OUTCOMES[table["outcome"][k]], SEVERITIES[severity] if severity >= 0 else None, *figures)
+    records = assessments(whole)
+    assert len(records) == len(found)
+    for record in records:
+        outcome, severity, *figures = found[(record.clause, record.machine, record.station)]
+        assert (record.outcome, record.severity) == (outcome, severity)
+        for value, quantity in zip(figures, (record.observed, record.lower, record.upper), strict=True):
+            assert (value is None) == (quantity is None)
+            assert quantity is None or quantity.value == pytest.approx(value, rel=1e-9)
+
+
+def test_records_leave_out_the_working_of_what_is_met_where_that_is_wanted(whole):
+    for record, lean in zip(assessments(whole, [0]), assessments(whole, [0], full=False), strict=True):
+        assert evolve(record, working=()) == evolve(lean, working=())
+        assert lean.working == (() if record.outcome == "met" else record.working)
+
+
+def test_reductions_pass_over_what_is_not_known():
+    view = View(stations_from_rows([{"machine": m} for m in "aabbc"]))
+    values = np.array([1.0, np.nan, np.nan, np.nan, 4.0])
+    for how in ("min", "max", "sum"):
+        np.testing.assert_array_equal(view.to_machines(values, how, known=True), [1.0, np.nan, 4.0])
+        np.testing.assert_array_equal(view.to_machines(values, how), [np.nan, np.nan, 4.0])
+    both = np.array([1.0, 3.0, -2.0, np.nan, 4.0])
+    assert view.to_machines(both, "sum", known=True).tolist() == [4.0, -2.0, 4.0]
+    assert view.to_machines(both, "max", known=True).tolist() == [3.0, -2.0, 4.0]
+
+
+def test_what_goes_between_processes_can_be_packed(stations):
+    part = pickle.loads(pickle.dumps(stations.take(slice(0, 4))))
+    found = pickle.loads(pickle.dumps(assess(part, load(), keep="figures")))
+    np.testing.assert_array_equal(found.grades(), assess(stations, load()).grades()[:, :4])
+    assert part.problems == () and stations.take(slice(4, 6)).problems[0].row == 1
