@@ -122,3 +122,37 @@ def test_result_file_marks_what_is_derived(tmp_path):
     assert station["values"]["bore_diameter"] == 8
     assert station["derived"]["bore_diameter"]["value"] == 8
     assert "608-2Z" in station["derived"]["bore_diameter"]["basis"]
+
+
+@pytest.mark.parametrize(
+    ("names", "roles"),
+    [
+        (("A (Festlager)", "B (Loslager)"), ["locating", "floating"]),
+        (("DE locating", "NDE floating"), ["locating", "floating"]),
+        (("locating floating", "A"), ["", ""]),
+    ],
+)
+def test_role_inside_the_name_of_a_station_is_derived(tmp_path, names, roles):
+    reading = read(tmp_path, "machine,station,bore_diameter,cage\nM,{},8,peek\nM,{},8,peek\n".format(*names))
+    assert reading.stations.choice("axial_role").texts().tolist() == roles
+    if any(roles):
+        assert reading.stations.derived["axial_role"].rows.all()
+
+
+def test_role_that_is_stated_stays(tmp_path):
+    reading = read(tmp_path, "machine,station,bore_diameter,axial_role\nM,A (Festlager),8,floating\n")
+    assert reading.stations.choice("axial_role").texts().tolist() == ["floating"]
+
+
+@pytest.mark.parametrize(
+    ("text", "word"),
+    [
+        ("Lithium grease NLGI 2", "grease"),
+        ("Fett KP2K-30", "grease"),
+        ("oil bath with grease seal", ""),
+        ("NLGI 2", ""),
+    ],
+)
+def test_name_of_a_grease_is_a_grease(tmp_path, text, word):
+    reading = read(tmp_path, f"machine,station,bore_diameter,lubrication\nM,A,8,{text}\n")
+    assert reading.stations.choice("lubrication").texts().tolist() == [word]

@@ -16,6 +16,7 @@ from linter.reading.cells.grades import material_of
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
+_WORDS = re.compile(r"[^\W\d_]+")
 _JOINTS = re.compile(r"[\s_-]+")
 
 
@@ -52,6 +53,13 @@ def choice_texts(name: str) -> dict[str, tuple[str, ...]]:
     for _, text in _rows().get(name, ()):
         texts[text] = _known(name)[_key(text)]
     return texts
+
+
+def _names_a_grease(key: str) -> bool:
+    """Whether a text is the name of a grease: the word for it, and nothing that names another lubrication."""
+    known = _known("lubrication")
+    others = (text for text, words in known.items() if words != ("grease",))
+    return any(known.get(word) == ("grease",) for word in _WORDS.findall(key)) and not any(o in key for o in others)
 
 
 def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> str | ReadError:
@@ -98,6 +106,8 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         )  # fmt: skip
     if grade is not None:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” names materials that differ")
+    if name == "lubrication" and _names_a_grease(key):
+        return "grease"
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
         return ReadError(state.replace(" ", "-"), text, expected, sentence)

@@ -12,6 +12,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.title import is_label, is_title_row, names_value
+from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
@@ -128,7 +129,7 @@ def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
 
 def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
-    named = [words.heading(grid.text(r, name)) for r in range(grid.height)]
+    named = [_named_by_row(grid, words, name, r) for r in range(grid.height)]
     if score < 2 and _is_letter(grid, words, name, named):
         return None  # one symbol alone (B) is rather the name of a station than a heading
     roles, values = _roles_by_content(grid, words, name, named, 0)
@@ -151,6 +152,16 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     if header < 0:
         table.start = _first_row(table, words)
     return table
+
+
+def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:
+    """What the name of a row means, by its cells too: a row of designations names no stations."""
+    label = grid.text(row, name)
+    heading = words.heading(label)
+    if heading is None or heading.parameter != "station":
+        return heading
+    cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
+    return heading_of(label, heading, [cell for cell in cells if cell], words)
 
 
 def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | None]) -> bool:

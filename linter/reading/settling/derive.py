@@ -5,6 +5,7 @@ mean without a sign (class Normal, clearance CN, open) is an assumption. Balls p
 a designation does not fix them.
 """
 
+import re
 from collections.abc import Iterator
 
 import numpy as np
@@ -15,6 +16,8 @@ from linter.model.columns import Assumption, Choice, Derivation
 from linter.model.places import Place
 from linter.model.stations import Problem, Stations
 from linter.model.vocabulary import parameter
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import ReadError
 from linter.reading.files.intake import visible
 from linter.reading.settling.bearing_list import BearingList
 from linter.reading.words.bearing_geometry import internal_geometry
@@ -33,6 +36,8 @@ _IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", 
 _LIST = "in the list of bearings"
 #: Internal geometry that belongs together: of one source or not at all.
 _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
+_WORDS = re.compile(r"[^\W\d_]+")
+_LONGEST_LETTERS = 3
 #: Problems of designations that are told one by one.
 _MOST_TOLD = 200
 
@@ -138,15 +143,23 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
         where the table states the sizes itself). Notes: signs that nothing was read from.
     """
     texts = stations.text(DESIGNATION)
-    if not any(texts.tolist()):
-        return Derived(stations)
     filling = _Filling(stations)
+    for row, name in enumerate(stations.text("station").tolist()):
+        if role := _role_in(name):
+            filling.offer(row, "axial_role", Value(role, f"station {visible(name, 40)}"))
     for row, text in enumerate(texts.tolist()):
         if text:
             if bearings is not None:
                 _listed(filling, row, text, bearings)
             _one(filling, row, text, known_designation(text, _stated_sizes(stations, row)))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
+
+
+def _role_in(station: str) -> str:
+    """The axial role that the name of a station says (``A (Festlager)``), empty for none or for two."""
+    words = [word for word in _WORDS.findall(station) if len(word) > _LONGEST_LETTERS]
+    roles = {role for word in words if not isinstance(role := read_choice("axial_role", word), ReadError)}
+    return roles.pop() if len(roles) == 1 and roles <= {"locating", "floating"} else ""
 
 
 def _listed(filling: _Filling, row: int, text: str, bearings: BearingList) -> None:

@@ -193,12 +193,11 @@ class Names:
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
         for rest, station in ((core, None), *self._stationed(core)):
-            if (named := named_by_parts(rest)) is None:
+            if (match := _named(rest)) is None:
                 continue
-            match = Match(named.parameter, station, None, named.aspect)
             if unit and _unit_trouble(match, unit):
                 return None
-            return evolve(match, unit=unit or None)
+            return evolve(match, station=station, unit=unit or None)
         return None
 
     def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
@@ -307,6 +306,17 @@ class Names:
                 continue
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
+
+
+def _named(text: str) -> Match | None:
+    """What the words of the trade in a name say, alone or beside a word for a part of the tolerance."""
+    if (named := named_by_parts(text)) is not None:
+        return Match(named.parameter, aspect=named.aspect)
+    for rest, aspect in aspect_cuts(text):
+        named = named_by_parts(rest)
+        if named is not None and named.aspect == "value" and parameter(named.parameter).kind == "toleranced":
+            return Match(named.parameter, aspect=aspect)
+    return None
 
 
 def _is_short(text: str) -> bool:
