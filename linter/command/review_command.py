@@ -293,15 +293,14 @@ def _concessions(
 
 def propose_names(table: Path, names: Path | None) -> str:
     """The text of a proposed name mapping for one table."""
-    from linter.reading import InputError, read_names
+    from linter.reading import InputError
+    from linter.reading.proposal import proposal_text
     from linter.reading.words.names import Names
-    from linter.reading.words.propose import proposal_toml, propose
 
     try:
         known = Names.built_in() if names is None else Names.load(names)
         with within_bounds(shown(table)):
-            words = read_names(table, known, shown_as=shown(table))
+            return proposal_text(table, known, shown(table))
     except (InputError, ValueError) as error:
         complain(str(error))
         raise SystemExit(NOT_DONE) from None
-    return proposal_toml(propose((word.text for word in words), known), shown(table))

@@ -7,6 +7,26 @@ from attrs import field, frozen
 from linter.model.stations import Stations, Understood, Unused
 
 
+@frozen
+class Taken:
+    """What one word of a table (heading, row label, key) is taken for.
+
+    Attributes
+    ----------
+    label : str
+        The word as it stands.
+    parameter, aspect : str
+        What it states.
+    unit : str
+        Unit that stands with it, empty for none.
+    """
+
+    label: str
+    parameter: str
+    aspect: str
+    unit: str
+
+
 @frozen(eq=False)
 class Reading:
     """One file as understood.
@@ -25,6 +45,8 @@ class Reading:
         Cells (or whole columns) that were not used.
     notes : tuple of str
         What was chosen on the way: encoding, delimiter, decimal sign, sheets not read, hidden rows.
+    taken : tuple of Taken
+        Words of the table that are used, each once, with what they are taken for.
     """
 
     file: str
@@ -34,6 +56,7 @@ class Reading:
     unused: tuple[Unused, ...]
     notes: tuple[str, ...]
     _understand: Callable[[], list[Understood]] = field(alias="understand", repr=False)
+    taken: tuple[Taken, ...] = field(default=(), repr=False)
 
     @property
     def understood(self) -> list[Understood]:

@@ -19,7 +19,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.strips import Found, TableWord
-from linter.reading.record import Reading
+from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
 from linter.reading.settling.stations import Resolver
 from linter.reading.words.headings import Words
@@ -115,7 +115,19 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
         tuple(resolver.unused),
         tuple(found.notes),
         lambda: resolver.understood(stations),
+        _taken(resolver),
     )
+
+
+def _taken(resolver: Resolver) -> tuple[Taken, ...]:
+    """Words of the table that are used, in the order of the vocabulary."""
+    found = (
+        Taken(one.strip.label, entry.name, one.strip.aspect, one.strip.unit)
+        for entry, stated in resolver.used
+        for one in stated
+        if one.strip.label and len(one.strip.cells)
+    )
+    return tuple(dict.fromkeys(found))
 
 
 def bearings(path: str | os.PathLike[str], names: Names | None, shown_as: str | None) -> BearingList:
