@@ -110,7 +110,7 @@ def test_what_stands_around_a_name(text: str, match: Match) -> None:
 @pytest.mark.parametrize(
     ("text", "reason"),
     [
-        ("Bohrung (N)", "measured in mm"), ("Bore diameter (housing)", "housing"), ("D1@Sketch1", "no parameter"),
+        ("Bohrung (N)", "measured in mm"), ("D1@Sketch1", "no parameter"),
         ("bore_diameter [kg]", "measured in mm"), ("operating_temperature_C", "station or a unit"),
         ("ball_count_max", "tolerance"), ("Colour", "no parameter"),
         ("", "nothing"),

@@ -203,3 +203,21 @@ def test_strange_word_joined_to_a_number_is_no_designation(tmp_path):
     reading = read(tmp_path, "machine,station,bearing_designation,speed_max\nM,A,xPg603H4,1000\n")
     assert not reading.stations.known("bore_diameter").any()
     assert [p.kind for p in told(reading, "designation-not-read")] == ["unreadable"]
+
+
+@pytest.mark.parametrize(
+    ("heading", "parameter", "aspect"),
+    [
+        ("Basic dynamic load rating C", "dynamic_rating", "value"), ("statische Tragzahl C0 [N]", "static_rating", "value"),
+        ("Charge radiale Fr", "radial_load", "value"), ("径向载荷Fr (N)", "radial_load", "value"),
+        ("Largest shaft seat diameter", "shaft_seat_diameter", "max"), ("轴上偏差", "shaft_seat_diameter", "upper"),
+        ("Верх. откл. отверстия корпуса", "housing_seat_diameter", "upper"),
+        ("Planlauf Wellenschulter", "shaft_shoulder_runout", "value"), ("Entraxe des paliers", "bearing_span", "value"),
+        ("Lager D [mm]", "outside_diameter", "value"), ("Lager d [mm]", "bore_diameter", "value"),
+        ("Классе", None, None), ("Bearing B", None, None), ("Bearing C", None, None), ("load rating", None, None),
+        ("Lager", None, None), ("inner ring", None, None), ("shaft load", None, None), ("clearance shaft", None, None),
+    ],
+)  # fmt: skip
+def test_more_of_the_trade_s_words(heading, parameter, aspect):
+    found = NAMES.find(heading)
+    assert (found and found.parameter, found and found.aspect) == (parameter, aspect)

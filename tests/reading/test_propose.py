@@ -25,7 +25,6 @@ def best(word: str) -> Candidate:
         ("Shaft shldr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
         ("内圈挡边", "inner_ring_shoulder_diameter"),
-        ("Hsg material", "housing_material"),
     ],
 )  # fmt: skip
 def test_the_nearest_parameter_comes_first(word: str, parameter: str) -> None:

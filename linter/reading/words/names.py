@@ -18,7 +18,7 @@ from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, s
 from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
 from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
-from linter.reading.words.parts import named_by_parts
+from linter.reading.words.parts import is_bearing, named_by_parts
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -181,7 +181,9 @@ class Names:
             meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
             return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
         reasons: list[str] = []
-        match = self._peel(folded, frozenset(), reasons) or self._by_parts(folded)
+        match = self._peel(folded, frozenset(), reasons)
+        if match is None or match.feature:
+            match = self._by_parts(folded) or match
         if match is not None:
             return match
         return reasons[0] if reasons else "no parameter has this name"
@@ -192,9 +194,14 @@ class Names:
         stated = known_unit(unit) if unit else None
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
+        piece, _, symbol = core.rpartition(" ")
+        if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
+            return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
         for rest, station in ((core, None), *self._stationed(core)):
             if (match := _named(rest)) is None:
                 continue
+            if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
+                return None  # a station or a unit of temperature
             if unit and _unit_trouble(match, unit):
                 return None
             return evolve(match, station=station, unit=unit or None)

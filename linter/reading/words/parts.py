@@ -2,28 +2,42 @@
 
 ``shaft fit``, ``Toleranz Gehäusebohrung``, ``rugosité de la portée d'arbre``, ``軸公差``: the words of the trade
 (``data/parts.csv``: terms of ISO 286-1, ISO 1101, ISO 5593 and ISO 21920-1 in eight languages, from memory, and common
-practice) are cut out of a heading one after the other, and what they name together is looked up. A heading with one
-word that is not known names nothing.
+practice) are cut out of a heading one after the other, and what they name together is looked up
+(``data/part_meanings.csv``). A heading with one word that is not known names nothing, and so does one that could name
+two parameters.
 """
 
 import csv
 import re
+from collections.abc import Iterator
 from functools import cache
-from itertools import product
+from itertools import islice, product
 from pathlib import Path
 
 from attrs import frozen
 
+from linter.model.vocabulary import parameter
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.mapping import Aspect
 
-_DATA = Path(__file__).resolve().parent / "data" / "parts.csv"
+_DATA = Path(__file__).resolve().parent / "data"
 _LONGEST = 80
-_APART = re.compile(r"[ /,:;+&'’`´=|]+")
+_APART = re.compile(r"[ /,:;+&'’`´=|()\[\]<>*]+")
 _ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
+#: Where the script changes a word ends (``表面粗さRa``, ``C値``).
+_SCRIPTS = re.compile(
+    r"(?<=[\u3040-\u30ff\u3400-\u9fff])(?=[A-Za-z0-9ø±])|(?<=[A-Za-z0-9ø±])(?=[\u3040-\u30ff\u3400-\u9fff])"
+)
 #: German compounds are cut inside a word, and so are the languages that set no blanks; no piece of one letter is cut.
 _SHORTEST_PIECE = 3
-_MAY_BE_SAID = {"fillet": {"largest"}, "chamfer": {"smallest"}}
+#: Words of one term at most, and ways to understand a heading that are tried.
+_MOST_WORDS = 4
+_MOST_READINGS = 64
+#: Words that say which of several figures of a size it is.
+_MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
+_IS_LARGEST = ("_runout", "_cylindricity", "_roughness", "_fillet_radius")
+
+Concepts = frozenset[str]
 
 
 @frozen
@@ -34,71 +48,120 @@ class Named:
     aspect: Aspect = "value"
 
 
-@cache
-def _lexicon() -> dict[str, frozenset[str]]:
-    """Word key to the concepts that it names; none for a word that only joins others."""
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        return {word_key(row["word"]): frozenset(row["concepts"].split()) for row in csv.DictReader(stream)}
+@frozen
+class _Meaning:
+    named: Named
+    required: Concepts
+    optional: Concepts
+    symbols: Concepts
 
 
 @cache
-def _meanings() -> dict[frozenset[str], Named]:
-    """Sets of concepts to what they name."""
-    table: dict[frozenset[str], Named] = {}
-
-    def put(named: Named, *alternatives: tuple[str, ...]) -> None:
-        for chosen in product(*alternatives):
-            table[frozenset(" ".join(chosen).split())] = named
-
-    for side, hole in (("shaft", ()), ("housing", ("bore", "bore seat", "bore diameter", "bore seat diameter"))):
-        beside = ("", "bearing")
-        seat = ("seat", "seat diameter", *hole)
-        put(Named(f"{side}_seat_diameter"), (side,), (*seat, "diameter"), beside)
-        toleranced = ("tolerance", "fit", "tolerance class", "fit class", "class", "tolerance fit")
-        put(Named(f"{side}_seat_diameter", "class"), (side,), (*seat, "diameter", ""), toleranced, beside)
-        put(Named(f"{side}_shoulder_diameter"), (side,), ("shoulder", "shoulder diameter"))
-        put(Named(f"{side}_shoulder_diameter", "class"), (side,), ("shoulder", "shoulder diameter"), toleranced)
-        put(Named(f"{side}_shoulder_runout"), (side,), ("shoulder runout", "shoulder axial runout"))
-        put(Named(f"{side}_fillet_radius"), (side,), ("fillet", "fillet radius"))
-        put(Named(f"{side}_fillet_radius"), (side,), ("shoulder fillet", "shoulder fillet radius"))
-        for quality in ("roughness", "cylindricity", "runout"):
-            put(Named(f"{side}_seat_{quality}"), (side,), (*seat, "", "diameter"), (quality,), beside)
-    for side, ring in (("shaft", "inside"), ("housing", "outside")):
-        put(Named(f"{side}_seat_diameter", "class"), (f"{ring} ring",), ("fit", "fit class"))
-    put(Named("bore_diameter"), ("bearing",), ("bore", "bore diameter", "inside diameter", "inside"))
-    put(Named("bore_diameter"), ("inside diameter", "bore diameter"))
-    put(Named("outside_diameter"), ("", "bearing"), ("outside diameter",))
-    put(Named("outside_diameter"), ("bearing",), ("outside",))
-    put(Named("ring_width"), ("bearing", "ring", "bearing ring"), ("width",))
-    put(Named("ring_chamfer"), ("", "bearing", "ring", "bearing ring"), ("chamfer", "chamfer radius"))
+def _lexicon() -> dict[str, tuple[Concepts, ...]]:
+    """Word key to the concepts that it can name; an empty set for a word that only joins others."""
+    table: dict[str, tuple[Concepts, ...]] = {}
+    with (_DATA / "parts.csv").open(encoding="utf-8", newline="") as stream:
+        for row in csv.DictReader(stream):
+            key = " ".join(_APART.split(word_key(row["word"])))
+            table[key] = tuple(dict.fromkeys((*table.get(key, ()), frozenset(row["concepts"].split()))))
     return table
+
+
+@cache
+def _meanings() -> tuple[_Meaning, ...]:
+    with (_DATA / "part_meanings.csv").open(encoding="utf-8", newline="") as stream:
+        return tuple(
+            _Meaning(
+                Named(row["parameter"], row["aspect"]),  # type: ignore[arg-type]
+                frozenset(row["required"].split()),
+                frozenset(row["optional"].split()),
+                frozenset(row["symbols"].split()),
+            )
+            for row in csv.DictReader(stream)
+        )
 
 
 def named_by_parts(text: str) -> Named | None:
     """What a heading without its unit and station names by its parts, or None."""
-    if not 1 < len(text) <= _LONGEST:
-        return None
-    concepts: set[str] = set()
-    words = _APART.split(word_key(text))
-    for index, word in enumerate(words):
-        if not word:
-            continue
-        if word == "d" and index == len(words) - 1 and index:
-            found: frozenset[str] | None = frozenset({"diameter"})  # Outside D
-        else:
-            found = _of_word(word)
-        if found is None:
-            return None
-        concepts |= found
-    for concept, said in _MAY_BE_SAID.items():
-        if concept in concepts:
-            concepts -= said
-    return _meanings().get(frozenset(concepts))
+    return _named(text) if 1 < len(text) <= _LONGEST else None
+
+
+def is_bearing(text: str) -> bool:
+    """Whether a word says bearing and nothing else."""
+    return frozenset({"bearing"}) in _of_word(word_key(text)) if text else False
 
 
 @cache
-def _of_word(word: str) -> frozenset[str] | None:
-    """Concepts of one word, cut into pieces where it is a compound; None where a piece of it is not known."""
+def _named(text: str) -> Named | None:
+    key = _SCRIPTS.sub(" ", word_key(text))
+    words = [word for word in _APART.split(key) if word]
+    if not words or len(words) > 12:
+        return None
+    found: set[Named] = set()
+    for concepts, unknown in islice(_readings(tuple(words)), _MOST_READINGS):
+        found |= _of_concepts(concepts, unknown)
+    return found.pop() if len(found) == 1 else None
+
+
+def _of_concepts(concepts: Concepts, unknown: Concepts) -> set[Named]:
+    """Every parameter that these concepts name, with words left that can only be its symbol."""
+    plain = {
+        m.named
+        for m in _meanings()
+        if unknown <= m.symbols and _fits(m, concepts) and (unknown or m.required != {"bearing"})
+    }
+    said = [word for word in _MODIFIERS if word in concepts]
+    if plain or len(said) != 1:
+        return plain
+    rest = concepts - {said[0]}
+    aspect = _MODIFIERS[said[0]]
+    if aspect in ("upper", "lower"):
+        rest -= {"tolerance"}
+        if rest in ({"shaft"}, {"housing"}) and "tolerance" in concepts:
+            rest |= {"seat"}
+    found = set()
+    for meaning in _meanings():
+        named = meaning.named
+        if named.aspect != "value" or not unknown <= meaning.symbols or not _fits(meaning, rest):
+            continue
+        if parameter(named.parameter).kind == "toleranced":
+            found.add(Named(named.parameter, aspect))
+        elif aspect == "max" and named.parameter.endswith(_IS_LARGEST):
+            found.add(named)
+    return found
+
+
+def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
+    """Whether the concepts are those of a meaning; the symbol is looked at elsewhere."""
+    return meaning.required <= concepts and concepts - meaning.required <= meaning.optional
+
+
+def _readings(words: tuple[str, ...]) -> Iterator[tuple[Concepts, Concepts]]:
+    """Ways to understand the words: concepts, and words left that may be a symbol (the last one, or one letter)."""
+    if not words:
+        yield frozenset(), frozenset()
+        return
+    lexicon = _lexicon()
+    for count in range(min(len(words), _MOST_WORDS), 0, -1):
+        term = " ".join(words[:count])
+        choices = lexicon.get(term) if count > 1 else _of_word(term)
+        if not choices:
+            continue
+        for chosen, (concepts, unknown) in product(choices, list(islice(_readings(words[count:]), _MOST_READINGS))):
+            yield chosen | concepts, unknown
+        if count > 1:
+            return
+    if len(words[0]) <= 4 and words[0].isascii():
+        if words[0] == "d" and len(words) == 1:
+            yield frozenset({"diameter"}), frozenset()  # Outside D
+        for concepts, unknown in islice(_readings(words[1:]), _MOST_READINGS):
+            if not unknown:
+                yield concepts, frozenset({words[0]})
+
+
+@cache
+def _of_word(word: str) -> tuple[Concepts, ...]:
+    """Concepts of one word, cut into pieces where it is a compound; nothing where a piece of it is not known."""
     lexicon = _lexicon()
     if word in lexicon:
         return lexicon[word]
@@ -109,9 +172,9 @@ def _of_word(word: str) -> frozenset[str] | None:
             continue
         if tail in ("s", "n") and shortest > 1:
             return lexicon[head]
-        rest = _of_word(tail) if len(tail) >= shortest else None
-        if rest is None and tail[:1] in "sn" and len(tail) > shortest:
+        rest = _of_word(tail) if len(tail) >= shortest else ()
+        if not rest and tail[:1] in "sn" and len(tail) > shortest:
             rest = _of_word(tail[1:])
-        if rest is not None:
-            return lexicon[head] | rest
-    return None
+        if rest:
+            return tuple(dict.fromkeys(a | b for a, b in product(lexicon[head], rest)))
+    return ()
