@@ -208,7 +208,8 @@ def test_strange_word_joined_to_a_number_is_no_designation(tmp_path):
 @pytest.mark.parametrize(
     ("heading", "parameter", "aspect"),
     [
-        ("Basic dynamic load rating C", "dynamic_rating", "value"), ("statische Tragzahl C0 [N]", "static_rating", "value"),
+        ("Basic dynamic load rating C", "dynamic_rating", "value"),
+        ("statische Tragzahl C0 [N]", "static_rating", "value"),
         ("Charge radiale Fr", "radial_load", "value"), ("径向载荷Fr (N)", "radial_load", "value"),
         ("Largest shaft seat diameter", "shaft_seat_diameter", "max"), ("轴上偏差", "shaft_seat_diameter", "upper"),
         ("Верх. откл. отверстия корпуса", "housing_seat_diameter", "upper"),
