@@ -111,6 +111,39 @@ def test_two_stations_side_by_side(read):
     assert numbers(reading, "outside_diameter") == [26, 28]
 
 
+def test_long_tables_below_the_name_of_their_station(read):
+    one = "Supporto {};\nVoce;Valore\nDiametro interno [mm];{}\nDiametro esterno [mm];40\n"
+    reading = read(one.format("A", 17) + "\n" + one.format("B", 15))
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert numbers(reading, "bore_diameter") == [17, 15]
+    side = "Supporto A;;;Supporto B;\nVoce;Valore;;Voce;Valore\nDiametro interno [mm];17;;Diametro interno [mm];15\n"
+    reading = read(side + "Diametro esterno [mm];40;;Diametro esterno [mm];35\n")
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert numbers(reading, "outside_diameter") == [40, 35]
+
+
+def test_tables_of_shaft_and_housing_seats_below_each_other(read):
+    head = "station;Diameter [mm];Fit;Ra [µm]\n"
+    shaft = f"SHAFT SEATS;;;\n{head}A;17;k5;0.4\nB;15;k5;0.4\n"
+    housing = f"Housing seats;;;\n{head}A;40;H6;0.8\nB;35;H6;0.8\n"
+    reading = read(shaft + "\n" + housing)
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [17, 15]
+    assert reading.stations.size("housing_seat_diameter").tolerance_class.tolist() == ["H6", "H6"]
+    assert numbers(reading, "shaft_seat_roughness") == [0.4, 0.4]
+    assert numbers(reading, "housing_seat_roughness") == [0.8, 0.8]
+
+
+@pytest.mark.parametrize(
+    "foot",
+    ["Erstellt;KM;Datum;01.02.2024", "* values after coating;;;", "See drawing 4711 for details;;;", "Sum;2;;",
+     "Checked by: KM;;;", ";* after coating;;", "Note: as built;see change 4;;", "Page 1 of 1;;;"],
+)  # fmt: skip
+def test_a_foot_is_no_station(read, foot):
+    reading = read("machine;station;Bore [mm];Outside diameter [mm]\nM;A;17;40\nM;B;15;35\n" + foot + "\n")
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert codes(reading) == []
+
+
 @pytest.mark.parametrize(
     ("text", "unit"),
     [
@@ -119,6 +152,7 @@ def test_two_stations_side_by_side(read):
         ("Dimensiones en mm", "mm"), ("单位：mm", "mm"), ("寸法単位: mm", "mm"), ("Размеры в мм", "мм"),
         ("Units: mm, N, °C", "mm"), ("Seat table (dimensions in mm)", "mm"),
         ("Note: all dimensions in inches", "inches"),
+        ("Alle Maße in mm, Rauheit in µm", "mm"),
         ("Units: mm / inch", ""), ("Units: N", ""), ("checked in mm", ""), ("Unit 5", ""), ("dimensions in spec", ""),
     ],
 )  # fmt: skip

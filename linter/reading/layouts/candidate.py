@@ -21,10 +21,13 @@ class Outside:
         Unit of lengths.
     machine : str
         Machine that the title block names.
+    station : str
+        Station that the title block of this table names.
     """
 
     length_unit: str = ""
     machine: str = ""
+    station: str = ""
 
 
 @frozen(eq=False)

@@ -130,7 +130,7 @@ def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
 def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
     named = [_named_by_row(grid, words, name, r) for r in range(grid.height)]
-    if score < 2 and _is_letter(grid, words, name, named):
+    if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
         return None  # one symbol alone (B) is rather the name of a station than a heading
     roles, values = _roles_by_content(grid, words, name, named, 0)
     first = _first_named(grid, words, named, values)
@@ -141,13 +141,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     values = _by_header(grid, words, header, roles, values) if header >= 0 else values
     if not values:
         return None
-    keys = [r for r, heading in enumerate(named) if heading is not None and heading.parameter == "station"]
-    if header >= 0 or (len(keys) == 1 and len(values) > 1):
-        titled = [c for c in values if header < 0 or grid.text(header, c)]
-        roles.update({c: "COLUMN" if c in titled else "UNNAMED" for c in values})
-    else:
-        roles[values[0]] = "VALUE"
-        roles.update(dict.fromkeys(values[1:], "UNNAMED"))
+    roles.update(_roles_of_values(grid, words, header, named, values))
     table = LongTable(grid, header, name, roles, score, header + 1)
     if header < 0:
         table.start = _first_row(table, words)
@@ -157,11 +151,22 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
 def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:
     """What the name of a row means, by its cells too: a row of designations names no stations."""
     label = grid.text(row, name)
-    heading = words.heading(label)
+    heading = words.heading(label) if names_value(words, label) else None
     if heading is None or heading.parameter != "station":
         return heading
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
     return heading_of(label, heading, [cell for cell in cells if cell], words)
+
+
+def _roles_of_values(
+    grid: Grid, words: Words, header: int, named: Sequence[Heading | None], values: Sequence[int]
+) -> dict[int, str]:
+    """Roles of the columns of values: stations side by side, or one column of values and others nobody names."""
+    keys = [heading for heading in named if heading is not None and heading.parameter == "station"]
+    of_values = header >= 0 and not keys and words.group(grid.text(header, values[0])) == "VALUE"
+    if (header >= 0 and not of_values) or (len(keys) == 1 and len(values) > 1):
+        return {c: "COLUMN" if header < 0 or grid.text(header, c) else "UNNAMED" for c in values}
+    return {c: "VALUE" if c == values[0] else "UNNAMED" for c in values}
 
 
 def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | None]) -> bool:
@@ -262,7 +267,7 @@ def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words
         return True
     if any(_LIKE_VALUE.match(head) for head in heads):
         return False
-    return len(values) > 1 or words.names.station(heads[0]) is not None
+    return len(values) > 1 or words.names.station(heads[0]) is not None or words.group(heads[0]) == "VALUE"
 
 
 def _first_row(table: LongTable, words: Words) -> int:

@@ -34,7 +34,7 @@ class ByRow(NamesDown):
         """The block."""
         grid, table = self.table.grid, self.table
         machine_at = self.one("MACHINE")
-        self.machine = self.outside.machine
+        self.machine, self.station = self.outside.machine, self.outside.station
         carried: list[int] = []
         for row in range(table.start, grid.height):
             label = self.label(row)
@@ -66,7 +66,7 @@ class ByRow(NamesDown):
         """One row with a name: a parameter, a section, or nothing that is known."""
         grid = self.table.grid
         heading = within(self.words, self.section, label)
-        if heading is None:
+        if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return
         if (heading := self.part(row, label, heading)) is None:

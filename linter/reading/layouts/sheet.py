@@ -16,9 +16,10 @@ from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.roughness import by_custom
+from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import Title, is_title_row, read_title
-from linter.reading.layouts.wide_heading import names_a_table
+from linter.reading.layouts.wide_heading import named_below, names_a_table
 from linter.reading.words.headings import Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
@@ -101,7 +102,8 @@ class _Sheet:
         roles = set(header_roles(self.grid, row, self.words).values())
         if "VALUE" in roles and roles & {"NAME", "CHAR-ID"}:
             return "long"
-        named = [cell.strip() for cell in cells if self.words.heading(cell) is not None]
+        side = side_above(self.grid, row)
+        named = [cell.strip() for cell in cells if named_below(self.words, side, cell.strip()) is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
         return "wide"
@@ -140,10 +142,11 @@ class _Sheet:
             self._only_title(grid)
             return
         table = best(candidates)
+        self.title.station = ""  # a station is named above its own table only
         if table.start > 0:
             self._take_title(grid.cut(slice(0, table.start)))
         found.seen.extend(table.words)
-        block = table.read(found, Outside(self.length_unit, self.title.machine))
+        block = table.read(found, Outside(self.length_unit, self.title.machine, self.title.station))
         layout = table.layout_of(block)
         if len(candidates) > 1 and min(c.score for c in candidates) > 1:
             where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""

@@ -5,6 +5,7 @@ import re
 from attrs import frozen
 
 from linter.reading.cells.signs import caseless
+from linter.reading.files.grids import Grid
 from linter.reading.words.headings import Heading, Words
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
@@ -60,3 +61,12 @@ def why(words: Words, side: Side | None, label: str) -> str:
     if side is not None and words.heading(label) is not None:
         return f"below a heading of the {side.side} it is not clear what it means"
     return words.why(label)
+
+
+def side_above(grid: Grid, row: int) -> Side | None:
+    """The side that a heading over a whole table names: one text alone in the row above, or above a blank one."""
+    for above in range(row - 1, max(row - 3, -1), -1):
+        texts = [text for column in range(grid.width) if (text := grid.text(above, column))]
+        if texts:
+            return side_of(texts[0]) if len(texts) == 1 else None
+    return None

@@ -24,7 +24,9 @@ _UNITS_SENTENCE = re.compile(
     r"(?:\b(?:in|en|в)\b|は)?\s*[:：=]?\s*[\[(]?\s*(?P<unit>[^\s\[\]()][^\[\]()]{0,40}?)\s*[\])]?\s*\.?",
     re.IGNORECASE,
 )
-_PARTS_OF_TEXT = re.compile(r"\s[–—-]\s|[.;|]\s+|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:", re.IGNORECASE)
+_PARTS_OF_TEXT = re.compile(
+    r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.;|]\s+|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:", re.IGNORECASE
+)
 _BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")
 # Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
 _LABELS = frozenset(
@@ -93,6 +95,8 @@ class Title:
     ----------
     machine : str
         Machine, empty where not stated.
+    station : str
+        Station that a text alone in its row names, empty where none does.
     units : list of (str, Place)
         Units of lengths, each with its place.
     cells : list of TitleCell
@@ -100,6 +104,7 @@ class Title:
     """
 
     machine: str = ""
+    station: str = ""
     units: list[tuple[str, Place]] = field(factory=list)
     cells: list[TitleCell] = field(factory=list)
 
@@ -111,6 +116,9 @@ def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
     for row in range(grid.height):
         filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
         taken: set[int] = set()
+        if len(filled) == 1 and (station := words.names.station(text := grid.text(row, filled[0]))) and len(text) > 3:
+            title.station = station
+            continue
         for index, column in enumerate(filled):
             if column in taken:
                 continue

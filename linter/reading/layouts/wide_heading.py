@@ -7,7 +7,7 @@ from attrs import define, field
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.sides import side_of, within
+from linter.reading.layouts.sides import Side, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.headings import Heading, Words
 
@@ -93,7 +93,8 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         if any(not (cell is None or type(cell) is str) for cell in grid.row(row)):
             return None
     labels = heading_labels(grid, rows)
-    headings = [words.heading(label) if names_value(words, label) else None for label in labels]
+    side = side_above(grid, rows[0])
+    headings = [named_below(words, side, label) for label in labels]
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
@@ -106,6 +107,13 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def named_below(words: Words, side: Side | None, label: str) -> Heading | None:
+    """What a heading names, below a heading of the whole table that says shaft or housing with that before it."""
+    if not label or (words.heading(label) is not None and not names_value(words, label)):
+        return None
+    return within(words, side, label)
 
 
 def _below_groups(

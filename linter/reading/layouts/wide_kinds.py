@@ -6,7 +6,7 @@ from typing import Any
 
 from attrs import define
 
-from linter.reading.layouts.lost import values_of
+from linter.reading.layouts.lost import ENOUGH, values_of
 from linter.reading.layouts.title import is_label, units_said
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.headings import Heading, Words
@@ -58,22 +58,26 @@ class RowKinds:
         if filled[0] == 1 and filled[-1] == behind(self.table):
             return _COMMENT_ROW  # where a semicolon separates cells, one that begins a comment makes a blank cell
         if len(filled) == 1 and grid.width > 2:
-            lonely = True
-            if filled[0] == self.station_at:
-                lonely = self._is_foot(text)
-            elif filled[0] == self.machine_at:
-                lonely = self.station_at is not None and not self._opens_machine(row)
-            elif self.table.headings[filled[0]] is not None and filled[0] != 0:
-                lonely = False
-            return _OTHER_ROW if lonely else ""
-        says_nothing = not any(values_of([grid.columns[c][row]], [self.headings[c]]) for c in filled)
-        if says_nothing and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
+            return _OTHER_ROW if self._is_lonely(row, filled[0], text) else ""
+        values = sum(values_of([grid.columns[c][row]], [self.headings[c]]) for c in filled)
+        if filled[0] in keys and is_label(text) and values < ENOUGH:
+            return _OTHER_ROW
+        if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
         return ""
 
+    def _is_lonely(self, row: int, column: int, text: str) -> bool:
+        """Whether the only text of a row is none of a machine or station."""
+        if column == self.station_at:
+            return self._is_foot(text)
+        if column == self.machine_at:
+            return self.station_at is not None and not self._opens_machine(row)
+        return self.table.headings[column] is None or column == 0
+
     def _is_foot(self, text: str) -> bool:
         """Whether the key of a row is none of a machine or station: a label of a drawing frame, or a sentence."""
-        return is_label(text) or bool(units_said(text)) or _SENTENCE.match(text) is not None
+        starred = text[0] in "*†‡" and len(text) > 1
+        return starred or is_label(text) or bool(units_said(text)) or _SENTENCE.match(text) is not None
 
     def _opens_machine(self, row: int) -> bool:
         """Whether a row with a machine alone stands above stations whose machine cell is blank."""
