@@ -7,6 +7,8 @@ a designation does not fix them.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
+from typing import Any
 
 import numpy as np
 from attrs import define, evolve, field, frozen
@@ -36,6 +38,7 @@ _IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", 
 _LIST = "in the list of bearings"
 #: Internal geometry that belongs together: of one source or not at all.
 _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
+_SIZES = ("bore_diameter", "outside_diameter", "ring_width")
 _WORDS = re.compile(r"[^\W\d_]+")
 _LONGEST_LETTERS = 3
 #: Problems of designations that are told one by one.
@@ -60,12 +63,22 @@ class _Filling:
     problems: list[Problem] = field(factory=list)
     notes: dict[str, None] = field(factory=dict)
     _known: dict[str, NDArray[np.bool_]] = field(factory=dict, init=False)
+    _values: dict[str, list[Any]] = field(factory=dict, init=False)
 
     def is_stated(self, name: str, row: int) -> bool:
         """Whether the table states a parameter for a row."""
         if name not in self._known:
             self._known[name] = self.stations.known(name)
         return bool(self._known[name][row])
+
+    def stated(self, name: str, row: int) -> float | str:
+        """What the table states of a number or choice for a row."""
+        if name not in self._values:
+            is_number = parameter(name).kind == "number"
+            column = self.stations.number(name) if is_number else self.stations.choice(name).texts()
+            self._values[name] = column.tolist()
+        value: float | str = self._values[name][row]
+        return value
 
     def note(self, text: str) -> None:
         """Say something once."""
@@ -151,10 +164,11 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
         if text:
             if bearings is not None:
                 _listed(filling, row, text, bearings)
-            _one(filling, row, text, known_designation(text, _stated_sizes(stations, row)))
+            _one(filling, row, _said(text, _stated_sizes(filling, row)))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
 
 
+@lru_cache(maxsize=1024)
 def _role_in(station: str) -> str:
     """The axial role that the name of a station says (``A (Festlager)``), empty for none or for two."""
     words = [word for word in _WORDS.findall(station) if len(word) > _LONGEST_LETTERS]
@@ -199,31 +213,61 @@ def known_designation(text: str, sizes: tuple[float, float, float] | None = None
     return read
 
 
-def _stated_sizes(stations: Stations, row: int) -> tuple[float, float, float] | None:
-    d, outside, width = (float(stations.number(n)[row]) for n in ("bore_diameter", "outside_diameter", "ring_width"))
+def _stated_sizes(filling: _Filling, row: int) -> tuple[float, float, float] | None:
+    d, outside, width = (float(filling.stated(name, row)) for name in _SIZES)
     return None if np.isnan(d + outside + width) else (d, outside, width)
 
 
-def _one(filling: _Filling, row: int, text: str, read: Designation) -> None:
-    """One station."""
-    for name, found in read.derived.items():
-        basis = f"{DESIGNATION} {visible(text, 40)}: {found.basis}"
-        if not filling.offer(row, name, Value(found.value, basis)) and name not in _NOT_COMPARED:
-            _compare(filling, row, name, text, found.value, found.basis)
-    for name, found in read.defaults.items():
-        reason = _NOT_STATED.format(found.value)
-        filling.offer(row, name, Value(found.value, f"{DESIGNATION} {visible(text, 40)}: {found.basis}", reason))
-    if read.derived and not any(filling.is_stated(name, row) for name in _BALLS):
-        for name, value in _geometry(read):
-            filling.offer(row, name, value)
-    if read.refusal is not None:
-        _refused(filling, row, text, read)
+@frozen(eq=False)
+class _Said:
+    """What one designation says, worked out once for all the stations that carry it."""
+
+    text: str
+    read: Designation
+    derived: tuple[tuple[str, Value], ...]
+    defaults: tuple[tuple[str, Value], ...]
+    balls: tuple[tuple[str, Value], ...]
+    notes: tuple[str, ...]
+
+
+@lru_cache(maxsize=4096)
+def _said(text: str, sizes: tuple[float, float, float] | None) -> _Said:
+    read = known_designation(text, sizes)
+    named = f"{DESIGNATION} {visible(text, 40)}"
+    notes = []
     if read.derived and read.reported:
         signs = "; ".join(f"{visible(sign, 20)} ({why})" for sign, why in read.reported)
-        filling.note(f"designation {visible(text, 40)}: not read: {signs}")
+        notes.append(f"designation {visible(text, 40)}: not read: {signs}")
     if read.arrangement:
         pair = f"arrangement {read.arrangement} of a pair, which no parameter states"
-        filling.note(f"designation {visible(text, 40)}: {pair}")
+        notes.append(f"designation {visible(text, 40)}: {pair}")
+    return _Said(
+        text,
+        read,
+        tuple((name, Value(found.value, f"{named}: {found.basis}")) for name, found in read.derived.items()),
+        tuple(
+            (name, Value(found.value, f"{named}: {found.basis}", _NOT_STATED.format(found.value)))
+            for name, found in read.defaults.items()
+        ),
+        tuple(_geometry(read)) if read.derived else (),
+        tuple(notes),
+    )
+
+
+def _one(filling: _Filling, row: int, said: _Said) -> None:
+    """One station."""
+    for name, value in said.derived:
+        if not filling.offer(row, name, value) and name not in _NOT_COMPARED:
+            _compare(filling, row, name, said.text, value.value, said.read.derived[name].basis)
+    for name, value in said.defaults:
+        filling.offer(row, name, value)
+    if said.balls and not any(filling.is_stated(name, row) for name in _BALLS):
+        for name, value in said.balls:
+            filling.offer(row, name, value)
+    if said.read.refusal is not None:
+        _refused(filling, row, said.text, said.read)
+    for note in said.notes:
+        filling.note(note)
 
 
 def _compare(filling: _Filling, row: int, name: str, text: str, value: float | str, basis: str) -> None:
@@ -232,11 +276,11 @@ def _compare(filling: _Filling, row: int, name: str, text: str, value: float | s
     first = filling.found.get(name, {}).get(row)
     stated: float | str
     if entry.kind == "number":
-        stated = float(stations.number(name)[row]) if first is None else float(first.value)
+        stated = float(filling.stated(name, row)) if first is None else float(first.value)
         if abs(stated - float(value)) <= max(_SAME, 1e-6 * abs(stated)):
             return
     else:
-        stated = str(stations.choice(name).texts()[row]) if first is None else str(first.value)
+        stated = str(filling.stated(name, row)) if first is None else str(first.value)
         if stated == value:
             return
     one, other = (f"{v:g} {entry.unit}" if isinstance(v, float) else v for v in (stated, value))

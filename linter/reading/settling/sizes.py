@@ -234,7 +234,8 @@ class _Parts:
         with np.errstate(invalid="ignore"):
             apart = high - low > WIDEST_LIMITS * np.abs(high)
             widest = np.maximum(np.abs(low - nominal), np.abs(high - nominal))
-        for group in np.flatnonzero(~np.isnan(low) & ~np.isnan(high)).tolist():
+            suspect = np.where(np.isnan(nominal), apart, widest > LEAST_DOUBTED)
+        for group in np.flatnonzero(suspect & ~np.isnan(low) & ~np.isnan(high)).tolist():
             size = float(nominal[group])
             far = bool(apart[group]) if np.isnan(size) else self._is_doubtful(float(widest[group]), size, True)
             if not far:
@@ -256,7 +257,9 @@ class _Parts:
         if self.wide:
             return
         widest = np.fmax(np.abs(low), np.abs(high))
-        for group in np.flatnonzero(~np.isnan(widest) & ~np.isnan(nominal)).tolist():
+        with np.errstate(invalid="ignore"):
+            suspect = (widest > LEAST_DOUBTED) & ~np.isnan(nominal)
+        for group in np.flatnonzero(suspect).tolist():
             position, size = int(at_high[group]), float(nominal[group])
             wide = float(widest[group])
             if not self._is_doubtful(wide, size, False):  # decimals only lessen the doubt, and are asked for last
