@@ -138,3 +138,9 @@ def test_records_that_name_machine_and_station_hold_for_those_behind(tmp_path):
     assert stations.number("bore_diameter").tolist() == [4, 5]
     assert stations.number("outside_diameter")[0] == 11
     assert stations.problems == ()
+
+
+def test_keys_of_nothing_are_no_names(tmp_path):
+    path = tmp_path / "t.json"
+    path.write_text('{"machine": "M", "stations": {"A": {"bore_diameter": 4}}, "x": [[{"": "a", "v": 1}]]}', "utf-8")
+    assert read_table(path).stations.number("bore_diameter").tolist() == [4]

@@ -301,3 +301,17 @@ def test_drawings_and_models_are_named_and_refused(read, text, name):
         read(text)
     assert caught.value.read.startswith(name)
     assert "CSV" in caught.value.expected
+
+
+def test_a_letter_in_a_balloon_is_no_symbol_of_a_size(tmp_path):
+    letter = (
+        "LinearCoordinate",
+        "<CharacteristicDesignator><Designator>B</Designator></CharacteristicDesignator>",
+        "<TargetValue>2466</TargetValue>",
+        "",
+    )
+    path = tmp_path / "t.qif"
+    path.write_text(document(letter, size("Bore diameter A", "10", "")), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.number("bore_diameter").tolist() == [10.0]
+    assert not stations.known("ring_width").any()

@@ -113,7 +113,7 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
     flat = [node for node in records if not any(isinstance(value, (dict, list)) for value in node.values())]
     first = flat[0] if flat else {}
     named = {local(key): key for key in first}
-    name = next((named[word] for word in NAME_KEYS if isinstance(first.get(named.get(word, "")), str)), None)
+    name = next((named[word] for word in NAME_KEYS if word in named and isinstance(first[named[word]], str)), None)
     if name is not None and any(aspect_of(key)[0] for key in first):
         return Shape(name)
     return _by_content(flat, words) if 1 < len(flat) == len(records) else None
