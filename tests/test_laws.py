@@ -34,6 +34,7 @@ ALWAYS_ASSESSED = {
     "table.class-agrees",
     "table.possible",
     "table.positions",
+    "table.unused",
 }
 #: Clauses that are about every position or machine: no row of theirs is ever not applicable.
 ABOUT_EVERY_POSITION = {
@@ -41,6 +42,7 @@ ABOUT_EVERY_POSITION = {
     "table.agreement",
     "table.read",
     "table.interpretation",
+    "table.unused",
     "table.nominals-agree",
     "table.plausible",
     "table.possible",
@@ -48,6 +50,7 @@ ABOUT_EVERY_POSITION = {
     "speed.factor",
     "speed.cage",
     "speed.maker-limit",
+    "speed.lubricant-reaches",
     "fit.load-rotation",
     "fit.grade",
     "fit.arrangement",
@@ -108,6 +111,7 @@ def never_falls_again(found):
 #: EP additives count from an e_C on that falls with the film, so that life has a step in between (ISO 281, 9.3.3).
 LOOKED_UP = {
     ("table.boundary-dimensions", "ring_width"), ("life.rating", "speed_operating"), ("life.rating", "speed_max"),
+    ("speed.factor", "contact_angle"),  # beyond 40 degrees it is no spindle bearing
 }  # fmt: skip
 
 
@@ -146,7 +150,7 @@ def test_a_row_of_three_values_gets_no_verdict_that_needed_more():
     # what the three values, or their being all there is, decide by themselves
     assert verdicts == {
         "table.identity", "table.agreement", "table.read", "table.interpretation", "table.plausible",
-        "table.possible", "table.positions", "alignment.stated", "shoulder.stated",
+        "table.possible", "table.positions", "table.unused", "alignment.stated", "shoulder.stated",
     }  # fmt: skip
     for record in assessments(assessed, outcomes=["not assessed"]):
         assert record.missing, record.clause

@@ -38,5 +38,5 @@ def test_every_option_and_command_named_exists(page):
             for option in re.findall(r"(?<![-\w])--[a-z]+", line):
                 assert option in helps, f"{page}: {option}"
     for option in re.findall(r"`(--[a-z]+)", text):
-        known = helps + "--check --benchmark-only"
+        known = helps + "--check --benchmark-only --tables"
         assert option in known, f"{page}: {option}"

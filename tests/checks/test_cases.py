@@ -36,7 +36,9 @@ def test_every_clause_has_worked_cases(clause):
     assert wanted == set(), f"add cases of these kinds for {clause} to ruleset/current/cases/*.toml"
 
 
-def test_every_case_is_of_a_clause_and_has_a_title_of_its_own():
+def test_every_case_is_of_a_clause_has_a_title_of_its_own_and_says_what_is_reported():
     titles = Counter((case["clause"], case["title"]) for case in stated_cases("current"))
     assert {clause for clause, _ in titles} == set(BOOK.clauses)
     assert [title for title, count in titles.items() if count > 1] == []
+    silent = [(case["clause"], case["title"]) for case in stated_cases("current") if not case.get("message")]
+    assert silent == [], "state what the report says (message) in ruleset/current/cases/*.toml"
