@@ -1,0 +1,72 @@
+"""What checks name is there: parameters that are wanted or stood in for, keys and units of the workings, texts."""
+
+import re
+from functools import cache
+
+import numpy as np
+import pytest
+from attrs import evolve
+
+from linter.model.vocabulary import vocabulary
+from linter.review.assess import assess
+from linter.review.cases import case_stations, worked_cases
+from linter.rulebook.load import CURRENT, load
+
+BOOK = load(CURRENT)
+UNITS = {
+    "", "1", "%", "mm", "um", "mm2", "mm2/s", "N", "MPa", "N/mm", "N/mm^1.5", "N.mm", "deg", "arcmin", "degC", "K", "h",
+    "kg", "kg/m3", "g.mm", "r/min", "mm.r/min", "mm/s", "m/s", "1e6 revolutions",
+}  # fmt: skip
+
+
+@cache
+def results(clause: str):
+    alone = evolve(BOOK, clauses={clause: BOOK.clauses[clause]})
+    found = [assess(case_stations(case), alone).reviews[clause] for case in worked_cases(BOOK, clause)]
+    assert all(review.failure is None for review in found)
+    return [review.result for review in found]
+
+
+WORKED = [clause for clause in BOOK.clauses if worked_cases(BOOK, clause)]
+
+
+@pytest.mark.parametrize("clause", WORKED)
+def test_parameters_that_are_named_exist_and_belong_to_the_clause(clause):
+    own = {*BOOK.clauses[clause].needs, *BOOK.clauses[clause].uses}
+    for result in results(clause):
+        assert set(result.missing) <= own
+        for entry in result.assumed:
+            assert entry.parameter in vocabulary()
+            assert entry.reason.strip() == entry.reason != ""
+
+
+@pytest.mark.parametrize("clause", WORKED)
+def test_lines_of_a_working_have_a_key_a_meaning_and_a_known_unit(clause):
+    for result in results(clause):
+        keys = [line.key for line in result.working]
+        assert len(keys) == len(set(keys))
+        assert [key for key in keys if not re.fullmatch("[a-z][a-z0-9_]*", key)] == []
+        assert result.unit in UNITS
+        for line in result.working:
+            assert line.unit in UNITS
+            for text in (line.meaning, line.symbol, line.formula):
+                assert text == text.strip()
+                assert "XX" not in text
+            assert line.meaning
+            assert line.meaning[0] == line.meaning[0].lower() or not line.meaning[1].islower()
+
+
+@pytest.mark.parametrize("clause", WORKED)
+def test_reasons_and_variants_are_words(clause):
+    for result in results(clause):
+        reasons = [result.reason] if isinstance(result.reason, str) else list(result.reason)
+        assert all(not reason or (reason[0].islower() and not reason.endswith(".")) for reason in map(str, reasons))
+        known = {key.partition("_")[2] for key in BOOK.clauses[clause].messages} | {""}
+        variants = [] if result.variant is None else [str(v) for v in result.variant]
+        judged = np.broadcast_to(~np.isnan(np.asarray(result.measure, float)), len(variants)) if variants else ()
+        unknown = {v for v, used in zip(variants, judged, strict=True) if used and v not in known}
+        assert unknown <= UNTOLD.get(clause, set())
+
+
+#: Variants that take the usual message.
+UNTOLD = {"speed.precision": {"remark"}}
