@@ -214,3 +214,17 @@ def test_the_numbers_of_the_rulebook_decide():
     assert (ranks("alignment.tilt", pair())[0], ranks("alignment.tilt", pair(), tight)[0]) == (0, 3)
     missing = {k: v for k, v in SEATS.items() if k != "shaft_seat_runout"}
     assert ranks("alignment.stated", [missing], with_limit("alignment.stated", "form_measure", 1.5))[0] == 2
+
+
+def test_a_moulded_housing_is_told_with_what_the_coarser_class_asks():
+    row = {**SEATS, "tolerance_class": "P4", "housing_seat_cylindricity": 0.00125}
+    assert ranks("alignment.process", [row, {**row, "housing_material": "plastic"}]).tolist() == [0, 1]
+    told = review("alignment.process", [{**row, "housing_material": "plastic"}]).result.facts["coarser"](0)
+    assert told.replace("\u00a0", " ") == "; class P5 would ask for a cylindricity of 3 µm"  # IT4/2 of 22 mm
+
+
+def test_finer_seats_are_never_easier_to_make():
+    rows = [{**SEATS, "shaft_seat_cylindricity": t} for t in np.geomspace(0.02, 1e-5, 30)]
+    assert set(never_milder("alignment.process", rows)) == {0, 1}
+    ways = [review("alignment.process", [row]).result.facts["shaft_ways"](0).count(",") for row in rows]
+    assert (np.diff(ways) <= 0).all()
