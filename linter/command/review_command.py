@@ -27,6 +27,10 @@ GRAVITY = (OPEN, UNDECIDED, CLOSED, NOT_DONE)
 BYTES_PER_ASSESSMENT = 5500
 
 
+#: Problems of a reading that a name mapping answers.
+ANSWERED_BY_NAMES = ("unused-data", "unit-missing", "ambiguous-number", "half-or-full-band")
+
+
 @frozen
 class Options:
     """What a call of ``ringseat review`` asks for; see the command's options.
@@ -107,6 +111,7 @@ class _Call:
     results: list[tuple[str, ReviewResult]] = field(factory=list)
     unread: list[tuple[str, str]] = field(factory=list)
     statuses: list[int] = field(factory=lambda: [OPEN])
+    unnamed: list[Path] = field(factory=list)
 
     @property
     def status(self) -> int:
@@ -134,6 +139,8 @@ class _Call:
             click.echo("\r\x1b[K", nl=False, err=True)
         for _, result in self.results:
             click.echo(safe(summary_line(result)))
+        for table in self.unnamed:
+            click.echo(safe(f"{shown(table)}: a mapping of its names is proposed by: ringseat names {table}"))
         if (len(names) > 1 or self.tables.passed) and "html" in self.options.write:
             self.write_index()
         if self.results:
@@ -169,6 +176,8 @@ class _Call:
 
         options = self.options
         reading = read_table(table, self.mapping, shown_as=shown(table), bearings=self.bearings)
+        if any(problem.code in ANSWERED_BY_NAMES for problem in reading.stations.problems):
+            self.unnamed.append(table)
         self.refuse_what_does_not_fit(table, reading.stations)
         if options.stations is not None:
             reading = evolve(reading, stations=held_against(reading.stations, options.stations))

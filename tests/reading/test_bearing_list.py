@@ -123,3 +123,11 @@ def test_usual_answers_are_given_in_the_call(tmp_path):
     assert values["bore_diameter"] == pytest.approx(8.001)
     assert runner.invoke(main, [*asked, "--unit", "kg"]).exit_code == 2
     assert runner.invoke(main, [*asked, "--encoding", "no-such"]).exit_code == 2
+
+
+def test_call_prints_the_command_that_proposes_names(tmp_path):
+    table = tmp_path / "t.csv"
+    table.write_text("station,Bore,OD\nA,8,22\nB,8,22\n", encoding="utf-8")
+    asked = ["review", str(table), "--out", str(tmp_path / "out"), "--write", "json"]
+    assert f"ringseat names {table}" in CliRunner().invoke(main, asked).output
+    assert "ringseat names" not in CliRunner().invoke(main, [*asked, "--unit", "mm"]).output
