@@ -17,7 +17,7 @@ from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
-from linter.reading.layouts.sheet import candidate_words, lay_out_grid, tell_unheaded_rows
+from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
@@ -162,9 +162,7 @@ def words_of(path: str | os.PathLike[str], names: Names | None, shown_as: str | 
 
 def _scant_heading(grid: Grid, words: Words) -> list[TableWord]:
     """Unknown words of the fullest row of texts, where too few of it are known to take it for a heading."""
-    candidates = candidate_words(grid, words)
-    lines = [re.sub(r"\D", "", word.place.cell or "") for word in candidates]
-    row = [word for word, line in zip(candidates, lines, strict=True) if line == lines[0]]
+    row = words_across(grid, words)
     unknown = [word for word in row if words.heading(word.text) is None and not words.groups(word.text)]
     return unknown if len(row) > 2 and 2 * len(unknown) > len(row) else []
 
