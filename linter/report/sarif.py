@@ -48,8 +48,20 @@ def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
     str
         JSON with sorted keys, the same for the same inputs; it can be encoded as UTF-8.
     """
-    log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [_Run(result, rulebook).content()]}
-    return json.dumps(log, sort_keys=True, ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+    run = _Run(result, rulebook)
+    results = ",\n   ".join(_json(run.entry(item)) for item in result.assessments)
+    content = {**run.content(), "results": []}
+    parts = [
+        f"{_json(key)}: " + (f"[\n   {results}\n  ]" if key == "results" and results else _json(content[key]))
+        for key in sorted(content)
+    ]
+    joined = ",\n  ".join(parts)
+    return f'{{\n "$schema": {_json(SCHEMA)},\n "runs": [{{\n  {joined}\n }}],\n "version": "2.1.0"\n}}\n'
+
+
+def _json(value: Any) -> str:
+    """One line of JSON: a large log never stands in memory as records and text at once."""
+    return json.dumps(value, sort_keys=True, ensure_ascii=False, allow_nan=False)
 
 
 def _plain(text: str) -> str:
@@ -78,8 +90,8 @@ class _Run:
         self.suppresses = bool(result.concessions) or bool(result.outcomes["conceded"])
 
     def content(self) -> dict[str, Any]:
+        """The run without its results; the entries are made before, since they name the places listed here."""
         result = self.result
-        results = [self.entry(item) for item in result.assessments]
         return {
             "tool": {"driver": self.driver()},
             "automationDetails": {"id": f"{result.tool}/{quote(visible(result.input.file))}"},
@@ -87,7 +99,6 @@ class _Run:
             "invocations": [self.invocation()],
             "artifacts": [self.artifact(file) for file in self.artifacts],
             "logicalLocations": self.logical,
-            "results": results,
             "properties": {
                 "gate": result.gate,
                 "gateSeverity": result.gate_severity,

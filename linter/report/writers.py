@@ -66,7 +66,7 @@ def _xlsx(job: Job) -> bytes:
 WRITERS = {
     "html": Writer(".html", _html, 1000),
     "json": Writer(".result.json", _json, 500),
-    "sarif": Writer(".sarif", _sarif, 26_000),
+    "sarif": Writer(".sarif", _sarif, 14_000),
     "junit": Writer(".junit.xml", _junit, 1000),
     "xlsx": Writer(".findings.xlsx", _xlsx, 1000),
 }

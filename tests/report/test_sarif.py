@@ -206,6 +206,9 @@ def test_same_bytes_sorted_keys_and_any_text(sample, hostile, rulebook):
         assert text == sarif_text(result, rulebook)
         assert text.encode("utf-8")
         log = json.loads(text)
-        assert text == json.dumps(log, sort_keys=True, ensure_ascii=False, indent=1) + "\n"
+        for record in (log, log["runs"][0], *log["runs"][0]["results"]):
+            assert list(record) == sorted(record)
+        entries = [json.dumps(entry, sort_keys=True, ensure_ascii=False) for entry in log["runs"][0]["results"]]
+        assert [line.strip().rstrip(",") for line in text.splitlines() if '"ruleId"' in line] == entries
         for hidden in ("\u202e", "\x00", "\u200b", "\x1b"):
             assert hidden not in text
