@@ -38,6 +38,7 @@ ALWAYS_ASSESSED = {
 }
 #: Clauses that are about every position or machine: no row of theirs is ever not applicable.
 ABOUT_EVERY_POSITION = {
+    "alignment.process",
     "table.identity",
     "table.agreement",
     "table.read",

@@ -78,13 +78,13 @@ def process(view: View, limits: Limits) -> Result:
     as_moulded = float(table["it_from"][table["process"] == "moulding, as moulded"][0])
     finest = {side: _finest(table, side) for side in SIDES}
     form = {side: UM * s.number(f"{side}_seat_cylindricity") for side in SIDES}
-    beyond = {side: (by_size[side] < finest[side]) | (form[side] < limits["finest_form"]) for side in SIDES}
+    beyond = {side: (by_size[side] < limits["finest_size"]) | (form[side] < limits["finest_form"]) for side in SIDES}
     by_mould = moulded & (grade["housing"] < as_moulded)
     found = by_mould | beyond["shaft"] | beyond["housing"]
     known = {side: ~np.isnan(grade[side]) for side in SIDES}
     side = np.where(by_mould | beyond["housing"], "housing", "shaft").astype(object)
     value = np.where(side == "housing", grade["housing"], grade["shaft"])
-    rough = np.where(by_mould, as_moulded, np.where(side == "housing", finest["housing"], finest["shaft"]))
+    rough = np.where(by_mould, as_moulded, limits["finest_size"])
     return Result(
         measure=np.where(found, limits["measure"], np.where(known["shaft"] & known["housing"], 0.0, np.nan)),
         observed=value,
