@@ -220,8 +220,8 @@ def outer_slides(view: View, limits: Limits) -> Result:
             "temperature_max": hot_unknown & ~bonded,
         },
         variant=np.select(
-            [blocked, fit.largest <= 0, inner & ~turns, ~inner & ~turns, inner],
-            ["bonded", np.where(inner, "inner_heat", "outer_heat"), "inner", "outer", "inner_turning"],
+            [blocked, tightest <= 0, fit.largest <= 0, inner & ~turns, ~inner & ~turns, inner],
+            ["bonded", "", np.where(inner, "inner_heat", "outer_heat"), "inner", "outer", "inner_turning"],
             "outer_turning",
         ).astype(object),
         facts={

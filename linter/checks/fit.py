@@ -14,6 +14,7 @@ from linter.checks.shared.seat_fits import (
     inner_load_rotation,
     load_turning,
     outer_load_rotation,
+    probable_half,
     rotation_wants,
     rotor_unbalance,
     shaft_fit,
@@ -50,8 +51,15 @@ def load_rotation(view: View, limits: Limits) -> Result:
     inner_measure = np.minimum(inner_loose, retention_cap(s.choice("inner_ring_retention"), limits))
     outer_measure = np.minimum(outer_loose, retention_cap(s.choice("outer_ring_retention"), limits))
     held_inner, held_outer = inner_measure < inner_loose, outer_measure < outer_loose
-    inner_measure = np.where(inner_printed, np.minimum(inner_measure, limits["published"]), inner_measure)
-    outer_measure = np.where(outer_printed, np.minimum(outer_measure, limits["published"]), outer_measure)
+    low = limits.get("published_met", limits["published"])
+    light = (shaft.share <= limits.get("light_up_to", 0.0)) | np.isnan(shaft.share)
+
+    def printed_cap(fit: Fit, other: Bools) -> Floats:
+        return np.where(other | (fit.mean - probable_half(fit) >= 0), low, limits["published"])
+
+    inner_cap, outer_cap = printed_cap(inner_fit, light), printed_cap(outer_fit, np.zeros(view.count, dtype=bool))
+    inner_measure = np.where(inner_printed, np.minimum(inner_measure, inner_cap), inner_measure)
+    outer_measure = np.where(outer_printed, np.minimum(outer_measure, outer_cap), outer_measure)
     ratio = unbalance_ratio(view)
     direction, rests = s.choice("load_direction"), held_by_preload(view, limits)
     outgrown = direction.is_in("stationary") & (ratio > limits["fixed_up_to"] * (1 + 1e-9)) & ~rests

@@ -57,9 +57,16 @@ def inner_hold(view: View, limits: Limits) -> Result:
     left = [smoothed(value, share) - loss for value in (fit.smallest, fit.mean, fit.largest)]
     loose = clearance_share(fit.smallest, fit.largest)
     creep = np.maximum(clearance_share(left[0], left[2]) - loose, 0.0)
+    advice = recommended(view, limits, "shaft")
+    ordinary = limits.get("published_losses")
+    contained = (fit.seat_lower >= advice.lower) & (ordinary is not None)
+    if ordinary is not None:
+        part = np.where(contained, float(ordinary), 1.0)
+        counted = part * (load_loss + heat_loss) - thermal + speed_loss + reserve
+        ends = (part * smoothed(v, share) + (1.0 - part) * v - counted for v in (fit.smallest, fit.largest))
+        creep = np.maximum(clearance_share(*ends) - loose, 0.0)
     measure = np.minimum(creep, retention_cap(s.choice("inner_ring_retention"), limits))
     held = measure < creep
-    advice = recommended(view, limits, "shaft")
     needed = loss / share
     enough = advice.fit_smallest > fit.smallest
     return Result(
@@ -79,7 +86,9 @@ def inner_hold(view: View, limits: Limits) -> Result:
             "radial_load": np.isnan(fixed_radial_load(view)),
             "shaft_temperature": np.isnan(shaft_heat(view)),
         },
-        variant=np.where(held, "held", np.where(enough, "", "near")).astype(object),
+        variant=np.select(
+            [held, contained & ~(creep > 0) & (left[0] < 0), enough], ["held", "published", ""], "near"
+        ).astype(object),
         facts={
             **advice_facts(advice),
             "lift": (np.maximum(-left[0], 0.0) / share, "um"),

@@ -83,15 +83,16 @@ def factor(view: View, limits: Limits) -> Result:
     rests = pauses & (observed > steady_high) & ~(measure > 2.0)
     measure = np.where(rests, np.maximum(measure, 1.5), measure)
     allowed = maker_speed(view, limits)
-    vouched = s.number("speed_max") <= allowed
+    stated = s.number("speed_max") <= allowed
+    vouched = stated & (observed <= limits["major_to"] * limit_high)
     measure = np.where(vouched, np.minimum(measure, np.where(observed > limit_high, 2.0, 1.0)), measure)
     judged = (s.number("speed_max") > allowed) & (measure <= 2.0)
     measure = np.where(judged, np.minimum(measure, 1.0), measure)
     beyond = measure > 2.0
     grease = lubrication.is_in(PLAIN) & (observed > limits["grease_matters_from"])
     variant = np.select(
-        [vouched, judged, rests & wording, rests, wording & beyond, beyond, measure > 1.0, grease],
-        ["maker", "judged", "duty_wording", "duty", "wording", "", "remark", "grease"],
+        [vouched, stated & ~vouched, judged, rests & wording, rests, wording & beyond, beyond, measure > 1.0, grease],
+        ["maker", "doubted", "judged", "duty_wording", "duty", "wording", "", "remark", "grease"],
         "",
     )
 
