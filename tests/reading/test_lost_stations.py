@@ -70,6 +70,13 @@ def test_rows_that_say_little_are_no_problem(read):
     assert "lengths are stated in mm" in reading.notes
 
 
+def test_a_remark_behind_the_heading_shifts_no_row(read):
+    reading = read(HEAD + ROW_A + ";B;12;28;8;12 k5;grease;see note\n")  # the machine stands in the row above
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [10, 12]
+    assert [p.code for p in reading.stations.problems] == ["filled-down"]
+
+
 def test_rows_above_the_heading_that_hold_values_are_shown(read):
     messages = lost(read(ROW_B + HEAD + ROW_A))
     assert len(messages) == 1 and "12 k5" in messages[0]

@@ -55,7 +55,7 @@ class RowKinds:
         keys = {c for c in (0, self.machine_at, self.station_at) if c is not None}
         if _FOOTER.match(text) and (len(filled) == 1 or filled[0] in keys):
             return _OTHER_ROW
-        if filled[0] == 1 and filled[-1] == behind(self.table):
+        if filled[0] == 1 and filled[-1] == behind(self.table) and self._is_shifted(row):
             return _COMMENT_ROW  # where a semicolon separates cells, one that begins a comment makes a blank cell
         if len(filled) == 1 and grid.width > 2:
             return _OTHER_ROW if self._is_lonely(row, filled[0], text) else ""
@@ -65,6 +65,11 @@ class RowKinds:
         if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
         return ""
+
+    def _is_shifted(self, row: int) -> bool:
+        """Whether the cells of a row are rather values of the headings one column before them."""
+        cells = self.table.grid.row(row)
+        return values_of(cells[1:], self.headings) > values_of(cells, self.headings)
 
     def _is_lonely(self, row: int, column: int, text: str) -> bool:
         """Whether the only text of a row is none of a machine or station."""
