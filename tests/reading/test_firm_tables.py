@@ -133,6 +133,12 @@ def test_tables_of_shaft_and_housing_seats_below_each_other(read):
     assert numbers(reading, "housing_seat_roughness") == [0.8, 0.8]
 
 
+def test_a_title_that_says_shaft_does_not_take_the_sizes_of_the_bearing(read):
+    reading = read("Shaft;;;\nstation;Bore [mm];Outside diameter [mm];Width [mm]\nA;17;40;12\nB;15;35;11\n")
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert numbers(reading, "ring_width") == [12, 11]
+
+
 @pytest.mark.parametrize(
     "foot",
     ["Erstellt;KM;Datum;01.02.2024", "* values after coating;;;", "See drawing 4711 for details;;;", "Sum;2;;",

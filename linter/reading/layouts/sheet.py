@@ -103,7 +103,9 @@ class _Sheet:
         if "VALUE" in roles and roles & {"NAME", "CHAR-ID"}:
             return "long"
         side = side_above(self.grid, row)
-        named = [cell.strip() for cell in cells if named_below(self.words, side, cell.strip()) is not None]
+        texts = [cell.strip() for cell in cells]
+        headings = named_below(self.words, side, texts)
+        named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
         return "wide"

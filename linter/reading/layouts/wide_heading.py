@@ -94,7 +94,7 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
             return None
     labels = heading_labels(grid, rows)
     side = side_above(grid, rows[0])
-    headings = [named_below(words, side, label) for label in labels]
+    headings = named_below(words, side, labels)
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
@@ -109,11 +109,18 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     )
 
 
-def named_below(words: Words, side: Side | None, label: str) -> Heading | None:
-    """What a heading names, below a heading of the whole table that says shaft or housing with that before it."""
-    if not label or (words.heading(label) is not None and not names_value(words, label)):
-        return None
-    return within(words, side, label)
+def named_below(words: Words, side: Side | None, labels: Sequence[str]) -> list[Heading | None]:
+    """What headings name, below a heading of the whole table that says shaft or housing with that before them.
+
+    Bore and outside diameter beside each other are those of the bearing, whatever stands above them.
+    """
+    alone = [words.heading(label) if names_value(words, label) else None for label in labels]
+    if {"bore_diameter", "outside_diameter"} <= {h.parameter for h in alone if h is not None}:
+        return alone
+    return [
+        within(words, side, label) if label and (h is not None or words.heading(label) is None) else None
+        for label, h in zip(labels, alone, strict=True)
+    ]
 
 
 def _below_groups(
