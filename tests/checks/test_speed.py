@@ -166,6 +166,18 @@ def test_a_clause_follows_clauses_that_there_are():
         assert [name for name in clause.follows if name not in book.clauses] == []
 
 
+def test_no_finding_follows_from_itself_by_way_of_others():
+    book = load(VERSION)
+
+    def causes(name, seen):
+        assert name not in seen, seen
+        for cause in book.clauses[name].follows:
+            causes(cause, (*seen, name))
+
+    for name in book.clauses:
+        causes(name, ())
+
+
 def test_the_numbers_of_the_rulebook_decide():
     cage = {"bore_diameter": 10, "outside_diameter": 26, "speed_max": 24000, "cage": "polyamide"}
     assert ranks("speed.cage", [cage])[0] == 0
