@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
+from linter.checks.shared.growth import half_stated
 from linter.checks.shared.retention import clearance_share, retention_cap
 from linter.checks.shared.seat_classes import advice_facts, is_free, recommended
 from linter.checks.shared.seat_fits import (
@@ -356,8 +357,7 @@ def axial_float(view: View, limits: Limits) -> Result:
     growths = []
     for _, t_shaft, _, t_housing in _temperatures(view):
         growths.append(1000.0 * span * (along_shaft * (t_shaft - cold) - along_housing * (t_housing - cold)))
-    stack = np.array(growths)
-    known = ~np.isnan(stack)
+    known = ~np.isnan(stack := np.array(growths))
     longest = np.maximum(np.where(known, stack, 0.0).max(axis=0), 0.0)
     shortest = np.minimum(np.where(known, stack, 0.0).min(axis=0), 0.0)
     travel = longest - shortest
@@ -368,8 +368,7 @@ def axial_float(view: View, limits: Limits) -> Result:
     roles_known = view.to_machines(role.known, "all")
     travel, play, longest, shortest = (view.to_machines(v) for v in (travel, play, longest, shortest))
     nothing = ~view.to_machines(known[0] | known[1] | known[2])
-    running = known[2]
-    soaked = known[0] & known[1]
+    running, soaked = known[2], known[0] & known[1]
     measure = ladder(travel, limits["share"] * np.maximum(play, 0.0), np.maximum(play, 0.0))
     measure = np.where(travel <= 0, np.where(play >= 0, 0.0, np.inf), measure)
     return Result(
@@ -384,6 +383,7 @@ def axial_float(view: View, limits: Limits) -> Result:
             "temperature_max": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_max")),
             "temperature_min": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_min")),
         },
+        withheld=half_stated(view),
         facts={"not_assessed": _lone(view), "wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
         working=[
             Working("span", "l", "distance of the bearings", view.to_machines(span), "mm"),

@@ -4,7 +4,7 @@ import numpy as np
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared
 from linter.checks.shared.contacts import bearing_of, contact, under_load
-from linter.checks.shared.growth import lengthening, states
+from linter.checks.shared.growth import half_stated, lengthening, states
 from linter.checks.shared.preload_band import band, station_band
 from linter.checks.shared.preload_criteria import ball_positions, preloaded, why_not
 from linter.checks.shared.quantities import speed_factor
@@ -72,6 +72,7 @@ def thermal(view: View, limits: Limits) -> Result:
         upper=np.full(count, 100.0 * limits["change_near"]),
         applies=view.to_machines(ball_positions(view) & preloaded(view), "all"),
         reason=view.to_machines(why_not(view)),
+        withheld=half_stated(view),
         missing={
             **found.missing,
             **{

@@ -237,7 +237,7 @@ def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> Clau
         severity[result.measure > step.above + 1e-9 * abs(step.above)] = SEVERITIES.index(step.severity)
     outcome[severity >= 0] = FINDING
     for name, rows in result.withheld.items() if strict else ():
-        milder = rows & (severity > SEVERITIES.index("major"))
+        milder = rows & ((severity < 0) | (severity > SEVERITIES.index("major")))
         missing[name] = missing[name] | milder if name in missing else milder
     outcome[np.isnan(result.measure)] = NOT_ASSESSED
     for rows in missing.values():

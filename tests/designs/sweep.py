@@ -54,7 +54,7 @@ class Verdicts:
     """Verdicts of one batch.
 
     The gate by machine, and how many assessments of it wanted a value; grades by clause and machine, 4 critical to -2
-    not applicable, the graver of its stations.
+    not applicable, the graver of its stations; -1 where one of them was not assessed and none has a finding.
     """
 
     machines: tuple[str, ...]
@@ -79,7 +79,10 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
     assessed = assess(stations, book, keep="verdicts")
     view = assessed.view
     by_station = assessed.grades()
-    grades = np.maximum.reduceat(by_station, view.starts, axis=1)
+    # of a machine the gravest of its stations; one that was not judged counts for more than one that is met
+    ordered = np.where(by_station == -1, 0.5, by_station)
+    gravest = np.maximum.reduceat(ordered, view.starts, axis=1)
+    grades = np.where(gravest == 0.5, -1, gravest).astype(np.int8)
     wanting = np.zeros(view.machine_count, bool)
     unassessed = np.zeros(view.machine_count, int)
     about_seats = np.array([not name.startswith(f"{TABLE_CHAPTER}.") for name in assessed.reviews])
@@ -104,9 +107,9 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
     )
 
 
-def _result(stations: Stations, book: Rulebook) -> ReviewResult:
-    """A review of stations that stand in no file."""
-    return review_reading(Reading("", "", "", stations, (), (), understand=list), book)
+def result_of(rows: Sequence[Row], book: Rulebook) -> ReviewResult:
+    """A review of rows that stand in no file."""
+    return review_reading(Reading("", "", "", stations_from_rows(list(rows)), (), (), understand=list), book)
 
 
 def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
@@ -288,7 +291,7 @@ def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
     for (design, fault, name, station, rows), v, k in batched(trials, book):
         gate = v.gates[k]
         if gate == "open":
-            why = why_open(_result(stations_from_rows(rows), book), fault, name)
+            why = why_open(result_of(rows, book), fault, name)
             gate = f"open, {why}" if why else gate
         found.counts[gate] += 1
         if gate == "open":

@@ -81,7 +81,7 @@ class Result:
     missing : dict of str to bool array
         Parameters wanted besides the clause's ``needs``, and by which rows.
     withheld : dict of str to bool array
-        Parameters wanted besides, of rows whose finding was made without them: they could make it graver.
+        Parameters wanted besides, of rows whose verdict was made without them: they could make it graver.
     working : sequence of Working
         From inputs to result.
     variant : object array of str or None

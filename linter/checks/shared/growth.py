@@ -7,7 +7,7 @@ from linter.checks.shared.base import View, shared, within
 from linter.checks.shared.seat_fits import of_material
 from linter.mechanics import materials, preload
 from linter.mechanics.press_fit import REFERENCE_TEMPERATURE
-from linter.model.stations import Floats
+from linter.model.stations import Bools, Floats
 
 
 @frozen(eq=False)
@@ -46,6 +46,12 @@ def states(view: View) -> tuple[State, ...]:
         return State(name, of_shaft, of_housing, growth)
 
     return (state("running", shaft, housing), state("cold", cold, cold), state("soaked", soaked, soaked))
+
+
+def half_stated(view: View) -> dict[str, Bools]:
+    """Machines that state one of the two running temperatures only, so that the running state drops out unseen."""
+    shaft, housing = (view.to_machines(view.stations.known(f"{name}_temperature")) for name in ("shaft", "housing"))
+    return {"shaft_temperature": housing & ~shaft, "housing_temperature": shaft & ~housing}
 
 
 @shared
