@@ -7,7 +7,7 @@ import pytest
 
 from linter.model.stations import Problem
 from linter.reading import Reading, read_table
-from linter.reading.words.names import Names
+from linter.reading.words.names import Match, Names
 
 NAMES = Names.built_in()
 
@@ -222,3 +222,19 @@ def test_strange_word_joined_to_a_number_is_no_designation(tmp_path):
 def test_more_of_the_trade_s_words(heading, parameter, aspect):
     found = NAMES.find(heading)
     assert (found and found.parameter, found and found.aspect) == (parameter, aspect)
+
+
+def test_a_letter_behind_a_dimension_is_its_symbol_or_asked_about():
+    assert NAMES.find("Outside diameter D") == Match("outside_diameter")
+    assert NAMES.find("Bore diameter A") == Match("bore_diameter", station="A")
+    assert NAMES.find("ring width B") is None
+    assert "symbol or a station" in NAMES.why("ring width B")
+
+
+@pytest.mark.parametrize(("rating", "used"), [("5.1", False), ("5.1 kN", True), ("5100", True), ("5100 N", True)])
+def test_a_rating_far_too_small_is_asked_about(tmp_path, rating, used):
+    path = tmp_path / "table.csv"
+    path.write_text(f"machine;station;bore_diameter [mm];dynamic_rating\nM;A;10;{rating}\n", encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.known("dynamic_rating").tolist() == [used]
+    assert [p.code for p in stations.problems if p.parameter == "dynamic_rating"] == ([] if used else ["rating-unit"])

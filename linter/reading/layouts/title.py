@@ -13,7 +13,7 @@ from linter.reading.words.headings import Heading, Words
 #: Rows that are looked at: a title block is short, and a long text without a heading is no title.
 MOST_ROWS = 1000
 _UNITS_SENTENCE = re.compile(
-    r"(?:unless\s+otherwise\s+(?:specified|stated|noted)[,:]?\s*)?"
+    r"(?:unless\s+otherwise\s+(?:specified|stated|noted|indicated)[,:]?\s*)?"
     r"(?:all|alle|toutes\s+les|todas\s+las|tutte\s+le|все|linear|\s)*\s*"
     r"(?:dimensions?|dims?|lengths?|sizes?|units?|measures|measurements|values|uom"
     r"|ma(?:ß|ss)e|abmessungen|längen|längenma(?:ß|ss)e|einheit(?:en)?|werte"
@@ -21,7 +21,10 @@ _UNITS_SENTENCE = re.compile(
     r"|размеры|единицы(?:\s+измерения)?|寸法(?:単位)?|長さ(?:の単位)?|単位|尺寸(?:单位)?|长度(?:单位)?|单位)(?![a-zß-ÿа-я])\.?\s*"
     r"(?:(?:of\s+)?(?:length|measure)s?)?\s*"
     r"(?:are|is|sind|sont|son|sono|given|stated|angegeben|exprimées|espresse|expresadas|указаны|\s)*"
-    r"(?:\b(?:in|en|в)\b|は)?\s*[:：=]?\s*[\[(]?\s*(?P<unit>[^\s\[\]()][^\[\]()]{0,40}?)\s*[\])]?\s*\.?",
+    r"(?:\b(?:in|en|в)\b|は)?\s*[:：=]?\s*[\[(]?\s*(?P<unit>[^\s\[\]()][^\[\]()]{0,40}?)\s*[\])]?\s*"
+    r"(?:,?\s*(?:unless\s+otherwise\s+(?:specified|stated|noted|indicated)|sofern\s+nicht\s+anders\s+angegeben"
+    r"|sauf\s+indication\s+contraire|salvo\s+indicación\s+contraria|salvo\s+diversa\s+indicazione"
+    r"|если\s+не\s+указано\s+иное))?\.?",
     re.IGNORECASE,
 )
 _PARTS_OF_TEXT = re.compile(

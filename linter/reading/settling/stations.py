@@ -24,6 +24,7 @@ from linter.reading.settling.derive import DESIGNATION, derive, known_designatio
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
+from linter.reading.settling.ratings import doubted_ratings
 from linter.reading.settling.sizes import settle_sizes
 from linter.reading.settling.understood import understood_cells
 from linter.reading.settling.unused_data import tell_unused
@@ -107,6 +108,8 @@ class Resolver:
                 self._one_parameter(parameter(name), strips[name])
         self._keys_as_texts()
         stations = self.columns.stations(self.keys)
+        stations, doubts = doubted_ratings(stations)
+        self.problems.extend(doubts)
         self._tell_missing(stations)
         self._close_alike()
         if not self.lists:

@@ -311,6 +311,11 @@ class Names:
             if station is None and _is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
+            if station and len(piece) == 1 and f" {piece}" in text and self._is_symbol(piece, inner.parameter):
+                if piece == "D":
+                    return inner  # the symbol of the outside diameter: few machines reach a station D
+                reasons.append(f"{piece} behind {inner.parameter} can be its symbol or a station")
+                return None
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
 

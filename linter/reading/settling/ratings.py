@@ -1,0 +1,51 @@
+"""Load ratings that no bearing of the stated bore has: their unit is asked for.
+
+``C`` beside ``5.1`` without a unit is kN in most catalogues and N in our canonical units. Per millimetre of bore the
+least printed ratings are about 80 N (dynamic) and 20 N (static), of 1 mm miniature bearings; a figure in kN read as N
+stays below 5 N (common practice, from makers' dimension tables).
+"""
+
+import numpy as np
+from attrs import evolve
+
+from linter.model.stations import Problem, Stations
+
+#: Rating per bore [N/mm] below which no bearing lies.
+LEAST = {"dynamic_rating": 12.0, "static_rating": 6.0}
+
+
+def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
+    """Stations without ratings that are far too small for their bore, and what has to be asked about them.
+
+    Parameters
+    ----------
+    stations : Stations
+        As the table states them.
+
+    Returns
+    -------
+    tuple of Stations and list of Problem
+        The same stations with such ratings blank, and one problem for each.
+    """
+    bore = stations.number("bore_diameter")
+    numbers = dict(stations.numbers)
+    problems = []
+    for name, least in LEAST.items():
+        values = stations.number(name)
+        small = (values > 0) & (values < least * bore)
+        if not small.any():
+            continue
+        numbers[name] = np.where(small, np.nan, values)
+        for row in np.flatnonzero(small):
+            place = stations.place(name, int(row))
+            read = f"{values[row]:g}"
+            where = f"{place}: " if place is not None else ""
+            problems.append(
+                Problem(
+                    "unreadable", int(row), name, place, read, "a load rating with its unit, N or kN",
+                    f"{where}{read} N is far below any load rating of a bearing with {bore[row]:g} mm bore, in kN it "
+                    "would be a usual one; expected a load rating with its unit, N or kN; the value is not used.",
+                    "rating-unit",
+                )
+            )  # fmt: skip
+    return (evolve(stations, numbers=numbers), problems) if problems else (stations, problems)
