@@ -125,6 +125,12 @@ def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iter
 HEALED: dict[tuple[str, str], str] = {
     ("stated preload is not that of the spring", "preload_force"): "one of two statements that contradict each other",
     ("housing shoulder reaches the inner ring", "housing_shoulder_diameter"): "a free ring may have no abutment at all",
+    ("fillet larger than the ring chamfer", "housing_fillet_radius"): "a free ring may have no abutment at all",
+    (
+        "unbalance outweighs the load on a loose outer ring",
+        "residual_unbalance",
+    ): "the balance grade says another figure",
+    ("balls that do not fit in the bearing", "ball_diameter"): "the impossible size was the fault; ratings are stated",
 }
 """Faults that are gone with the value: what is left states a sound design. Fault, parameter, and why."""
 

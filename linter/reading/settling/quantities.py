@@ -193,8 +193,8 @@ class Quantities:
         measure = self.measure
         if measure.factor == 1.0 and measure.offset == 0.0:
             return numbers
-        raw = numbers * measure.factor + measure.offset
         with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
+            raw = numbers * measure.factor + measure.offset
             scale = 10.0 ** (12 - np.ceil(np.log10(np.abs(raw))))
             rounded = np.round(raw * scale) / scale
         return np.where(np.isfinite(rounded), rounded, raw)
