@@ -65,7 +65,10 @@ def mounting(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_material": (outer.largest > 0) & ~cold_ring & ~s.known("housing_material"),
         },
-        withheld={"ring_width": by_press & (inner.largest > 0) & ~s.known("ring_width")},
+        withheld={
+            name: by_press & (inner.largest > 0) & np.isnan(force) & ~np.isnan(outer.largest) & ~s.known(name)
+            for name in ("ring_width", "shaft_material")
+        },
         variant=np.where(on_ring, np.where(by_press & (inner.largest > 0), "press", "ring"), "housing").astype(object),
         assumed=[
             ring_assumed(view),
