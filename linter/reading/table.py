@@ -19,6 +19,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
 from linter.reading.layouts.strips import Found, TableWord
+from linter.reading.layouts.together import take_apart
 from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
 from linter.reading.settling.stations import Resolver
@@ -173,6 +174,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     if source.kind in ("text", "json") and (what := other_format(source.data)):
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
+    take_apart(found, source.file)
     tell_unheaded_rows(found)
     if seen is not None:
         seen.extend(grids)

@@ -1,6 +1,7 @@
 """Headings built from parts, and columns judged by their cells."""
 
 import itertools
+import math
 from pathlib import Path
 
 import pytest
@@ -237,3 +238,36 @@ def test_a_rating_far_too_small_is_asked_about(tmp_path, rating, used):
     stations = read_table(path).stations
     assert stations.known("dynamic_rating").tolist() == [used]
     assert [p.code for p in stations.problems if p.parameter == "dynamic_rating"] == ([] if used else ["rating-unit"])
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Bearing size d x D x B", "10 x 26 x 8 mm"),
+        ("d×D×B [mm]", "10×26×8"),
+        ("Lagerabmessungen d x D x B (mm)", "10x26x8"),
+        ("轴承尺寸 d×D×B, mm", "10*26*8"),
+        ("ID x OD x W (mm)", "10.0 X 26.0 X 8.0"),
+    ],
+)
+def test_dimensions_stated_together_are_bore_outside_diameter_and_width(tmp_path, heading, cell):
+    path = tmp_path / "t.csv"
+    path.write_text(f"Station;{heading};Shaft seat\nA;{cell};10 k5 mm\n", encoding="utf-8")
+    stations = read_table(path).stations
+    sizes = [stations.number(name).tolist() for name in ("bore_diameter", "outside_diameter", "ring_width")]
+    assert sizes == [[10], [26], [8]]
+    assert [p.kind for p in stations.problems if p.kind == "unreadable"] == []
+
+
+@pytest.mark.parametrize("cell", ["26x10x8", "10x26", "10x26x8x3", "10 x 26 x ?", "608"])
+def test_dimensions_in_another_order_or_number_are_asked_about(tmp_path, cell):
+    path = tmp_path / "t.csv"
+    path.write_text(f"Station;d x D x B [mm];Shaft seat [mm]\nA;{cell};10 k5\n", encoding="utf-8")
+    stations = read_table(path).stations
+    assert all(math.isnan(stations.number(name)[0]) for name in ("bore_diameter", "outside_diameter", "ring_width"))
+    assert [p.code for p in stations.problems if p.kind == "unreadable"] == ["not-three-dimensions"]
+
+
+@pytest.mark.parametrize("heading", ["Bush d x D x B", "Buchse d×D×B", "D x d x B", "Seal size d x D x B", "d x D"])
+def test_dimensions_of_other_parts_are_not_those_of_the_bearing(heading):
+    assert NAMES.find(heading) is None

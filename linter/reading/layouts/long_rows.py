@@ -105,7 +105,11 @@ class ByRow(NamesDown):
         at = value_at if value_at is not None else next(iter(limits), None)
         if at is not None:
             heading = self.with_unit(row, at, heading)
-        if at is not None and parameter(heading.parameter).kind in ("number", "toleranced"):
+        if (
+            at is not None
+            and heading.aspect != "dimensions"
+            and parameter(heading.parameter).kind in ("number", "toleranced")
+        ):
             meant = self.characteristics.meant(row, at, heading)
             if meant.heading is None:
                 self.leave(row, label, meant.reason, (at,) if meant.told else ())

@@ -15,6 +15,7 @@ from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
+from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
 from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
@@ -62,9 +63,9 @@ class Match:
         Station that the name itself states, as a station of the table (``bore_diameter [A]``).
     unit : str or None
         Unit text that the name carries (``Bore [mm]``) or that the mapping states.
-    aspect : {"value", "upper", "lower", "max", "min", "class", "unit"}
-        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), or
-        the unit.
+    aspect : {"value", "upper", "lower", "max", "min", "class", "unit", "dimensions"}
+        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), the
+        unit, or bore, outside diameter and width of the bearing in one.
     feature : str or None
         The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
     mapped : bool
@@ -198,7 +199,8 @@ class Names:
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
         for rest, station in ((core, None), *self._stationed(core)):
-            if (match := _named(rest)) is None:
+            match = Match("bore_diameter", aspect="dimensions") if names_dimensions(rest) else _named(rest)
+            if match is None:
                 continue
             if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
                 return None  # a station or a unit of temperature

@@ -91,6 +91,13 @@ def is_bearing(text: str) -> bool:
     return frozenset({"bearing"}) in _of_word(word_key(text)) if text else False
 
 
+def is_bearing_size(text: str) -> bool:
+    """Whether words say dimensions of a bearing, or bearing alone, and nothing else."""
+    words = [word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word]
+    said = {"bearing", "dimensions"}
+    return 0 < len(words) <= 12 and all(any(c <= said for c in _of_word(word)) for word in words)
+
+
 @cache
 def _named(text: str) -> Named | None:
     key = _SCRIPTS.sub(" ", word_key(text))

@@ -1,0 +1,43 @@
+"""Boundary dimensions of a bearing stated together: ``d x D x B`` in a heading, ``10x26x8`` in a cell.
+
+The symbols and their order are those of ISO 15 (from memory): bore, outside diameter, width.
+"""
+
+import re
+
+from linter.reading.words.dictionary import word_key
+from linter.reading.words.parts import is_bearing_size
+
+#: Parameters of the three dimensions, in the order in which they are written.
+DIMENSIONS = ("bore_diameter", "outside_diameter", "ring_width")
+
+_TIMES = r"\s*[xX×✕*хХ]\s*"
+_HEADING = re.compile(
+    rf"(?P<words>.*?)[\s(\[:,]*(?:(?P<d>[dD]){_TIMES}(?P<D>[dD]){_TIMES}[BbWw]|ID{_TIMES}OD{_TIMES}[BW])[\s)\]]*"
+)
+_NUMBER = r"(\d+(?:[.,]\d+)?|[.,]\d+)"
+_CELL = re.compile(rf"\s*[Ø⌀ø]?\s*{_NUMBER}{_TIMES}[Ø⌀ø]?\s*{_NUMBER}{_TIMES}{_NUMBER}\s*(mm|мм|in|inch|\"|″)?\s*")
+
+
+def names_dimensions(text: str) -> bool:
+    """Whether a heading without its unit says bore, outside diameter and width of a bearing, in this order."""
+    match = _HEADING.fullmatch(text) if len(text) <= 80 else None
+    if match is None or (match["d"] == "D" and match["D"] == "d"):
+        return False
+    words = word_key(match["words"]).strip(" :.")
+    return not words or is_bearing_size(words)
+
+
+def dimensions_of(text: str) -> tuple[str, str, str] | None:
+    """The three dimensions that a cell states, each with the unit behind them; None where it states no such three.
+
+    The bore must be smaller than the outside diameter: in another order it is not known which number is which.
+    """
+    match = _CELL.fullmatch(text)
+    if match is None:
+        return None
+    bore, outside, width = match[1], match[2], match[3]
+    if not float(bore.replace(",", ".")) < float(outside.replace(",", ".")):
+        return None
+    unit = f" {match[4]}" if match[4] else ""
+    return f"{bore}{unit}", f"{outside}{unit}", f"{width}{unit}"
