@@ -366,7 +366,8 @@ def test_of_several_tables_the_gravest_status_counts(review, here):
 
 
 def test_an_undecided_table_says_what_would_decide_it(review, here):
-    line = review("fan.csv", "--gate", "critical", "--write", KINDS, code=3).stdout.splitlines()[0]
+    call = ("fan.csv", "--rulebook", "2026.3", "--gate", "critical", "--write", KINDS)
+    line = review(*call, code=3).stdout.splitlines()[0]
     result = content("reports/fan.result.json")
     assert result["summary"]["gate"] == "undecided" and result["summary"]["undecided_passes"] is False
     wanted = result["needed"]
@@ -400,7 +401,7 @@ def test_the_cell_to_fill_is_told_where_the_table_has_one(review, here):
         "inner,rotating", "inner,rotating,"
     )
     (here / "fan.csv").write_text(table, encoding="utf-8")
-    review("fan.csv", "--gate", "critical", code=3)
+    review("fan.csv", "--rulebook", "2026.3", "--gate", "critical", code=3)
     (entry,) = [e for e in content("reports/fan.result.json")["needed"] if e["parameter"] == "closure"]
     assert entry["place"] == {"file": "fan.csv", "sheet": None, "cell": "N3"} and entry["station"] == "B"
 

@@ -32,7 +32,7 @@ def test_every_symbol_of_a_report_stands_there(path):
     text = PAGE.read_text(encoding="utf-8")
     shown = {
         (line.symbol, line.meaning)
-        for item in review_reading(read_table(path), load()).assessments
+        for item in review_reading(read_table(path), load(), full=True).assessments
         for line in item.working
         if line.symbol
     }
