@@ -1,6 +1,7 @@
 """Tables as firms export them: titles of any kind, block headings, units and marks that stand elsewhere."""
 
 import json
+import math
 
 import pytest
 
@@ -327,3 +328,98 @@ def test_lists_of_other_things_are_refused(read, text):
 def test_unused_cells_by_their_words(read):
     reading = read("machine;station;bore_diameter;Wobble;Colour\nM;A;10;7;red\nM;B;12;8;blue\n")
     assert list(reading.unused_columns) == ["Wobble", "Colour"]
+
+
+def test_blocks_below_the_word_of_their_part_keep_their_part_and_both_stations(read):
+    head = "Assembly;Rotor 5;\nDrawing no.;ZX-17;\nParameter;A;B\nBearing span [mm];42;\nShaft material;steel;steel\n"
+    text = (
+        f"{head};;\nShaft;;\nSeat Ø [mm];10;12\nes [mm];0.010;0.012\nei [mm];0.001;0.001\nRoughness Ra [µm];0.4;0.8\n"
+        ";;\nHousing;;\nSeat Ø [mm];26;28\nES [mm];0.021;0.021\nEI [mm];0;0\nRoughness Ra [µm];0.8;1.6\n"
+        ";;\nBearing;;\nBrg bore [mm];10;12\nD [mm];26;28\nWidth B [mm];8;8\n"
+    )
+    stations = read(text).stations
+    assert [p for p in stations.problems if p.kind != "assumption"] == []
+    assert numbers(read(text), "bore_diameter") == [10, 12]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 1.6]
+    shaft, housing = stations.size("shaft_seat_diameter"), stations.size("housing_seat_diameter")
+    assert shaft.upper.tolist() == [0.010, 0.012] and shaft.lower.tolist() == [0.001, 0.001]
+    assert housing.nominal.tolist() == [26, 28] and housing.upper.tolist() == [0.021, 0.021]
+
+
+def test_a_row_that_says_a_part_of_a_size_belongs_to_the_size_above_it_only(read):
+    stations = read(
+        "Parameter;A;B\nShaft seat [mm];10;12\nShaft roughness Ra [µm];0.4;0.4\nUpper dev. [mm];0.010;0.012\n"
+        "Bore [mm];10;12\nOutside diameter [mm];26;28\n"
+    ).stations
+    assert all(math.isnan(upper) for upper in stations.size("shaft_seat_diameter").upper)
+
+
+@pytest.mark.parametrize("word", ["pos", "No.", "Nr."])
+def test_a_column_of_words_that_come_again_names_the_stations_and_one_that_counts_does_not(read, word):
+    rows = [("Bore [mm]", 10, 12), ("Outside diameter [mm]", 26, 28), ("Ring width [mm]", 8, 9)]
+    named = "".join(f"{s},{n},{v[k]}\n" for k, s in enumerate(("front", "rear")) for n, *v in rows)
+    stations = read(f"{word},Parameter,Value\n{named}").stations
+    assert stations.text("station").tolist() == ["front", "rear"]
+    assert stations.number("ring_width").tolist() == [8, 9]
+    counted = "".join(f"{k + 1},{n},{v}\n" for k, (n, v, _) in enumerate(rows))
+    for heading in (word, "Position"):
+        stations = read(f"{heading},Parameter,Value\n{counted}").stations
+        assert stations.number("ring_width").tolist() == [8]
+
+
+@pytest.mark.parametrize("blank", [False, True])
+def test_a_column_of_parts_is_joined_with_the_name_beside_it(read, blank):
+    rows = [
+        ("Shaft", "Seat Ø", "A", "10", "+0.010", "+0.001", "mm"),
+        ("Shaft", "Roughness Ra", "A", "0.4", "", "", "µm"),
+        ("Housing", "Seat Ø", "A", "26", "+0.021", "0", "mm"),
+        ("Housing", "Roughness Ra", "A", "0.8", "", "", "µm"),
+        ("Bearing", "Designation", "A", "6000", "", "", ""),
+        ("Bearing", "Width B", "A", "8", "", "", "mm"),
+    ]
+    if blank:
+        rows = [("" if k % 2 else part, *others) for k, (part, *others) in enumerate(rows)]
+    lines = "".join(f"{k + 1};{';'.join(row)}\n" for k, row in enumerate(rows))
+    stations = read(f"No.;Part;Parameter;Position;Nom.;Upper dev. [mm];Lower dev. [mm];Unit\n{lines}").stations
+    assert [p.code for p in stations.problems if p.kind != "assumption"] == []
+    assert stations.text("station").tolist() == ["A"]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == [0.010]
+    assert stations.size("housing_seat_diameter").upper.tolist() == [0.021]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8]
+    assert stations.number("ring_width").tolist() == [8]
+
+
+def test_one_row_per_seat_gives_each_station_its_shaft_housing_and_bearing(read):
+    text = (
+        "Drawing no.;ZX-17\n\nNo.;Part;Position;Seat Ø [mm];Fit;Roughness Ra [µm];Designation\n"
+        "1;Shaft;A;10;k5;0.4;\n2;Housing;A;26;H6;0.8;\n3;Bearing;A;;;;6000\n"
+        "4;Shaft;B;12;k5;0.4;\n5;Housing;B;28;H6;1.6;\n6;Bearing;B;;;;6001\nAll dimensions in mm;;;;;;\n"
+    )
+    stations = read(text).stations
+    assert [p.code for p in stations.problems if p.kind != "assumption"] == []
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [10, 12]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [26, 28]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 1.6]
+    assert stations.text("bearing_designation").tolist() == ["6000", "6001"]
+
+
+def test_seats_of_no_named_station_are_not_paired_by_guess(read):
+    text = (
+        "Part;Seat Ø [mm];Roughness Ra [µm];Bore [mm]\nShaft;10;0.4;\nHousing;26;0.8;\nShaft;12;0.4;\nHousing;28;0.8;\n"
+    )
+    try:
+        stations = read(text).stations
+    except InputError:
+        return
+    assert all(math.isnan(x) for x in stations.size("shaft_seat_diameter").nominal)
+
+
+@pytest.mark.parametrize("file", ["C;5.1\nC0;2.39\n", "C;5.1\nC0;2.39\nBore [mm];10\n"])
+def test_ratings_far_too_small_are_asked_about_with_and_without_a_bore(read, file):
+    stations = read(f"Parameter;Value\n{file}Ring width [mm];8\nClearance class;CN\n").stations
+    assert [p.parameter for p in stations.problems if p.code == "rating-unit"] == ["dynamic_rating", "static_rating"]
+    assert math.isnan(stations.number("dynamic_rating")[0])

@@ -178,6 +178,13 @@ class Grid:
         """Text of a cell, stripped of blanks around it; empty for a blank cell."""
         return cell_text(self.columns[column][row])
 
+    def merged_text(self, row: int, column: int) -> str:
+        """Text of a cell, or of the merged cell that it is part of."""
+        for top, left, bottom, right in self.merged:
+            if top <= row <= bottom and left <= column <= right:
+                return self.text(max(top, 0), max(left, 0))
+        return self.text(row, column)
+
     def row(self, row: int) -> list[Any]:
         """The cells of one row."""
         return [column[row] for column in self.columns]

@@ -2,15 +2,15 @@
 
 import re
 from collections.abc import Sequence
-from itertools import islice
+from itertools import islice, pairwise
 from typing import Any
 
-from attrs import define
+from attrs import define, field
 
 from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.sides import side_of
+from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, within
 from linter.reading.layouts.title import is_label, is_title_row, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -39,12 +39,14 @@ class LongTable:
     roles : dict of int to str
         What the other columns hold: ``VALUE``, ``UNIT``, ``EXPR``, ``UPPER``, ``LOWER``, ``MAX``, ``MIN``, ``CLASS``,
         ``STATION``, ``MACHINE``, ``KIND`` (of a characteristic), ``RESULT`` (measured values and verdicts), ``NOTE``,
-        ``PART`` (says of each row which part of a size it states: Max, Min), ``UNNAMED`` (values that no heading
-        names), or ``COLUMN`` for a station of a transposed table.
+        ``PART`` (says of each row which part of a size it states: Max, Min), ``SIDE`` (shaft, housing or bearing),
+        ``UNNAMED`` (values that no heading names), or ``COLUMN`` for a station of a transposed table.
     score : int
         Number of names that are recognised.
     start : int
         First row below the header or the title.
+    parts : dict of int to Side
+        Shaft, housing or bearing of each row, where a column (``SIDE``) says it.
     """
 
     grid: Grid
@@ -53,6 +55,7 @@ class LongTable:
     roles: dict[int, str]
     score: int
     start: int = 0
+    parts: dict[int, Side] = field(factory=dict)
 
     @property
     def transposed(self) -> bool:
@@ -68,14 +71,22 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
         if "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"}):
             candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
-            counts = {c: _names_below(grid, c, row + 1, words) for c in candidates}
+            part = part_column(grid, row + 1)
+            parts = parts_below(grid, part, row + 1) if part is not None else {}
+            candidates = [c for c in candidates if c != part]
+            counts = {
+                c: _names_below(grid, c, row + 1, words) + _named_by_part(grid, c, parts, words) for c in candidates
+            }
             best = max(counts, key=lambda c: counts[c], default=-1)
             if best >= 0 and counts[best]:
                 roles.pop(best)
+                judge_numbers(grid, roles, row + 1)
+                if part is not None:
+                    roles[part] = "SIDE"
                 for column in set(range(grid.width)) - {best}:
                     if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
                         roles[column] = "PART"
-                return LongTable(grid, row, best, roles, counts[best], row + 1)
+                return LongTable(grid, row, best, roles, counts[best], row + 1, parts)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
@@ -112,6 +123,36 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
         roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
     return roles
+
+
+def _named_by_part(grid: Grid, column: int, parts: dict[int, Side], words: Words) -> int:
+    """Number of names that a column states together with the part of each row, and not by itself."""
+    pairs = {(side.side, side.word, grid.text(row, column)) for row, side in parts.items()}
+    joined = (within(words, Side(s, word), text) for s, word, text in pairs if text and words.heading(text) is None)
+    return len(set(joined) - {None})
+
+
+def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
+    """Columns of stations and of numbers of characteristics by their cells.
+
+    Numbers that count the rows name no stations, and words that come again and again number no rows: where no column
+    names the stations, they do.
+    """
+    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1][:_SAMPLE]
+    for column in [c for c, role in roles.items() if role == "STATION"]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        counted = [int(text) for text in texts if text.isdigit()]
+        if len(counted) == len(texts) > 2 and all(a < b for a, b in pairwise(counted)):
+            roles[column] = "CHAR-ID"
+    if "STATION" in roles.values():
+        return
+    named = []
+    for column in [c for c, role in roles.items() if role == "CHAR-ID"]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        if len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts):
+            named.append(column)
+    if len(named) == 1:
+        roles[named[0]] = "STATION"
 
 
 def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
@@ -152,6 +193,8 @@ def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | No
     """What the name of a row means, by its cells too: a row of designations names no stations."""
     label = grid.text(row, name)
     heading = words.heading(label) if names_value(words, label) else None
+    if heading is not None and side_of(section_label(grid, row, name)):
+        return None  # the heading of a block of rows
     if heading is None or heading.parameter != "station":
         return heading
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
@@ -223,11 +266,23 @@ def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], valu
 
 
 def _header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:
-    """The row that heads the columns of values above the first name, with blank rows between them or none; or -1."""
+    """The row that heads the columns of values above the first name, with blank rows between them or none; or -1.
+
+    A row that heads the names (``Parameter``) and every column of values stands above all of them.
+    """
+    for row in range(first - 1, -1, -1):
+        heads = [grid.text(row, c) for c in values]
+        if "NAME" in words.groups(grid.text(row, name)) and _are_heads(heads) and not is_title_row(grid, row, words):
+            return row
     row = first - 1
     while row >= 0 and all(is_blank(cell) for cell in grid.row(row)):
         row -= 1
     return row if row >= 0 and values and _heads_columns(grid, row, name, values, words) else -1
+
+
+def _are_heads(heads: Sequence[str]) -> bool:
+    """Whether texts can stand above columns of values: none is blank, a number or a second time there."""
+    return 0 < len(heads) == len(set(heads)) and all(head and not _LIKE_VALUE.match(head) for head in heads)
 
 
 def _sample(grid: Grid, column: int, start: int) -> list[Any]:

@@ -65,7 +65,11 @@ class ByRow(NamesDown):
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""
         grid = self.table.grid
-        heading = within(self.words, self.section, label)
+        if side := side_of(section_label(grid, row, self.table.name)):
+            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {side.side}")
+            self.section = side
+            return
+        heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return
@@ -153,15 +157,15 @@ class ByRow(NamesDown):
             self.found.say(f"{grid.place(row, at).short()}: the rows below belong to station {visible(station)}")
             self.station = station
             return
-        if side := side_of(section):
-            self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
-            self.section = side
-            return
         if unit := units_said(row_text(grid, row)):
             self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
         if (sign := _COMMENT_SIGN.match(label)) and self.words.heading(label[sign.end() :]):
             self.commented.append(row)
-        self.leave(row, label, why(self.words, self.section, label))
+        self.leave(row, label, why(self.words, self._side(row), label))
+
+    def _side(self, row: int) -> Side | None:
+        """The part that a row is of: as its own column says, or the heading of its block."""
+        return self.table.parts.get(row, None if self.table.parts else self.section)
 
     def _tell_lost(self) -> None:
         """Rows that are not read and hold values, and rows that state again what stands above them."""

@@ -85,6 +85,7 @@ class NamesDown:
     pieces: Pieces = field(init=False)
     characteristics: Characteristics = field(init=False)
     length_unit: str = field(init=False)
+    size: Heading | None = field(init=False, default=None)
 
     def __attrs_post_init__(self) -> None:
         self.pieces = Pieces(self.table.grid)
@@ -113,7 +114,7 @@ class NamesDown:
         columns = [
             c
             for c, role in self.table.roles.items()
-            if role not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "MACHINE", "RESULT", "KIND", "PART")
+            if role not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "MACHINE", "RESULT", "KIND", "PART", "SIDE")
         ]
         filled = [c for c in columns if not is_blank(grid.columns[c][row]) and c not in but]
         for column in filled or ([] if but else [self.table.name]):
@@ -181,10 +182,22 @@ class NamesDown:
             return evolve(heading, aspect=aspect)
         return None
 
+    def of_size_above(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+        """The heading of a row; a row that says a part of a size only (``es``, ``Upper dev.``) is of the size above.
+
+        Rows of sizes and of their parts follow each other; any other row ends that.
+        """
+        if heading is None and self.size is not None and (aspect := ASPECTS.get(self.words.group(label), "")):
+            return evolve(self.size, aspect=aspect, unit=split_heading_unit(label)[1] or self.size.unit)
+        if label or any(not is_blank(cell) for cell in self.table.grid.row(row)):
+            toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
+            self.size = heading if toleranced else None
+        return heading
+
     def leave_columns(self) -> None:
         """One entry for each column that is not read: comments, numbers of characteristics, measured values."""
         grid, table = self.table.grid, self.table
-        used = {"VALUE", "UNIT", "PART", "STATION", "MACHINE", "COLUMN", *ASPECTS}
+        used = {"VALUE", "UNIT", "PART", "SIDE", "STATION", "MACHINE", "COLUMN", *ASPECTS}
         for column in range(grid.width):
             role = table.roles.get(column, "")
             if (

@@ -11,7 +11,7 @@ from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
-from linter.reading.layouts import long, wide
+from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
@@ -23,7 +23,7 @@ from linter.reading.layouts.wide_heading import named_below, names_a_table
 from linter.reading.words.headings import Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
-LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, long.find)
+LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, long.find, per_seat.find)
 
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
@@ -152,7 +152,7 @@ class _Sheet:
         layout = table.layout_of(block)
         if len(candidates) > 1 and min(c.score for c in candidates) > 1:
             where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
-            across, down = (c.score for c in candidates)
+            across, down = (c.score for c in candidates[:2])
             found.say(f"{where}read as {layout}: {across} names stand in one row and {down} in one column")
         if layout not in found.layouts:
             found.layouts.append(layout)

@@ -5,7 +5,8 @@ import re
 from attrs import frozen
 
 from linter.reading.cells.signs import caseless
-from linter.reading.files.grids import Grid
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import Grid, is_blank
 from linter.reading.words.headings import Heading, Words
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
@@ -42,13 +43,31 @@ def side_of(text: str) -> Side | None:
 def within(words: Words, side: Side | None, label: str) -> Heading | None:
     """What a name means below a heading of a block: with the word of the heading before it, or else by itself."""
     alone = words.heading(label)
-    if side is None or side.side == "bearing" or (alone is None and words.groups(label)):
+    if side is not None and side.side == "bearing":
+        return alone if alone is not None else _of_bearing(words, side, label)
+    if side is None or (alone is None and (words.groups(label) or _is_no_name(label))):
         return alone  # a word for a part of a value (nominal, upper) does not say of which size
     for word in (side.word, side.side, f"{side.side} seat"):
         joined = words.heading(f"{word} {label}") if label else None
         if joined is not None and joined.parameter.startswith(side.side):
             return joined
     return None if alone is not None and (alone.parameter in _OF_THE_RING or _other(alone, side)) else alone
+
+
+def _of_bearing(words: Words, side: Side, label: str) -> Heading | None:
+    """What a name that means nothing by itself means of the bearing (``Designation``, ``Clearance``)."""
+    if not label or _is_no_name(label) or set(words.groups(label)) - {"NAME", "KIND"}:
+        return None
+    joined = words.heading(f"{side.word} {label}")
+    of_seat = joined is not None and (joined.parameter.startswith(("shaft_", "housing_")) or joined.station)
+    return None if joined is None or joined.entry.level != "station" or of_seat else joined
+
+
+def _is_no_name(label: str) -> bool:
+    """Whether a text is a value or a unit."""
+    return (not any(map(str.isalpha, label)) and not re.search("[Ø⌀ø]", label)) or known_unit(
+        label.strip("[]() ")
+    ) is not None
 
 
 def _other(heading: Heading, side: Side) -> bool:
@@ -61,6 +80,37 @@ def why(words: Words, side: Side | None, label: str) -> str:
     if side is not None and words.heading(label) is not None:
         return f"below a heading of the {side.side} it is not clear what it means"
     return words.why(label)
+
+
+def part_column(grid: Grid, start: int) -> int | None:
+    """The column that says of the rows below a heading whether they are of a shaft, a housing or a bearing."""
+    for column in range(grid.width):
+        texts = [text for row in range(start, grid.height) if (text := grid.text(row, column))]
+        sides = [side_of(text) for text in texts]
+        said = {side.side for side in sides if side is not None}
+        below = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+        others = sum(1 for r in below if (text := grid.text(r, column)) and side_of(text) is None)
+        if len(said) > 1 and not others:
+            return column
+    return None
+
+
+def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
+    """The part of each row below a heading by the column that says it.
+
+    A blank cell is of the part above it where the column names each part once only, over its group of rows.
+    """
+    stated = {row: side for row in range(start, grid.height) if (side := side_of(grid.merged_text(row, column)))}
+    named = [side_of(text) for row in range(start, grid.height) if (text := grid.text(row, column))]
+    groups = [side.side for side in named if side is not None]
+    if len(groups) != len(set(groups)):
+        return stated
+    result, current = {}, None
+    for row in range(start, grid.height):
+        current = stated.get(row, current)
+        if current is not None and sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1:
+            result[row] = current
+    return result
 
 
 def side_above(grid: Grid, row: int) -> Side | None:

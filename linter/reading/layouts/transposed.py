@@ -41,6 +41,8 @@ class ByColumn(NamesDown):
         named: dict[str, tuple[int, str, Heading]] = {}
         for row in range(self.table.start, self.table.grid.height):
             label = self.table.grid.text(row, self.table.name)
+            if side_of(section_label(self.table.grid, row, self.table.name)):
+                continue  # "Bearing" above a block of rows is no row of stations
             heading = self._judged(row, label, self.words.heading(label))
             if heading is not None and heading.parameter in ("machine", "station"):
                 named.setdefault(heading.parameter, (row, label, heading))
@@ -65,14 +67,14 @@ class ByColumn(NamesDown):
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:
         """One row: what it names, in every column; returns the section that holds below it."""
         grid, at = self.table.grid, self.table.name
+        if side := side_of(section_label(grid, row, at)):
+            self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
+            return side
         label = self.label(row)
-        heading = self._judged(row, label, within(self.words, section, label))
+        heading = self.of_size_above(row, label, self._judged(row, label, within(self.words, section, label)))
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         if heading is None:
-            if side := side_of(section_label(grid, row, at)):
-                self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
-                return side
             if unit := units_said(row_text(grid, row)):
                 self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
             if any(not is_blank(grid.columns[c][row]) for c in range(grid.width)):

@@ -12,6 +12,8 @@ from linter.model.stations import Problem, Stations
 
 #: Rating per bore [N/mm] below which no bearing lies.
 LEAST = {"dynamic_rating": 12.0, "static_rating": 6.0}
+#: Bore [mm] that counts where a station states none: below most bores, so that small bearings are not doubted.
+_SMALL_BORE = 3.0
 
 
 def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
@@ -32,7 +34,7 @@ def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
     problems = []
     for name, least in LEAST.items():
         values = stations.number(name)
-        small = (values > 0) & (values < least * bore)
+        small = (values > 0) & (values < least * np.where(np.isnan(bore), _SMALL_BORE, bore))
         if not small.any():
             continue
         numbers[name] = np.where(small, np.nan, values)
@@ -40,10 +42,11 @@ def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
             place = stations.place(name, int(row))
             read = f"{values[row]:g}"
             where = f"{place}: " if place is not None else ""
+            of_bore = "" if np.isnan(bore[row]) else f" with {bore[row]:g} mm bore"
             problems.append(
                 Problem(
                     "unreadable", int(row), name, place, read, "a load rating with its unit, N or kN",
-                    f"{where}{read} N is far below any load rating of a bearing with {bore[row]:g} mm bore, in kN it "
+                    f"{where}{read} N is far below any load rating of a bearing{of_bore}, in kN it "
                     "would be a usual one; expected a load rating with its unit, N or kN; the value is not used.",
                     "rating-unit",
                 )

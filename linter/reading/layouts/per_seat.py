@@ -1,0 +1,187 @@
+"""Tables with one row per seat: a column says shaft, housing or bearing, and the other columns serve all three."""
+
+from collections.abc import Sequence
+
+from attrs import define, evolve, field
+
+from linter.model.stations import Unused
+from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.candidate import Candidate, Outside
+from linter.reading.layouts.find_long import header_roles, judge_numbers
+from linter.reading.layouts.names_down import Pieces
+from linter.reading.layouts.sides import Side, part_column, parts_below, why, within
+from linter.reading.layouts.strips import Block, Found, unreadable_key
+from linter.reading.layouts.title import is_title_row, units_said
+from linter.reading.layouts.wide_heading import JOINABLE, is_units_row
+from linter.reading.words.columns import heading_of
+from linter.reading.words.headings import Heading, Words
+
+#: Headings of columns that number or describe the rows.
+_NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
+
+
+@define(eq=False)
+class _Seats:
+    """A heading row above a column of parts."""
+
+    grid: Grid
+    header: int
+    part: int
+    parts: dict[int, Side]
+    headings: dict[tuple[str, int], Heading]
+    keys: dict[str, int]
+    first: int
+
+    @property
+    def score(self) -> int:
+        """Number of names that are recognised."""
+        return len({(h.parameter, h.aspect) for h in self.headings.values()})
+
+
+def find(grid: Grid, words: Words) -> Candidate | None:
+    """The best reading of a grid with one row per seat, or None."""
+    if grid.height > LONGEST_MIXED:
+        return None
+    found = (table for row in range(min(grid.height - 1, 50)) if (table := _headed(grid, row, words)) is not None)
+    best = max(found, key=lambda table: table.score, default=None)
+    if best is None or best.score < 2:
+        return None
+
+    def read(found: Found, outside: Outside) -> Block:
+        return _Reader(best, words, found, outside).read()
+
+    return Candidate(
+        score=best.score,
+        start=best.header,
+        heading=range(best.header, best.header + 1),
+        headed=False,
+        alone=True,
+        words=[text for column in range(grid.width) if (text := grid.text(best.header, column))],
+        layout_of=lambda block: "one row per seat",
+        read=read,
+    )
+
+
+def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
+    """The table below a row of headings, where one column below it says shaft, housing or bearing throughout."""
+    cells = [cell for cell in grid.row(row) if not is_blank(cell)]
+    if len(cells) < 3 or any(type(cell) is not str for cell in cells) or is_title_row(grid, row, words):
+        return None
+    roles = header_roles(grid, row, words)
+    if {"NAME", "VALUE"} <= set(roles.values()) or (part := part_column(grid, row + 1)) is None:
+        return None
+    judge_numbers(grid, roles, row + 1)
+    units = row + 1 if row + 1 < grid.height and is_units_row(grid, row + 1) else -1
+    parts = parts_below(grid, part, row + 1)
+    keys: dict[str, int] = {}
+    for column, role in roles.items():
+        if role in ("STATION", "MACHINE") and column != part:
+            keys.setdefault(role, column)
+    if "STATION" not in keys:
+        return None  # it is not said which shaft and which housing belong together
+    headings: dict[tuple[str, int], Heading] = {}
+    for side in {side.side: side for side in parts.values()}.values():
+        of_side = _headings(grid, row, units, side, [part, *keys.values()], words)
+        below = [r for r, s in parts.items() if s.side == side.side]
+        headings |= {
+            (side.side, column): judged
+            for column, heading in of_side.items()
+            if (judged := _judged(grid, row, column, heading, below, words)) is not None
+        }
+    return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1)
+
+
+def _headings(
+    grid: Grid, row: int, units: int, side: Side, but: Sequence[int], words: Words
+) -> dict[int, Heading | None]:
+    """What each column states of one part; a column of deviations or classes belongs to the size on its left."""
+    result: dict[int, Heading | None] = {}
+    size: Heading | None = None
+    for column in range(grid.width):
+        label = grid.text(row, column)
+        if column in but or not label or words.group(label) in _NO_VALUES:
+            continue
+        heading = within(words, side, label)
+        if (
+            heading is None
+            and size is not None
+            and (aspect := JOINABLE.get(words.group(label), "")) not in ("", "unit")
+        ):
+            heading = evolve(size, unit=split_heading_unit(label)[1] or size.unit, aspect=aspect)
+        elif heading is not None:
+            size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
+        unit = grid.text(units, column).strip("[]() ") if units >= 0 else ""
+        if heading is not None and not heading.unit and known_unit(unit) is not None:
+            heading = evolve(heading, unit=unit)
+        result[column] = heading
+    return result
+
+
+def _judged(
+    grid: Grid, row: int, column: int, heading: Heading | None, below: Sequence[int], words: Words
+) -> Heading | None:
+    """What a column states of one part, by its cells too: a bearing's designation under any heading."""
+    cells = [text for r in below if (text := grid.text(r, column))]
+    heading = heading_of(grid.text(row, column), heading, cells, words) if cells else heading
+    return None if heading is not None and heading.parameter in ("machine", "station") else heading
+
+
+@define(eq=False)
+class _Reader:
+    table: _Seats
+    words: Words
+    found: Found
+    outside: Outside
+    pieces: Pieces = field(init=False)
+    length_unit: str = field(init=False)
+
+    def read(self) -> Block:
+        """The block."""
+        table, grid = self.table, self.table.grid
+        self.pieces, self.length_unit = Pieces(grid), self.outside.length_unit
+        for row in range(table.first, grid.height):
+            side = table.parts.get(row)
+            bad = [c for c in (*table.keys.values(), table.part) if isinstance(grid.columns[c][row], Bad)]
+            if bad:
+                self.found.problems.append(unreadable_key(grid, row, bad[0]))
+            if side is None or bad:
+                self._leave(row, "" if bad else "the row names no part")
+            else:
+                self._row(row, side)
+        return self.pieces.block(self.length_unit)
+
+    def _row(self, row: int, side: Side) -> None:
+        """The values of one seat."""
+        table, grid = self.table, self.table.grid
+        station = self.words.station(grid.merged_text(row, table.keys["STATION"]))
+        at = table.keys.get("MACHINE")
+        machine = (grid.merged_text(row, at) if at is not None else "") or self.outside.machine
+        for column in range(grid.width):
+            if column in (table.part, *table.keys.values()) or is_blank(grid.columns[column][row]):
+                continue
+            label = grid.text(table.header, column)
+            heading = table.headings.get((side.side, column))
+            of_station = heading is not None and heading.entry.level == "station"
+            if heading is None or (of_station and not station):
+                reason = why(self.words, side, label) if heading is None else "the row names no station"
+                if self.words.group(label) not in _NO_VALUES:
+                    self._unused(row, column, label, reason)
+            else:
+                self.pieces.add(heading, f"{side.word} {label}", row, column, machine, station if of_station else "")
+
+    def _leave(self, row: int, reason: str) -> None:
+        """A row of no part: a footer or a remark; what it says of units is taken."""
+        grid = self.table.grid
+        for column in range(grid.width):
+            text = grid.text(row, column)
+            if unit := units_said(text):
+                self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, column))
+            if text:
+                self._unused(row, column, grid.text(self.table.header, column), reason or "its row cannot be read")
+
+    def _unused(self, row: int, column: int, label: str, reason: str) -> None:
+        grid = self.table.grid
+        self.found.seen.append(label)
+        self.found.leave(Unused(label, visible(grid.text(row, column)), grid.place(row, column), reason))
