@@ -1,6 +1,7 @@
 """Which of the cells a finding rests on is the one to change, and what to change in words."""
 
 import re
+from collections.abc import Iterable
 
 from linter.model.findings import Assessment, Change, Used
 from linter.model.vocabulary import vocabulary
@@ -41,6 +42,39 @@ def none_found(item: Assessment) -> str:
     if item.outcome != "finding" or item.clears_with or not (cells_to_change(item) or not item.places):
         return ""
     return NONE_ALONE if item.severity == "remark" else NONE_FOUND
+
+
+def first_ways(item: Assessment, most: int = 2) -> tuple[tuple[Change, ...], ...]:
+    """The first ways to clear a finding, each one change or several that belong together; checked ones before others.
+
+    Parameters
+    ----------
+    item : Assessment
+        Any assessment.
+    most : int
+        How many ways are wanted.
+
+    Returns
+    -------
+    tuple of tuple of Change
+        At most ``most``; those at a cost only where there is no other.
+    """
+    for verified in (True, False):
+        ways: dict[tuple[int, int], list[Change]] = {}
+        for k, change in enumerate(item.clears_with):
+            if change.verified is verified:
+                ways.setdefault((change.together, 0 if change.together else k), []).append(change)
+        if ways:
+            return tuple(map(tuple, list(ways.values())[:most]))
+    return ()
+
+
+def same_change(items: Iterable[Assessment]) -> tuple[tuple[Assessment, ...], ...]:
+    """Findings by what clears them: together where :func:`first_ways`, or without any the remedy, are the same."""
+    groups: dict[object, list[Assessment]] = {}
+    for item in items:
+        groups.setdefault(first_ways(item) or item.remedy, []).append(item)
+    return tuple(map(tuple, groups.values()))
 
 
 def what_to_change(item: Assessment) -> str:

@@ -2,6 +2,7 @@
 
 import base64
 import hashlib
+import math
 import re
 from functools import cache
 from pathlib import Path
@@ -10,12 +11,13 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup, escape
 
-from linter.model.findings import SEVERITIES, ReviewResult
+from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
-from linter.report.cells import none_found
+from linter.report.cells import cells_to_change, first_ways, none_found, same_change
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
+from linter.report.entries import same_observed
 from linter.report.pages import (
     DETAILS,
     LARGEST,
@@ -27,7 +29,7 @@ from linter.report.pages import (
     same_text,
     value_of,
 )
-from linter.report.pictures import marked, picture
+from linter.report.pictures import counts_faults, marked, picture
 from linter.rulebook.model import Rulebook
 
 _HERE = Path(__file__).resolve().parent
@@ -57,10 +59,16 @@ def environment() -> Environment:
         plural=_plural,
         sentence=_sentence,
         basename=_basename,
+        shortened=shortened,
         capitalize_first=lambda text: text[:1].upper() + text[1:],
     )
     made.globals.update(
         none_found=none_found,
+        cells_to_change=cells_to_change,
+        first_ways=first_ways,
+        same_change=same_change,
+        same_observed=same_observed,
+        limits_text=limits_text,
         quantity=quantity_text,
         number=number_text,
         value_of=value_of,
@@ -102,6 +110,31 @@ def label(name: str) -> Markup:
 def _basename(file: str) -> str:
     """The last part of a file name as given, whichever way its folders are written."""
     return re.split(r"[/\\]", file)[-1] or file
+
+
+def shortened(text: str, most: int = 160) -> str:
+    """A text of a table, cut with a word where it is long."""
+    text = visible(text)
+    return text if len(text) <= most else f"{text[:most].rstrip()}… ({len(text)} characters)"
+
+
+def limits_text(item: Assessment) -> tuple[str, str]:
+    """What was observed and what is wanted, with three digits where that still tells them apart; empty without them.
+
+    A count of faults has neither: its message says which they are.
+    """
+    limits = [(word, q) for word, q in (("at least", item.lower), ("at most", item.upper)) if q is not None]
+    if item.observed is None or counts_faults(item):
+        return "", ""
+    quantities = [item.observed, *(q for _, q in limits)]
+    texts = [quantity_text(_three_digits(q.value, q.unit), q.unit) for q in quantities]
+    if len(set(texts)) < len({q.value for q in quantities}):
+        texts = [quantity_text(q.value, q.unit) for q in quantities]
+    return texts[0], " and ".join(f"{word} {text}" for (word, _), text in zip(limits, texts[1:], strict=True))
+
+
+def _three_digits(value: float, unit: str) -> float:
+    return value if unit == "mm" or not math.isfinite(value) else float(f"{value:.3g}")
 
 
 def _sentence(text: str) -> Markup:

@@ -9,6 +9,7 @@ from attrs import field, frozen
 from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import quantity_text, words_of
+from linter.report.entries import Entry, entries_of
 from linter.report.verdict import gate_reasons, rests_on
 from linter.rulebook.model import Rulebook
 
@@ -25,26 +26,13 @@ MEANING = {
 
 
 @frozen
-class Numbered:
-    """A finding or concession with its number in this report."""
-
-    number: int
-    item: Assessment
-
-    @property
-    def anchor(self) -> str:
-        """Id of its block."""
-        return f"f{self.number}"
-
-
-@frozen
 class Section:
-    """One station, or a machine as a whole (``station`` None)."""
+    """One station, or a machine as a whole (``station`` None); ``entries`` are those with a finding here."""
 
     anchor: str
     machine: str
     station: str | None
-    findings: tuple[Numbered, ...]
+    entries: tuple[Entry, ...]
     met: tuple[Assessment, ...]
     not_assessed: tuple[Assessment, ...]
     not_applicable: tuple[Assessment, ...]
@@ -52,38 +40,47 @@ class Section:
 
     def count(self, severity: str) -> int:
         """Findings of one severity, concessions left out."""
-        return sum(n.item.severity == severity and n.item.outcome == "finding" for n in self.findings)
+        return sum(i.severity == severity and i.outcome == "finding" for _, i in self.here)
 
     @property
     def conceded(self) -> int:
         """Findings that a concession covers."""
-        return sum(n.item.outcome == "conceded" for n in self.findings)
+        return sum(i.outcome == "conceded" for _, i in self.here)
+
+    @property
+    def here(self) -> tuple[tuple[int, Assessment], ...]:
+        """Findings and concessions of this position, each with the number of its entry."""
+        return tuple((e.number, i) for e in self.entries for i in e.everything if i.station == self.station)
 
 
 @frozen
 class MachinePart:
-    """A machine with its sections: itself first, then its stations."""
+    """A machine with its entries by gravity and its sections: itself first, then its stations."""
 
     anchor: str
     record: MachineRecord
+    entries: tuple[Entry, ...]
     sections: tuple[Section, ...]
 
 
 @frozen
 class Wanted:
-    """A parameter that is not stated, the clauses that wait for it and where."""
+    """A parameter that is not stated, the clauses that wait for it, where, and the cells that it is wanted in."""
 
     parameter: str
     clauses: tuple[str, ...]
     where: str
+    cells: tuple[str, ...]
+    decides: bool
 
 
 @frozen
 class AssumedOnce:
-    """An assumption, named once for all places it was made at."""
+    """An assumption, named once for all places; ``carries`` where a clause that must be judged rests on it."""
 
     assumed: Assumed
     where: str
+    carries: bool
 
 
 def same_text(cell: ReadCell) -> bool:
@@ -128,7 +125,7 @@ class Report:
 
     detail: str
     machines: tuple[MachinePart, ...]
-    findings: tuple[Numbered, ...]
+    entries: tuple[Entry, ...]
     wanted: tuple[Wanted, ...]
     unsolved: tuple[tuple[str, str], ...]
     assumed: tuple[AssumedOnce, ...]
@@ -138,19 +135,45 @@ class Report:
     gate: tuple[str, ...]
     rests: tuple[str, ...]
     cells: Mapping[tuple[str, str | None, str], ReadCell]
-    by_severity: Mapping[str, tuple[Numbered, ...]] = field(factory=dict)
+    by_severity: Mapping[str, tuple[Entry, ...]] = field(factory=dict)
 
     def where(self, item: Assessment) -> str:
-        """A position as the index names it: the machine only where there are several."""
+        """A position in words: the machine only where there are several."""
         if len(self.machines) == 1:
             return item.station or "whole machine"
         return place_name(item.machine, item.station)
 
-    def by_clause(self, severity: str) -> list[tuple[str, list[Numbered]]]:
-        """Findings of one severity by the title of their clause, the commonest first."""
-        groups: dict[str, list[Numbered]] = {}
-        for numbered in self.by_severity[severity]:
-            groups.setdefault(numbered.item.title, []).append(numbered)
+    def places(self, entry: Entry) -> str:
+        """The positions of an entry in words."""
+        if len(entry.items) == 1 or entry.item.station is None:
+            return self.where(entry.item)
+        names = [item.station or "" for item in entry.items]
+        if len(names) > SHOWN_PLACES:
+            names = [*names[: SHOWN_PLACES - 1], f"{len(names) - SHOWN_PLACES + 1} more"]
+        text = f"{', '.join(names[:-1])} and {names[-1]}"
+        return text if len(self.machines) == 1 else place_name(entry.item.machine, text)
+
+    @property
+    def counted(self) -> str:
+        """How many findings there are, how many of them follow from others, and how many assessments that is."""
+        entries = [entry for entry in self.entries if entry.item.outcome == "finding"]
+        following = sum(len(entry.following) for entry in entries)
+        found = sum(len(entry.everything) for entry in entries)
+        number = len(entries) + following
+        if not found:
+            return ""
+        text = f"{number} finding{'' if number == 1 else 's'}"
+        if following:
+            text += f", {following} {'follows' if following == 1 else 'follow'} from others"
+        if found > number:
+            text += f" ({found} with each position counted)"
+        return text + "."
+
+    def by_clause(self, severity: str) -> list[tuple[str, list[Entry]]]:
+        """Entries of one severity by the title of their clause, the commonest first."""
+        groups: dict[str, list[Entry]] = {}
+        for entry in self.by_severity[severity]:
+            groups.setdefault(entry.item.title, []).append(entry)
         return sorted(groups.items(), key=lambda group: (-len(group[1]), group[0]))
 
 
@@ -171,8 +194,8 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
     Report
         What the templates show.
     """
-    numbered, machines = _machines(result)
-    used = dict.fromkeys(n.item.clause for n in numbered) if numbered else {}
+    entries, machines = _machines(result)
+    used = dict.fromkeys(item.clause for entry in entries for item in entry.everything)
     clauses = [c for c in rulebook.clauses if c in used] + [c for c in used if c not in rulebook.clauses]
     keys = dict.fromkeys(s for c in clauses if c in rulebook.clauses for s in _sources(rulebook, c))
     keys.update(dict.fromkeys(s for a in result.assessments for s in a.sources))
@@ -180,7 +203,7 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
     return Report(
         detail=detail,
         machines=machines,
-        findings=numbered,
+        entries=entries,
         wanted=_wanted(result),
         unsolved=_unsolved(result),
         assumed=_assumed(result),
@@ -191,7 +214,7 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
         rests=rests_on(result),
         cells={(c.machine, c.station, c.parameter): c for c in result.understood},
         by_severity={
-            s: tuple(n for n in numbered if n.item.severity == s and n.item.outcome == "finding") for s in SEVERITIES
+            s: tuple(e for e in entries if e.item.severity == s and e.item.outcome == "finding") for s in SEVERITIES
         },
     )
 
@@ -202,38 +225,35 @@ def _sources(rulebook: Rulebook, clause: str) -> list[str]:
     return [key for source in named for key in source.split("; ")]
 
 
-def _grade(item: Assessment) -> tuple[int, int, str]:
-    return (item.outcome == "conceded", SEVERITIES.index(item.severity or "remark"), item.clause)
-
-
-def _machines(result: ReviewResult) -> tuple[tuple[Numbered, ...], tuple[MachinePart, ...]]:
+def _machines(result: ReviewResult) -> tuple[tuple[Entry, ...], tuple[MachinePart, ...]]:
     at: dict[tuple[str, str | None], list[Assessment]] = {}
     for item in result.assessments:
         at.setdefault((item.machine, item.station), []).append(item)
     values = {(s.machine, s.station): s.values for s in result.stations}
-    numbered: list[Numbered] = []
+    entries = entries_of(i for i in result.assessments if i.outcome in ("finding", "conceded"))
+    by_machine: dict[str, list[Entry]] = {}
+    for entry in entries:
+        by_machine.setdefault(entry.item.machine, []).append(entry)
     parts = []
     for m, record in enumerate(result.machines, 1):
+        own = tuple(by_machine.get(record.machine, ()))
         sections = []
         for s, station in enumerate((None, *dict.fromkeys(record.stations))):
             items = at.get((record.machine, station), [])
-            found = sorted((i for i in items if i.outcome in ("finding", "conceded")), key=_grade)
-            here = [Numbered(len(numbered) + n, item) for n, item in enumerate(found, 1)]
-            numbered += here
             sections.append(
                 Section(
                     anchor=f"m{m}s{s}",
                     machine=record.machine,
                     station=station,
-                    findings=tuple(here),
+                    entries=tuple(e for e in own if any(i.station == station for i in e.everything)),
                     met=_having(items, "met"),
                     not_assessed=_having(items, "not assessed"),
                     not_applicable=_having(items, "not applicable"),
                     values=values.get((record.machine, station)) if station is not None else None,
                 )
             )
-        parts.append(MachinePart(f"m{m}", record, tuple(sections)))
-    return tuple(numbered), tuple(parts)
+        parts.append(MachinePart(f"m{m}", record, own, tuple(sections)))
+    return entries, tuple(parts)
 
 
 def _having(items: Iterable[Assessment], outcome: str) -> tuple[Assessment, ...]:
@@ -269,7 +289,15 @@ def _wanted(result: ReviewResult) -> tuple[Wanted, ...]:
             places.setdefault(name, []).append((item.machine, item.station))
     order = {name: k for k, name in enumerate(vocabulary())}
     names = sorted(clauses, key=lambda n: (-len(clauses[n]), order.get(n, len(order)), n))
-    return tuple(Wanted(n, tuple(clauses[n]), _where(result, places[n])) for n in names)
+    cells: dict[str, dict[str, None]] = {}
+    for entry in result.needed:
+        cells.setdefault(entry.parameter, {})[entry.place.short() if entry.place else entry.near] = None
+    deciding = {name for item in result.unjudged for name in item.missing}
+    made = [
+        Wanted(n, tuple(clauses[n]), _where(result, places[n]), tuple(filter(None, cells.get(n, ()))), n in deciding)
+        for n in names
+    ]
+    return tuple(sorted(made, key=lambda wanted: not wanted.decides))
 
 
 def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
@@ -283,12 +311,15 @@ def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
 
 def _assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
     places: dict[Assumed, list[tuple[str, str | None]]] = {}
+    carries = set()
     for item in result.assessments:
         for entry in item.assumed:
             places.setdefault(entry, []).append((item.machine, item.station))
+            if item.must and item.outcome in ("met", "finding", "conceded"):
+                carries.add(entry)
     order = {name: k for k, name in enumerate(vocabulary())}
     entries = sorted(places, key=lambda a: (order.get(a.parameter, len(order)), a.parameter, str(a.value), a.reason))
-    return tuple(AssumedOnce(a, _where(result, places[a])) for a in entries)
+    return tuple(AssumedOnce(a, _where(result, places[a]), a in carries) for a in entries)
 
 
 def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
@@ -333,11 +364,15 @@ def prose(text: str) -> str:
 def named_cells(item: Assessment, report: Report) -> tuple[NamedCell, ...]:
     """What the table says of the parameters that the remedy of a finding names.
 
-    A name of one word (``cage``) counts only where the finding rests on that parameter: it may be plain speech.
+    A parameter that a change names is told there. A name of one word (``cage``) counts only where the finding rests on
+    that parameter: it may be plain speech.
     """
     used = {u.parameter for u in item.places}
+    told = {change.parameter for change in item.clears_with}
     found = []
     for name in dict.fromkeys(_names().findall(item.remedy)):
+        if name in told:
+            continue
         if "_" not in name and name not in used:
             continue
         here = [u for u in item.places if u.parameter == name]

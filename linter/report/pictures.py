@@ -1,7 +1,7 @@
 """Which drawing goes with which assessment, and which features of a seat a finding is about."""
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from markupsafe import Markup
@@ -11,8 +11,12 @@ from linter.report.drawings.bars import SpeedLimit, limit_bar, speed_scale
 from linter.report.drawings.fits import clearance_walk, fit_diagram
 from linter.report.drawings.half_section import FEATURES
 from linter.report.drawings.window import Criterion, preload_window
-from linter.report.pages import Numbered
 from linter.rulebook.model import Clause, Rulebook
+
+
+def counts_faults(item: Assessment) -> bool:
+    """Whether what was observed is only how many faults there are: the message says which."""
+    return item.observed is not None and item.observed.unit == "1" and item.upper is not None and item.upper.value == 0
 
 
 def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:
@@ -22,7 +26,7 @@ def picture(item: Assessment, rulebook: Rulebook) -> Markup | None:
     if clause is not None and clause.picture in _DRAWN:
         figures = {w.key: w.value for w in item.working}
         drawn = _DRAWN[clause.picture](figures, item, clause)
-    return drawn or limit_bar(item.observed, item.lower, item.upper)
+    return drawn or (None if counts_faults(item) else limit_bar(item.observed, item.lower, item.upper))
 
 
 Figures = Mapping[str, Any]
@@ -136,15 +140,14 @@ _ABOUT = {
 }
 
 
-def marked(findings: Sequence[Numbered]) -> dict[str, tuple[int, ...]]:
-    """The features that findings are about, with the numbers of those findings.
+def marked(findings: Iterable[tuple[int, Assessment]]) -> dict[str, tuple[int, ...]]:
+    """The features that findings are about, with the numbers of their entries.
 
     Those that the message or the remedy names, that clear the finding or that are missing; where there are none, those
     that the finding rests on and that its clause is about.
     """
     found: dict[str, list[int]] = {}
-    for numbered in findings:
-        item = numbered.item
+    for number, item in findings:
         chapter, _, topic = item.clause.partition(".")
         texts = f"{item.message} {item.remedy}"
         names = [c.parameter for c in item.clears_with] + list(item.missing)
@@ -159,5 +162,5 @@ def marked(findings: Sequence[Numbered]) -> dict[str, tuple[int, ...]]:
             ]
         for name in dict.fromkeys(names):
             if name in FEATURES:
-                found.setdefault(name, []).append(numbered.number)
-    return {name: tuple(numbers) for name, numbers in found.items()}
+                found.setdefault(name, []).append(number)
+    return {name: tuple(dict.fromkeys(numbers)) for name, numbers in found.items()}
