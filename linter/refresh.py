@@ -23,7 +23,7 @@ from linter.review.records import assessments
 from linter.rulebook.differences import gravest
 from linter.rulebook.gates import gate_text
 from linter.rulebook.load import CURRENT, load, stated_cases
-from linter.rulebook.model import Rulebook
+from linter.rulebook.model import Rulebook, RulebookError
 
 #: Columns of a golden table: what is compared, and nothing else.
 COLUMNS = ("clause", "machine", "station", "outcome", "severity", "observed")
@@ -135,7 +135,11 @@ def main(words: list[str]) -> int:
         print("run this in a checkout: an installed package has nothing to write", file=sys.stderr)
         return 2
     check = "--check" in words
-    found = stale()
+    try:
+        found = stale()
+    except RulebookError as error:
+        print(f"ruleset/current/ cannot be used: {error}", file=sys.stderr)
+        return 2
     for name, text in found.items():
         if not check:
             (root() / name).write_text(text, encoding="utf-8", newline="\n")

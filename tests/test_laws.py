@@ -81,7 +81,8 @@ def test_every_outcome_has_a_worked_case(clause):
     alone = evolve(BOOK, clauses={clause: BOOK.clauses[clause]})
     seen = set()
     for case in worked_cases(BOOK, clause):
-        assert case["message"], case["title"]
+        told = f"{case['title']}: state what the report says (message) in ruleset/current/cases/*.toml"
+        assert case.get("message"), told
         assessed = assess(case_stations(case), alone)
         assert assessed.reviews[clause].failure is None
         records = [r for r in assessments(assessed) if r.station in (None, case.get("station", "A"))]

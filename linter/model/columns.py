@@ -138,6 +138,8 @@ def size_parts(value: Any) -> tuple[float, float, float, str]:
         return np.nan, np.nan, np.nan, ""
     if isinstance(value, (int, float)):
         return float(value), np.nan, np.nan, ""
+    if isinstance(value, str) or len(value) < 2:
+        raise ValueError(f'{value!r} is not a size as a case states it: write 8, [8, "k5"] or [8, -0.005, 0.0] (mm)')
     if isinstance(value[1], str):
         lower, upper = deviations(value[1], value[0])
         return float(value[0]), float(lower) / 1000, float(upper) / 1000, value[1]

@@ -13,7 +13,7 @@ from linter.model.wording import value_text
 from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.load import CURRENT, load, released_versions, stated_cases
-from linter.rulebook.model import Rulebook
+from linter.rulebook.model import Rulebook, RulebookError
 
 
 @frozen
@@ -59,7 +59,13 @@ def worked_cases(book: Rulebook, clause: str) -> list[dict[str, Any]]:
 
 
 def case_stations(case: Mapping[str, Any]) -> Stations:
-    """The stations of a worked case, with the cells that it states as not usable (``problems``)."""
+    """The stations of a worked case, with the cells that it states as not usable (``problems``).
+
+    Raises
+    ------
+    RulebookError
+        For a name outside the vocabulary or a value that is not written as its parameter wants it.
+    """
     problems = tuple(
         Problem(
             kind=p["kind"],
@@ -73,7 +79,11 @@ def case_stations(case: Mapping[str, Any]) -> Stations:
         )
         for p in case.get("problems", ())
     )
-    return evolve(stations_from_rows(case["stations"]), problems=problems)
+    try:
+        return evolve(stations_from_rows(case["stations"]), problems=problems)
+    except (KeyError, TypeError, ValueError) as error:
+        said = error.args[0] if error.args else error
+        raise RulebookError("cases/*.toml", case["clause"], f"stations of the case {case['title']!r}: {said}") from None
 
 
 def run_cases(book: Rulebook, clause: str) -> list[WorkedCase]:

@@ -8,6 +8,7 @@ from linter.review.assess import assess
 from linter.review.cases import case_stations, worked_cases
 from linter.review.records import assessments
 from linter.rulebook.load import load, stated_cases
+from linter.rulebook.model import RulebookError
 
 BOOK = load("current")
 CASES = [pytest.param(case, id=f"{case['clause']}: {case['title']}") for case in stated_cases("current")]
@@ -21,12 +22,28 @@ def test_worked_case(case):
     ]  # fmt: skip
     assert len(found) == 1
     (record,) = found
-    assert (record.outcome, record.severity) == (case["outcome"], case.get("severity"))
+    told = "the case states one thing (ruleset/current/cases/*.toml), the program says another: who is right?"
+    assert (record.outcome, record.severity) == (case["outcome"], case.get("severity")), told
     if "observed" in case:
-        assert record.observed.value == pytest.approx(case["observed"], rel=1e-6)
+        assert record.observed.value == pytest.approx(case["observed"], rel=1e-6), told
     if "message" in case:
-        assert record.message.replace("\u00a0", " ") == case["message"].replace("\u00a0", " ")
+        said, stated = (text.replace("\u00a0", " ") for text in (record.message, case["message"]))
+        assert said == stated, f"{told}\nsaid:   {said}\nstated: {stated}"
     assert "{" not in record.message + record.remedy
+
+
+@pytest.mark.parametrize(
+    ("stated", "told"),
+    [
+        ({"shaft_seat_diameter": "8k5"}, "'8k5' is not a size as a case states it"),
+        ({"shaft_seat": 8}, "schemas/vocabulary.csv"),
+    ],
+)
+def test_a_case_that_cannot_be_read_is_named(stated, told):
+    named = r"^cases/\*\.toml: clause fit\.grade: stations of the case 'sharp'"
+    with pytest.raises(RulebookError, match=named) as caught:
+        case_stations({"clause": "fit.grade", "title": "sharp", "stations": [stated]})
+    assert told in str(caught.value)
 
 
 @pytest.mark.parametrize("clause", list(BOOK.clauses))

@@ -2,9 +2,11 @@
 
 import numpy as np
 import pytest
+from attrs import evolve
 
 from linter.reading import InputError, read_names, read_table
 from linter.reading.files.equations import cut_line
+from linter.reading.layouts import sheet, wide
 from linter.reading.words.mapping import Mapping
 from linter.reading.words.names import Names
 
@@ -340,3 +342,16 @@ def test_heading_that_stands_twice_is_a_disagreement_and_no_row_is_lost(tmp_path
     assert reading.stations.number("bore_diameter")[1] == 4
     (problem,) = reading.stations.problems
     assert (problem.kind, problem.read) == ("disagreement", "4 and 5")
+
+
+def test_of_three_layouts_each_tells_what_it_would_explain(read, monkeypatch):
+    def third(grid, words):
+        return evolve(wide.find(grid, words), score=2, where="in pairs")
+
+    monkeypatch.setattr(sheet, "LAYOUTS", (*sheet.LAYOUTS, third))
+    reading = read(
+        "machine;station;bore_diameter;outside_diameter\nM;A;8;22\nM;B;8;22\nspeed_max;3000;;\nspeed_operating;9;;\n"
+    )
+    assert reading.layout == "one row per station"
+    (told,) = [note for note in reading.notes if note.startswith("read as")]
+    assert told == "read as one row per station: 4 names stand in one row and 3 in one column and 2 in pairs"

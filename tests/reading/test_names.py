@@ -22,6 +22,8 @@ def test_every_parameter_has_a_word_in_every_language() -> None:
     assert lacking == [], "add rows such as these to linter/reading/words/data/headings.csv"
     unknown = {target for target, _, _ in PARAMETER_WORDS} - set(vocabulary())
     assert unknown == set(), "linter/reading/words/data/headings.csv names parameters that schemas/vocabulary.csv lacks"
+    strange = [row for row in heading_words() if row[2] not in (*LANGUAGES, "symbol")]
+    assert strange == [], "linter/reading/words/data/headings.csv: a language is one of LANGUAGES here, or symbol"
 
 
 def test_every_group_has_a_word_in_every_language() -> None:
@@ -31,7 +33,9 @@ def test_every_group_has_a_word_in_every_language() -> None:
 
 @pytest.mark.parametrize(("target", "word"), [(target, word) for target, word, _ in PARAMETER_WORDS])
 def test_every_built_in_word_is_understood(target: str, word: str) -> None:
-    assert NAMES.find(word) == Match(target)
+    found = NAMES.find(word)
+    told = f"{target},{word} in linter/reading/words/data/headings.csv: read as {found and found.parameter}"
+    assert found == Match(target), f"{told}; {NAMES.why(word) or 'one word names one parameter'}"
     assert NAMES.find(f" {word}\u00a0") == Match(target)
 
 

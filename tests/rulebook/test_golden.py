@@ -58,7 +58,10 @@ def _differences(stored: list[dict[str, str]], found: list[dict[str, str]]) -> l
 
 @pytest.mark.parametrize("name", FILES)
 def test_verdicts_are_the_golden_ones(name):
-    assert _differences(_stored(name), _found(name)) == []
+    told = "`python -m linter.refresh` writes it anew" if name == "current" else "a release never changes its verdicts"
+    stored, found = _stored(name), _found(name)
+    assert len(stored) == len(found), told
+    assert _differences(stored, found) == [], told
 
 
 @pytest.mark.parametrize("name", FILES)

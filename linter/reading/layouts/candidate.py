@@ -38,6 +38,8 @@ class Candidate:
     ----------
     score : int
         Number of names that this layout explains.
+    where : str
+        Where it finds them: ``in one row``.
     start : int
         First row of the table; what stands above it is its title block.
     heading : range
@@ -55,6 +57,7 @@ class Candidate:
     """
 
     score: int
+    where: str
     start: int
     heading: range
     headed: bool

@@ -21,6 +21,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     return Candidate(
         score=table.score,
+        where="in one column",
         start=table.header if table.header >= 0 else table.start,
         heading=range(table.header, table.header + 1),
         headed=table.header >= 0 and "VALUE" in table.roles.values(),

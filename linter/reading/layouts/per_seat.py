@@ -54,6 +54,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     return Candidate(
         score=best.score,
+        where="in a heading over one row per seat",
         start=best.header,
         heading=range(best.header, best.header + 1),
         headed=False,

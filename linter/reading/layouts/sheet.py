@@ -152,8 +152,8 @@ class _Sheet:
         layout = table.layout_of(block)
         if len(candidates) > 1 and min(c.score for c in candidates) > 1:
             where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
-            across, down = (c.score for c in candidates[:2])
-            found.say(f"{where}read as {layout}: {across} names stand in one row and {down} in one column")
+            first, *others = (f"{c.score} {'' if k else 'names stand '}{c.where}" for k, c in enumerate(candidates))
+            found.say(f"{where}read as {layout}: {' and '.join([first, *others])}")
         if layout not in found.layouts:
             found.layouts.append(layout)
         block.strips[:] = [by_custom(strip, block.length_unit, found, grid.file) for strip in block.strips]

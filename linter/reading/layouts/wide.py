@@ -22,6 +22,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     return Candidate(
         score=table.score,
+        where="in one row",
         start=table.top,
         heading=range(table.top, table.bottom + 1),
         headed=False,
