@@ -69,7 +69,9 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
 @click.option(
     "--memory", type=click.IntRange(min=64), default=2048, show_default=True, help="Memory for one table, in MiB."
 )
-@click.option("--full", is_flag=True, help="The result file has the working of what is met too.")
+@click.option(
+    "--full", is_flag=True, help="Working of what is met in the result file; SARIF and JUnit tell what is met."
+)
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
 @click.option(
     "--today",

@@ -208,7 +208,7 @@ class _Call:
         for kind in options.write:
             writer = WRITERS[kind]
             try:
-                content = writer.content(Job(result, self.book, table, options.date))
+                content = writer.content(Job(result, self.book, table, options.date, options.full))
                 write_file(options.out / f"{name}{writer.suffix}", content, inputs=self.tables.found)
             except OSError as error:
                 self.fail(f"{shown(table)}: the report could not be written: {error}")

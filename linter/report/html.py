@@ -59,6 +59,7 @@ def environment() -> Environment:
         plural=_plural,
         sentence=_sentence,
         basename=_basename,
+        prose=prose,
         shortened=shortened,
         capitalize_first=lambda text: text[:1].upper() + text[1:],
     )

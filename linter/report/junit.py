@@ -1,4 +1,6 @@
-"""The result as JUnit XML, for build servers: one suite per machine, one case per clause and station.
+"""The result as JUnit XML, for build servers: one suite per machine, one case per finding and per gap.
+
+What is met and not applicable is one case of each suite that counts it, unless a case of its own is asked for each.
 
 There is no standard for this format; the common core that build servers read is written: ``testsuites``,
 ``testsuite``, ``testcase`` with at most one of ``failure``, ``error`` and ``skipped``, ``system-out``, ``properties``.
@@ -15,7 +17,7 @@ from linter.model.wording import quantity_text
 from linter.report.cells import cells_to_change, sentence, what_to_change
 
 
-def junit_text(result: ReviewResult) -> str:
+def junit_text(result: ReviewResult, *, passes: bool = False) -> str:
     """The result as JUnit XML.
 
     Parameters
@@ -25,6 +27,9 @@ def junit_text(result: ReviewResult) -> str:
         could not be assessed is skipped with the reason, or an error where it must be judged or a complete review was
         asked for; a clause that failed to run is always an error, and so is a review in which nothing could be
         assessed.
+    passes : bool
+        Whether each clause that is met or not applicable is a case of its own; else one case for each machine counts
+        them, so that a suite never stands empty.
 
     Returns
     -------
@@ -36,7 +41,7 @@ def junit_text(result: ReviewResult) -> str:
     for item in result.assessments:
         by_machine.setdefault(item.machine, []).append(item)
     records = {record.machine: record for record in result.machines}
-    suites = [_suite(result, machine, records.get(machine), items) for machine, items in by_machine.items()]
+    suites = [_suite(result, machine, records.get(machine), items, passes) for machine, items in by_machine.items()]
     suites += _whole(result)
     top.extend(suites)
     for key in ("tests", "failures", "errors", "skipped"):
@@ -59,7 +64,9 @@ def _whole(result: ReviewResult) -> list[ET.Element]:
     return [_counted(ET.Element("testsuite", {"name": "review"}), cases)] if cases else []
 
 
-def _suite(result: ReviewResult, machine: str, record: MachineRecord | None, items: list[Assessment]) -> ET.Element:
+def _suite(
+    result: ReviewResult, machine: str, record: MachineRecord | None, items: list[Assessment], passes: bool
+) -> ET.Element:
     suite = ET.Element("testsuite", {"name": visible(machine)})
     facts = {
         "file": result.input.file,
@@ -79,7 +86,13 @@ def _suite(result: ReviewResult, machine: str, record: MachineRecord | None, ite
     properties = ET.SubElement(suite, "properties")
     for name, value in facts.items():
         ET.SubElement(properties, "property", {"name": name, "value": visible(value)})
-    suite = _counted(suite, [_case(result, item) for item in items])
+    shown = [item for item in items if passes or item.outcome not in ("met", "not applicable")]
+    cases = [_case(result, item) for item in shown]
+    if len(shown) < len(items):
+        counts = {outcome: sum(item.outcome == outcome for item in items) for outcome in ("met", "not applicable")}
+        name = ", ".join(f"{count} {outcome}" for outcome, count in counts.items() if count)
+        cases.append(ET.Element("testcase", {"classname": visible(machine), "name": f"clauses: {name}"}))
+    suite = _counted(suite, cases)
     lines = [visible(f"concession {note.number}, {note.state}: {note.text}") for note in result.concessions]
     lines += [visible(f"note: {note}") for note in result.notes]
     if lines:

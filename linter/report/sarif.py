@@ -1,6 +1,7 @@
 """The result as SARIF 2.1.0 (OASIS Standard, errata 01 of 2023), for gates and viewers that read it.
 
-Section numbers are those of that standard. A clause is a rule, an assessment a result; a cell of a workbook is a
+Section numbers are those of that standard. A clause is a rule, a finding or what could not be
+assessed a result; a cell of a workbook is a
 logical location of kind ``cell`` below its ``sheet``, since a workbook has no lines; a value that was reviewed is one
 of kind ``parameter`` below its ``station`` and ``machine``.
 """
@@ -33,7 +34,7 @@ KIND = {
 }
 
 
-def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
+def sarif_text(result: ReviewResult, rulebook: Rulebook, *, passes: bool = False) -> str:
     """The result as a SARIF log with one run.
 
     Parameters
@@ -42,6 +43,8 @@ def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
         As reviewed.
     rulebook : Rulebook
         The one it was reviewed with.
+    passes : bool
+        Whether what is met and what is not applicable are results too; they are counted in the properties anyway.
 
     Returns
     -------
@@ -49,7 +52,7 @@ def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
         JSON with sorted keys, the same for the same inputs; it can be encoded as UTF-8.
     """
     run = _Run(result, rulebook)
-    results = ",\n   ".join(_json(run.entry(item)) for item in result.assessments)
+    results = ",\n   ".join(_json(run.entry(item)) for item in result.assessments if passes or not _passes(item))
     content = {**run.content(), "results": []}
     parts = [
         f"{_json(key)}: " + (f"[\n   {results}\n  ]" if key == "results" and results else _json(content[key]))
@@ -57,6 +60,10 @@ def sarif_text(result: ReviewResult, rulebook: Rulebook) -> str:
     ]
     joined = ",\n  ".join(parts)
     return f'{{\n "$schema": {_json(SCHEMA)},\n "runs": [{{\n  {joined}\n }}],\n "version": "2.1.0"\n}}\n'
+
+
+def _passes(item: Assessment) -> bool:
+    return item.outcome in ("met", "not applicable")
 
 
 def _json(value: Any) -> str:

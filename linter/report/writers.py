@@ -13,12 +13,16 @@ if TYPE_CHECKING:
 
 @frozen
 class Job:
-    """What a writer writes from: the result, the rulebook and the table it came from, and a date to print."""
+    """What a writer writes from: the result, the rulebook and the table it came from, and a date to print.
+
+    ``passes``: SARIF and JUnit have what is met and not applicable too.
+    """
 
     result: "ReviewResult"
     rulebook: "Rulebook"
     table: Path
     date: str | None = None
+    passes: bool = False
 
 
 @frozen
@@ -48,13 +52,13 @@ def _json(job: Job) -> Iterable[bytes]:
 def _sarif(job: Job) -> bytes:
     from linter.report.sarif import sarif_text
 
-    return sarif_text(job.result, job.rulebook).encode()
+    return sarif_text(job.result, job.rulebook, passes=job.passes).encode()
 
 
 def _junit(job: Job) -> bytes:
     from linter.report.junit import junit_text
 
-    return junit_text(job.result).encode()
+    return junit_text(job.result, passes=job.passes).encode()
 
 
 def _xlsx(job: Job) -> bytes:

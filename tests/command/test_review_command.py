@@ -122,7 +122,7 @@ def test_a_fault_of_the_program_in_one_table_does_not_stop_the_others(review, he
 def test_a_fault_in_one_writer_is_told_and_the_other_reports_are_written(review, here, monkeypatch):
     import linter.report.junit
 
-    def faulty(_result):
+    def faulty(_result, **_options):
         raise KeyError("inside")
 
     monkeypatch.setattr(linter.report.junit, "junit_text", faulty)

@@ -12,7 +12,7 @@ from linter.report.junit import junit_text
 
 def read(result):
     """The report as an independent reader of the format sees it: by (suite, class name, clause)."""
-    xml = JUnitXml.fromroot(ET.fromstring(junit_text(result)))
+    xml = JUnitXml.fromroot(ET.fromstring(junit_text(result, passes=True)))
     return xml, {(s.name, c.classname, c.name.split(":")[0]): c for s in xml for c in s}
 
 
@@ -113,7 +113,7 @@ def test_closed_gate_is_never_green_and_open_gate_never_red(sample):
 
 
 def test_characters_that_xml_forbids_are_shown(hostile):
-    text = junit_text(hostile)
+    text = junit_text(hostile, passes=True)
     assert "a␀b␛[31mred␇" in text and "[U+D800]" in text and "[U+202E]" in text
     assert text.encode("utf-8")
     assert ET.parse(StringIO(text)).getroot().tag == "testsuites"
@@ -124,3 +124,16 @@ def test_characters_that_xml_forbids_are_shown(hostile):
 def test_same_bytes_and_no_time(sample):
     assert junit_text(sample) == junit_text(sample)
     assert "timestamp" not in junit_text(sample) and " time=" not in junit_text(sample)
+
+
+def test_what_is_met_is_one_case_of_each_machine_unless_asked_for(sample):
+    xml = JUnitXml.fromroot(ET.fromstring(junit_text(sample)))
+    told = [a for a in sample.assessments if a.outcome not in ("met", "not applicable")]
+    assert xml.tests == len(told) + len(sample.machines)
+    for suite in xml:
+        names = [case.name for case in suite]
+        assert names[-1] == "clauses: 1 met, 2 not applicable" and list(suite)[-1].result == []
+    whole, _ = read(sample)
+    assert (xml.failures, xml.errors) == (whole.failures, whole.errors)
+    met = tuple(evolve(a, clause="speed.factor") for a in sample.assessments if a.outcome == "met")
+    assert JUnitXml.fromroot(ET.fromstring(junit_text(evolve(sample, assessments=met)))).tests == len(sample.machines)

@@ -24,7 +24,7 @@ def schema() -> Draft4Validator:
 
 
 def run_of(result, rulebook) -> dict:
-    (run,) = json.loads(sarif_text(result, rulebook))["runs"]
+    (run,) = json.loads(sarif_text(result, rulebook, passes=True))["runs"]
     return run
 
 
@@ -212,3 +212,15 @@ def test_same_bytes_sorted_keys_and_any_text(sample, hostile, rulebook):
         assert [line.strip().rstrip(",") for line in text.splitlines() if '"ruleId"' in line] == entries
         for hidden in ("\u202e", "\x00", "\u200b", "\x1b"):
             assert hidden not in text
+
+
+def test_what_is_met_stands_there_on_request_only_and_is_always_counted(sample, rulebook, schema):
+    log = json.loads(sarif_text(sample, rulebook))
+    schema.validate(log)
+    (run,) = log["runs"]
+    told = [a for a in sample.assessments if a.outcome in ("finding", "conceded", "not assessed")]
+    assert [r["ruleId"] for r in run["results"]] == [a.clause for a in told] and len(told) < len(sample.assessments)
+    assert {r["kind"] for r in run["results"]} == {"fail", "open"}
+    assert run["properties"]["outcomes"] == sample.outcomes
+    met = tuple(a for a in sample.assessments if a.outcome == "met")
+    assert json.loads(sarif_text(evolve(sample, assessments=met), rulebook))["runs"][0]["results"] == []
