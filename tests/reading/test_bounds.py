@@ -11,6 +11,7 @@ import pytest
 from click.testing import CliRunner
 
 import linter.reading
+import linter.reading.proposal
 from linter.command.cli import main
 from linter.reading import InputError
 from linter.reading.files import bounds
@@ -156,13 +157,10 @@ def test_the_other_tables_of_a_call_are_reviewed(tmp_path, monkeypatch, work, co
         # only the costly table has little time, so that no other is near its bound
         return (work if path.name == "b.csv" else sound)(path, *arguments, **options)
 
-    if work is greedy:
-        monkeypatch.setattr(bounds, "PROCESSOR_SECONDS", 60.0)
-    else:
-        monkeypatch.setattr(bounds, "PROCESSOR_SECONDS", 3.0)
+    limits = ["--seconds", "60" if work is greedy else "3", "--memory", "512"]
     monkeypatch.setattr(linter.reading, "read_table", read_table)
     before = state()
-    result = CliRunner().invoke(main, ["review", "a.csv", "b.csv", "c.csv", "--write", "html,json"])
+    result = CliRunner().invoke(main, ["review", "a.csv", "b.csv", "c.csv", "--write", "html,json", *limits])
     assert result.exit_code == 2
     assert f"[{code}]" in result.stderr and result.stderr.count("\n") == 1 and "b.csv" in result.stderr
     assert {p.name for p in Path("reports").iterdir()} == {
@@ -178,7 +176,7 @@ def test_names_are_proposed_within_bounds(tmp_path, monkeypatch, work, code):
     Path("a.csv").write_text(HEAD)
     if work is greedy:
         monkeypatch.setattr(bounds, "PROCESSOR_SECONDS", 60.0)
-    monkeypatch.setattr(linter.reading, "read_names", work)
+    monkeypatch.setattr(linter.reading.proposal, "read_names", work)
     result = CliRunner().invoke(main, ["names", "a.csv"])
     assert result.exit_code == 2
     assert f"[{code}]" in result.stderr and result.stdout == ""
