@@ -271,3 +271,54 @@ def test_dimensions_in_another_order_or_number_are_asked_about(tmp_path, cell):
 @pytest.mark.parametrize("heading", ["Bush d x D x B", "Buchse d×D×B", "D x d x B", "Seal size d x D x B", "d x D"])
 def test_dimensions_of_other_parts_are_not_those_of_the_bearing(heading):
     assert NAMES.find(heading) is None
+
+
+def _read_text(tmp_path, text):
+    path = tmp_path / "t.csv"
+    path.write_text(text, encoding="utf-8")
+    return read_table(path).stations
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Fit shaft / housing",
+        "Passung Welle/Gehäuse",
+        "はめあい 軸/ハウジング",
+        "配合 轴/座孔",
+        "Ajustes eje / alojamiento",
+    ],
+)
+@pytest.mark.parametrize("cell", ["k6 / H7", "H7/k6", "k6/G7", "m5 / M6"])
+def test_fits_of_both_seats_in_one_column_go_to_the_seat_of_their_letters(tmp_path, heading, cell):
+    text = f"Station;Shaft seat [mm];Housing seat [mm];{heading};Bore [mm]\nA;10;26;{cell};10\n"
+    stations = _read_text(tmp_path, text)
+    shaft, hole = sorted((part.strip() for part in cell.split("/")), key=str.isupper)
+    assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == [shaft]
+    assert stations.size("housing_seat_diameter").tolerance_class.tolist() == [hole]
+
+
+@pytest.mark.parametrize("cell", ["k6", "k6/h5", "H7/G6", "k6/H7/x"])
+def test_fits_that_are_not_one_of_each_seat_are_asked_about(tmp_path, cell):
+    text = f"Station;Shaft seat [mm];Housing seat [mm];Fit shaft / housing;Bore [mm]\nA;10;26;{cell};10\n"
+    stations = _read_text(tmp_path, text)
+    assert [p.code for p in stations.problems if p.kind == "unreadable"] == ["not-two-fits"]
+    assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == [""]
+
+
+@pytest.mark.parametrize("heading", ["± [mm]", "Shaft tolerance ± [mm]"])
+def test_a_number_below_the_sign_of_half_the_band_is_half_the_band(tmp_path, heading):
+    stations = _read_text(tmp_path, f"Station;Shaft seat [mm];{heading};Bore [mm]\nA;10;0.004;10\n")
+    size = stations.size("shaft_seat_diameter")
+    assert (size.lower.tolist(), size.upper.tolist()) == ([-0.004], [0.004])
+
+
+@pytest.mark.parametrize("name", ["G6", "G7", "M6"])
+def test_a_class_of_holes_in_a_column_of_tolerances_is_no_thread(tmp_path, name):
+    stations = _read_text(tmp_path, f"Station;Housing seat [mm];Fit;Bore [mm]\nA;26;{name};10\n")
+    assert stations.size("housing_seat_diameter").tolerance_class.tolist() == [name]
+
+
+def test_a_unit_of_one_letter_behind_a_comma_is_no_station():
+    assert NAMES.find("Radial load, N") == Match("radial_load", unit="N")
+    assert NAMES.find("Статическая грузоподъёмность C0, Н").station is None

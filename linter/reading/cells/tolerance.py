@@ -20,6 +20,8 @@ _DATE = re.compile(
 _THREAD = re.compile(
     r"(?:M|G|UNC|UNF|Tr) ?\d+(?:[.,]\d+)?(?: ?x ?\d+(?:[.,]\d+)?)?(?:[ -]+\d[A-Ha-h]{1,2})?|\d[GHgh]|[123][AB]"
 )
+#: Under a heading of tolerances a class of holes (ISO 286-1), which elsewhere may be the name of a thread.
+_HOLE_CLASS = re.compile(r"[GM](?:[3-9]|1[0-2])")
 _GENERAL = re.compile(
     r"(?:(?:DIN |EN ){0,2}ISO ?(?:2768|22081)(?:[- ]{0,3}[0-9a-zA-Z]{1,4}){0,3}"
     r"|DIN ?7168[ -]?[a-z]{0,6}"
@@ -50,7 +52,7 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
     general: tuple[str, ...] = ()
     if (match := _GENERAL_TAIL.fullmatch(folded)) and not known_unit(match[2]):
         folded, general = match[1], ("general tolerance",)
-    if _THREAD.fullmatch(folded):
+    if _THREAD.fullmatch(folded) and (nominal_wanted or not _HOLE_CLASS.fullmatch(folded)):
         return ReadError(
             "thread", text, EXPECTED, f"“{shown(text)}” is a thread or the class of one, not a size of a seat"
         )

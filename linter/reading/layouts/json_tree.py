@@ -10,7 +10,7 @@ from attrs import define, evolve, field
 from linter.model.places import Place
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import conversion, known_unit
+from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
@@ -30,6 +30,7 @@ from linter.reading.layouts.json_records import (
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -60,6 +61,7 @@ class _Walk:
     again: dict[int, list[Path]] = field(factory=dict)
     results: list[tuple[Any, Path]] = field(factory=list)
     shapes: dict[frozenset[str], Shape] = field(factory=dict)
+    size: tuple[Path, Heading | None] = field(default=((), None))
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
@@ -216,10 +218,22 @@ class _Walk:
                 return heading
         return within(self.words, side, key)
 
-    def _meaning(self, key: str, value: Any, here: Here) -> Heading | None:
+    def _meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
         heading = self._heading(key, here)
+        if not isinstance(value, (dict, list)):
+            heading = self._of_size_before(key, heading, at[:-1])
         return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
+
+    def _of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
+        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
+        before, size = self.size
+        aspect = JOINABLE.get(self.words.group(label), "")
+        if heading is None and size is not None and before == where and aspect not in ("", "unit"):
+            return evolve(size, aspect=aspect, unit=split_heading_unit(label)[1] or size.unit, own_unit=False)
+        toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
+        self.size = (where, heading if toleranced else None)
+        return heading
 
     def _entry(self, key: str, value: Any, at: Path, here: Here, path: Path) -> None:
         """One key of an object that is no record."""
@@ -231,7 +245,7 @@ class _Walk:
             self.results.append((value, at))
         elif word in _MACHINES or word in _STATIONS:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
-        elif (heading := self._meaning(key, value, here)) is not None and not isinstance(value, list):
+        elif (heading := self._meaning(key, value, here, at)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
                 if heading.parameter in ("machine", "station") or not any(aspect_of(part)[0] for part in value):
                     self._node(value, at, evolve(here, trail=(*here.trail, key)))  # a group, such as of the bearing
@@ -337,8 +351,10 @@ class _Walk:
         label = cell_text(node.get(shape.name))
         machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
-        heading = self._heading(label, here)
         stated = [key for key in node if shape.aspect_of(key)[0]]
+        heading = self._of_size_before(label, self._heading(label, here), (*path[:-1], station))
+        if len(stated) == 1:
+            heading = heading_of(label, heading, (cell_text(node[stated[0]]),), self.words)
         if heading is None:
             self._unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
             return

@@ -13,6 +13,7 @@ from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sides import Side, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
+from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
 from linter.reading.words.names import IS_LARGEST
 
@@ -70,12 +71,13 @@ class ByRow(NamesDown):
             self.section = side
             return
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
+        if (value_at := self._value_column(row)) is not None:
+            heading = heading_of(label, heading, (grid.text(row, value_at),), self.words)
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return
         if (heading := self.part(row, label, heading)) is None:
             return
-        value_at = self._value_column(row)
         if heading.parameter in ("machine", "station") and heading.aspect == "value" and value_at is not None:
             text = grid.text(row, value_at)
             if heading.parameter == "machine":
@@ -111,7 +113,7 @@ class ByRow(NamesDown):
             heading = self.with_unit(row, at, heading)
         if (
             at is not None
-            and heading.aspect != "dimensions"
+            and heading.aspect not in ("dimensions", "fits")
             and parameter(heading.parameter).kind in ("number", "toleranced")
         ):
             meant = self.characteristics.meant(row, at, heading)

@@ -14,7 +14,7 @@ from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.sides import Side, part_column, parts_below, why, within
 from linter.reading.layouts.strips import Block, Found, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
-from linter.reading.layouts.wide_heading import JOINABLE, is_units_row
+from linter.reading.layouts.wide_heading import JOINABLE, is_units_row, unit_text
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -113,7 +113,7 @@ def _headings(
             heading = evolve(size, unit=split_heading_unit(label)[1] or size.unit, aspect=aspect)
         elif heading is not None:
             size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
-        unit = grid.text(units, column).strip("[]() ") if units >= 0 else ""
+        unit = unit_text(grid.text(units, column)) if units >= 0 else ""
         if heading is not None and not heading.unit and known_unit(unit) is not None:
             heading = evolve(heading, unit=unit)
         result[column] = heading

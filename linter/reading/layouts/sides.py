@@ -13,7 +13,8 @@ from linter.reading.words.headings import Heading, Words
 _WORDS = {
     "shaft": "shaft, journal, welle, arbre, eje, árbol, albero, вал, 軸, 轴",
     "housing": "housing, gehäuse, logement, carter, alojamiento, alloggiamento, sede, корпус, "
-    "ハウジング, 外壳, 壳体, 座孔",
+    "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, "
+    "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}

@@ -31,7 +31,7 @@ class Strip:
     aspect : str
         What the cells state: the ``value`` (its nominal, or all of it), its ``upper`` or ``lower`` deviation, its
         ``min`` or ``max`` limit, its ``tolerance`` (a class, or deviations in one cell), or ``dimensions`` of a bearing
-        in one cell until they are taken apart.
+        and ``fits`` of both seats in one cell until they are taken apart.
     unit : str
         Unit text that goes with the cells, empty where none is stated.
     own_unit : bool

@@ -141,7 +141,8 @@ def _below_groups(
             headings[column] = words.heading(lower)
         elif current.side != "bearing":
             headings[column] = within(words, current, lower)
-        labels[column] = f"{current.word} {lower}"
+        of_size_before = headings[column] is None and words.group(lower) in JOINABLE
+        labels[column] = lower if of_size_before else f"{current.word} {lower}"
     return labels, headings
 
 
@@ -176,13 +177,18 @@ def names_a_table(named: Sequence[str]) -> bool:
     return len(named) >= 2 and (len(named) >= 3 or all(len(word) > 1 for word in named))
 
 
+def unit_text(text: str) -> str:
+    """The unit in a cell of a units row: without brackets, and without the word before it (``in mm``)."""
+    return text.strip("[]() ").removeprefix("in ")
+
+
 def is_units_row(grid: Grid, row: int) -> bool:
     """Whether every filled cell of a row is a unit or a dash, and one at least is a unit."""
     units = 0
     for cell in grid.row(row):
         if is_blank(cell):
             continue
-        text = cell_text(cell).strip("[]() ")
+        text = unit_text(cell_text(cell))
         if type(cell) is not str:
             return False
         if known_unit(text) is not None:

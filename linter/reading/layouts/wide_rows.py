@@ -16,7 +16,7 @@ from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_cells import inherited, merged_down, strips_of
-from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row
+from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row, unit_text
 from linter.reading.layouts.wide_kinds import RowKinds, behind
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -32,7 +32,7 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
     first = table.bottom + 1
     units: list[str] = [""] * grid.width
     if first < grid.height and is_units_row(grid, first):
-        units = [grid.text(first, column).strip("[]() ") for column in range(grid.width)]
+        units = [unit_text(grid.text(first, column)) for column in range(grid.width)]
         units = ["" if known_unit(unit) is None else unit for unit in units]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1

@@ -15,6 +15,8 @@ from linter.reading.settling.measure import DIFFERENCES, Measure
 from linter.reading.settling.values import MISSING, Terms, Trouble, trouble_of
 
 _NAN = float("nan")
+#: The sign in the heading of a column whose numbers are half the tolerance band.
+_HALF = "±"
 _SIZE = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
 
@@ -156,7 +158,7 @@ class CellReader:
         entry, measure = self.entry, self.measure
         unit = measure.unit or (entry.unit if self.strip.own_unit else "")
         if self.strip.aspect == "tolerance":
-            half_width = self.terms.mapping.half_width
+            half_width = self.terms.mapping.half_width or _HALF in self.strip.label
             size = read_deviation_pair(text, unit, self.terms.decimal, half_width=half_width)
         else:
             size = read_size(text, unit, self.terms.decimal, ranges=self._may_be_wide())

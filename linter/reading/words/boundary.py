@@ -1,6 +1,6 @@
-"""Boundary dimensions of a bearing stated together: ``d x D x B`` in a heading, ``10x26x8`` in a cell.
+"""What a heading names together: boundary dimensions of a bearing (``10x26x8``), the fits of both seats (``k6/H7``).
 
-The symbols and their order are those of ISO 15 (from memory): bore, outside diameter, width.
+The symbols of the dimensions and their order are those of ISO 15 (from memory): bore, outside diameter, width.
 """
 
 import re
@@ -41,3 +41,18 @@ def dimensions_of(text: str) -> tuple[str, str, str] | None:
         return None
     unit = f" {match[4]}" if match[4] else ""
     return f"{bore}{unit}", f"{outside}{unit}", f"{width}{unit}"
+
+
+_FITS = re.compile(r"(?P<one>[A-Za-z]{1,2}\d{1,2})\s*[/|;,–-]\s*(?P<two>[A-Za-z]{1,2}\d{1,2})")
+
+
+def fits_of(text: str) -> tuple[str, str] | None:
+    """The classes of shaft and housing that a cell states in any order; None where it does not state one of each.
+
+    The class of a shaft has small letters and that of a hole capitals (ISO 286-1).
+    """
+    match = _FITS.fullmatch(text.strip())
+    if match is None:
+        return None
+    shaft, hole = sorted((match["one"], match["two"]), key=str.isupper)
+    return (shaft, hole) if shaft[0].islower() and hole[0].isupper() else None

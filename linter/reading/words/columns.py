@@ -37,7 +37,9 @@ _KEYS: dict[str, tuple[str, ...]] = {
     ),
     "clearance": (
         "clearance", "luft", "lagerspiel", "spiel", "jeu", "juego", "gioco", "すきま", "隙間", "内部すきま", "游隙",
-        "зазор", "play", "internal clearance", "radial clearance",
+        "зазор", "play", "internal clearance", "radial clearance", "jeu interne", "jeu radial", "juego interno",
+        "juego radial", "gioco interno", "gioco radiale", "lagerluft", "radialluft", "ラジアル内部すきま", "径向游隙",
+        "радиальный зазор",
     ),
     "precision": (
         "precision", "accuracy", "genauigkeit", "präzision", "précision", "precisión", "precisione", "精度", "精度等級",

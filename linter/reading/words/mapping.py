@@ -17,7 +17,7 @@ from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.signs import ReadError, fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, factor_to, read_unit
 
-Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit", "dimensions"]
+Aspect = Literal["value", "upper", "lower", "max", "min", "class", "unit", "dimensions", "fits"]
 
 LONGEST_PATTERN = 200
 MOST_REPEATS = 3

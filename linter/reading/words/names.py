@@ -19,7 +19,7 @@ from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
 from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
-from linter.reading.words.parts import is_bearing, named_by_parts
+from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -31,6 +31,8 @@ _CAMEL_UNITS = {
 }  # fmt: skip
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
 _UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
+#: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
+_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -63,9 +65,9 @@ class Match:
         Station that the name itself states, as a station of the table (``bore_diameter [A]``).
     unit : str or None
         Unit text that the name carries (``Bore [mm]``) or that the mapping states.
-    aspect : {"value", "upper", "lower", "max", "min", "class", "unit", "dimensions"}
+    aspect : {"value", "upper", "lower", "max", "min", "class", "unit", "dimensions", "fits"}
         What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), the
-        unit, or bore, outside diameter and width of the bearing in one.
+        unit, bore, outside diameter and width of the bearing in one, or the classes of shaft and housing in one.
     feature : str or None
         The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
     mapped : bool
@@ -159,6 +161,8 @@ class Names:
         if camel := _CAMEL_UNIT.fullmatch(text):
             return camel[1], _CAMEL_UNITS[camel[2]]
         rest, unit = split_heading_unit(text)
+        if not unit and (letter := _LETTER_UNIT.fullmatch(text)):
+            return (letter[1], letter[2]) if letter[2] else (letter[3], letter[4])
         if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
             return behind[1], behind[2]
         return rest, unit
@@ -199,7 +203,7 @@ class Names:
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
         for rest, station in ((core, None), *self._stationed(core)):
-            match = Match("bore_diameter", aspect="dimensions") if names_dimensions(rest) else _named(rest)
+            match = _together(rest) or _named(rest)
             if match is None:
                 continue
             if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
@@ -320,6 +324,13 @@ class Names:
                 return None
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
+
+
+def _together(text: str) -> Match | None:
+    """A name of several values in one cell: the dimensions of a bearing, or the fits of both its seats."""
+    if names_dimensions(text):
+        return Match("bore_diameter", aspect="dimensions")
+    return Match("shaft_seat_diameter", aspect="fits") if is_pair_of_fits(text) else None
 
 
 def _named(text: str) -> Match | None:

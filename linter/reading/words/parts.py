@@ -37,6 +37,8 @@ _MOST_READINGS = 64
 _MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
 _IS_LARGEST = ("_runout", "_cylindricity", "_roughness", "_fillet_radius")
 
+_BOTH = re.compile(r"[/&+]")  # between two parts that are both meant
+
 Concepts = frozenset[str]
 
 
@@ -96,6 +98,19 @@ def is_bearing_size(text: str) -> bool:
     words = [word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word]
     said = {"bearing", "dimensions"}
     return 0 < len(words) <= 12 and all(any(c <= said for c in _of_word(word)) for word in words)
+
+
+def is_pair_of_fits(text: str) -> bool:
+    """Whether words say the fits of shaft and housing together."""
+    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    if not 2 < len(words) <= 12 or not _BOTH.search(text):
+        return False
+    both, fits = frozenset({"shaft", "housing"}), frozenset({"fit", "tolerance", "class"})
+    may = both | fits | {"seat", "bearing", "diameter", "bore"}
+    return any(
+        not unknown and both <= concepts <= may and concepts & fits
+        for concepts, unknown in islice(_readings(words), _MOST_READINGS)
+    )
 
 
 @cache
