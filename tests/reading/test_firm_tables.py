@@ -423,3 +423,18 @@ def test_ratings_far_too_small_are_asked_about_with_and_without_a_bore(read, fil
     stations = read(f"Parameter;Value\n{file}Ring width [mm];8\nClearance class;CN\n").stations
     assert [p.parameter for p in stations.problems if p.code == "rating-unit"] == ["dynamic_rating", "static_rating"]
     assert math.isnan(stations.number("dynamic_rating")[0])
+
+
+def test_records_whose_position_is_a_word_that_comes_again_belong_to_that_station(read):
+    rows = [("A", "Bore", "10 mm"), ("A", "Outside diameter", "26 mm"), ("A", "Ring width", "8 mm")]
+    rows += [("B", "Bore", "12 mm"), ("B", "Outside diameter", "28 mm"), ("B", "Ring width", "9 mm")]
+    reading = read([{"pos": pos, "param": name, "val": value} for pos, name, value in rows])
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert numbers(reading, "ring_width") == [8, 9]
+
+
+def test_a_capital_behind_an_underscore_is_the_station(read):
+    names = Names.built_in()
+    for name in ("HSG_BORE_DIA", "HSG_CYLINDRICITY", "SHAFT_TOTAL_RUNOUT", "SHAFT_FILLET_R"):
+        for station in "ABC":
+            assert (match := names.find(f"{name}_{station}")) is not None and match.station == station, name

@@ -322,3 +322,8 @@ def test_a_class_of_holes_in_a_column_of_tolerances_is_no_thread(tmp_path, name)
 def test_a_unit_of_one_letter_behind_a_comma_is_no_station():
     assert NAMES.find("Radial load, N") == Match("radial_load", unit="N")
     assert NAMES.find("Статическая грузоподъёмность C0, Н").station is None
+
+
+def test_a_symbol_behind_a_dimension_of_the_bearing_is_no_station():
+    assert NAMES.find("Diamètre extérieur roulement D") == Match("outside_diameter")
+    assert (match := NAMES.find("Largeur roulement B")) is None or match.station is None

@@ -9,6 +9,7 @@ from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.lost import is_value
+from linter.reading.words.columns import KEYS
 from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
@@ -84,13 +85,15 @@ class Shape:
 
     Attributes
     ----------
-    name, value, unit : str
-        Keys of name, value and unit where the words of the keys do not say it; ``name`` always where there is one.
+    name, value, unit, station : str
+        Keys of name, value, unit and station where the words of the keys do not say it; ``name`` always where there is
+        one.
     """
 
     name: str = ""
     value: str = ""
     unit: str = ""
+    station: str = ""
 
     def aspect_of(self, key: str) -> tuple[str, str]:
         """What of a value a key states, and the unit that it carries."""
@@ -149,7 +152,10 @@ def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None
     entries = [h.entry if h is not None else None for h in named]
     units = [key for key in every if key != name and _are_units(records, key, entries)]
     value = _value_key(records, [key for key in keys if key not in (name, *units)], entries)
-    return Shape(name, value, units[0] if len(units) == 1 else "") if value else None
+    if not value:
+        return None
+    places = [key for key in keys if key not in (name, value, *units) and _are_stations(records, key, words)]
+    return Shape(name, value, units[0] if len(units) == 1 else "", places[0] if len(places) == 1 else "")
 
 
 def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: Sequence[Parameter | None]) -> str:
@@ -175,6 +181,14 @@ def _are_units(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Pa
         known_unit(text) is not None and (e is None or not e.unit or conversion(text, e.unit) is not None)
         for text, e in filled
     )
+
+
+def _are_stations(records: Sequence[dict[str, Any]], key: str, words: Words) -> bool:
+    """Whether a key whose word says position or number holds words that come again and again: no running number."""
+    if "CHAR-ID" not in words.groups(key) and word_key(key) not in KEYS["place"]:
+        return False
+    texts = [text for record in records if (text := cell_text(record[key]))]
+    return len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts)
 
 
 def _are_values(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Parameter | None]) -> bool:

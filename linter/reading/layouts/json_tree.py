@@ -350,6 +350,7 @@ class _Walk:
         self._layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
         machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
+        station = station or self.words.station(cell_text(node.get(shape.station)))
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
         heading = self._of_size_before(label, self._heading(label, here), (*path[:-1], station))
@@ -380,7 +381,7 @@ class _Walk:
                 unit = node[key].strip() or unit
         for key, value in node.items():
             word = local(key)
-            if key == shape.name or shape.is_unit(key) or word in CONTEXT:
+            if key in (shape.name, shape.station) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
             if aspect and not isinstance(value, (dict, list)):

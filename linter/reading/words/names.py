@@ -33,6 +33,8 @@ _CAMEL_UNITS = {
 _UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
 _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
+#: A capital behind an underscore: the station in the names of CAD parameters (``SHAFT_SEAT_DIA_A``).
+_UNDERSCORED = re.compile(r"[^\W\d]{2,}_[A-Z]$")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -202,7 +204,9 @@ class Names:
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
-        for rest, station in ((core, None), *self._stationed(core)):
+        whole: list[tuple[str, str | None]] = [(core, None)]
+        ways = [*self._stationed(core), *whole] if _UNDERSCORED.search(core) else [*whole, *self._stationed(core)]
+        for rest, station in ways:
             match = _together(rest) or _named(rest)
             if match is None:
                 continue
@@ -210,6 +214,10 @@ class Names:
                 return None  # a station or a unit of temperature
             if unit and _unit_trouble(match, unit):
                 return None
+            if station and len(station) == 1 and f" {station}" in core and self._is_symbol(station, match.parameter):
+                if station != "D":
+                    return None  # its symbol or a station
+                station = None
             return evolve(match, station=station, unit=unit or None)
         return None
 
