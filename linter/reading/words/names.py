@@ -325,10 +325,12 @@ class Names:
             if station is None and _is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
-            if station and len(piece) == 1 and f" {piece}" in text and self._is_symbol(piece, inner.parameter):
-                if piece == "D":
+            letter = piece[-1]  # of "roulement D" too
+            alone = len(piece) == 1 or (piece[-2] == " " and is_bearing(piece[:-2]))
+            if station and alone and f" {piece}" in text and self._is_symbol(letter, inner.parameter):
+                if letter == "D":
                     return inner  # the symbol of the outside diameter: few machines reach a station D
-                reasons.append(f"{piece} behind {inner.parameter} can be its symbol or a station")
+                reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
                 return None
             return evolve(inner, station=station) if station else evolve(inner, feature=piece)
         return None
