@@ -299,6 +299,11 @@ class Names:
         own = vocabulary()[name].symbol.replace("_", "")
         return (symbol is not None and symbol.parameter == name) or (own != "" and text.replace("_", "") == own)
 
+    def _symbol_in(self, piece: str, name: str) -> str:
+        """The symbol of a parameter that a piece is, or that stands in it behind the word for a bearing, or nothing."""
+        alone = len(piece) == 1 or (piece[-2] == " " and is_bearing(piece[:-2]))
+        return piece[-1] if alone and self._is_symbol(piece[-1], name) else ""
+
     def _without_station(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
         """A name with a station or a feature before or behind it."""
         if match := BRACKET.fullmatch(text):
@@ -325,9 +330,7 @@ class Names:
             if station is None and _is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
-            letter = piece[-1]  # of "roulement D" too
-            alone = len(piece) == 1 or (piece[-2] == " " and is_bearing(piece[:-2]))
-            if station and alone and f" {piece}" in text and self._is_symbol(letter, inner.parameter):
+            if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
                 if letter == "D":
                     return inner  # the symbol of the outside diameter: few machines reach a station D
                 reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
