@@ -34,6 +34,8 @@ _FORMULA_TEXT = re.compile(rb"<" + _PREFIX + rb"f(?:\s[^<>]*)?>([^<]*)<")
 _OTHER_BOOK = re.compile(rb"\[[^\[\]]{1,100}\][^!\[\]]{0,60}!")
 _FILTER = re.compile(rb"<" + _PREFIX + rb"filterColumn[\s/>]")
 _MERGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^<>]*?\bref=[\"']([A-Z]{1,4})(\d{1,8}):([A-Z]{1,4})(\d{1,8})[\"']")
+# a merged range with a corner that no sheet has
+_NO_RANGE = re.compile(rb"<" + _PREFIX + rb"mergeCell\s[^<>]*?\bref=[\"'](?:\w{1,12}:)?(?:[A-Z]{5}|[A-Z]{1,4}\d{9})")
 _COLUMN = re.compile(rb"<" + _PREFIX + rb"col\s([^<>]*)>")
 _SPAN = re.compile(rb"\b(min|max)=[\"'](\d{1,8})[\"']")
 _ESCAPED_TAG = re.compile(rb"<[^<>]*&[^<>]*>")
@@ -190,7 +192,10 @@ def _not_calculated(xml: bytes) -> set[tuple[int, int]]:
 def _merged(
     source: Source, sheet: str, xml: bytes, last_row: int, last_column: int
 ) -> tuple[tuple[int, int, int, int], ...]:
-    """Merged ranges as far as they hold cells; raises where they are more than a sheet has, or lie on one another."""
+    """Merged ranges as far as they hold cells; raises where they lie in no sheet, on one another, or are too many."""
+    if _NO_RANGE.search(xml):
+        read = "a merged range with a corner that no sheet has"
+        raise source.refuse("broken-workbook", read, "an undamaged workbook", sheet=sheet)
     ranges = [
         (int(top), column_number(left), min(int(bottom), last_row), min(column_number(right), last_column))
         for left, top, right, bottom in _MERGE.findall(xml)
