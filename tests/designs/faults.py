@@ -419,6 +419,8 @@ def _(rows, rng, k):
 @fault("fillet larger than the ring chamfer", "shoulder.fillet", "NSK E1102 p. A126: the ring does not seat and cracks")
 def _(rows, rng, k):
     side = rng.choice(("shaft", "housing"))
+    # a free ring may have no abutment at all: the fault stands at the other one
+    side = {"inner": "housing", "outer": "shaft"}.get(rows[k].get("free_ring") or "", side)
     rows[k][f"{side}_fillet_radius"] = round(2.2 * rows[k]["ring_chamfer"], 2)
     for part in ("form", "width", "depth", "radius"):
         rows[k].pop(f"{side}_undercut_{part}", None)
