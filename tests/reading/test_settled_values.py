@@ -56,3 +56,15 @@ def test_each_of_two_values_is_named_at_its_own_cell(read, text, here, there):
     assert problem.place.cell == here
     assert problem.read == "25 and 26"
     assert f"bore_diameter of M A is 26 here and 25 at {there}" in problem.message
+
+
+def test_a_class_does_not_make_a_size_of_an_inch_table_millimetres(tmp_path):
+    path = tmp_path / "table.csv"
+    path.write_text(
+        "machine;station;Shaft seat;Bearing OD;Shaft fillet\nM;A;0.625 k5;1.375 inch;0.023 inch\n", encoding="utf-8"
+    )
+    stations = read_table(path).stations
+    assert not stations.known("shaft_seat_diameter").any()
+    assert [p.code for p in stations.problems if p.parameter == "shaft_seat_diameter"] == ["unit-missing"]
+    path.write_text("machine;station;Shaft seat;Bearing OD\nM;A;16 k5;35 mm\n", encoding="utf-8")
+    assert read_table(path).stations.size("shaft_seat_diameter").nominal.tolist() == [16.0]

@@ -171,7 +171,9 @@ class CellReader:
                 return Cell(trouble=self._wrong_unit(found, text))
             factor, offset = found
         # an ISO 286 class speaks of millimetres
-        own_unit = bool(size.unit and size.unit != unit) or bool(size.tolerance_class and entry.unit == "mm")
+        own_unit = bool(size.unit and size.unit != unit) or bool(
+            size.tolerance_class and entry.unit == "mm" and self.terms.class_in_mm
+        )
         if measure.missing and not own_unit:
             return Cell(trouble=without_unit(text, entry))
         if size.kind in ("thread", "chamfer") or (

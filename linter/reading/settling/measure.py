@@ -1,10 +1,14 @@
 """The unit of a strip: what its heading, its table or the name mapping states, and the way to the canonical one."""
 
+import re
+from collections.abc import Iterable
+
 from attrs import frozen
 
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.signs import ReadError
 from linter.reading.cells.units import dimension_of, factor_to
+from linter.reading.files.grids import cell_text
 from linter.reading.layouts.strips import Strip
 from linter.reading.settling.values import Terms
 
@@ -32,6 +36,10 @@ class Measure:
     missing: bool = False
 
 
+_LOOKED_AT = 20
+_BEHIND = re.compile(r"\d\s*(mm|inch(?:es)?|in\.?|[\"″])\s*$", re.IGNORECASE)
+
+
 def settle_measure(strip: Strip, entry: Parameter, terms: Terms) -> Measure | ReadError:
     """The unit of a strip; an error where the table states one that does not fit ``entry``."""
     if unit := terms.mapping.unit(strip.unit.strip()):
@@ -50,3 +58,15 @@ def settle_measure(strip: Strip, entry: Parameter, terms: Terms) -> Measure | Re
         # a title block that says "mm" speaks of sizes, not of roughness or clearance
         return Measure(missing=True)
     return Measure(terms.length_unit, *found)
+
+
+def stated_in_inches(strips: Iterable[Strip]) -> bool:
+    """Whether cells of a table state lengths in inches, and none in mm: the first cells of each strip are looked at."""
+    inches = False
+    for strip in strips:
+        for cell in strip.cells[:_LOOKED_AT]:
+            found = _BEHIND.search(cell_text(cell)) if cell is not None else None
+            if found and found[1].casefold() == "mm":
+                return False
+            inches |= found is not None
+    return inches

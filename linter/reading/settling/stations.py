@@ -22,6 +22,7 @@ from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
+from linter.reading.settling.measure import stated_in_inches
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.ratings import doubted_ratings
@@ -79,6 +80,7 @@ class Resolver:
     missing: list[Missing] = field(factory=list)
     used: list[tuple[Parameter, list[Stated]]] = field(factory=list)
     columns: Columns = field(factory=Columns)
+    in_inches: bool = False
     _alike: dict[tuple[str, str], "_Alike"] = field(factory=dict)
 
     def resolve(self) -> Stations:
@@ -103,6 +105,7 @@ class Resolver:
         for index, block in enumerate(self.found.blocks):
             for strip in block.strips:
                 strips.setdefault(strip.parameter, []).append((index, strip))
+        self.in_inches = stated_in_inches(strip for several in strips.values() for _, strip in several)
         for name in vocabulary():
             if name in strips:
                 self._one_parameter(parameter(name), strips[name])
@@ -125,7 +128,7 @@ class Resolver:
             length_unit = self.found.blocks[block_index].length_unit or self.mapping.default_unit or ""
             if strip.aspect != "value" and of_size:
                 length_unit = of_size  # deviations and limits are in the unit of their size (ISO 129-1)
-            terms = Terms(self.decimal, length_unit, self.mapping)
+            terms = Terms(self.decimal, length_unit, self.mapping, not self.in_inches)
             values = read_values(strip, entry, terms)
             group, cell = self._groups(entry, block_index, strip, values)
             stated.append(Stated(strip, values, group, cell))

@@ -124,8 +124,12 @@ class Terms:
         Unit that the table states for all its lengths; empty for none.
     mapping : Mapping
         What the name mapping says about units, choices and tolerances.
+    class_in_mm : bool
+        Whether an ISO 286 class behind a size without a unit says that it is in mm; not in a table whose lengths are
+        stated in inches.
     """
 
     decimal: Decimal | None
     length_unit: str
     mapping: Mapping
+    class_in_mm: bool = True
