@@ -64,8 +64,8 @@ def stated_in_inches(strips: Iterable[Strip]) -> bool:
     """Whether cells of a table state lengths in inches, and none in mm: the first cells of each strip are looked at."""
     inches = False
     for strip in strips:
-        for cell in strip.cells[:_LOOKED_AT]:
-            found = _BEHIND.search(cell_text(cell)) if cell is not None else None
+        for index in range(min(_LOOKED_AT, len(strip.cells))):
+            found = _BEHIND.search(cell_text(strip.cells[index]))
             if found and found[1].casefold() == "mm":
                 return False
             inches |= found is not None
