@@ -85,14 +85,25 @@ def why(words: Words, side: Side | None, label: str) -> str:
 
 def part_column(grid: Grid, start: int) -> int | None:
     """The column that says of the rows below a heading whether they are of a shaft, a housing or a bearing."""
+    several: dict[int, bool] = {}
+
+    def alone(row: int) -> bool:
+        if row not in several:
+            several[row] = sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1
+        return not several[row]
+
     for column in range(grid.width):
-        texts = [text for row in range(start, grid.height) if (text := grid.text(row, column))]
-        sides = [side_of(text) for text in texts]
-        said = {side.side for side in sides if side is not None}
-        below = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
-        others = sum(1 for r in below if (text := grid.text(r, column)) and side_of(text) is None)
-        if len(said) > 1 and not others:
-            return column
+        said = set()
+        for row in range(start, grid.height):
+            if not (text := grid.text(row, column)):
+                continue
+            if (side := side_of(text)) is not None:
+                said.add(side.side)
+            elif not alone(row):
+                break  # a row of values that speaks of something else here
+        else:
+            if len(said) > 1:
+                return column
     return None
 
 
