@@ -34,7 +34,8 @@ def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
     problems = []
     for name, least in LEAST.items():
         values = stations.number(name)
-        small = (values > 0) & (values < least * np.where(np.isnan(bore), _SMALL_BORE, bore))
+        # Not least * bore: a stated bore of 1e308 overflows.
+        small = (values > 0) & (values / least < np.where(np.isnan(bore), _SMALL_BORE, bore))
         if not small.any():
             continue
         numbers[name] = np.where(small, np.nan, values)
