@@ -31,6 +31,28 @@ def test_text_that_is_no_value_is_stated_and_not_usable(tmp_path, text, name):
     assert not reading.stations.known(name).any()
 
 
+@pytest.mark.parametrize(
+    ("unit", "text"),
+    [("mm", "1e31"), ("in", "1e308"), ("in", "8 ±1e308"), ("mm", "8 +1e300/-1e300"), ("mm", "-1e300 … 1e300")],
+)
+@pytest.mark.parametrize("name", ["bore_diameter", "shaft_seat_diameter"])
+def test_number_beyond_all_reckoning_is_stated_and_not_usable(tmp_path, unit, text, name):
+    """An inch of 1e308 is infinite in millimetres, and two of them differ by no number."""
+    reading = read(tmp_path, f"machine,station,{name} [{unit}],{name} [{unit}]\nM,A,{text},{text}\nM,B,8,8\n")
+    found = [(p.kind, p.place.cell) for p in reading.stations.problems if p.parameter == name and p.row == 0]
+    assert ("unreadable", "C2") in found
+    assert {kind for kind, _ in found} == {"unreadable"}
+    assert reading.stations.known(name).tolist() == [False, True]
+
+
+def test_number_of_json_beyond_all_reckoning_is_stated_and_not_usable(tmp_path):
+    record = {"machine": "M", "station": "A", "speed_max": 1e300, "bore_diameter": 8.0}
+    reading = read(tmp_path, json.dumps([record]), "t.json")
+    (problem,) = told(reading, "number-out-of-range")
+    assert (problem.parameter, problem.read) == ("speed_max", "1e+300")
+    assert not reading.stations.known("speed_max").any()
+
+
 def test_empty_text_is_blank(tmp_path):
     reading = read(tmp_path, "machine,station,bore_diameter,outside_diameter\nM,A,,22\nM,B, ,22\n")
     assert reading.stations.problems == ()

@@ -20,6 +20,8 @@ _FRACTION = re.compile(r"\d/\d|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑
 #: A size with its class (26E8) looks like a number with an exponent; no size has one of three decades and more.
 _SIZE_WITH_CLASS = re.compile(r"\d+(?:[.,]\d+)?[eEdD](?:[3-9]|1[0-8])", re.ASCII)
 _LATER = ReadError("tolerance", "", "", "")
+LARGEST = 1e30
+"""No quantity of any parameter comes near this, in its canonical unit; sums and products of it stay finite."""
 
 
 @define(eq=False)
@@ -41,6 +43,7 @@ class Quantities:
             return plain
         result = self._texts()
         self._numbers(result)
+        self._refuse_the_absurd(result)
         self._below_minus(result)
         self._say_assumed_unit(result)
         return result
@@ -139,6 +142,24 @@ class Quantities:
                     continue
                 converted = measure.factor != 1 or measure.offset
                 result.number[index] = tidy(value * measure.factor + measure.offset) if converted else value
+
+    def _refuse_the_absurd(self, result: Values) -> None:
+        """Nothing is used of a cell whose number is beyond what can be reckoned with, whatever its unit made of it."""
+        parts = [part for part in (result.number, result.lower, result.upper) if part is not None]
+        absurd = np.logical_or.reduce([np.abs(part) > LARGEST for part in parts])
+        if not absurd.any():
+            return
+        for part in parts:
+            part[absurd] = np.nan
+        if result.words is not None:
+            result.words[absurd] = ""
+        if result.limits is not None:
+            result.limits[absurd] = False
+        result.troubles = [trouble for trouble in result.troubles if not absurd[trouble.index]]
+        for index in np.flatnonzero(absurd).tolist():
+            read = shown(cell_text(self.strip.cells[index]))
+            said, expected = f"“{read}” is beyond the range of numbers", f"a value in {self.entry.unit}"
+            result.troubles.append(Trouble(index, "unreadable", "number-out-of-range", read, expected, said))
 
     def _is_plain_zero(self, value: float) -> bool:
         """Whether a number is a zero that needs no unit; a size of zero is none."""
