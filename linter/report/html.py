@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment, StrictUndefined, pass_context
 from markupsafe import Markup, escape
 
 from linter.model.findings import SEVERITIES, Assessment, ReviewResult
@@ -16,6 +16,7 @@ from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
 from linter.report.cells import cells_to_change, first_ways, none_found, same_change
+from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, marked_features, not_stated
 from linter.report.entries import same_observed
 from linter.report.pages import (
@@ -35,7 +36,9 @@ from linter.rulebook.model import Rulebook
 _HERE = Path(__file__).resolve().parent
 
 
-def _shown(value: Any) -> Any:
+@pass_context
+def _shown(_context: Any, value: Any) -> Any:
+    """What a report shows for a value; it takes the context, so that no template is compiled with a result of it."""
     return visible(value) if isinstance(value, str) and not isinstance(value, Markup) else value
 
 
@@ -43,7 +46,8 @@ def _shown(value: Any) -> Any:
 def environment() -> Environment:
     """The templates: everything escaped, everything hidden made visible, an unknown name is an error."""
     made = Environment(
-        loader=FileSystemLoader(_HERE / "templates"),
+        loader=CompiledLoader(_HERE / "templates"),
+        optimized=False,
         autoescape=True,
         undefined=StrictUndefined,
         finalize=_shown,
