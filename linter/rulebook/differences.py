@@ -35,13 +35,13 @@ def differences(old: Rulebook, new: Rulebook) -> Iterator[tuple[str, str]]:
 
 
 def changed_clauses(old: Rulebook, new: Rulebook) -> list[str]:
-    """Ids of the clauses that are new, changed in anything at all, or gone."""
+    """Ids of the clauses that are new, gone, or changed in anything but what repairs them."""
     names = _both(old.clauses, new.clauses)
     return [name for name in names if _whole(old.clauses.get(name)) != _whole(new.clauses.get(name))]
 
 
 def _whole(clause: Clause | None) -> Any:
-    return asdict(clause) if clause else None
+    return {**asdict(clause), "repairs": ()} if clause else None
 
 
 def _clause_differences(old: Clause, new: Clause) -> Iterator[str]:

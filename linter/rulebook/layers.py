@@ -25,6 +25,7 @@ from linter.rulebook.model import (
     Table,
 )
 from linter.rulebook.parts import changed_limit, gate_of, new_limit, parameters_of, steps_of
+from linter.rulebook.repairs import repairs_of
 
 TEXTS = ("title", "question", "consequence", "remedy", "picture")
 ARITHMETIC = ("check", "arithmetic", "measure", "needs", "uses")
@@ -181,6 +182,7 @@ class Builder:
             picture=raw.get("picture", ""),
             **gate_of(file, name, raw),
             follows=tuple(raw.get("follows", ())),
+            repairs=repairs_of(file, name, raw.get("repairs", ())),
         )
 
     def table(self, file: str, clause: str, raw: Mapping[str, Any]) -> Table:
@@ -245,6 +247,8 @@ class Builder:
             new = evolve(new, messages={**new.messages, **raw["messages"]})
         if "sources" in raw:
             new = evolve(new, sources=tuple(raw["sources"]))
+        if "repairs" in raw:
+            new = evolve(new, repairs=repairs_of(file, old.id, raw["repairs"]))
         new = evolve(new, **gate_of(file, old.id, raw))
         if is_milder(old, new):
             loosened.append(f"must be judged: {gate_text(old)} -> {gate_text(new)}")

@@ -127,6 +127,7 @@ def _clause(raw: Mapping[str, Any]) -> Clause:
             "sources": tuple(raw.get("sources", ())),
             "must_when": tuple(raw.get("must_when", ())),
             "follows": tuple(raw.get("follows", ())),
+            "repairs": tuple(raw.get("repairs", ())),
         }
     )
 

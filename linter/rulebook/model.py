@@ -120,7 +120,9 @@ class Clause:
     ``needs`` are the parameters without which it is not assessed, ``uses`` those it also looks at. ``measure`` says in
     words what the severity steps are compared with. ``gate`` and ``must_when`` say whether it must be judged before the
     gate may open, where that does not follow from what it can come to (:mod:`linter.rulebook.gates`). ``follows`` names
-    clauses whose finding explains one of this clause at the same position, the first cause first.
+    clauses whose finding explains one of this clause at the same position, the first cause first. ``repairs`` names the
+    parameters that repair it in the order they are tried, ``tighter`` or ``looser`` before a seat that helps one way
+    only (:mod:`linter.rulebook.repairs`).
     """
 
     id: str
@@ -144,6 +146,7 @@ class Clause:
     gate: str = ""
     must_when: tuple[Mapping[str, Any], ...] = ()
     follows: tuple[str, ...] = ()
+    repairs: tuple[str, ...] = ()
 
     @property
     def chapter(self) -> str:
