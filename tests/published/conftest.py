@@ -3,7 +3,8 @@ from pathlib import Path
 
 import pytest
 
-_CASES = {c["id"]: c for c in json.loads((Path(__file__).parent / "data" / "cases.json").read_text(encoding="utf-8"))}
+_FILES = sorted((Path(__file__).parent / "data").glob("cases*.json"))
+_CASES = {c["id"]: c for file in _FILES for c in json.loads(file.read_text(encoding="utf-8"))}
 
 
 class Case:
