@@ -1,7 +1,7 @@
 """The command line: thin, no logic of its own. Rooms are imported only by the command that needs them."""
 
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -217,6 +217,43 @@ def compare(old: Path, new: Path, out: Path | None) -> None:
 
         write_file(out / "comparison.html", comparison_html(comparison).encode(), inputs=(old, new))
         write_file(out / "comparison.json", comparison_json(comparison).encode(), inputs=(old, new))
+
+
+def table_options(command: Callable[..., Any]) -> Callable[..., Any]:
+    """The options of a command that reads one table and reviews it."""
+    for option in (
+        click.option("--rulebook", default=None, help="Released version or a rulebook folder; the newest by default."),
+        click.option("--names", type=click.Path(path_type=Path), help="Name mapping: the table's words to ours."),
+        click.option("--bearings", type=click.Path(path_type=Path), help="The firm's list of bearings."),
+        click.option("--encoding", default=None, help="Encoding of text tables, where a table leaves it open."),
+        click.option("--unit", default=None, help="Unit of lengths where a table states none, such as mm or inch."),
+        click.option("--decimal", type=click.Choice([".", ","]), help="Decimal mark, where a table leaves it open."),
+        click.option(
+            "--gate", default="major", show_default=True, type=click.Choice(["critical", "major", "minor", "remark"]),
+            help="Lowest severity that closes the gate.",
+        ),
+    ):  # fmt: skip
+        command = option(command)
+    return command
+
+
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@table_options
+@click.option(
+    "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
+)
+@click.option(
+    "--size", type=click.Choice(["envelope", "independency"]),
+    help="How sizes of seats are meant (ISO 14405-1), where the table does not say it.",
+)  # fmt: skip
+@click.option("--date", default=None, help="Date of the table as it should stand there; that of the file by default.")
+def sheet(table: Path, out: Path, size: str | None, **options: Any) -> None:
+    """Write the seat specification for the drawing: a page for each position, a text to paste, an inspection list."""
+    from linter.command.review_command import Options
+    from linter.command.sheet_command import write_sheet
+
+    sys.exit(write_sheet(table, out, Options(**options), size=size))
 
 
 if __name__ == "__main__":

@@ -88,9 +88,9 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     """
     found = find_tables(tables)
     try:
-        book, mapping = load(options.rulebook), _names(options)
+        book, mapping = load(options.rulebook), names_of(options)
         accepted = _concessions(options.concessions, options.today, book)
-        call = _Call(found, options, book, mapping, accepted, _bearings(options.bearings, mapping))
+        call = _Call(found, options, book, mapping, accepted, bearings_of(options.bearings, mapping))
     except (RulebookError, ValueError, OSError) as error:
         complain(str(error))
         return NOT_DONE
@@ -265,7 +265,7 @@ def held_against(stations: Stations, count: int) -> Stations:
     return evolve(stations, problems=(*stations.problems, *found))
 
 
-def _names(options: Options) -> Any:
+def names_of(options: Options) -> Any:
     """The names of a call: those of its mapping, with what the call itself says of every table."""
     said = {"encoding": options.encoding, "default_unit": options.unit, "decimal": options.decimal}
     said = {key: value for key, value in said.items() if value is not None}
@@ -278,7 +278,8 @@ def _names(options: Options) -> Any:
     return Names(evolve(names.mapping, **check_file(said, "the call"))) if said else names
 
 
-def _bearings(path: Path | None, names: Any) -> Any:
+def bearings_of(path: Path | None, names: Any) -> Any:
+    """The firm's list of bearings of a call; None without one."""
     if path is None:
         return None
     from linter.reading import InputError, read_bearings

@@ -89,8 +89,8 @@ def not_stated(values: Mapping[str, Any]) -> tuple[str, ...]:
     return tuple(name for name in (*FEATURES, "pitch_diameter") if name in shape.guessed)
 
 
-def _spots(s: Shape, sheet: Sheet) -> dict[str, tuple[float, float]]:
-    """Where the leader of each feature starts [mm, mm]."""
+def spots(s: Shape, sheet: Sheet) -> dict[str, tuple[float, float]]:
+    """Where the leader of each feature starts: axial place and radius [mm]."""
     face, wall = -s.gap_left, s.width + s.gap_right
     w, shaft, bore = s.width, min(s.shaft_shoulder, sheet.high), s.bore
     home = max(s.housing_shoulder, sheet.low)
@@ -213,15 +213,15 @@ def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> li
 
 
 def _drawn_labels(labels: Sequence[_Label], s: Shape, sheet: Sheet) -> list[str]:
-    spots = _spots(s, sheet)
-    shown = sorted(labels, key=lambda a: (-spots[a.feature][1], spots[a.feature][0], a.feature))
+    places = spots(s, sheet)
+    shown = sorted(labels, key=lambda a: (-places[a.feature][1], places[a.feature][0], a.feature))
     heights = [label.height for label in shown]
-    wanted = [sheet.y(spots[label.feature][1]) + label.height / 2 - 9 for label in shown]
+    wanted = [sheet.y(places[label.feature][1]) + label.height / 2 - 9 for label in shown]
     bottom = max(sheet.bottom + 14, 6 + sum(heights))
     parts = _strokes(s, sheet, {label.feature for label in shown})
     for label, centre in zip(shown, spread(wanted, heights, 4, bottom, 0), strict=True):
         y = centre - label.height / 2 + 9
-        fx, fy = sheet.x(spots[label.feature][0]), sheet.y(spots[label.feature][1])
+        fx, fy = sheet.x(places[label.feature][0]), sheet.y(places[label.feature][1])
         parts.append(path(["M", fx, fy, "L", LABELS - 14, y, "L", LABELS - 3, y], "leader"))
         parts.append(circle(fx, fy, 2, "dot"))
         number = ", ".join(str(n) for n in label.numbers[:3]) + ("…" if len(label.numbers) > 3 else "")

@@ -94,17 +94,17 @@ def shape_of(values: Mapping[str, Any]) -> Shape | None:
 class Sheet:
     """Millimetres of the seat to units of the view box."""
 
-    def __init__(self, shape: Shape, height: float) -> None:
+    def __init__(self, shape: Shape, height: float, left: float = LEFT, right: float = RIGHT) -> None:
         section = shape.outside - shape.bore
         self.low = 0.0 if shape.bore <= 1.5 * section else max(shape.bore - 0.9 * section, shape.hollow * 0.97)
         self.high = min(shape.housing, shape.outside + 0.75 * section)
         arm = max(0.75 * shape.width, 0.5 * section)
         self.x_low = -arm - shape.gap_left
         self.x_high = shape.width + shape.gap_right + arm
-        self.scale = min((RIGHT - LEFT) / (self.x_high - self.x_low), height / (self.high - self.low))
+        self.scale = min((right - left) / (self.x_high - self.x_low), height / (self.high - self.low))
         self.top = 16.0
         self.bottom = self.top + (self.high - self.low) * self.scale
-        self.middle = (LEFT + RIGHT - self.scale * (self.x_high - self.x_low)) / 2
+        self.middle = (left + right - self.scale * (self.x_high - self.x_low)) / 2
 
     def x(self, axial: float) -> float:
         """Across the sheet, from an axial place in mm."""
