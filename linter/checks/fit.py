@@ -1,5 +1,7 @@
 """Chapter fit: which ring sees a rotating load, and whether its fit holds it while the other ring may slide."""
 
+from functools import partial
+
 import numpy as np
 
 from linter.checks.shared.base import Limits, Result, View, Working
@@ -24,6 +26,7 @@ from linter.checks.shared.seat_fits import (
     unbalance_force,
     unbalance_ratio,
 )
+from linter.model.digits import fit_text
 from linter.model.stations import Bools, Choice, Floats
 from linter.model.wording import quantity_text, value_text
 
@@ -93,7 +96,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
     def unknown_seat(wants: Bools, seat: Floats) -> Bools:
         return open_end & wants & np.isnan(seat)
 
-    def change_both(row: int) -> str:
+    def change_both(row: int, in_words: bool = False) -> str:
         parts = []
         for name, advice, lift in (
             ("shaft_seat_diameter", shaft, "raise"), ("housing_seat_diameter", housing, "lower"),
@@ -106,9 +109,8 @@ def load_rotation(view: View, limits: Limits) -> Result:
             else:
                 ends = (float(advice.fit_smallest[row]), float(advice.fit_largest[row]))
                 told = " to ".join(quantity_text(end, "um") for end in ends)
-                parts.append(
-                    f"change {name} from {value_text(s, name, row)} to {advice.draw[row]} (interference {told})"
-                )
+                told = fit_text(*ends, "um") if in_words else f"interference {told}"
+                parts.append(f"change {name} from {value_text(s, name, row)} to {advice.draw[row]} ({told})")
         return " and ".join(parts)
 
     return Result(
@@ -131,6 +133,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
             "inner_lift": (np.maximum(-inner_fit.smallest, 0.0), "um"),
             "outer_lift": (np.maximum(-outer_fit.smallest, 0.0), "um"),
             "change_both": change_both,
+            "change_both_fits": partial(change_both, in_words=True),
             "grade_wanted": (s.number("balance_grade") * wanted_share, "mm/s"),
             "unbalance_wanted": (rotor_unbalance(view) * wanted_share, "g.mm"),
         },

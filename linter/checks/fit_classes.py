@@ -17,6 +17,7 @@ from linter.checks.shared.seat_fits import (
 )
 from linter.mechanics import fit_in_use
 from linter.mechanics import limits as iso286
+from linter.model.digits import fit_text
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
 
@@ -71,6 +72,10 @@ def _against(view: View, limits: Limits, side: str) -> Result:
 
         return tell
 
+    def fit_words(row: int) -> str:
+        ends = (float(fit.smallest[row]), float(fit.largest[row]))
+        return "" if np.isnan(ends).any() else f": {fit_text(*ends, 'um')}"
+
     return Result(
         measure=measure,
         unit="um",
@@ -87,6 +92,7 @@ def _against(view: View, limits: Limits, side: str) -> Result:
         facts={
             **advice_facts(advice),
             "fit_told": told(""),
+            "fit_words": fit_words,
             "fit_found": told("is ", " (negative: clearance)"),
             "article": np.where(load.is_in("indeterminate"), "an", "a").astype(object),
         },

@@ -9,10 +9,9 @@ from linter.model.wording import limit_text, words_of
 from linter.review.cases import run_cases
 from linter.rulebook.differences import differences, gravest, origin_text, steps_text
 from linter.rulebook.gates import gate_text
-from linter.rulebook.model import Clause, Rulebook
+from linter.rulebook.model import PLACEHOLDER, Clause, Rulebook
 
 WIDTH = 100
-_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 
 
 def _wrapped(label: str, text: str, indent: int = 0, hang: int = 4) -> list[str]:
@@ -59,7 +58,11 @@ def parameter_text(name: str) -> str:
 
 def template_text(text: str) -> str:
     """A message or remedy with what is filled in for each row in square brackets."""
-    return _PLACEHOLDER.sub(lambda match: f"[{words_of(match[1])}]", text)
+
+    def shown(match: re.Match[str]) -> str:
+        return f"[{words_of(match[1])}]" + (f" to [{words_of(match[2])}]" if match[2] else "")
+
+    return PLACEHOLDER.sub(shown, text)
 
 
 def clause_text(book: Rulebook, name: str) -> str:

@@ -277,7 +277,7 @@ def _head(made: _Book, sheet: Worksheet, result: ReviewResult, heads: Sequence[t
     counts = ", ".join(f"{number} {word}" for word, number in result.severities.items())
     outcomes = result.outcomes
     lines = (
-        f"The gate is {result.gate} (it closes on {result.gate_severity} and graver)",
+        f"The gate is {result.gate} (it closes on {result.gate_severity} and above)",
         f"{result.input.file}, SHA-256 {result.input.sha256}",
         f"{result.rulebook.name} {result.rulebook.version}, {result.tool} {result.tool_version}",
         f"Findings: {counts}; {outcomes['conceded']} conceded, {outcomes['not assessed']} not assessed, "

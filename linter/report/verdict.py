@@ -7,7 +7,7 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     """Why the gate stands as it does, one sentence each."""
     outcomes = result.outcomes
     closing = sum(a.outcome == "finding" and at_least(a.severity, result.gate_severity) for a in result.assessments)
-    grade = result.gate_severity if result.gate_severity == "critical" else f"{result.gate_severity} or graver"
+    grade = result.gate_severity if result.gate_severity == "critical" else f"{result.gate_severity} or more severe"
     reasons = []
     if closing:
         reasons.append(f"{closing} {'finding is' if closing == 1 else 'findings are'} {grade}.")

@@ -195,7 +195,7 @@ class _Comparer:
         if not self.same_tool:
             yield f"The program is another: {old.side().tool}, now {new.side().tool}."
         if old.side().gate_severity != new.side().gate_severity:
-            yield f"The gate closed on {old.side().gate_severity} and graver, now on {new.side().gate_severity}."
+            yield f"The gate closed on {old.side().gate_severity} and above, now on {new.side().gate_severity}."
         if old.machines and new.machines and not set(old.machines) & set(new.machines):
             yield "No machine stands in both results; they are matched by name."
         for machine in sorted({*old.machines, *new.machines}):

@@ -2,13 +2,14 @@
 
 import re
 from collections.abc import Callable, Sequence
-from typing import Any
 
+import numpy as np
+
+from linter.model.digits import bound_with_digits, fit_text, one_side_text, with_digits
 from linter.model.stations import Bools
 from linter.model.wording import quantity_text, value_text, words_of
 from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview
-
-_PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
+from linter.rulebook.model import PLACEHOLDER
 
 
 class Teller:
@@ -38,39 +39,75 @@ class Teller:
         """What stands for a word in braces: a figure or fact of the check, a line of its working, or a value."""
         result, row = self.result, self.row
         assert result is not None
-        if name in ("observed", "lower", "upper"):
-            values = getattr(result, name)
-            return quantity_text(float("nan") if values is None else float(values[row]), result.unit)
+        figure = self.figure(name)
+        if figure is not None:
+            return quantity_text(*figure)
         if name in result.facts:
             fact = result.facts[name]
-            if callable(fact):
-                return str(fact(row))
-            if isinstance(fact, tuple):
-                return quantity_text(float(fact[0][row]), fact[1])
-            return str(fact[row])
+            return str(fact(row) if callable(fact) else fact[row])
         for line in result.working:
             if line.key == name:
-                return _line_text(line.values[row], line.unit)
+                return str(line.values[row])
         if name == "machine":
             return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
         return value_text(self.assessed.stations, name, self.station_row)
 
-    def fill(self, template: str) -> str:
-        """The template with its words in braces filled."""
-        text = _PLACEHOLDER.sub(lambda match: self.word(match[1]), template)
+    def figure(self, name: str) -> tuple[float, str] | None:
+        """The number and unit behind a word in braces; None where it stands for something else."""
+        result, row = self.result, self.row
+        assert result is not None
+        if name in ("observed", "lower", "upper"):
+            values = getattr(result, name)
+            return float("nan") if values is None else float(values[row]), result.unit
+        if name in result.facts:
+            fact = result.facts[name]
+            return (float(fact[0][row]), fact[1]) if isinstance(fact, tuple) else None
+        for line in result.working:
+            if line.key == name:
+                value = line.values[row]
+                return None if isinstance(value, str) else (float(value), line.unit)
+        return None
+
+    def _filled(self, match: re.Match[str]) -> str:
+        """What stands for one placeholder of a template (:data:`linter.rulebook.model.PLACEHOLDER`)."""
+        name, other, word = match.groups()
+        figure, end = self.figure(name), self.figure(other) if other else None
+        if other and figure and end:
+            ends = (-end[0], -figure[0]) if word == "clearance" else (figure[0], end[0])
+            return fit_text(*ends, figure[1])
+        if word and figure:
+            return one_side_text(*figure, word)
+        return f"{self.word(name)} to {self.word(other)}" if other else self.word(name)
+
+    def _fill(self, template: str) -> str:
+        text = PLACEHOLDER.sub(self._filled, template)
         return text[:1].upper() + text[1:]
 
+    def message(self, outcome: str) -> str:
+        """What is said of the row."""
+        text, digits = self._fill(self.template(outcome)), self.assessed.rulebook.digits
+        return text if digits is None else with_digits(text, digits, self._stated)
 
-def _line_text(value: Any, unit: str) -> str:
-    return value if isinstance(value, str) else quantity_text(float(value), unit)
+    def remedy(self) -> str:
+        """What to do about it."""
+        text, digits = self._fill(self.template("remedy")), self.assessed.rulebook.digits
+        return text if digits is None else bound_with_digits(text, digits, self._stated)
+
+    def _stated(self) -> list[str]:
+        """The values that the clause looks at, as reports show them."""
+        clause, stations = self.review.clause, self.assessed.stations
+        rows = [self.station_row]
+        if clause.level == "machine":
+            rows = [int(k) for k in np.flatnonzero(stations.machine_row == stations.machine_row[self.station_row])]
+        return [value_text(stations, name, row) for name in (*clause.needs, *clause.uses) for row in rows]
 
 
 def _told_met(teller: Teller) -> tuple[str, str]:
-    return teller.fill(teller.template("met")), ""
+    return teller.message("met"), ""
 
 
 def _told_finding(teller: Teller) -> tuple[str, str]:
-    return teller.fill(teller.template("finding")), teller.fill(teller.template("remedy"))
+    return teller.message("finding"), teller.remedy()
 
 
 def _told_not_applicable(teller: Teller) -> tuple[str, str]:

@@ -104,6 +104,7 @@ class Builder:
             reason=self.head.get("reason", ""),
             concession_factor=self.concession_factor(),
             defaults=defaults_of(self.base, self.head),
+            digits=self.head.get("digits", self.base.digits if self.base else None),
         )
 
     def concession_factor(self) -> float | None:

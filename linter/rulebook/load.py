@@ -111,6 +111,7 @@ def from_content(content: Mapping[str, Any]) -> Rulebook:
         reason=content.get("reason", ""),
         concession_factor=content.get("concession_factor"),
         defaults=tuple(Default(**raw) for raw in content.get("defaults", ())),
+        digits=content.get("digits"),
     )
 
 

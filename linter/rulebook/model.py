@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+import re
 from collections.abc import Mapping
 from functools import cached_property
 from typing import Any
@@ -16,6 +17,10 @@ from linter.model.findings import Layer, Loosened, RulebookRecord
 UNSTATED_CONCESSION_FACTOR = 2.0
 #: Columns of a limit table that say where a row comes from.
 ORIGIN = ("source", "provenance", "note")
+#: A word in braces of a message: ``{name}``; ``{smallest to largest}``, a fit by its loose and its tight end
+#: (``as clearance`` where the figures are clearances); ``{name as clearance}`` and ``{name as interference}``, by the
+#: other name where it is negative.
+PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)(?: to ([A-Za-z_0-9]+))?(?: as (clearance|interference))?\}")
 PROVENANCES = ("read", "from memory", "common practice", "derived")
 
 
@@ -209,7 +214,8 @@ class Rulebook:
     """A rulebook with every layer applied.
 
     ``reasons`` says for each clause that a layer or newer version changed or added why; ``reason`` why the outermost
-    layer or version is there at all; ``concession_factor`` how many times the limit of a clause a concession reaches.
+    layer or version is there at all; ``concession_factor`` how many times the limit of a clause a concession reaches;
+    ``digits`` how many significant digits its messages give a computed quantity (as many as there are where absent).
     """
 
     name: str
@@ -224,6 +230,7 @@ class Rulebook:
     reason: str = ""
     concession_factor: float | None = None
     defaults: tuple[Default, ...] = ()
+    digits: int | None = None
 
     @property
     def concessions_up_to(self) -> float:

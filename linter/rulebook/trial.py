@@ -1,6 +1,5 @@
 """Runs the clauses of a company's rulebook once over an empty table, so that what cannot run is refused on loading."""
 
-import re
 from collections.abc import Mapping
 
 import numpy as np
@@ -9,9 +8,8 @@ from linter.checks.lookup import check_function
 from linter.checks.shared.base import Result, View
 from linter.model.stations import stations_from_rows
 from linter.model.vocabulary import vocabulary
-from linter.rulebook.model import Clause, Limits, Rulebook, RulebookError
+from linter.rulebook.model import PLACEHOLDER, Clause, Limits, Rulebook, RulebookError
 
-PLACEHOLDER = re.compile(r"\{([A-Za-z_0-9]+)\}")
 ALWAYS = frozenset({"observed", "lower", "upper", "machine"})
 
 
@@ -67,6 +65,7 @@ def unknown_words(clause: Clause, result: Result) -> list[str]:
     return [
         f"{key} names {{{word}}}, which neither the vocabulary nor the working of {clause.check} has"
         for key, text in texts.items()
-        for word in PLACEHOLDER.findall(text)
-        if word not in known
+        for first, second, _ in PLACEHOLDER.findall(text)
+        for word in (first, second)
+        if word and word not in known
     ]

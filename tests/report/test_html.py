@@ -96,7 +96,7 @@ def test_says_what_was_reviewed_and_why_the_gate_stands(sample, rulebook, strict
     text = " ".join(" ".join(strict(html_text(sample, rulebook)).text).split())
     for wanted in (
         "The gate is closed",
-        "10 findings are major or graver.",
+        "10 findings are major or more severe.",
         sample.input.sha256,
         sample.rulebook.sha256,
         "DE-210, C",
@@ -119,7 +119,7 @@ def test_open_gate_is_not_called_an_approval(sample, rulebook, strict):
         if a.outcome in ("met", "not assessed")
     )
     text = " ".join(" ".join(strict(html_text(evolve(sample, assessments=met), rulebook)).text).split())
-    assert "The gate is open" in text and "No finding is major or graver." in text
+    assert "The gate is open" in text and "No finding is major or more severe." in text
     assert "A review that finds nothing is not an approval" in text
 
 

@@ -249,7 +249,7 @@ def test_stations_and_machines_that_come_and_go(compared):
     assert found.because == ("fan B is no longer there in the table.",)
     assert "Machine fan: no longer there: B." in comparison.notes
     assert "Machine fan: revision C -> D." in comparison.notes
-    assert "The gate closed on major and graver, now on minor." in comparison.notes
+    assert "The gate closed on major and above, now on minor." in comparison.notes
 
 
 def test_gravest_first_within_a_kind(compared):

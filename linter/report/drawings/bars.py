@@ -61,7 +61,7 @@ def limit_bar(observed: Quantity | None, lower: Quantity | None, upper: Quantity
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 10.5, text, "t strong", "middle"))
     wanted = " and ".join(text for _, text in marks)
     where = "outside" if outside else "inside"
-    return drawing("bar", WIDTH, 48, "Observed value against its limits", f"{text}; wanted {wanted}; {where}.", parts)
+    return drawing("bar", WIDTH, 48, "Observed value against its limits", f"{text}; required {wanted}; {where}.", parts)
 
 
 @frozen

@@ -1,0 +1,116 @@
+"""Figures of a sentence with as many digits as they are worth, and fits as clearance or interference."""
+
+import math
+import re
+from collections import defaultdict
+from collections.abc import Callable, Collection
+
+from linter.model.wording import NARROW_SPACE, number_text, quantity_text
+
+#: A number with its unit as :func:`linter.model.wording.quantity_text` writes it. Lengths in mm are those of a drawing
+#: and keep what they have; a plain number may be a name.
+_QUANTITY = re.compile(
+    "(?P<sign>\u2212?)(?P<number>\\d{1,3}(?:\u00a0\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?)"
+    "(?P<unit>(?:\u00a0(?!mm\\b(?![²·/]))(?:µm|mm|N|MPa|GPa|°C|K|r/min|m/s|h|arcmin|kg|g|W|%)[^\\s,;:().]*)|°)"
+    "|(?:(?<== )|(?<= is )|(?<=, ))(?P<ratio>\\d+\\.\\d+)(?= |[,;).]|$)(?!\u00a0)"
+)
+#: Decimals beyond which a quantity is not told: nobody measures them.
+_DECIMALS = {"µm": 2, "°C": 0, "arcmin": 1}
+_FLOOR_BEFORE = re.compile(r"(?:at most|no more than|less than|below|under|up to) $")
+_FLOOR_AFTER = re.compile(r" or (?:less|lower|finer|smoother)\b")
+_CEILING_BEFORE = re.compile(r"(?:at least|more than|above|over|from) $")
+_CEILING_AFTER = re.compile(r" or (?:more|higher|longer)\b")
+
+
+def with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tuple) -> str:
+    """The quantities of a sentence with that many significant digits.
+
+    Parameters
+    ----------
+    text : str
+        A message or remedy.
+    digits : int
+        Significant digits of a computed quantity.
+    keep : callable
+        Gives quantities as they are stated in the table; they stay as they are. Called only where something would
+        change.
+
+    Returns
+    -------
+    str
+        Two quantities of one unit that differ still differ. Lengths in mm and numbers without a unit are left alone.
+    """
+    found = list(_QUANTITY.finditer(text))
+    full: dict[str, set[str]] = defaultdict(set)
+    for match in found:
+        number, unit = _parts(match)
+        full[unit].add(number)
+    short = {(unit, number): _rounded(number, unit, digits, round) for unit, each in full.items() for number in each}
+    if all(number == after for (_, number), after in short.items()):
+        return text
+    stated = " ".join(keep())
+    told: dict[str, list[str]] = defaultdict(list)
+    for (unit, _), after in short.items():
+        told[unit].append(after)
+
+    def shorter(match: re.Match[str]) -> str:
+        number, unit = _parts(match)
+        after = short[unit, number]
+        if (told[unit].count(after) > 1 and after != "0") or re.search(
+            rf"(?<![\d.]){re.escape(number)}(?![\d.])", stated
+        ):
+            return match[0]
+        return after + unit
+
+    return _QUANTITY.sub(shorter, text)
+
+
+def bound_with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tuple) -> str:
+    """The bounds that a remedy names with that many digits, rounded to the side that keeps them; the rest as it is."""
+
+    def shorter(match: re.Match[str]) -> str:
+        before, after = text[: match.start()], text[match.end() :]
+        number, unit = _parts(match)
+        down = _FLOOR_BEFORE.search(before) or _FLOOR_AFTER.match(after)
+        up = _CEILING_BEFORE.search(before) or _CEILING_AFTER.match(after)
+        if bool(down) == bool(up) or number in " ".join(keep()):
+            return match[0]
+        return _rounded(number, unit, digits, math.floor if down else math.ceil) + unit
+
+    return _QUANTITY.sub(shorter, text)
+
+
+def _parts(match: re.Match[str]) -> tuple[str, str]:
+    """The number of a quantity with its sign, and its unit."""
+    return (match["sign"] or "") + (match["number"] or match["ratio"]), match["unit"] or ""
+
+
+def _rounded(number: str, unit: str, digits: int, way: Callable[[float], int]) -> str:
+    """A number as it is written, with fewer digits; the same text where it has no more."""
+    value = float(number.replace(NARROW_SPACE, "").replace("\u2212", "-"))
+    if value == 0:
+        return number
+    power = digits - 1 - math.floor(math.log10(abs(value)))
+    name = unit.strip(NARROW_SPACE)
+    power = min(power, (0 if abs(value) >= 10 else 1) if name == "%" else _DECIMALS.get(name, power))
+    scaled = value * 10.0**power
+    if abs(scaled - round(scaled)) < 1e-6:
+        return number
+    return number_text(round(way(scaled) * 10.0**-power, max(power, 0)))
+
+
+def fit_text(smallest: float, largest: float, unit: str) -> str:
+    """A fit from its loose to its tight end, interference positive: ``17 µm clearance to 1 µm interference``."""
+    if math.isnan(smallest) or math.isnan(largest):
+        return "fit not known"
+    if smallest < 0 < largest:
+        return f"{quantity_text(-smallest, unit)} clearance to {quantity_text(largest, unit)} interference"
+    word, ends = ("interference", (smallest, largest)) if smallest >= 0 else ("clearance", (-largest, -smallest))
+    texts = list(dict.fromkeys(quantity_text(abs(end), unit) for end in ends))
+    return f"{word} {' to '.join(texts)}"
+
+
+def one_side_text(value: float, unit: str, word: str) -> str:
+    """A clearance or an interference, by its own name where it is negative: ``19.5 µm interference``."""
+    other = {"clearance": "interference", "interference": "clearance"}[word]
+    return f"{quantity_text(abs(value), unit)} {word if value >= 0 or math.isnan(value) else other}"
