@@ -5,9 +5,9 @@ import hashlib
 
 import numpy as np
 import pytest
+from practice import grammar
 
 from linter.mechanics.limits import deviations_or_nan
-from practice import grammar
 from practice_second import measure, shapes, written
 
 #: SHA-256 over the tables of both halves and what they mean.
@@ -42,6 +42,11 @@ def test_every_value_stands_in_a_cell(table: grammar.Table) -> None:
 def test_written_deviations_are_those_of_their_class(table: grammar.Table) -> None:
     for expected in table.expected:
         size = expected.value
-        if isinstance(size, grammar.Size) and size.lower is not None and size.upper is not None and size.tolerance_class:
+        if (
+            isinstance(size, grammar.Size)
+            and size.lower is not None
+            and size.upper is not None
+            and size.tolerance_class
+        ):
             lower, upper = deviations_or_nan(np.array([size.tolerance_class]), np.array([size.nominal]))
             assert (size.lower, size.upper) == pytest.approx((lower[0] / 1000, upper[0] / 1000))
