@@ -16,6 +16,7 @@ from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
+_MOST_NAMES = 2000  # rows whose names are counted
 _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
@@ -75,7 +76,9 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
             parts = parts_below(grid, part, row + 1) if part is not None else {}
             candidates = [c for c in candidates if c != part]
             counts = {
-                c: _names_below(grid, c, row + 1, words) + _named_by_part(grid, c, parts, words) for c in candidates
+                c: _names_below(grid, c, row + 1, words)
+                + _named_by_part(grid, c, parts or _sections(grid, c, row + 1), words)
+                for c in candidates
             }
             best = max(counts, key=lambda c: counts[c], default=-1)
             if best >= 0 and counts[best]:
@@ -125,6 +128,18 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     return roles
 
 
+def _sections(grid: Grid, column: int, start: int) -> dict[int, Side]:
+    """The part of each row below lines that say shaft or housing alone."""
+    result: dict[int, Side] = {}
+    current = None
+    for row in range(start, min(grid.height, start + _MOST_NAMES)):
+        if (side := side_of(section_label(grid, row, column))) is not None:
+            current = side
+        elif current is not None:
+            result[row] = current
+    return result
+
+
 def _named_by_part(grid: Grid, column: int, parts: dict[int, Side], words: Words) -> int:
     """Number of names that a column states together with the part of each row, and not by itself."""
     pairs = {(side.side, side.word, grid.text(row, column)) for row, side in parts.items()}
@@ -157,7 +172,7 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
 
 def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:
     """Number of distinct names that a column states."""
-    cells = grid.columns[column][start : start + 2000].tolist()
+    cells = grid.columns[column][start : start + _MOST_NAMES].tolist()
     texts = {cell for cell in cells if type(cell) is str}
     named = {words.heading(text) for text in texts if len(text.strip()) > 1 or words.mapped(text)}
     if len(texts) < 4:  # a lone letter among other words is rather a station than a symbol

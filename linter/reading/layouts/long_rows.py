@@ -28,6 +28,8 @@ class ByRow(NamesDown):
     machine: str = field(init=False)
     station: str = field(init=False, default="")
     section: Side | None = field(init=False, default=None)
+    outer: str = field(init=False, default="")
+    several: bool = field(init=False, default=False)
     nameless: list[int] = field(init=False, factory=list)
     commented: list[int] = field(init=False, factory=list)
 
@@ -68,6 +70,7 @@ class ByRow(NamesDown):
         grid = self.table.grid
         if side := side_of(section_label(grid, row, self.table.name)):
             self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {side.side}")
+            self._begin("side")
             self.section = side
             return
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
@@ -155,8 +158,9 @@ class ByRow(NamesDown):
         """A row without a known name: a section, a remark, or nothing that is used."""
         grid, at = self.table.grid, self.table.name
         section = section_label(grid, row, at)
-        if section and (station := self.words.names.station(section)):
+        if section and (station := self._section_station(section)):
             self.found.say(f"{grid.place(row, at).short()}: the rows below belong to station {visible(station)}")
+            self._begin("station")
             self.station = station
             return
         if unit := units_said(row_text(grid, row)):
@@ -164,6 +168,24 @@ class ByRow(NamesDown):
         if (sign := _COMMENT_SIGN.match(label)) and self.words.heading(label[sign.end() :]):
             self.commented.append(row)
         self.leave(row, label, why(self.words, self._side(row), label))
+
+    def _section_station(self, section: str) -> str:
+        """The station that a row with nothing but its label says; free words for one count where several rows do."""
+        if station := self.words.names.station(section):
+            return station
+        if not self.several:
+            grid, at = self.table.grid, self.table.name
+            sections = {section_label(grid, row, at) for row in range(self.table.start, grid.height)} - {""}
+            self.several = sum(1 for text in sections if self.words.station_said(text)) > 1
+        return self.words.station_said(section) if self.several else ""
+
+    def _begin(self, level: str) -> None:
+        """A row that heads the rows below it: of the outer sort, those of the inner sort before it hold no more."""
+        self.outer = self.outer or level
+        if self.outer == level == "station":
+            self.section = None
+        elif self.outer == level and self.station and not self.outside.station:
+            self.station = ""
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""

@@ -13,6 +13,7 @@ from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
+from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.roughness import by_custom
@@ -61,6 +62,7 @@ class _Sheet:
     found: Found
     title: Title = field(factory=Title)
     length_unit: str = ""
+    captioned: list[Captioned] = field(factory=list)
 
     def read(self) -> None:
         """All tables of the sheet."""
@@ -72,6 +74,7 @@ class _Sheet:
             part = grid.cut(slice(top, bottom))
             for block in self._side_by_side(part):
                 self._region(block)
+        name_by_captions(self.captioned, self.words, self.found)
 
     def _stacks(self) -> list[tuple[int, int]]:
         """Runs of rows that each begin with a heading of their own."""
@@ -87,7 +90,8 @@ class _Sheet:
                 heads -= 1
             stands_apart = heads > 0 and blank[heads - 1]
             if any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
-                start = heads if stands_apart else row
+                captioned = heads == row - 1 and caption_at(grid, heads, self.words) is not None
+                start = heads if stands_apart or captioned else row
                 if start > starts[-1]:
                     starts.append(start)
             below = row + 1
@@ -159,6 +163,8 @@ class _Sheet:
         block.strips[:] = [by_custom(strip, block.length_unit, found, grid.file) for strip in block.strips]
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
+        if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
+            self.captioned.append(captioned)
 
     def _take_title(self, grid: Grid) -> None:
         title = read_title(grid, self.words, self.found.unused)

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 
 from attrs import define, field
 
@@ -29,6 +30,10 @@ class WideTable:
         Heading of each column, rows joined.
     headings : list of Heading or None
         What each names.
+    score : int
+        Number of different names.
+    positions : list of (str, int, int)
+        Station, first column and column behind the last of each position that stands over headings of its own.
     """
 
     grid: Grid
@@ -37,6 +42,7 @@ class WideTable:
     labels: list[str]
     headings: list[Heading | None]
     score: int = field(default=0)
+    positions: list[tuple[str, int, int]] = field(factory=list)
 
 
 def heading_labels(grid: Grid, rows: Sequence[int]) -> list[str]:
@@ -68,19 +74,76 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
 def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) -> WideTable | None:
     """The best heading so far, or a better one that begins in a row: of this row alone, or joined with those below."""
     single = _candidate(grid, words, (row,))
-    if single is not None and (best is None or single.score > best.score):
+    if single is not None and (best is None or single.score > best.score or _explains_more(single, best)):
         best = single
     beaten = max(best.score if best else 0, single.score if single else 0)
     if grid.merged and row + 2 < grid.height and _spans_rows(grid, row):
         three = _candidate(grid, words, (row, row + 1, row + 2))
         if three is not None and _is_second_heading(grid, row + 2, words) and three.score > beaten:
             return three
+    if (positions := _below_positions(grid, words, row)) is not None and positions.score > beaten:
+        return positions
     below = row + 1 < grid.height and (single is None or single.score < grid.width)
     if below and not (single is not None and _holds_values(grid, single, row + 1)):
         pair = _candidate(grid, words, (row, row + 1))
         if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
             return pair
     return best
+
+
+def _explains_more(single: WideTable, joined: WideTable) -> bool:
+    """Whether a row names more columns by itself than it does joined with the row above it."""
+    same = single.score == joined.score and (joined.top, joined.bottom) == (single.top - 1, single.bottom)
+    return same and sum(h is not None for h in single.headings) > sum(h is not None for h in joined.headings)
+
+
+def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
+    """A heading below a row of positions: the same headings come again below each of two texts or more.
+
+    Other texts of the row of positions head their own column where nothing stands below them.
+    """
+    spans = _spans_below(grid, words, row)
+    for deep in (2, 1) if len(spans) > 1 else ():
+        below = range(row + 1, row + 1 + deep)
+        table = _candidate(grid, words, tuple(below)) if below.stop < grid.height else None
+        if table is None:
+            continue
+        said = [{(h.parameter, h.aspect) for h in table.headings[a:b] if h is not None} for a, b in spans]
+        alike = [
+            span
+            for span, own in zip(spans, said, strict=True)
+            if any(len(own & other) >= 2 for other in said if other is not own)
+        ]
+        if len(alike) > 1:
+            texts = [grid.text(row, column) for column in range(grid.width)]
+            positions = [(words.station_said(texts[start]) or texts[start], start, end) for start, end in alike]
+            inside = {column for start, end in alike for column in range(start, end)}
+            labels, headings = _beside_positions(texts, table, inside, words)
+            return WideTable(grid, row, below.stop - 1, labels, headings, table.score * len(alike), positions)
+    return None
+
+
+def _spans_below(grid: Grid, words: Words, row: int) -> list[tuple[int, int]]:
+    """First column and column behind the last of each text of a row that names no parameter."""
+    if any(type(cell) is not str for cell in grid.row(row) if not is_blank(cell)):
+        return []
+    texts = [grid.text(row, column) for column in range(grid.width)]
+    edges = [*(column for column, text in enumerate(texts) if text), grid.width]
+    spans = pairwise(edges)
+    return [(a, b) for a, b in spans if not (len(texts[a]) > 1 and names_value(words, texts[a]))]
+
+
+def _beside_positions(
+    texts: Sequence[str], table: WideTable, inside: set[int], words: Words
+) -> tuple[list[str], list[Heading | None]]:
+    """Labels and headings with those of columns that only the row of positions names; a unit may stand below it."""
+    labels, headings = [*table.labels], [*table.headings]
+    for column, text in enumerate(texts):
+        if text and column not in inside and headings[column] is None:
+            unit = unit_text(labels[column])
+            of_unit = f"{text} [{unit}]" if known_unit(unit) is not None else text
+            headings[column], labels[column] = words.heading(of_unit) or words.heading(text), text
+    return labels, headings
 
 
 def _spans_rows(grid: Grid, row: int) -> bool:

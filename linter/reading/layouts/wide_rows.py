@@ -13,6 +13,7 @@ from linter.reading.files.grids import Bad, TextColumn, cell_text, is_blank, obj
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
+from linter.reading.layouts.positions import judged_by_position, tell_machine
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_cells import inherited, merged_down, strips_of
@@ -36,7 +37,9 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
         units = ["" if known_unit(unit) is None else unit for unit in units]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
-    return _Rows(table, words, found, outside, first, _headings(table, words, units, first)).read()
+    headings = _headings(table, words, units, first)
+    tell_machine(table, headings, found)
+    return _Rows(table, words, found, outside, first, headings).read()
 
 
 def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) -> list[Heading | None]:
@@ -58,7 +61,9 @@ def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) 
         below = table.grid.columns[column][first : first + _LOOKED_AT].tolist()
         return [cell_text(cell) for cell in below if not is_blank(cell) and not isinstance(cell, Bad)]
 
-    return judge_columns(table.labels, result, cells, words)
+    if not table.positions:
+        return judge_columns(table.labels, result, cells, words)
+    return judged_by_position(table, result, cells, words)
 
 
 @define(eq=False)

@@ -9,10 +9,13 @@ from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
 from linter.reading.words.dictionary import Version
 from linter.reading.words.names import Names
+from linter.reading.words.parts import is_bearing
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
 _NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
 _ASPECTS = {"class": "tolerance"}
+#: Where a word for a station may end before the station itself.
+_AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
 
 
 @frozen
@@ -93,6 +96,23 @@ class Words:
         if stations and (mapped := stations.get(fold(text))):
             return mapped
         return "" if len(text) < 5 and missing_state(text) == "not applicable" else text
+
+    def station_said(self, text: str) -> str:
+        """The station that a text says, by itself or with a word for one before it (``Position NDE``); or empty.
+
+        A word that says only bearing needs a word for a station behind it: what follows may be its number.
+        """
+        if own := self.names.station(text):
+            return own
+        for cut in _AFTER_WORD.finditer(text):
+            head, rest = text[: cut.start()], text[cut.end() :].strip()
+            heading = self.heading(head)
+            if heading is None or heading.parameter != "station" or heading.station or not rest:
+                continue
+            if is_bearing(head):
+                return self.names.station(rest) or ""
+            return "" if self.groups(rest) or self.heading(rest) is not None else rest
+        return ""
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
