@@ -23,9 +23,9 @@ from linter.rulebook.model import Clause, Limits, Rulebook
 POSSIBLE = "table.possible"
 MET, FINDING, NOT_ASSESSED, NOT_APPLICABLE = range(4)
 
-#: What is kept of an assessment: the checks' results with their working; the observed values and limits; or outcomes
-#: and severities alone.
-Keep = Literal["results", "figures", "verdicts"]
+#: What is kept of an assessment: the checks' results with their working; the observed values and limits; the measures
+#: that the severities are read off; or outcomes and severities alone.
+Keep = Literal["results", "figures", "measures", "verdicts"]
 FIGURES = ("observed", "lower", "upper")
 #: Rows assessed at once where no results are kept: few enough for the processor's caches, many enough for numpy.
 CHUNK_ROWS = 16_000
@@ -52,6 +52,8 @@ class ClauseReview:
         Their unit.
     failure : str or None
         What went wrong inside the check, where it could not be run.
+    measure : float array or None
+        What the severity steps are compared with; None where it is not kept.
     """
 
     clause: Clause
@@ -62,6 +64,7 @@ class ClauseReview:
     figures: Mapping[str, Floats] = field(factory=dict)
     unit: str = "1"
     failure: str | None = None
+    measure: Floats | None = None
 
 
 @frozen(eq=False)
@@ -103,6 +106,16 @@ class Assessed:
             rows.append(self.view.to_stations(grade) if review.clause.level == "machine" else grade)
         return np.array(rows, dtype=np.int8).reshape(len(self.reviews), len(self.stations))
 
+    def measures(self) -> NDArray[np.float32]:
+        """Measure by clause and station, shape (clauses, rows), where they are kept; NaN where nothing was judged."""
+        rows = []
+        for review in self.reviews.values():
+            machine = review.clause.level == "machine"
+            values = np.full(len(review.outcome), np.nan) if review.measure is None else review.measure
+            values = np.where(review.outcome <= FINDING, values, np.nan)
+            rows.append(self.view.to_stations(values) if machine else values)
+        return np.array(rows, dtype=np.float32).reshape(len(self.reviews), len(self.stations))
+
     def table(self) -> dict[str, NDArray[Any]]:
         """Every assessment as columns of equal length, clause after clause.
 
@@ -143,10 +156,10 @@ def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") ->
         At least one row.
     rulebook : Rulebook
         As loaded.
-    keep : {"results", "figures", "verdicts"}
+    keep : {"results", "figures", "measures", "verdicts"}
         ``results`` keeps everything that records are made from. The others assess some 16 000 rows at a time, never
-        cutting a machine, and keep of each part only the figures and verdicts, or the verdicts: memory grows by at most
-        26 or 2 bytes for a clause and row.
+        cutting a machine, and keep of each part only the figures and verdicts, the measures and verdicts, or the
+        verdicts: memory grows by at most 26, 10 or 2 bytes for a clause and row.
 
     Returns
     -------
@@ -203,7 +216,15 @@ def _joined(parts: list[ClauseReview]) -> ClauseReview:
         figures=figures,
         unit=parts[0].unit,
         failure=next((part.failure for part in parts if part.failure), None),
+        measure=_joined_measure(parts),
     )
+
+
+def _joined_measure(parts: list[ClauseReview]) -> Floats | None:
+    """Measures of one clause over parts of a table; NaN where it failed in one of them, None where none are kept."""
+    if all(part.measure is None for part in parts):
+        return None
+    return np.concatenate([np.full(len(p.outcome), np.nan) if p.measure is None else p.measure for p in parts])
 
 
 def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> ClauseReview:
@@ -245,6 +266,8 @@ def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> Clau
     if result.applies is not None:
         outcome[~result.applies] = NOT_APPLICABLE
     severity[outcome != FINDING] = -1
+    if keep == "measures":
+        return ClauseReview(clause, outcome, severity, measure=result.measure)
     figures = {} if keep == "verdicts" else _figures(result, outcome)
     if keep == "results":
         return ClauseReview(clause, outcome, severity, missing, result, figures, result.unit)

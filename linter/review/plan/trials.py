@@ -1,0 +1,184 @@
+"""Trials: one machine copied many times, each copy with some cells changed, judged by the rulebook in one batch."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+import numpy as np
+from attrs import evolve, frozen
+from numpy.typing import NDArray
+
+from linter.model.stations import Assumption, Choice, Floats, Stations, Toleranced
+from linter.model.vocabulary import parameter
+from linter.review.assess import assess
+from linter.review.plan.cells import Cell
+from linter.rulebook.model import Rulebook
+
+#: What a trial changes: a value for each cell, as :func:`put` takes it.
+Trial = Mapping[Cell, Any]
+#: Rows assessed at once.
+BATCH_ROWS = 16_000
+
+
+@frozen(eq=False)
+class Grades:
+    """What the rulebook says of some trials of one machine.
+
+    Attributes
+    ----------
+    grade : int8 array, shape (trials, clauses, rows)
+        4 critical to 1 remark, 0 met, -1 not assessed, -2 not applicable; a clause about the machine counts at each of
+        its stations. Clauses in the order of the rulebook, those switched off left out.
+    measure : float32 array, the same shape
+        What the severity steps are compared with; NaN where nothing was judged.
+    """
+
+    grade: NDArray[np.int8]
+    measure: NDArray[np.float32]
+
+
+def clauses_of(rulebook: Rulebook) -> tuple[str, ...]:
+    """Ids of the clauses that are switched on, in the order of :class:`Grades`."""
+    return tuple(clause.id for clause in rulebook.clauses.values() if clause.off is None)
+
+
+def machine_block(stations: Stations, machine: int) -> NDArray[np.intp]:
+    """Rows of one machine."""
+    start = int(np.searchsorted(stations.machine_row, machine))
+    stop = int(np.searchsorted(stations.machine_row, machine, side="right"))
+    return np.arange(start, stop, dtype=np.intp)
+
+
+def try_out(stations: Stations, block: NDArray[np.intp], trials: Sequence[Trial], rulebook: Rulebook) -> Grades:
+    """Grades of trials of one machine, by the whole rulebook.
+
+    Parameters
+    ----------
+    stations : Stations
+        The table.
+    block : int array
+        Rows of the machine, from :func:`machine_block`.
+    trials : sequence of dict
+        For each trial the cells to change; an empty one leaves the machine as it is.
+    rulebook : Rulebook
+        All of its clauses are run, on some 16 000 rows at a time.
+
+    Returns
+    -------
+    Grades
+        In the order of the trials. What the reading says of cells (not understood, in disagreement) stays behind: those
+        clauses are the same for every trial.
+    """
+    return try_out_all(stations, [(block, trials)], rulebook)[0]
+
+
+def try_out_all(
+    stations: Stations, wanted: Sequence[tuple[NDArray[np.intp], Sequence[Trial]]], rulebook: Rulebook
+) -> list[Grades]:
+    """Grades of trials of several machines, judged together; each entry as :func:`try_out` takes and gives it."""
+    copies = [block for block, trials in wanted for _ in trials]
+    found = _assess_copies(stations, copies, [trial for _, trials in wanted for trial in trials], rulebook)
+    results, start = [], 0
+    for block, trials in wanted:
+        stop = start + len(block) * len(trials)
+        shape = (-1, len(trials), len(block))
+        grade, measure = found[0][:, start:stop], found[1][:, start:stop]
+        results.append(Grades(grade.reshape(shape).swapaxes(0, 1), measure.reshape(shape).swapaxes(0, 1)))
+        start = stop
+    return results
+
+
+def _assess_copies(
+    stations: Stations, copies: Sequence[NDArray[np.intp]], trials: Sequence[Trial], rulebook: Rulebook
+) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
+    """Grades and measures of one copy for each trial, shape (clauses, rows of all copies)."""
+    grades, measures, start = [], [], 0
+    while start < len(copies):
+        stop, rows = start, 0
+        while stop < len(copies) and (stop == start or rows + len(copies[stop]) <= BATCH_ROWS):
+            rows += len(copies[stop])
+            stop += 1
+        batch = replicate(stations, copies[start:stop])
+        at = 0
+        for block, trial in zip(copies[start:stop], trials[start:stop], strict=True):
+            for cell, value in trial.items():
+                put(batch, cell.name, slice(at, at + len(block)) if cell.whole else at + cell.row, value)
+            at += len(block)
+        assessed = assess(batch, rulebook, keep="measures")
+        grades.append(assessed.grades())
+        measures.append(assessed.measures())
+        start = stop
+    return np.concatenate(grades, axis=1), np.concatenate(measures, axis=1)
+
+
+def replicate(stations: Stations, blocks: Sequence[NDArray[np.intp]]) -> Stations:
+    """Copies of rows, each block a machine of its own; problems and places are left behind."""
+    rows = np.concatenate(blocks)
+    return Stations(
+        machines=tuple(str(k) for k in range(len(blocks))),
+        machine_row=np.repeat(np.arange(len(blocks)), [len(b) for b in blocks]).astype(np.intp),
+        numbers={k: v[rows] for k, v in stations.numbers.items()},
+        toleranced={k: v.take(rows) for k, v in stations.toleranced.items()},
+        choices={k: Choice(v.words, v.codes[rows]) for k, v in stations.choices.items()},
+        texts={k: v[rows] for k, v in stations.texts.items()},
+        assumed={k: Assumption(v.rows[rows], v.reason) for k, v in stations.assumed.items()},
+        derived={k: v.take(rows) for k, v in stations.derived.items()},
+        problems=(),
+    )
+
+
+def with_values(stations: Stations, changes: Iterable[tuple[str, int | slice, Any]]) -> Stations:
+    """The same stations with values changed, problems and places kept; the given ones are left as they are.
+
+    Each change is a parameter, the row or rows of the table, and the value as :func:`put` takes it.
+    """
+    made = evolve(
+        stations,
+        numbers={k: v.copy() for k, v in stations.numbers.items()},
+        toleranced={
+            k: Toleranced(v.nominal.copy(), v.lower.copy(), v.upper.copy(), v.tolerance_class.copy())
+            for k, v in stations.toleranced.items()
+        },
+        choices={k: Choice(v.words, v.codes.copy()) for k, v in stations.choices.items()},
+        assumed={k: Assumption(v.rows.copy(), v.reason) for k, v in stations.assumed.items()},
+    )
+    for name, at, value in changes:
+        put(made, name, at, value)
+    return made
+
+
+def put(stations: Stations, name: str, at: int | slice, value: Any) -> None:
+    """Set one value in copies made by :func:`replicate` or :func:`with_values`.
+
+    A number is a float, a choice the index of its word, a size a tuple (nominal, lower, upper, class) with deviations
+    in the unit of the parameter, NaN for none. A value that was assumed is stated from then on.
+    """
+    kind = parameter(name).kind
+    if name in stations.assumed:
+        stations.assumed[name].rows[at] = False
+    if kind == "number":
+        stations.numbers.setdefault(name, _blank(stations))[at] = value
+    elif kind == "choice":
+        if name not in stations.choices:
+            stations.choices[name] = stations.choice(name)
+        stations.choices[name].codes[at] = value
+    else:
+        if name not in stations.toleranced:
+            words = np.full(len(stations), "", dtype=object)
+            stations.toleranced[name] = Toleranced(_blank(stations), _blank(stations), _blank(stations), words)
+        size = stations.toleranced[name]
+        size.nominal[at], size.lower[at], size.upper[at], size.tolerance_class[at] = value
+
+
+def _blank(stations: Stations) -> Floats:
+    return np.full(len(stations), np.nan)
+
+
+def value_at(stations: Stations, name: str, row: int) -> Any:
+    """The present value as :func:`put` takes it: NaN, -1 or a size of NaN where nothing is stated."""
+    kind = parameter(name).kind
+    if kind == "number":
+        return float(stations.number(name)[row])
+    if kind == "choice":
+        return int(stations.choice(name).codes[row])
+    size = stations.size(name)
+    return float(size.nominal[row]), float(size.lower[row]), float(size.upper[row]), str(size.tolerance_class[row])
