@@ -256,5 +256,28 @@ def sheet(table: Path, out: Path, size: str | None, **options: Any) -> None:
     sys.exit(write_sheet(table, out, Options(**options), size=size))
 
 
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@table_options
+@click.option("--draws", default=20_000, show_default=True, type=click.IntRange(100, 1_000_000), help="Assemblies.")
+@click.option("--seed", default=1, show_default=True, type=click.IntRange(0, 2**32 - 1), help="Where to begin.")
+@click.option("--shape", default="normal", show_default=True, type=click.Choice(["normal", "rectangular"]))
+@click.option(
+    "--cp", default=1.333, show_default=True, type=click.FloatRange(0.1, 10.0), help="C_p of the normal shape."
+)
+@click.option("--measured", type=click.Path(path_type=Path), help="CSV of measured values: dimension, station, value.")
+@click.option("--out", type=click.Path(path_type=Path), help="Folder for NAME.spread.html and NAME.spread.json.")
+def spread(
+    table: Path, out: Path | None, draws: int, seed: int, shape: Any, cp: float, measured: Path | None, **options: Any
+) -> None:
+    """Draw random assemblies within every tolerance: how many lie beyond a limit, and which tolerances make it."""
+    from linter.command.review_command import Options
+    from linter.command.spread_command import spread_table
+    from linter.review.spread.shares import Settings
+
+    settings = Settings(draws, seed, shape, cp, {}, options["gate"])
+    sys.exit(spread_table(table, out, Options(**options), settings, measured))
+
+
 if __name__ == "__main__":
     main()

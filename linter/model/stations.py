@@ -88,9 +88,9 @@ class Stations:
     Attributes
     ----------
     machines : tuple of str
-        Names of the machines, in the order of the table.
+        Names, in the order of the table.
     machine_row : int array, shape (rows,)
-        Machine of each row, an index into ``machines``; rows of one machine stand together, in ascending order.
+        Machine of each row, an index into ``machines``; rows of one machine stand together, ascending.
     numbers : dict of str to float array
         Number parameters, canonical units, NaN where absent.
     toleranced : dict of str to Toleranced
@@ -105,6 +105,8 @@ class Stations:
         Documented defaults that were applied.
     derived : dict of str to Derivation
         Values that the table does not state itself, with what they come from.
+    measured : dict of str to pair of float arrays
+        Deviations [um] of the ring in hand (``ring_bore``, ``ring_outside``) in place of its class's; from no table.
     problems : tuple of Problem
         What could not be understood or disagrees.
     """
@@ -119,6 +121,7 @@ class Stations:
     assumed: dict[str, Assumption] = field(factory=dict)
     problems: tuple[Problem, ...] = ()
     derived: dict[str, Derivation] = field(factory=dict)
+    measured: dict[str, tuple[Floats, Floats]] = field(factory=dict)
 
     def __len__(self) -> int:
         """Number of rows."""
@@ -211,6 +214,7 @@ class Stations:
             places={name: column.take(rows) for name, column in self.places.items()},
             assumed={name: Assumption(a.rows[rows], a.reason) for name, a in self.assumed.items()},
             derived={name: column.take(rows) for name, column in self.derived.items()},
+            measured={name: (low[rows], high[rows]) for name, (low, high) in self.measured.items()},
             problems=tuple(self._problems_of(origin, old)) if self.problems else (),
         )
 
@@ -302,8 +306,7 @@ class Stations:
         Raises
         ------
         ValueError
-            For a column that is no parameter, a value that is no number or no word of its choice, two stations of one
-            name; the text names column and row.
+            For a column that is no parameter, a value that is no number or word of its choice, or a station twice.
         """
         frame, codes, machines = by_machine(frame)
         found = {e: from_columns(e, frame) for e in vocabulary().values() if e.name in frame.columns}

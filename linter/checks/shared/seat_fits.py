@@ -82,6 +82,15 @@ def _tapered(view: View) -> Bools:
     return view.stations.choice("bearing_type").is_in("tapered roller")
 
 
+def _of_part(view: View, name: str, by_class: tuple[Floats, Floats]) -> tuple[Floats, Floats]:
+    """Deviations of a ring: as measured on the part in hand, else those of its class (none for tapered rollers)."""
+    lower, upper = (np.where(_tapered(view), np.nan, side) for side in by_class)
+    if name not in view.stations.measured:
+        return lower, upper
+    low, high = view.stations.measured[name]
+    return np.where(np.isnan(low), lower, low), np.where(np.isnan(high), upper, high)
+
+
 @shared
 def shaft_fit(view: View) -> Fit:
     """Fit of the inner ring on the shaft seat.
@@ -93,7 +102,7 @@ def shaft_fit(view: View) -> Fit:
     diameter = s.number("bore_diameter")
     seat = _seat(view, "shaft_seat_diameter", diameter)
     ring = ring_tolerances.bore_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
-    lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
+    lower, upper = _of_part(view, "ring_bore", ring)
     fit = iso286.fit(lower, upper, *seat)
     return Fit(*fit, *seat, lower, upper)
 
@@ -105,7 +114,7 @@ def housing_fit(view: View) -> Fit:
     diameter = s.number("outside_diameter")
     seat = _seat(view, "housing_seat_diameter", diameter)
     ring = ring_tolerances.outside_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
-    lower, upper = (np.where(_tapered(view), np.nan, side) for side in ring)
+    lower, upper = _of_part(view, "ring_outside", ring)
     fit = iso286.fit(*seat, lower, upper)
     return Fit(*fit, *seat, lower, upper)
 
