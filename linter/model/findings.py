@@ -104,7 +104,11 @@ class Cause:
 
 @frozen
 class Assessment:
-    """One clause against one station or machine; ``must``: the gate does not open while it is not assessed."""
+    """One clause against one station or machine.
+
+    ``must``: the gate does not open while it is not assessed. ``quantity`` says what was observed, where the rulebook
+    has a name for it.
+    """
 
     clause: str
     title: str
@@ -126,6 +130,7 @@ class Assessment:
     remedy: str = ""
     follows: Cause | None = None
     must: bool = False
+    quantity: str = ""
 
     def as_dict(self) -> dict[str, Any]:
         """The keys of the result file."""

@@ -2,7 +2,6 @@
 
 import base64
 import hashlib
-import math
 import re
 from functools import cache
 from pathlib import Path
@@ -11,6 +10,7 @@ from typing import Any
 from jinja2 import Environment, StrictUndefined, pass_context
 from markupsafe import Markup, escape
 
+from linter.model.digits import one_side_text, with_digits
 from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
@@ -124,22 +124,25 @@ def shortened(text: str, most: int = 160) -> str:
 
 
 def limits_text(item: Assessment) -> tuple[str, str]:
-    """What was observed and what is wanted, with three digits where that still tells them apart; empty without them.
+    """What was observed and what is required, with three digits where that still tells them apart; empty without them.
 
-    A count of faults has neither: its message says which they are.
+    A count of faults has neither: its message says which they are. What the table states stays as it is stated, and a
+    negative clearance is an interference.
     """
     limits = [(word, q) for word, q in (("at least", item.lower), ("at most", item.upper)) if q is not None]
     if item.observed is None or counts_faults(item):
         return "", ""
-    quantities = [item.observed, *(q for _, q in limits)]
-    texts = [quantity_text(_three_digits(q.value, q.unit), q.unit) for q in quantities]
-    if len(set(texts)) < len({q.value for q in quantities}):
-        texts = [quantity_text(q.value, q.unit) for q in quantities]
-    return texts[0], " and ".join(f"{word} {text}" for (word, _), text in zip(limits, texts[1:], strict=True))
-
-
-def _three_digits(value: float, unit: str) -> float:
-    return value if unit == "mm" or not math.isfinite(value) else float(f"{value:.3g}")
+    seen, name = item.observed, item.quantity
+    kinds = {"clearance": "clearance", "gap": "clearance", "play": "clearance", "interference": "interference"}
+    kind = next((kind for word, kind in kinds.items() if word in name), "")
+    if kind and seen.value < 0:
+        name, shown = "", one_side_text(seen.value, seen.unit, kind)
+    else:
+        shown = quantity_text(seen.value, seen.unit)
+    between = " and ".join(f"{word} {quantity_text(q.value, q.unit)}" for word, q in limits)
+    told = with_digits(f"{name} {shown}; {between}".strip(), 3, lambda: [used.text for used in item.places])
+    first, _, rest = told.partition("; ")
+    return first, rest
 
 
 def _sentence(text: str) -> Markup:

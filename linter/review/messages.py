@@ -35,6 +35,13 @@ class Teller:
         plain = clause.remedy if key == "remedy" else clause.messages[key]
         return (clause.messages.get(f"{key}_{variant}") if variant else None) or plain
 
+    @property
+    def quantity(self) -> str:
+        """What the observed value is, in words; empty where the rulebook has no name for it."""
+        messages, result = self.review.clause.messages, self.result
+        variant = "" if result is None or result.variant is None else str(result.variant[self.row])
+        return messages.get(f"quantity_{variant}", messages.get("quantity", ""))
+
     def word(self, name: str) -> str:
         """What stands for a word in braces: a figure or fact of the check, a line of its working, or a value."""
         result, row = self.result, self.row

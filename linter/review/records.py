@@ -172,6 +172,7 @@ def _record(
         remedy=remedy,
         follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
         must=teller.must,
+        quantity=teller.quantity if outcome == FINDING else "",
     )
 
 
