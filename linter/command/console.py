@@ -28,14 +28,18 @@ class Console(click.Group):
 
     def main(self, *args: Any, **options: Any) -> Any:
         """Run a command; called without arguments, as the program itself."""
-        if not args and options.get("args") is None:
-            gc.set_threshold(OBJECTS_BETWEEN)
-            for stream in (sys.stdout, sys.stderr):
-                if hasattr(stream, "reconfigure"):
-                    stream.reconfigure(errors="backslashreplace")
-            if not sys.warnoptions:
-                warnings.simplefilter("ignore")
-        return super().main(*args, **options)
+        if args or options.get("args") is not None:
+            return super().main(*args, **options)
+        gc.set_threshold(OBJECTS_BETWEEN)
+        for stream in (sys.stdout, sys.stderr):
+            if hasattr(stream, "reconfigure"):
+                stream.reconfigure(errors="backslashreplace")
+        if not sys.warnoptions:
+            warnings.simplefilter("ignore")
+        try:
+            return super().main(**options)
+        finally:
+            gc.freeze()  # nothing is looked through once more at the end, when all of it goes (a tenth of a cold review)
 
     def invoke(self, ctx: click.Context) -> Any:
         """Run the command of a context; an interrupt from the keyboard ends with 130."""

@@ -206,7 +206,7 @@ def shoulder_height_range(
     NTN's general column and NSK's column for the type, as in :func:`shoulder_height_min`.
     """
     kind = tables.words(bearing_type)
-    unknown = sorted(set(np.unique(kind)) - {"", *_SHOULDER_COLUMN})
+    unknown = sorted(set(kind.ravel().tolist()) - {"", *_SHOULDER_COLUMN})
     if unknown:
         raise ValueError(f"{unknown[0]!r} is not a type of bearing: expected {', '.join(_SHOULDER_COLUMN)}")
     value = np.asarray(rs_min, dtype=np.float64)

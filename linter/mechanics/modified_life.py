@@ -148,7 +148,7 @@ def contamination_factor(
     d_pw = domain.positive("pitch diameter", pitch_diameter)
     word, medium = np.asarray(cleanliness, dtype=np.str_), np.asarray(lubrication, dtype=np.str_)
     for name, given, known in (("cleanliness", word, CLEANLINESS), ("lubrication", medium, tuple(_CONTAMINATION))):
-        unknown = sorted(set(np.unique(given).tolist()) - set(known))
+        unknown = sorted(set(given.ravel().tolist()) - set(known))
         if unknown:
             raise ValueError(f"{name} must be one of {', '.join(known)}; got {unknown[0]!r}")
     grade = np.select([word == name for name in CLEANLINESS], range(len(CLEANLINESS)), 0)

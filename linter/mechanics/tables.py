@@ -31,7 +31,8 @@ def rows(table: str) -> list[dict[str, str]]:
         One dictionary of texts per row, keyed by the heading.
     """
     with (_DATA / f"{table}.csv").open(newline="", encoding="utf-8") as file:
-        return list(csv.DictReader(file))
+        heading, *cells = csv.reader(file)
+    return [dict(zip(heading, row, strict=True)) for row in cells]
 
 
 @cache

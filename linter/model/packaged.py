@@ -1,5 +1,7 @@
-"""Where the project's data files are: inside the installed package, or beside it in a checkout."""
+"""Where the project's data files are: inside the installed package, or beside it in a checkout; and their rows."""
 
+import csv
+from operator import itemgetter
 from pathlib import Path
 
 _PACKAGE = Path(__file__).resolve().parents[1]
@@ -27,3 +29,31 @@ def data_folder(name: str) -> Path:
         if folder.is_dir():
             return folder
     raise FileNotFoundError(f"the data folder {name!r} is missing beside {_PACKAGE}; install ringseat again")
+
+
+def columns_of(path: Path, *names: str) -> list[tuple[str, ...]]:
+    """Columns of a packaged CSV table, row by row; several times as fast as a dictionary for each row.
+
+    Parameters
+    ----------
+    path : Path
+        The file, with a line of headings.
+    *names : str
+        Two headings or more, in the order wanted.
+
+    Returns
+    -------
+    list of tuple of str
+        The cells of those columns.
+
+    Raises
+    ------
+    ValueError
+        If the table has no such column.
+    IndexError
+        If a row is too short.
+    """
+    with path.open(encoding="utf-8", newline="") as stream:
+        rows = csv.reader(stream)
+        heading = next(rows, [])
+        return list(map(itemgetter(*map(heading.index, names)), rows))

@@ -202,7 +202,7 @@ class Stations:
         origin = np.arange(len(self))[rows]
         old = self.machine_row[rows]
         starts = np.flatnonzero(np.diff(old, prepend=-1))
-        if len(np.unique(old[starts])) != len(starts):
+        if len(set(old[starts].tolist())) != len(starts):
             raise ValueError("rows of one machine must stand together")
         return Stations(
             machines=tuple(self.machines[i] for i in old[starts]),

@@ -6,7 +6,6 @@ is a folder that states ``extends`` and only what differs. The program holds no 
 
 import json
 import re
-import tomllib
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
@@ -171,6 +170,8 @@ def _current() -> Rulebook:
 
 
 def _toml(path: Path) -> dict[str, Any]:
+    import tomllib  # a release is JSON
+
     try:
         return tomllib.loads(path.read_text(encoding="utf-8-sig"))
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:

@@ -298,7 +298,8 @@ def light_design(view: View, limits: Limits) -> Bools:
     """Rows held to the smaller static cap: small bores, light diameter series 8, 9, 0 and 1, stainless rings."""
     s = view.stations
     series = boundary.dimension_series(s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width"))
-    last = np.array([text[-1:] for text in np.unique(series)])[np.unique(series, return_inverse=True)[1]]
+    known, code = np.unique(series, return_inverse=True)
+    last = np.array([text[-1:] for text in known])[code]
     return either(
         s.number("bore_diameter") <= limits["small_bore"],
         np.isin(last, ("8", "9", "0", "1")),

@@ -5,12 +5,12 @@ more than one word there (``ceramic``) is an error, not a choice. A material may
 :mod:`linter.reading.cells.grades`).
 """
 
-import csv
 import re
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
+from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
 from linter.reading.cells.grades import material_of
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
@@ -29,9 +29,8 @@ def _key(text: str) -> str:
 def _rows() -> dict[str, list[tuple[str, str]]]:
     """Word (or words, joined by ``|``) and text of the data file, by parameter."""
     rows: dict[str, list[tuple[str, str]]] = {}
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        for row in csv.DictReader(stream):
-            rows.setdefault(row["parameter"], []).append((row["word"], row["text"]))
+    for name, word, text in columns_of(_DATA, "parameter", "word", "text"):
+        rows.setdefault(name, []).append((word, text))
     return rows
 
 

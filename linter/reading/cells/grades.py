@@ -5,11 +5,12 @@ nothing is taken by likeness. A grade of stainless steel that does not expand as
 either of two words of the vocabulary, and both are given back.
 """
 
-import csv
 import re
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
+
+from linter.model.packaged import columns_of
 
 _DATA = Path(__file__).resolve().parent / "data" / "grades.csv"
 _COLUMN = {"shaft_material": "seat", "housing_material": "seat", "ring_material": "ring", "ball_material": "ball"}
@@ -21,8 +22,7 @@ _LONGEST, _MOST_PARTS = 80, 8
 @cache
 def _patterns(column: str) -> list[tuple[re.Pattern[str], tuple[str, ...] | None]]:
     """Pattern and words of each row: none for a state of treatment, None for a material that is none of these."""
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        rows = [(row["pattern"], row[column]) for row in csv.DictReader(stream)]
+    rows = columns_of(_DATA, "pattern", column)
     return [
         (re.compile(pattern), () if words == _STATE else tuple(words.split("|")) if words else None)
         for pattern, words in rows

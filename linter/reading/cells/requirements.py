@@ -6,13 +6,13 @@ terms of ISO 1101, ISO 21920-1 and ASME Y14.5 from memory, and trade usage. Whic
 follows from the feature that its row names; a requirement that no parameter stands for is never bent into another.
 """
 
-import csv
 import re
 from functools import cache
 from pathlib import Path
 
 from attrs import frozen
 
+from linter.model.packaged import columns_of
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, fold, shown
 from linter.reading.cells.units import known_unit
 
@@ -78,8 +78,7 @@ class Requirement:
 
 @cache
 def _words() -> dict[str, str]:
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        return {_key(row["word"]): row["characteristic"] for row in csv.DictReader(stream)}
+    return {_key(word): characteristic for word, characteristic in columns_of(_DATA, "word", "characteristic")}
 
 
 def _key(text: str) -> str:

@@ -6,8 +6,6 @@ likely pages are listed here, and what a table says under each decides, or a per
 
 import re
 
-from charset_normalizer import from_bytes
-
 from linter.reading.files.intake import Source
 
 #: Pages of the offices whose languages are read: Western and Central Europe, Cyrillic, Japanese, Chinese, Korean, and
@@ -38,6 +36,8 @@ def is_open(source: Source) -> bool:
 
 def likely_pages(source: Source) -> list[str]:
     """Code pages that a text may be in, the likeliest first; each gives another text."""
+    from charset_normalizer import from_bytes  # only for a text whose encoding is an open question
+
     lines = source.data.splitlines(keepends=True)
     telling = b"".join(line for line in lines if not line.isascii())[:_SAMPLE]
     matches = from_bytes(telling, cp_isolation=list(_PAGES))

@@ -14,7 +14,6 @@ from linter.reading.cells.numbers import Number, read_number
 from linter.reading.cells.signs import fold
 from linter.reading.files.intake import visible
 from linter.reading.words.names import Names
-from linter.reading.words.propose import propose
 
 #: Parameters without which a seat or its bearing cannot be judged: unused data near one of them that is missing closes
 #: the gate.
@@ -85,6 +84,8 @@ def _meant(one: Unused, names: Names, stations: Stations) -> tuple[tuple[str, ..
         return _SEATS, "its cells look like tolerance classes"
     if any(_DEVIATION.fullmatch(cell) for cell in cells):
         return _SEATS, "its cells look like deviations"
+    from linter.reading.words.propose import propose  # only for a table with words that are not used
+
     short = len(re.findall(r"[^\W\d_]", one.name)) < _LEAST_LETTERS and one.name.isascii()
     for candidate in () if short else (c for proposal in propose([one.name], names) for c in proposal.candidates[:1]):
         if candidate.confidence >= CLOSE:

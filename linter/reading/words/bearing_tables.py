@@ -82,7 +82,8 @@ class Prefix:
 def rows(table: str) -> list[dict[str, str]]:
     """Rows of ``data/designation_<table>.csv``, each a dictionary of texts."""
     with (_DATA / f"designation_{table}.csv").open(encoding="utf-8", newline="") as stream:
-        return list(csv.DictReader(stream))
+        heading, *cells = csv.reader(stream)
+    return [dict(zip(heading, row, strict=True)) for row in cells]
 
 
 @cache

@@ -3,7 +3,6 @@
 They are data (``data/headings.csv``): terms of the trade's standards and of common practice.
 """
 
-import csv
 import re
 from functools import cache
 from pathlib import Path
@@ -11,6 +10,7 @@ from typing import Literal
 
 from attrs import frozen
 
+from linter.model.packaged import columns_of
 from linter.model.vocabulary import vocabulary
 from linter.reading.cells.signs import caseless, fold
 
@@ -50,10 +50,9 @@ class Dictionary:
 
 
 @cache
-def heading_words() -> tuple[tuple[str, str, str], ...]:
+def heading_words() -> list[tuple[str, ...]]:
     """Target (parameter, group, ``@STATION`` or a version), word and language of every row of the data file."""
-    with _DATA.open(encoding="utf-8", newline="") as stream:
-        return tuple((row["target"], row["word"], row["language"]) for row in csv.DictReader(stream))
+    return columns_of(_DATA, "target", "word", "language")
 
 
 @cache
@@ -67,7 +66,9 @@ def dictionary() -> Dictionary:
     versions: dict[str, Version] = {}
 
     def put(table: dict[str, tuple[str, ...]], key: str, target: str) -> None:
-        table[key] = tuple(dict.fromkeys((*table.get(key, ()), target)))
+        known = table.get(key, ())
+        if target not in known:
+            table[key] = (*known, target)
 
     for name in vocabulary():
         put(exact, name, name)

@@ -5,7 +5,6 @@ The format is described in docs/name-mapping.md and in ``schemas/name-mapping.sc
 
 import json
 import re
-import tomllib
 from functools import cache
 from pathlib import Path
 from typing import Any, Literal
@@ -125,6 +124,8 @@ def load_mapping(path: Path) -> Mapping:
         raise MappingError(f"{path}: the name mapping cannot be opened ({error.strerror})") from None
     if len(text) > 1_000_000:
         raise MappingError(f"{path}: the name mapping has {len(text)} bytes; 1 000 000 are read at most")
+    import tomllib  # not every review has a mapping
+
     try:
         data = tomllib.loads(text.decode("utf-8-sig"))
     except UnicodeDecodeError:

@@ -7,7 +7,6 @@ practice) are cut out of a heading one after the other, and what they name toget
 two parameters.
 """
 
-import csv
 import re
 from collections.abc import Iterator
 from functools import cache
@@ -16,6 +15,7 @@ from pathlib import Path
 
 from attrs import frozen
 
+from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.mapping import Aspect
@@ -62,25 +62,21 @@ class _Meaning:
 def _lexicon() -> dict[str, tuple[Concepts, ...]]:
     """Word key to the concepts that it can name; an empty set for a word that only joins others."""
     table: dict[str, tuple[Concepts, ...]] = {}
-    with (_DATA / "parts.csv").open(encoding="utf-8", newline="") as stream:
-        for row in csv.DictReader(stream):
-            key = " ".join(_APART.split(word_key(row["word"])))
-            table[key] = tuple(dict.fromkeys((*table.get(key, ()), frozenset(row["concepts"].split()))))
+    for word, said in columns_of(_DATA / "parts.csv", "word", "concepts"):
+        key, concepts = " ".join(_APART.split(word_key(word))), frozenset(said.split())
+        known = table.get(key, ())
+        if concepts not in known:
+            table[key] = (*known, concepts)
     return table
 
 
 @cache
 def _meanings() -> tuple[_Meaning, ...]:
-    with (_DATA / "part_meanings.csv").open(encoding="utf-8", newline="") as stream:
-        return tuple(
-            _Meaning(
-                Named(row["parameter"], row["aspect"]),  # type: ignore[arg-type]
-                frozenset(row["required"].split()),
-                frozenset(row["optional"].split()),
-                frozenset(row["symbols"].split()),
-            )
-            for row in csv.DictReader(stream)
-        )
+    rows = columns_of(_DATA / "part_meanings.csv", "parameter", "aspect", "required", "optional", "symbols")
+    return tuple(
+        _Meaning(Named(name, aspect), *(frozenset(words.split()) for words in concepts))  # type: ignore[arg-type]
+        for name, aspect, *concepts in rows
+    )
 
 
 def named_by_parts(text: str) -> Named | None:
