@@ -39,7 +39,7 @@ class Console(click.Group):
         try:
             return super().main(**options)
         finally:
-            gc.freeze()  # nothing is looked through once more at the end, when all of it goes (a tenth of a cold review)
+            gc.freeze()  # all of it goes now: no last search for circles (a tenth of a cold review)
 
     def invoke(self, ctx: click.Context) -> Any:
         """Run the command of a context; an interrupt from the keyboard ends with 130."""
