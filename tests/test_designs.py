@@ -173,7 +173,7 @@ def test_the_directions_name_parameters_and_clauses(book):
         assert parameter(entry.parameter).kind in ("number", "toleranced")
         assert entry.clauses and set(entry.clauses) <= set(book.clauses), entry
         assert entry.direction in ("higher", "lower") or entry.direction.removeprefix("toward ") in vocabulary()
-        assert entry.reason and set(entry.eases) <= set(load("current").clauses)
+        assert entry.reason and {*entry.eases, *entry.passes} <= set(load("current").clauses)
         rng = random.Random(1)
         assert any(worsened(complete_design(seed), entry, rng) for seed in range(200)), entry
 

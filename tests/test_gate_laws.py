@@ -20,7 +20,7 @@ from linter.rulebook.model import Rulebook
 from tests.designs import sweep
 from tests.designs.complete import complete_design
 from tests.designs.directions import worsenings
-from tests.designs.faults import faults_for
+from tests.designs.faults import FAULTS, faults_for
 from tests.designs.spoil import STATION_WAYS, VALUE_WAYS, without_station
 from tests.designs.sweep import Outcome, batched, blanked, carried, read_gate
 
@@ -70,6 +70,30 @@ def test_a_value_spoilt_in_the_table_opens_no_gate_of_many():
 @pytest.mark.slow
 def test_spoilt_values_would_open_it_if_nothing_had_to_be_judged():
     assert sweep.sweep_spoil(10 * len(VALUE_WAYS), 6, without_musts()).counts["open"] > 0
+
+
+#: Gates that opened once: the design, its fault, the value that was taken away, and at which positions.
+OPENED = [
+    (41000042, "shaft shoulder not square", "shaft_shoulder_runout", 1),
+    (51001862, "shaft shoulder reaches the outer ring", "shaft_shoulder_diameter", 1),
+    (52000240, "shaft shoulder not square", "shaft_shoulder_runout", 1),
+    (61005042, "unbalance outweighs the load on a loose outer ring", "rotor_mass", None),
+    (61005350, "unbalance outweighs the load on a loose outer ring", "rotor_mass", 0),
+]
+
+
+@pytest.mark.parametrize(("seed", "name", "gone", "station"), OPENED)
+def test_a_gate_that_opened_once_stays_shut(seed, name, gone, station):
+    design = complete_design(seed)
+    for position in range(2):
+        rows = [dict(row) for row in design.rows]
+        if gone == "shaft_shoulder_runout":
+            rows[position][gone] = 0.08  # also beside a ring that is free
+        else:
+            FAULTS[name].change(rows, random.Random(1), position)
+        faulty = design.with_rows(rows)
+        before, after = (sweep.result_of(own, BOOK).gate for own in (rows, blanked(faulty, gone, station)))
+        assert after != "open" or before == "open"
 
 
 def test_an_open_gate_counts_what_was_assumed():

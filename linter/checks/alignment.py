@@ -260,8 +260,11 @@ def tilt(view: View, limits: Limits) -> Result:
     return tilt_of(view, limits)
 
 
-def tilt_of(view: View, limits: Limits, *, published: bool = False) -> Result:
-    """The same; ``published``: met up to the far end of what is printed for the type."""
+def tilt_of(view: View, limits: Limits, *, published: bool = False, every_face: bool = True) -> Result:
+    """The same; ``published``: met up to the far end of what is printed for the type.
+
+    ``every_face``: the stated run-out of a face that no ring bears on counts too.
+    """
     s = view.stations
     table, kind = limits.table("tilt"), s.choice("bearing_type")
     low, high = (by_choice(table, column, "bearing_type", kind) for column in ("low", "high"))
@@ -282,7 +285,7 @@ def tilt_of(view: View, limits: Limits, *, published: bool = False) -> Result:
         missing[f"{side}_seat_cylindricity"] = np.isnan(form)
         face, size = s.number(f"{side}_shoulder_runout"), s.size(f"{side}_shoulder_diameter").nominal
         size = np.where(np.isnan(size), s.number(BASIC[side]), size)
-        used = wanted[side] | ~np.isnan(face)
+        used = wanted[side] | (every_face & ~np.isnan(face))
         parts[f"{side}_face"] = np.where(used, face / size, 0.0)
         missing[f"{side}_shoulder_runout"] = used & np.isnan(face)
     bending, left_out = bending_slope(view)

@@ -29,6 +29,11 @@ def tilt(view: View, limits: Limits) -> Result:
     return tilt_of(view, limits, published=True)
 
 
+def tilt_at_abutments(view: View, limits: Limits) -> Result:
+    """The same; a face that no ring bears on tilts none."""
+    return tilt_of(view, limits, published=True, every_face=False)
+
+
 def roughness(view: View, limits: Limits) -> Result:
     """Roughness Ra of the seats, met up to the roughest published value for size and class."""
     return roughness_of(view, limits, published=True)

@@ -86,6 +86,15 @@ def _finer(residual: Floats, grade: Floats) -> Callable[[int], str]:
 
 def balance_grade(view: View, limits: Limits) -> Result:
     """Balance grade against the one usual at this speed factor and tolerance class."""
+    return _balance_grade(view, limits)
+
+
+def balance_by_residual(view: View, limits: Limits) -> Result:
+    """The same; no stated grade stands in for a stated residual unbalance whose mass is not known."""
+    return _balance_grade(view, limits, residual_first=True)
+
+
+def _balance_grade(view: View, limits: Limits, *, residual_first: bool = False) -> Result:
     s = view.stations
     table = limits.table("grades")
     speed = within(view.to_machines(s.number("speed_max")))
@@ -93,7 +102,8 @@ def balance_grade(view: View, limits: Limits) -> Result:
     stated = within(view.to_machines(s.number("balance_grade")))
     residual = within(view.to_machines(s.number("residual_unbalance")))
     computed = within(1e-3 * residual / mass * speed * np.pi / 30.0)
-    observed = np.where(np.isnan(residual) | np.isnan(computed), stated, computed)
+    by_grade = np.isnan(residual) if residual_first else np.isnan(computed)
+    observed = np.where(by_grade, stated, computed)
     factor = view.to_machines(speed_factor(view), "max", known=True)
     precise = view.to_machines(s.choice("tolerance_class").is_in("P4", "P2"), "any")
     word = np.where(precise, "P4 P2", "other").astype(object)
@@ -118,7 +128,7 @@ def balance_grade(view: View, limits: Limits) -> Result:
             "bore_diameter": np.isnan(factor) & ~view.to_machines(s.known("bore_diameter"), "all"),
             "outside_diameter": np.isnan(factor) & ~view.to_machines(s.known("outside_diameter"), "all"),
         },
-        variant=np.where(np.isnan(residual) | np.isnan(computed), "", "computed").astype(object),
+        variant=np.where(by_grade, "", "computed").astype(object),
         facts={
             "machines": machines,
             "far_end": (far, "mm/s"),
@@ -156,6 +166,11 @@ def seat_shift(view: View, limits: Limits) -> Result:
     return _seat_eccentricity(view, limits, likely=True)
 
 
+def seat_shift_by_residual(view: View, limits: Limits) -> Result:
+    """The same; no stated grade stands in for a stated residual unbalance whose mass is not known."""
+    return _seat_eccentricity(view, limits, likely=True, residual_first=True)
+
+
 def _harmless(view: View, limits: Limits, eccentricity: Floats) -> Bools:
     """Rows where the force of such an eccentricity [um] stays small against preload and rating."""
     s = view.stations
@@ -168,7 +183,7 @@ def _harmless(view: View, limits: Limits, eccentricity: Floats) -> Bools:
     return np.asarray(force <= allowed)
 
 
-def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False) -> Result:
+def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False, residual_first: bool = False) -> Result:
     s = view.stations
     ring, method = s.choice("rotating_ring"), s.choice("balancing_method")
     inner, outer = ring.is_in("inner"), ring.is_in("outer")
@@ -185,7 +200,8 @@ def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False) -> R
     usual_shift = 0.5 * np.maximum(-fit.mean, 0.0) + by_runout
     mass, residual = within(s.number("rotor_mass")), within(s.number("residual_unbalance"))
     grade, speed = within(s.number("balance_grade")), within(s.number("speed_max"))
-    permitted = np.where(np.isnan(residual / mass), balance.permissible_eccentricity(grade, speed), residual / mass)
+    by_grade = np.isnan(residual if residual_first else residual / mass)
+    permitted = np.where(by_grade, balance.permissible_eccentricity(grade, speed), residual / mass)
     upper = limits["share"] * permitted
     measure = ladder(shift, upper, permitted)
     measure = np.where(usual_shift <= upper, np.minimum(measure, 2.0), measure)

@@ -9,6 +9,7 @@ from linter.checks.shared.two_sides import (
     CLOSE,
     SIDES,
     Feature,
+    Sides,
     abutment_wanted,
     at_or_above,
     at_or_below,
@@ -117,10 +118,9 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
     by_low = sinking(height, *(() if published else (strict,)), loose, edge)
     lowest = 1.0 if published else 2.0
     beyond = sign * (most - land)
-    over = beyond > CLOSE
     section = 0.5 * (s.number("outside_diameter") - s.number("bore_diameter"))
     share = np.clip(beyond / section, 0.0, 1.0)
-    by_high = np.where(np.isnan(beyond), np.nan, np.where(over, 2.6 + 0.4 * share - published, 0.0))
+    by_high = np.where(np.isnan(beyond), np.nan, np.where(beyond > CLOSE, 2.6 + 0.4 * share - published, 0.0))
     measure = np.fmax(by_low, by_high)
     at_spring = ~wanted & s.choice("axial_role").is_in("spring-loaded") & s.known(name) & published
     measure = np.where(at_spring, np.minimum(measure, limits["spring_end"] if published else np.inf), measure)
@@ -130,11 +130,10 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
     variant = np.where(low_leads, np.where(at_spring, "spring", told), np.where(at_spring, "spring_high", "high"))
     floor = np.where((by_low > lowest) | published, loose, strict)
     bound = basic + sign * 2.0 * floor
-    observed = np.where(low_leads, least, most)
     return Result(
         measure=measure,
         unit="mm",
-        observed=observed,
+        observed=np.where(low_leads, least, most),
         lower=bound if side == "shaft" else land,
         upper=land if side == "shaft" else bound,
         applies=wanted | at_spring,
@@ -171,15 +170,16 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
 
 def fillet(view: View, limits: Limits) -> Result:
     """Fillet radii against the largest fillet for the ring chamfer; 0 stands for an undercut."""
-    return _fillet(view, limits)
+    return fillet_of(view, limits)
 
 
 def fillet_published(view: View, limits: Limits) -> Result:
     """Fillet radii, met up to the largest one that is printed for the ring chamfer; 0 stands for an undercut."""
-    return _fillet(view, limits, published=True)
+    return fillet_of(view, limits, published=True)
 
 
-def _fillet(view: View, limits: Limits, *, published: bool = False) -> Result:
+def fillet_of(view: View, limits: Limits, *, published: bool = False, wanted: Sides | None = None) -> Result:
+    """The same; ``wanted``: where a fillet must be known, else where a ring bears on the shoulder."""
     s = view.stations
     corner = chamfer(view).value
     table = limits.table("fillets")
@@ -187,13 +187,15 @@ def _fillet(view: View, limits: Limits, *, published: bool = False) -> Result:
     last = np.fmax(high, corner)
     marks = (high, last) if published else (low, high, last)
     observed = {side: within(s.number(f"{side}_fillet_radius"), closed=True) for side in SIDES}
-    known = ~np.isnan(low)
+    wanted = wanted or {side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES}
     sides = two_sides(
         measure={side: ladder(observed[side], *marks) for side in SIDES},
         observed=observed,
         upper=dict.fromkeys(SIDES, marks[0]),
-        wanted={side: abutment_wanted(view)[side] | ~np.isnan(observed[side]) for side in SIDES},
-        needed={side: {f"{side}_fillet_radius": ~np.isnan(observed[side]), "ring_chamfer": known} for side in SIDES},
+        wanted=wanted,
+        needed={
+            side: {f"{side}_fillet_radius": ~np.isnan(observed[side]), "ring_chamfer": ~np.isnan(low)} for side in SIDES
+        },
     )
     return Result(
         measure=sides.measure,
@@ -273,6 +275,12 @@ def undercut(view: View, limits: Limits) -> Result:
 
 def other_ring(view: View, limits: Limits) -> Result:
     """Radial gap between each abutment and the land of the other ring."""
+    known = {side: view.stations.known(f"{side}_shoulder_diameter") for side in SIDES}
+    return other_ring_of(view, limits, {side: abutment_wanted(view)[side] | known[side] for side in SIDES})
+
+
+def other_ring_of(view: View, limits: Limits, wanted: Sides) -> Result:
+    """The same; ``wanted``: where there is a shoulder."""
     s = view.stations
     inner, outer = (s.number(LAND[side]) for side in SIDES)
     shaft, housing = (limited(view, f"{side}_shoulder_diameter", limits.table("general")) for side in SIDES)
@@ -285,7 +293,7 @@ def other_ring(view: View, limits: Limits) -> Result:
         measure={side: sinking(gap[side], wanted_gap, least_gap) for side in SIDES},
         observed=gap,
         upper={side: np.full(view.count, np.nan) for side in SIDES},
-        wanted={side: abutment_wanted(view)[side] | s.known(f"{side}_shoulder_diameter") for side in SIDES},
+        wanted=wanted,
         needed={side: {f"{side}_shoulder_diameter": known[side], **lands} for side in SIDES},
     )
     return Result(
@@ -297,10 +305,7 @@ def other_ring(view: View, limits: Limits) -> Result:
         reason="neither ring bears on a shoulder here",
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        facts={
-            "shaft_most": (outer - 2.0 * wanted_gap, "mm"),
-            "housing_least": (inner + 2.0 * wanted_gap, "mm"),
-        },
+        facts={"shaft_most": (outer - 2.0 * wanted_gap, "mm"), "housing_least": (inner + 2.0 * wanted_gap, "mm")},
         assumed=[shaft.assumed, housing.assumed],
         working=[
             Working("inner_land", "d_1", "land of the inner ring", inner, "mm"),
@@ -348,8 +353,7 @@ def pressure(view: View, limits: Limits) -> Result:
         capacity[side] = of_material(material[side], materials.yield_strength)
         if "plastic" in material[side].words:
             capacity[side] = np.where(material[side].is_in("plastic"), limits["plastic_pressure"], capacity[side])
-        face[side] = np.where(force == 0, 0.0, force / area[side])
-        face[side] = np.where(np.isnan(area[side]), np.nan, face[side])
+        face[side] = np.where(np.isnan(area[side]), np.nan, np.where(force == 0, 0.0, force / area[side]))
         needed[side] = {
             "axial_load": ~np.isnan(s.number("axial_load")),
             "preload_force": ~np.isnan(preload_force(view)),

@@ -136,6 +136,18 @@ def test_what_stands_behind_a_spring_is_no_abutment():
     assert ranks("alignment.shoulder-runout", [spring, {**spring, "free_ring": "inner"}]).tolist() == [0, 3]
 
 
+def test_a_face_that_no_ring_bears_on_tilts_none():
+    free = {"axial_role": "floating", "free_ring": "outer", "coaxiality_of_shaft_seats": 0.002}
+    free |= {"coaxiality_of_bores": 0.002, "ring_width": 7}
+    faces = [0.006, 0.5, None]
+    found = [review("alignment.tilt", pair(**free, housing_shoulder_runout=face)) for face in faces]
+    assert [list(f.outcome) for f in found] == [[0, 0]] * 3
+    assert len({float(f.result.observed[0]) for f in found}) == 1
+    bears = pair(**{**free, "free_ring": "inner"}, housing_shoulder_runout=0.5)
+    assert ranks("alignment.tilt", bears).tolist() == [4, 4]
+    assert ranks("alignment.tilt", pair(**{**free, "free_ring": "inner"}, housing_shoulder_runout=None)).max() == -1
+
+
 def test_run_out_of_a_150_mm_seat():
     """SKF, total radial run-out: a 150 m6 seat gets IT5/2 = 9 um."""
     row = {"bore_diameter": 150, "outside_diameter": 225, "tolerance_class": "Normal", "housing_seat_runout": 0.005}

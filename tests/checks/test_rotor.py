@@ -105,6 +105,20 @@ def test_a_stated_unbalance_counts_before_the_grade():
     assert review("rotor.balance-grade", [row]).result.observed[0] < 0.1
 
 
+def test_a_stated_unbalance_without_a_mass_is_not_passed_over_for_the_grade():
+    """A coarse unbalance beside a fine grade: nothing is met for want of the mass."""
+    row = {**ROTOR, "residual_unbalance": 50.0}
+    bare = {k: v for k, v in row.items() if k != "rotor_mass"}
+    plain = {k: v for k, v in ROTOR.items() if k != "rotor_mass"}
+    assert ranks("rotor.balance-grade", [row])[0] == 4
+    assert ranks("rotor.balance-grade", [bare])[0] == -1
+    assert ranks("rotor.balance-grade", [plain])[0] == 0
+    assert list(review("rotor.balance-grade", [bare]).result.missing["rotor_mass"]) == [True]
+    loose = {**LOOSE, "residual_unbalance": 0.01}
+    assert ranks("rotor.seat-eccentricity", [{**loose, "rotor_mass": 2.0}])[0] >= 1
+    assert ranks("rotor.seat-eccentricity", [loose])[0] == -1
+
+
 def test_changed_numbers_change_the_verdict():
     assert ranks("rotor.unbalance", [ROTOR])[0] == 0
     assert ranks("rotor.unbalance", [ROTOR], with_limit("rotor.unbalance", "preload_near", 0.05))[0] == 1

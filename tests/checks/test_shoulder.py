@@ -185,6 +185,16 @@ def test_a_larger_chamfer_is_never_milder():
     assert never_milder("shoulder.pressure", rows)[-1] == 4
 
 
+@pytest.mark.parametrize("part", ["shoulder_diameter", "fillet_radius", "shoulder_runout"])
+def test_what_is_stated_of_a_shoulder_beside_a_free_ring_asks_for_the_whole_of_it(part):
+    free = {**FULL, "axial_role": "floating", "free_ring": "outer", "housing_shoulder_runout": 0.01}
+    names = [f"housing_{name}" for name in ("shoulder_diameter", "fillet_radius", "shoulder_runout")]
+    alone = {k: v for k, v in free.items() if k not in names or k == f"housing_{part}"}
+    none = {k: v for k, v in free.items() if k not in names}
+    for clause, wanted in (("shoulder.fillet", "fillet_radius"), ("shoulder.other-ring", "shoulder_diameter")):
+        assert ranks(clause, [free, alone, none]).tolist() == [0, 0 if wanted == part else -1, 0], clause
+
+
 def test_the_part_behind_a_spring_is_asked_where_it_is_stated():
     spring = {**FULL, "axial_role": "spring-loaded", "free_ring": "outer"}
     low = {**spring, "housing_shoulder_diameter": [46, 0, 0]}

@@ -18,7 +18,8 @@ class Worsening:
     ``direction`` is ``higher``, ``lower`` or ``toward`` another parameter. ``exceptions`` are conditions on the row of
     a station, each ``parameter=word|word`` or ``parameter>number`` or ``parameter`` alone (stated); where one holds the
     direction is not promised. ``eases`` are clauses that the same move makes milder, so that a gate that only they
-    closed may open.
+    closed may open. ``passes`` are clauses that take a finding over: a drop is explained where the same move makes one
+    of them graver.
     """
 
     parameter: str
@@ -26,6 +27,7 @@ class Worsening:
     clauses: tuple[str, ...]
     exceptions: tuple[str, ...]
     eases: tuple[str, ...]
+    passes: tuple[str, ...]
     reason: str
 
     def holds_for(self, design: Design) -> bool:
@@ -58,6 +60,7 @@ def worsenings() -> tuple[Worsening, ...]:
                 tuple(row["clauses"].split()),
                 tuple(filter(None, (part.strip() for part in row["except"].split(";")))),
                 tuple(row["eases"].split()),
+                tuple(row["passes"].split()),
                 row["reason"],
             )
             for row in csv.DictReader(stream)

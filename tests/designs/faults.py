@@ -363,13 +363,16 @@ _coarse("shaft seat runs out", "alignment.seat-runout alignment.tilt", "shaft_se
 _coarse(
     "housing bore runs out", "alignment.seat-runout alignment.tilt", "housing_seat_runout", 0.08, "as a turned blank"
 )
-_coarse(
+
+
+@fault(
     "shaft shoulder not square",
     "alignment.shoulder-runout alignment.tilt",
-    "shaft_shoulder_runout",
-    0.08,
-    "several times IT5",
+    "several times IT5; where the inner ring bears on it, since a ring that slides bears on no shoulder",
 )
+def _(rows, rng, k):
+    bearing = [row for row in rows if row.get("free_ring") != "inner"]
+    bearing[k % len(bearing)]["shaft_shoulder_runout"] = 0.08
 
 
 @fault(

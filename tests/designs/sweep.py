@@ -15,8 +15,9 @@ import random
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import islice
 from pathlib import Path
 from typing import Any
 
@@ -112,10 +113,10 @@ def result_of(rows: Sequence[Row], book: Rulebook) -> ReviewResult:
     return review_reading(Reading("", "", "", stations_from_rows(list(rows)), (), (), understand=list), book)
 
 
-def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
+def batched(trials: Iterable[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
     """Verdicts on many designs, a batch of them assessed at once: what was given with it, verdicts, machine."""
-    for start in range(0, len(trials), BATCH):
-        part = trials[start : start + BATCH]
+    waiting = iter(trials)
+    while part := list(islice(waiting, BATCH)):
         rows = [{**row, "machine": f"{k:04d}"} for k, (_, own) in enumerate(part) for row in own]
         found = verdicts(stations_from_rows(rows), book)
         for k, (key, _) in enumerate(part):
@@ -124,8 +125,6 @@ def batched(trials: Sequence[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iter
 
 HEALED: dict[tuple[str, str], str] = {
     ("stated preload is not that of the spring", "preload_force"): "one of two statements that contradict each other",
-    ("housing shoulder reaches the inner ring", "housing_shoulder_diameter"): "a free ring may have no abutment at all",
-    ("fillet larger than the ring chamfer", "housing_fillet_radius"): "a free ring may have no abutment at all",
     (
         "unbalance outweighs the load on a loose outer ring",
         "residual_unbalance",
@@ -286,20 +285,25 @@ def sweep_faults(count: int, seed: int, book: Rulebook) -> Outcome:
     return found
 
 
-def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
-    """Gates of faulty designs after one value is gone; by fault and parameter, what opens them."""
-    found = _outcome()
-    trials = []
+def _blanks(count: int, seed: int, book: Rulebook) -> Iterator[tuple[Any, Sequence[Row]]]:
+    """Faulty designs without one value, with what was taken away and where."""
     for design, fault, name, rng in _pairs(count, seed, book):
         station = rng.choice((0, 1, None))
         rows = blanked(design, name, station)
-        trials.append(((design, fault, name, station, rows), rows))
-    for (design, fault, name, station, rows), v, k in batched(trials, book):
+        yield (design, fault, name, station, rows), rows
+
+
+def sweep_blank(count: int, seed: int, book: Rulebook) -> Outcome:
+    """Gates of faulty designs after one value is gone; by fault and parameter, what opens them."""
+    found = _outcome()
+    for (design, fault, name, station, rows), v, k in batched(_blanks(count, seed, book), book):
         gate = v.gates[k]
         if gate == "open":
             why = why_open(result_of(rows, book), fault, name)
             gate = f"open, {why}" if why else gate
         found.counts[gate] += 1
+        if gate.startswith("open,"):
+            found.by[f"{gate}: {fault.name} <- {name}"] += 1
         if gate == "open":
             silent = "" if v.unassessed[k] else " (and nothing says that a value is missing)"
             found.by["open, something not assessed" if v.unassessed[k] else "open, everything assessed"] += 1
@@ -323,6 +327,8 @@ def sweep_spoil(count: int, seed: int, book: Rulebook) -> Outcome:
             if result is not None and gate == "open" and (why := why_open(result, fault, name)):
                 gate = f"open, {why}"
             found.counts[gate] += 1
+            if gate.startswith("open,"):
+                found.by[f"{gate}: {fault.name} <- {name} ({way})"] += 1
             if gate == "open":
                 found.by[way] += 1
                 found.offenders.append(f"{design.kind} {design.seed}: {fault.name}, {name} {way} ({layout})")
@@ -348,12 +354,10 @@ def sweep_station(count: int, seed: int, book: Rulebook) -> Outcome:
     return found
 
 
-def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
-    """A value moved for the worse: clauses that turn milder for it."""
-    found = _outcome()
+def _moves(count: int, seed: int, found: Outcome) -> Iterator[tuple[tuple[Design, Worsening, str, int], Sequence[Row]]]:
+    """Designs before a value is moved for the worse and after it, the directions in turn."""
     rng = random.Random(f"worse {seed}")
     table = worsenings()
-    trials: list[tuple[tuple[Design, Worsening, Any, int], Sequence[Row]]] = []
     for pair in range(count):
         entry = table[pair % len(table)]
         for attempt in range(200):
@@ -361,15 +365,20 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
             if pair % 2:  # faulty ones too: they have more to lose
                 design = rng.choice(faults_for(design)).plant(design, rng)
             if (moved := worsened(design, entry, rng)) is not None:
-                trials.append(((design, entry, "before", pair), design.rows))
-                trials.append(((design, entry, moved[1], pair), moved[0]))
+                yield (design, entry, "before", pair), design.rows
+                yield (design, entry, moved[1], pair), moved[0]
                 break
         else:
             found.counts["no design"] += 1
             found.by[f"no design for {entry.parameter} {entry.direction}"] += 1
+
+
+def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
+    """A value moved for the worse: clauses that turn milder for it."""
+    found = _outcome()
     before: dict[int, tuple[str, set[str], dict[str, int]]] = {}
-    for (design, entry, what, pair), v, k in batched(trials, book):
-        grades = {clause: v.grade(clause, k) for clause in entry.clauses if clause in v.clauses}
+    for (design, entry, what, pair), v, k in batched(_moves(count, seed, found), book):
+        grades = {name: v.grade(name, k) for name in (*entry.clauses, *entry.passes) if name in v.clauses}
         if what == "before":
             before[pair] = v.gates[k], set(v.closing(k)), grades
             continue
@@ -382,18 +391,27 @@ def sweep_metamorphic(count: int, seed: int, book: Rulebook) -> Outcome:
             found.offenders.append(
                 f"{design.kind} {design.seed} {design.faults}: {gate} by {sorted(closing)} -> open, {what}"
             )
-        for clause, grade in grades.items():
-            old = olds[clause]
-            word = (
-                "not judged" if min(old, grade) < 0 else "milder" if grade < old else "worse" if grade > old else "same"
-            )
-            found.counts[word] += 1
-            if word == "milder":
-                found.by[f"{clause} <- {entry.parameter} {entry.direction}"] += 1
-                found.offenders.append(
-                    f"{design.kind} {design.seed} {design.faults}: {clause} {old} -> {grade}, {what}"
-                )
+        passed_on = any(grades[name] > olds[name] for name in entry.passes if name in grades)
+        for clause in entry.clauses:
+            if clause in grades:
+                word = _moved(olds[clause], grades[clause], passed_on)
+                found.counts[word] += 1
+                if word == "milder":
+                    found.by[f"{clause} <- {entry.parameter} {entry.direction}"] += 1
+                    found.offenders.append(
+                        f"{design.kind} {design.seed} {design.faults}: "
+                        f"{clause} {olds[clause]} -> {grades[clause]}, {what}"
+                    )
     return found
+
+
+def _moved(old: int, new: int, passed_on: bool) -> str:
+    """What became of the grade of a clause that a value was moved against."""
+    if min(old, new) < 0:
+        return "not judged"
+    if new < old:
+        return "milder, taken over as the list says" if passed_on else "milder"
+    return "worse" if new > old else "same"
 
 
 SWEEPS = {

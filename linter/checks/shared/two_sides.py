@@ -15,6 +15,8 @@ from linter.model.stations import Bools, Choice, Floats
 from linter.model.wording import quantity_text
 
 Columns = Mapping[str, NDArray[Any]]
+Sides = Mapping[str, Bools]
+"""Rows by side."""
 
 SIDES = ("shaft", "housing")
 BASIC = {"shaft": "bore_diameter", "housing": "outside_diameter"}
@@ -55,7 +57,7 @@ def two_sides(
     measure: Mapping[str, Floats],
     observed: Mapping[str, Floats],
     upper: Mapping[str, Floats],
-    wanted: Mapping[str, Bools],
+    wanted: Sides,
     needed: Mapping[str, Mapping[str, Bools]],
     grave: float | None = None,
 ) -> TwoSides:
@@ -108,7 +110,7 @@ def two_sides(
 
 
 @shared
-def abutment_wanted(view: View) -> Mapping[str, Bools]:
+def abutment_wanted(view: View) -> Sides:
     """Rows where the ring of each side bears on a shoulder.
 
     The free ring of a floating or spring-loaded position has none (it slides, or a spring stands in its place), where
@@ -118,6 +120,21 @@ def abutment_wanted(view: View) -> Mapping[str, Bools]:
     slides = s.choice("axial_role").is_in("floating", "spring-loaded")
     free = s.choice("free_ring")
     return {"shaft": ~(slides & free.is_in("inner")), "housing": ~(slides & free.is_in("outer"))}
+
+
+@shared
+def shoulder_there(view: View) -> Sides:
+    """Rows with a shoulder on each side.
+
+    A ring bears on it, or the table states its diameter, its fillet or its run-out: what a free ring has beside it must
+    be known as a whole, so that no gap in the table makes a shoulder vanish.
+    """
+    s = view.stations
+    parts = ("shoulder_diameter", "fillet_radius", "shoulder_runout")
+    return {
+        side: np.logical_or.reduce([abutment_wanted(view)[side], *(s.known(f"{side}_{part}") for part in parts)])
+        for side in SIDES
+    }
 
 
 @frozen(eq=False)
