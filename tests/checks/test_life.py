@@ -73,8 +73,8 @@ def test_life_is_modified_only_where_lubricant_and_cleanliness_are_known():
         return assessments(assess(stations_from_rows([row]), only("life.rating")))[0].message
 
     assert "modified rating life" in message()
-    assert "not modified, not stated: cleanliness)" in message(cleanliness=None)
-    assert "not modified, not stated: lubrication, cleanliness, viscosity)" in message(
+    assert "not modified for lack of cleanliness)" in message(cleanliness=None)
+    assert "not modified for lack of lubrication, cleanliness, viscosity)" in message(
         cleanliness=None, lubrication=None, base_oil_viscosity_100=None
     )
 
