@@ -99,6 +99,16 @@ def _rounded(number: str, unit: str, digits: int, way: Callable[[float], int]) -
     return number_text(round(way(scaled) * 10.0**-power, max(power, 0)))
 
 
+def short_text(value: float, unit: str, digits: int = 3) -> str:
+    """A quantity as :func:`linter.model.wording.quantity_text` writes it, with fewer digits."""
+    return with_digits(quantity_text(value, unit), digits)
+
+
+def short_number(value: float, unit: str, digits: int = 3) -> str:
+    """The number of :func:`short_text` without its unit, for a drawing that says the unit once."""
+    return short_text(value, unit, digits).removesuffix(quantity_text(0.0, unit)[1:])
+
+
 def fit_text(smallest: float, largest: float, unit: str) -> str:
     """A fit from its loose to its tight end, interference positive: ``17 µm clearance to 1 µm interference``."""
     if math.isnan(smallest) or math.isnan(largest):

@@ -17,7 +17,7 @@ from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
 from linter.report.cells import cells_to_change, first_ways, none_found, same_change
 from linter.report.compiled import CompiledLoader
-from linter.report.drawings.half_section import half_section, marked_features, not_stated
+from linter.report.drawings.half_section import half_section, listed_features, not_stated
 from linter.report.entries import same_observed
 from linter.report.pages import (
     DETAILS,
@@ -83,7 +83,7 @@ def environment() -> Environment:
         half_section=half_section,
         not_stated=not_stated,
         marked=marked,
-        marked_features=marked_features,
+        listed_features=listed_features,
         named_cells=named_cells,
         same_text=same_text,
         policy=policy,

@@ -5,8 +5,9 @@ from collections.abc import Sequence
 from attrs import frozen
 from markupsafe import Markup
 
+from linter.model.digits import short_number, short_text
 from linter.model.findings import Quantity
-from linter.model.wording import number_text, quantity_text
+from linter.model.wording import number_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, polygon, rect, spread, text_width, words
 
@@ -50,14 +51,14 @@ def limit_bar(observed: Quantity | None, lower: Quantity | None, upper: Quantity
     for limit, name in ((lower, "at least"), (upper, "at most")):
         if limit is not None:
             parts.append(line(x(limit.value), 17, x(limit.value), 31, "limit"))
-            marks.append((x(limit.value), f"{name} {quantity_text(limit.value, unit)}"))
+            marks.append((x(limit.value), f"{name} {short_text(limit.value, unit)}"))
     widths = [text_width(text) for _, text in marks]
     marks.sort()
     for centre, (_, text) in zip(spread([m[0] for m in marks], widths, 0, WIDTH), marks, strict=True):
         parts.append(words(centre, 43, text, "t quiet", "middle"))
-    at, text = x(observed.value), quantity_text(observed.value, unit)
+    at, text = x(observed.value), short_text(observed.value, unit)
     parts.append(polygon([(at, 23), (at - 5, 14.5), (at + 5, 14.5)], "seen bad" if outside else "seen"))
-    width = text_width(text)
+    width = text_width(text) + 6
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 10.5, text, "t strong", "middle"))
     wanted = " and ".join(text for _, text in marks)
     where = "outside" if outside else "inside"
@@ -117,12 +118,12 @@ def speed_scale(
         parts.append(rect(scale.x(row.low), y + 14, scale.x(row.high) - scale.x(row.low), 6, "zone2"))
         if row.remark_from is not None:
             parts.append(line(scale.x(row.remark_from), y + 11, scale.x(row.remark_from), y + 23, "thin"))
-        end = "" if row.high == row.low else f" to {number_text(row.high)}"
+        end = "" if row.high == row.low else f" to {short_number(row.high, 'mm.r/min')}"
         parts.append(words(6, y + 11, row.lubrication, "t strong" if mine else "t"))
-        parts.append(words(WIDTH - 4, y + 11, f"{number_text(row.low)}{end}", "t quiet", "end"))
+        parts.append(words(WIDTH - 4, y + 11, f"{short_number(row.low, 'mm.r/min')}{end}", "t quiet", "end"))
         y += pitch
     at = scale.x(speed_factor)
-    text = f"speed factor {quantity_text(speed_factor, 'mm.r/min')}"
+    text = f"speed factor {short_text(speed_factor, 'mm.r/min')}"
     width = text_width(text)
     parts.append(line(at, 15, at, bottom, f"here {bad}"))
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 11, text, "t strong", "middle"))

@@ -2,12 +2,16 @@
 
 from markupsafe import Markup
 
-from linter.model.wording import number_text, quantity_text
+from linter.model.digits import short_number, short_text
 from linter.report.drawings.axis import Axis, linear
-from linter.report.drawings.svg import drawing, line, rect, text_width, words
+from linter.report.drawings.svg import drawing, line, rect, words
 
 WIDTH = 340.0
 _MARGIN = 46.0
+
+
+def _um(value: float) -> str:
+    return short_number(value, "um")
 
 
 def _band(
@@ -18,8 +22,8 @@ def _band(
     parts = [
         words(6, y, name),
         rect(left, y + 5, max(right - left, 1.5), 11, kind),
-        words(left - 4, y + 14.5, number_text(low), "t strong", "end"),
-        words(max(right, left + 1.5) + 4, y + 14.5, number_text(high), "t strong"),
+        words(left - 4, y + 14.5, _um(low), "t strong", "end"),
+        words(max(right, left + 1.5) + 4, y + 14.5, _um(high), "t strong"),
     ]
     if middle is not None:
         parts.append(line(scale.x(middle), y + 3, scale.x(middle), y + 18, "limit"))
@@ -69,16 +73,15 @@ def fit_diagram(
         parts += _band(scale, y, start, end, name, kind, tick)
         y += 36
     parts += scale.drawn(bottom, "um")
-    left, right = "\u2190 clearance", "interference \u2192"
-    parts.append(words(max(zero - 5, text_width(left)), bottom + 30, left, "t quiet", "end"))
-    parts.append(words(min(zero + 5, WIDTH - text_width(right)), bottom + 30, right, "t quiet"))
+    parts.append(words(6, bottom + 30, "\u2190 clearance", "t quiet"))
+    parts.append(words(WIDTH - 4, bottom + 30, "interference \u2192", "t quiet", "end"))
     says = (
-        f"{ring_name} {number_text(ring[0])} to {number_text(ring[1])} µm, {seat_name} {number_text(seat[0])} to "
-        f"{number_text(seat[1])} µm from the nominal. Fit, interference positive: smallest {quantity_text(low, 'um')}, "
-        f"probable {quantity_text(middle, 'um')}, largest {quantity_text(high, 'um')}."
+        f"{ring_name} {_um(ring[0])} to {_um(ring[1])} µm, {seat_name} {_um(seat[0])} to "
+        f"{_um(seat[1])} µm from the nominal. Fit, interference positive: smallest {short_text(low, 'um')}, "
+        f"probable {short_text(middle, 'um')}, largest {short_text(high, 'um')}."
     )
     if in_use:
-        says += f" In use {quantity_text(in_use[0], 'um')} to {quantity_text(in_use[1], 'um')}."
+        says += f" In use {short_text(in_use[0], 'um')} to {short_text(in_use[1], 'um')}."
     return drawing(
         "fit", WIDTH, bottom + 36, f"Tolerance zones of {ring_name} and {seat_name}, and their fit", says, parts
     )
@@ -113,11 +116,11 @@ def clearance_walk(
     low, high = delivered
     for name, (least, most) in (("inner ring's fit", inner), ("outer ring's fit", outer)):
         low, high = low - most, high - least
-        amount = number_text(most) if least == most else f"{number_text(least)} to {number_text(most)}"
+        amount = _um(most) if least == most else f"{_um(least)} to {_um(most)}"
         steps.append((f"less {amount} by the {name}", (low, high)))
     low, high = low - temperature, high - temperature
     word = "less" if temperature >= 0 else "plus"
-    steps.append((f"{word} {number_text(abs(temperature))} by temperature", (low, high)))
+    steps.append((f"{word} {_um(abs(temperature))} by temperature", (low, high)))
     steps.append(("running", running))
     scale = linear([0.0, *(v for _, ends in steps for v in ends)], _MARGIN, WIDTH - _MARGIN)
     zero, bottom = scale.x(0.0), 12.0 + 36 * len(steps)
@@ -132,5 +135,5 @@ def clearance_walk(
             for here, there in zip((start, end), following, strict=True):
                 parts.append(line(scale.x(here), y + 16, scale.x(there), y + 41, "thin"))
     parts += scale.drawn(bottom, "um")
-    says = "; ".join(f"{name}: {number_text(s)} to {number_text(e)} µm" for name, (s, e) in steps)
+    says = "; ".join(f"{name}: {_um(s)} to {_um(e)} µm" for name, (s, e) in steps)
     return drawing("walk", WIDTH, bottom + 20, "Radial clearance from delivered to running", f"{says}.", parts)

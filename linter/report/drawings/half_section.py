@@ -1,6 +1,6 @@
 """The half section of a seat, to scale from the values of the table, with the features of findings marked."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import Any
 
 from attrs import frozen
@@ -23,6 +23,7 @@ from linter.report.drawings.svg import circle, drawing, line, path, rect, spread
 
 WIDTH = 440.0
 LABELS = 284.0
+LEADERS_END = LABELS - 14
 STEP = 12.5
 
 
@@ -70,6 +71,8 @@ FEATURES = {
     "axial_float": Feature("axial float"),
 }
 _WHOLE = {feature.name: name for name, feature in FEATURES.items() if not feature.states}
+#: Features that are not missing where another parameter is stated that gives them.
+_ELSEWHERE = {"preload": "spring_rate", "clearance": "clearance_class"}
 _DIAMETERS = {name for name in FEATURES if name.endswith("diameter") or name == "shaft_bore"} - {"ball_diameter"}
 _UNITS = {
     "shaft_seat_roughness": "um",
@@ -198,6 +201,8 @@ def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> li
     """One label per marked feature: its size, its name, and the properties that findings are about."""
     labels = []
     for feature, numbers in marked_features(marks).items():
+        if _ELSEWHERE.get(feature, "") in values and _WHOLE[feature] not in values:
+            continue
         names = [name for name in FEATURES if FEATURES[name].name == feature and name in marks]
         whole = _WHOLE.get(feature)
         lines = [feature]
@@ -212,25 +217,72 @@ def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> li
     return labels
 
 
+def listed_features(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> list[tuple[str, tuple[int, ...]]]:
+    """What the balloons of :func:`half_section` say, one line a feature, with the numbers of its findings."""
+    found = []
+    for label in _labels(values, marks):
+        rest = [text for text in label.lines if text != label.feature]
+        found.append((f"{label.feature}: {', '.join(rest)}" if rest else label.feature, label.numbers))
+    return found
+
+
+def _without_crossings(
+    labels: Sequence[_Label], starts: Mapping[str, tuple[float, float]], bottom: float
+) -> list[tuple[_Label, float]]:
+    """The labels from the top down, each with the height of its balloon, in an order in which no two leaders cross.
+
+    From the order of the features downwards two neighbours change places as long as their leaders cross.
+    """
+    shown = sorted(labels, key=lambda a: (starts[a.feature][1], starts[a.feature][0], a.feature))
+    placed: list[tuple[_Label, float]] = []
+    for _ in range(len(shown) ** 2 + 1):
+        heights = [label.height for label in shown]
+        wanted = [starts[label.feature][1] + label.height / 2 - 9 for label in shown]
+        centres = spread(wanted, heights, 4, bottom, 0)
+        placed = [(a, centre - a.height / 2 + 9) for a, centre in zip(shown, centres, strict=True)]
+        crossing = next((pair for pair in _pairs(placed) if _cross(*pair, starts)), None)
+        if crossing is None:
+            break
+        one, other = (shown.index(label) for label, _ in crossing)
+        shown[one], shown[other] = shown[other], shown[one]
+    return placed
+
+
+def _pairs(placed: Sequence[tuple[_Label, float]]) -> Iterator[tuple[tuple[_Label, float], tuple[_Label, float]]]:
+    """Two of them at a time, neighbours first."""
+    for apart in range(1, len(placed)):
+        for k in range(len(placed) - apart):
+            yield placed[k], placed[k + apart]
+
+
+def _cross(upper: tuple[_Label, float], lower: tuple[_Label, float], starts: Mapping[str, tuple[float, float]]) -> bool:
+    """Whether the leaders of two labels cross, both ending at :data:`LEADERS_END`."""
+    (x1, y1), (x2, y2) = starts[upper[0].feature], starts[lower[0].feature]
+    at = max(x1, x2)  # both leaders are there from here on
+
+    def height(x: float, y: float, end: float) -> float:
+        return y + (end - y) * (at - x) / (LEADERS_END - x)
+
+    before = height(x1, y1, upper[1]) - height(x2, y2, lower[1])
+    return before > 0.01 and upper[1] < lower[1]
+
+
 def _drawn_labels(labels: Sequence[_Label], s: Shape, sheet: Sheet) -> list[str]:
     places = spots(s, sheet)
-    shown = sorted(labels, key=lambda a: (-places[a.feature][1], places[a.feature][0], a.feature))
-    heights = [label.height for label in shown]
-    wanted = [sheet.y(places[label.feature][1]) + label.height / 2 - 9 for label in shown]
-    bottom = max(sheet.bottom + 14, 6 + sum(heights))
-    parts = _strokes(s, sheet, {label.feature for label in shown})
-    for label, centre in zip(shown, spread(wanted, heights, 4, bottom, 0), strict=True):
-        y = centre - label.height / 2 + 9
-        fx, fy = sheet.x(places[label.feature][0]), sheet.y(places[label.feature][1])
-        parts.append(path(["M", fx, fy, "L", LABELS - 14, y, "L", LABELS - 3, y], "leader"))
+    starts = {label.feature: (sheet.x(places[label.feature][0]), sheet.y(places[label.feature][1])) for label in labels}
+    bottom = max(sheet.bottom + 14, 6 + sum(label.height for label in labels))
+    parts = _strokes(s, sheet, {label.feature for label in labels})
+    for label, y in _without_crossings(labels, starts, bottom):
+        fx, fy = starts[label.feature]
+        parts.append(path(["M", fx, fy, "L", LEADERS_END, y, "L", LABELS - 3, y], "leader"))
         parts.append(circle(fx, fy, 2, "dot"))
         number = ", ".join(str(n) for n in label.numbers[:3]) + ("…" if len(label.numbers) > 3 else "")
         width = max(text_width(number, 10) + 8, 16)
         parts.append(rect(LABELS - 3, y - 8, width, 16, "balloon", 8))
         parts.append(words(LABELS - 3 + width / 2, y + 3.6, number, "t number", "middle"))
-        parts.append(words(LABELS + width + 2, y + 3.8, label.lines[0], "t strong"))
+        parts.append(words(LABELS + width + 2, y + 3.8, label.lines[0], "t strong lab"))
         for k, text in enumerate(label.lines[1:], 1):
-            parts.append(words(LABELS + 15, y + 7 + STEP * k, text, "t quiet"))
+            parts.append(words(LABELS + 15, y + 7 + STEP * k, text, "t quiet lab"))
     return parts
 
 

@@ -75,7 +75,7 @@ def words(x: float, y: float, text: str, name: str = "t", anchor: str = "start")
     return f'<text class="{name}" x="{num(x)}" y="{num(y)}"{place}>{escape(visible(text))}</text>'
 
 
-def text_width(text: str, size: float = 11.0) -> float:
+def text_width(text: str, size: float = 12.0) -> float:
     """A safe estimate of how wide a line of text is, in user units (system fonts differ)."""
     return 0.56 * size * len(text)
 

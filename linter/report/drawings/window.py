@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from attrs import frozen
 from markupsafe import Markup
 
-from linter.model.wording import quantity_text
+from linter.model.digits import short_number, short_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, rect, text_width, words, wrapped
 
@@ -44,7 +44,7 @@ def preload_window(
     scale = fitting([*(c.force for c in (*lows, *highs)), *force], 6, WIDTH - 20)
     rows = []
     for criterion, least in [(c, True) for c in lows] + [(c, False) for c in highs]:
-        figure = f"{'at least' if least else 'at most'} {quantity_text(criterion.force, 'N')}"
+        figure = f"{'at least' if least else 'at most'} {short_text(criterion.force, 'N')}"
         rows.append((criterion, least, figure, wrapped(criterion.name, WIDTH - 16 - text_width(figure))))
     bottom = sum(18 + 12.0 * len(lines) for *_, lines in rows) + 34
     left = scale.left if floor is None else scale.x(floor)
@@ -67,7 +67,7 @@ def preload_window(
     smallest, nominal, largest = force
     inside = (floor is None or smallest >= floor) and (ceiling is None or largest <= ceiling)
     parts.append(words(6, y + 11, "preload: smallest, nominal, largest", "t strong"))
-    spread_text = " / ".join(quantity_text(value, "1") for value in force) + " N"
+    spread_text = " / ".join(short_number(value, "N") for value in force) + " N"
     parts.append(words(WIDTH - 4, y + 11, spread_text, "t strong", "end"))
     width = max(scale.x(largest) - scale.x(smallest), 2.0)
     parts.append(rect(scale.x(smallest), y + 15, width, 11, "zone2 strongzone2" if inside else "zonebad"))
