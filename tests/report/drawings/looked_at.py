@@ -21,7 +21,8 @@ addEventListener('load', () => {
   for (const svg of document.querySelectorAll('svg.d')) {
     const frame = svg.getBoundingClientRect();
     const scale = frame.width / svg.viewBox.baseVal.width;
-    const texts = [...svg.querySelectorAll('text')].filter(t => t.textContent.trim() && t.getBoundingClientRect().width);
+    const seen = t => t.textContent.trim() && t.getBoundingClientRect().width;
+    const texts = [...svg.querySelectorAll('text')].filter(seen);
     const boxes = texts.map(t => t.getBoundingClientRect());
     const name = svg.dataset.name;
     boxes.forEach((box, k) => {
