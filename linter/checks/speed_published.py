@@ -248,6 +248,12 @@ def seal(view: View, limits: Limits) -> Result:
     low = np.full(view.count, float(limits["lip_speed_low"]))
     high = np.full(view.count, float(limits["lip_speed_high"]))
     vouched = s.number("speed_max") <= s.number("limiting_speed")
+    sealed = np.full(view.count, np.inf)
+    if limits.get("sealed_share") is not None:
+        _, open_speed = _published(view, limits, s.choice("lubrication"))
+        sealed = limits["sealed_share"] * open_speed / mean_diameter(view)
+    doubted = vouched & (s.number("limiting_speed") > sealed)
+    vouched &= ~doubted
     measure = np.where(vouched, 0.0, ladder(observed, low, high))
     return Result(
         measure=measure,
@@ -257,8 +263,12 @@ def seal(view: View, limits: Limits) -> Result:
         applies=contact | ~s.choice("closure").known,
         reason="no seal lip rubs",
         missing={"seal_lip_diameter": contact & np.isnan(lip) & ~vouched},
-        variant=np.where(vouched, "vouched", "").astype(object),
-        facts={"far_end": (high, "m/s"), "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min")},
+        variant=np.select([vouched, doubted & (measure > 1.0)], ["vouched", "doubted"], "").astype(object),
+        facts={
+            "far_end": (high, "m/s"),
+            "sealed_speed": (sealed, "r/min"),
+            "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min"),
+        },
         working=[
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("lip", "d_lip", "diameter on which the lip rubs", lip, "mm", "stated, else the inner ring's land"),

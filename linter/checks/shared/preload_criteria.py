@@ -148,7 +148,7 @@ def maxima(view: View, limits: Limits) -> Criteria:
 
     Firm: static cap and the contact stress of stiff designs. Advice: that of quiet and of general designs.
     """
-    told = ("bore_from", "bore_quiet", "bore_still", "stress_angular", "rigid_share")
+    told = ("bore_from", "bore_quiet", "bore_still", "stress_angular", "rigid_share", "small_share")
     key = (
         "preload maxima",
         *(float(limits[n]) for n in ("stress_quiet", "stress_usual", "stress_stiff", "cap", "cap_light", "small_bore")),
@@ -192,6 +192,9 @@ def _maxima_one_voice(view: View, limits: Limits, by_cap: Floats, quiet: Floats,
         force_at_stress(view, float(limits["stress_usual"])),
     )
     usual = np.where(motor, np.fmax(usual, limits["bore_still"] * bore), usual)
+    if limits.get("small_share") is not None:
+        small = kind.is_in("deep groove ball") & method.is_in("spring") & (bore < limits["bore_from"])
+        usual = np.where(small, np.fmax(usual, limits["small_share"] * dynamic_rating(view).value), usual)
     quiet = np.where(motor, np.fmax(quiet, limits["bore_quiet"] * bore), quiet)
     heavy = np.where(angular & method.is_in("rigid"), limits["rigid_share"] * dynamic_rating(view).value, np.nan)
     formula = "Hertz at the inner race, or C_0; spring of a motor N per mm of bore · d where that is more"

@@ -63,7 +63,7 @@ def design_corrections(view: View, limits: Limits) -> list[Correction]:
     ball = angular | kind.is_in(USUAL_TYPE) | ~kind.known
     by_balls = s.choice("ball_material").map(dict.fromkeys(HYBRID, float(limits["hybrid_factor"])), default=1.0)
     sealed = s.choice("closure").is_in("contact seal")
-    by_angle = np.interp(contact_angle(view), limits["angles"], limits["angle_factors"])
+    by_angle = _by_angle(view, limits)
     by_class = s.choice("tolerance_class").map(
         {"P5": float(limits["class_p5"]), "P2": float(limits["class_p2"])}, default=1.0
     )
@@ -73,6 +73,18 @@ def design_corrections(view: View, limits: Limits) -> list[Correction]:
         Correction("by_angle", "f_α", "the contact angle", np.where(angular & ~np.isnan(by_angle), by_angle, 1.0)),
         Correction("by_class", "f_class", "the tolerance class", np.where(angular, by_class, 1.0)),
     ]
+
+
+def _by_angle(view: View, limits: Limits) -> Floats:
+    """Factor for the contact angle: of spindle bearings, and of ordinary ones where the rulebook has them apart."""
+    s = view.stations
+    spindle = np.interp(contact_angle(view), limits["angles"], limits["angle_factors"])
+    if limits.get("angles_ordinary") is None:
+        return spindle
+    angle = s.number("contact_angle")
+    spindle = np.interp(angle, limits["angles"], limits["angle_factors"])
+    ordinary = np.interp(angle, limits["angles_ordinary"], limits["angle_factors_ordinary"])
+    return np.where(s.choice("tolerance_class").is_in("P5", "P4", "P2"), spindle, ordinary)
 
 
 def product(corrections: Sequence[Correction]) -> Floats:
