@@ -197,6 +197,16 @@ def boundary_dimensions(view: View, limits: Limits) -> Result:
     found = boundary.boundary_match(bore, outside, width)
     series = boundary.dimension_series(bore, outside, width)
     chamfer, standard = s.number("ring_chamfer"), boundary.boundary_chamfer(bore, outside, width)
+    if limits.has_table("further"):
+        held = limits.table("further")
+        keys = boundary.size_key(held["bore"], held["outside"], held["width"])
+        same = boundary.size_key(bore, outside, width)[:, np.newaxis] == keys
+        more = same.any(axis=1) & ~found
+        at = same.argmax(axis=1)
+        names = np.array([str(text).removeprefix("series ") for text in held["series"]], dtype=object)
+        series = np.where(more, names[at], series.astype(object))
+        standard = np.where(more, held["chamfer"][at], standard)
+        found |= more
     larger = found & (chamfer > standard * (1 + 1e-9))
     other = s.choice("bearing_type").known & ~is_ball(view)
     beyond = bore > limits["largest_bore"]

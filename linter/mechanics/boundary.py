@@ -19,7 +19,7 @@ class _Table(NamedTuple):
     series: NDArray[np.str_]
 
 
-def _key(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> NDArray[np.int64]:
+def size_key(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> NDArray[np.int64]:
     """One whole number per triple of sizes, in um; negative where a size is missing or not below 1000 mm."""
     sizes = np.broadcast_arrays(*(np.asarray(size, dtype=np.float64) for size in (bore, outside, width)))
     usable = np.logical_and.reduce([(size > 0) & (size < 1000) for size in sizes])
@@ -33,7 +33,7 @@ def _table() -> _Table:
     chamfer: dict[int, float] = {}
     series: dict[int, str] = {}
     for row in tables.rows("boundary_dimensions"):
-        key = int(_key(float(row["bore_mm"]), float(row["outside_diameter_mm"]), float(row["width_mm"])))
+        key = int(size_key(float(row["bore_mm"]), float(row["outside_diameter_mm"]), float(row["width_mm"])))
         chamfer[key] = min(float(row["rs_min_mm"]), chamfer.get(key, np.inf))
         series.setdefault(key, row["series"])
     keys = sorted(chamfer)
@@ -42,7 +42,7 @@ def _table() -> _Table:
 
 def _find(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
     """Index in the table, and whether it is a hit."""
-    key = _key(bore, outside, width)
+    key = size_key(bore, outside, width)
     at = np.minimum(np.searchsorted(_table().key, key), _table().key.size - 1)
     return at, _table().key[at] == key
 

@@ -108,6 +108,10 @@ class Limits:
         """The value of a limit that older rulebooks lack; the default without it."""
         return self[name] if name in self._clause.limits else default
 
+    def has_table(self, name: str) -> bool:
+        """Whether the rulebook has a limit table that older ones lack."""
+        return name in self._clause.tables
+
     def table(self, name: str) -> Mapping[str, NDArray[Any]]:
         """A limit table as arrays by column; KeyError names the clause where the rulebook lacks it."""
         try:

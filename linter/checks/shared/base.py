@@ -23,6 +23,9 @@ class Limits(Protocol):
     def get(self, name: str, default: Any = None) -> Any:
         """The value of a limit that older rulebooks lack; the default without it."""
 
+    def has_table(self, name: str) -> bool:
+        """Whether there is a limit table that older rulebooks lack."""
+
     def table(self, name: str) -> Mapping[str, NDArray[Any]]:
         """A limit table: column name to array (float where every filled cell is a number, else object text)."""
 
