@@ -21,7 +21,7 @@ from linter.review.records import assessments
 from linter.rulebook.load import load
 
 DATA = Path(__file__).parent / "data"
-#: The corpus that limits were drawn up with, and one of other makers and pages that was measured before a limit was touched.
+#: The corpus that limits were drawn up with, and rows of further makers that were measured before a limit was touched.
 CORPORA = ("calibration", "calibration_further")
 RANK = {None: 0, "remark": 1, "minor": 2, "major": 3, "critical": 4}
 SPEED_RUNS = (
