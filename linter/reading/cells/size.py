@@ -126,11 +126,20 @@ def _split_units(items: list[Item], stated: str, raw: str, nominal_wanted: bool)
     if stated and (conversion(unit, stated) or 1) < SMALL_UNIT:
         return _Measured(rest, stated, unit, True)
     if not stated and any(abs(item.value) > WIDEST_DEVIATION * abs(numbers[0].value) for item in deviations):
+        if conversion(unit, "um") == 1 and _class_settles(items, numbers, raw):
+            return _Measured(rest, "mm", unit, True)
         raise NotASize(
             "ambiguous-unit", raw, f"in “{shown(raw)}” the unit {unit} cannot be that of the size, which has none",
             "the unit of the size behind the size, and that of the deviations behind them",
         )  # fmt: skip
     return _Measured(rest, unit, unit, True)
+
+
+def _class_settles(items: list[Item], numbers: list[Item], raw: str) -> bool:
+    """Whether micrometres are the deviations of the class in the text at its size in millimetres."""
+    word = _classes([item.text for item in items if item.sort == "class"], raw)
+    values = sorted(item.value for item in numbers[1:])
+    return len(values) == 2 and are_of_class(word, numbers[0].value, values[0], values[1])
 
 
 def _behind_nominal(numbers: list[Item]) -> list[Item]:

@@ -32,7 +32,7 @@ _ASPECTS = {
 
 def aspect_of(key: str) -> tuple[str, str]:
     """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
-    word = key.rpartition(":")[2].strip()
+    word = key.rpartition(INNER)[2].rpartition(":")[2].strip()
     if aspect := _ASPECTS.get(word.casefold(), ""):
         return aspect, ""
     if version_of(key):
@@ -42,6 +42,24 @@ def aspect_of(key: str) -> tuple[str, str]:
 
 
 _NONE = ("", "-", "–")
+#: Between the key of an object and a key in it, where both stand for the key of one record.
+INNER = "\x1f"
+#: Keys that hold the name of an object of a list where no key says machine or station.
+CALLED = ("name", "label", "title", "caption")
+
+
+def opened(nodes: Sequence[Any]) -> list[Any]:
+    """Records whose one object of plain values (``"content": {"amount": 4, "unit": "mm"}``) is made part of them."""
+    return [_opened(node) if isinstance(node, dict) else node for node in nodes]
+
+
+def _opened(record: dict[str, Any]) -> dict[str, Any]:
+    inner = [key for key, value in record.items() if isinstance(value, (dict, list))]
+    held = record[inner[0]] if len(inner) == 1 else None
+    if not isinstance(held, dict) or any(isinstance(value, (dict, list)) for value in held.values()):
+        return record
+    outer = {key: value for key, value in record.items() if key != inner[0]}
+    return outer | {f"{inner[0]}{INNER}{key}": value for key, value in held.items()}
 
 
 @define(eq=False)
@@ -70,8 +88,20 @@ class Here:
 
 
 def local(key: str) -> str:
-    """A key in small letters, without the namespace before a colon."""
-    return key.rpartition(":")[2].strip().casefold()
+    """A key in small letters, without the namespace before a colon and the object around it."""
+    return key.rpartition(INNER)[2].rpartition(":")[2].strip().casefold()
+
+
+def file_unit(document: dict[str, Any]) -> str:
+    """The unit of lengths that a field of a document states for all of it, or empty."""
+    said = ""
+    for key in UNIT_KEYS:
+        stated = document.get(key)
+        if isinstance(stated, dict):
+            stated = stated.get("length", stated.get("lengths"))
+        if isinstance(stated, str) and (unit := known_unit(stated.strip())) is not None and unit.dimension == "length":
+            said = stated.strip()
+    return said
 
 
 def version_of(key: str) -> Version:
@@ -128,8 +158,10 @@ def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:
     level = [document]
     while level:
         for node in level:
-            if isinstance(node, list) and len(node) > 1 and (shape := record_shape(node, words)):
-                shapes.update((frozenset(record), shape) for record in node)
+            if isinstance(node, list) and len(node) > 1:
+                for nodes in (node, opened(node)):
+                    if shape := record_shape(nodes, words):
+                        shapes.update((frozenset(record), shape) for record in nodes)
         level = [
             child
             for node in level

@@ -15,14 +15,18 @@ from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.json_records import (
+    CALLED,
     CONTEXT,
+    INNER,
     UNIT_KEYS,
     Here,
     Pile,
     Shape,
     all_shapes,
     aspect_of,
+    file_unit,
     local,
+    opened,
     record_shape,
     station_key,
     version_of,
@@ -65,8 +69,9 @@ class _Walk:
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
-        if isinstance(document, dict):
-            self._file_units(document)
+        if isinstance(document, dict) and (unit := file_unit(document)):
+            self.length_unit = unit
+            self.found.say(f"lengths are stated in {unit}")
         if isinstance(document, (dict, list)):
             self.shapes = all_shapes(document, self.words)
         self._node(document, (), Here())
@@ -89,20 +94,6 @@ class _Walk:
     def _layout(self, text: str) -> None:
         if text not in self.found.layouts:
             self.found.layouts.append(text)
-
-    def _file_units(self, document: dict[str, Any]) -> None:
-        """A field of the document that states the unit of its lengths."""
-        for key in UNIT_KEYS:
-            stated = document.get(key)
-            if isinstance(stated, dict):
-                stated = stated.get("length", stated.get("lengths"))
-            if (
-                isinstance(stated, str)
-                and (unit := known_unit(stated.strip())) is not None
-                and unit.dimension == "length"
-            ):
-                self.length_unit = stated.strip()
-                self.found.say(f"lengths are stated in {self.length_unit}")
 
     def _cell(self, heading: Heading, label: str, value: Any, path: Path, here: Here) -> None:
         """Keep one scalar."""
@@ -139,6 +130,9 @@ class _Walk:
             self._unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
         shape = record_shape(nodes, self.words) or self._known_shape(nodes)
+        if shape is None and (inside := opened(nodes)) != nodes:
+            shape = record_shape(inside, self.words) or self._known_shape(inside)
+            nodes = inside if shape else nodes
         key_of_station = "" if shape else station_key(nodes, self.words)
         for index, node in enumerate(nodes):
             at = (*path, index)
@@ -284,7 +278,7 @@ class _Walk:
                 self._tell_bare(child, (*at, step), level)
                 continue
             own = self._key_text(child, level)[1]
-            called = next((key for key in child if local(key) == "name"), "")
+            called = next((key for word in CALLED for key in child if local(key) == word), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
                 self._cell(
@@ -390,6 +384,8 @@ class _Walk:
                 aspect = heading.aspect if aspect == "value" else aspect
                 version = version_of(key) or heading.version
                 traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit, version)
-                self._cell(traits, f"{label} {key}" if "minus" in word else label, value, (*path, key), here)
+                at = (*path, *key.split(INNER))
+                self._cell(traits, f"{label} {at[-1]}" if "minus" in word else label, value, at, here)
             else:
-                self._unused(f"{label} {key}", value, (*path, key), "not a part of a value that is recognised")
+                at = (*path, *key.split(INNER))
+                self._unused(f"{label} {at[-1]}", value, at, "not a part of a value that is recognised")

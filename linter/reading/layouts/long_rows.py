@@ -73,6 +73,11 @@ class ByRow(NamesDown):
             self._begin("side")
             self.section = side
             return
+        if (section := section_label(grid, row, self.table.name)) and (station := self._section_station(section)):
+            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of {visible(station)}")
+            self._begin("station")
+            self.station = station
+            return
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
         if (value_at := self._value_column(row)) is not None:
             heading = heading_of(label, heading, (grid.text(row, value_at),), self.words)
@@ -157,12 +162,6 @@ class ByRow(NamesDown):
     def _other_row(self, row: int, label: str) -> None:
         """A row without a known name: a section, a remark, or nothing that is used."""
         grid, at = self.table.grid, self.table.name
-        section = section_label(grid, row, at)
-        if section and (station := self._section_station(section)):
-            self.found.say(f"{grid.place(row, at).short()}: the rows below belong to station {visible(station)}")
-            self._begin("station")
-            self.station = station
-            return
         if unit := units_said(row_text(grid, row)):
             self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
         if (sign := _COMMENT_SIGN.match(label)) and self.words.heading(label[sign.end() :]):

@@ -61,7 +61,7 @@ class ByColumn(NamesDown):
         if header >= 0:
             self.found.say(f"stations are named by the heading row {grid.lines[header]}")
             heads = {c: grid.text(header, c) for c in columns}
-            return {c: self.words.names.station(text) or self.words.station(text) for c, text in heads.items()}
+            return {c: self.words.station_said(text) or self.words.station(text) for c, text in heads.items()}
         return dict.fromkeys(columns, "")
 
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:

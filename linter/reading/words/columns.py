@@ -12,9 +12,11 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError, fold
+from linter.reading.words.cuts import WITH_TOLERANCE, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import is_tolerance_of_bore
 
 Column = Heading | None
 
@@ -22,7 +24,9 @@ Column = Heading | None
 _KEYS: dict[str, tuple[str, ...]] = {
     "bearing": (
         "bearing", "bearings", "brg", "lager", "wälzlager", "kugellager", "roulement", "roulements", "cuscinetto",
-        "rodamiento", "軸受", "ベアリング", "轴承", "подшипник",
+        "rodamiento", "軸受", "ベアリング", "轴承", "подшипник", "ball bearing", "rolling bearing", "rillenkugellager",
+        "deep groove ball bearing", "roulement à billes", "rodamiento de bolas", "cuscinetto a sfere", "玉軸受",
+        "深溝玉軸受", "転がり軸受", "球轴承", "深沟球轴承", "滚动轴承", "шарикоподшипник", "подшипник качения",
     ),
     "designation": (
         "designation", "type", "typ", "p/n", "pn", "part no", "part number", "part", "model", "ref", "reference",
@@ -66,7 +70,7 @@ def key_of(label: str, words: Words) -> str:
     """A heading without its unit, for comparing."""
     match = words.names.find(label)
     unit = f"[{match.unit}]" if match and match.unit else ""
-    plain = fold(label)
+    plain = WITH_TOLERANCE.sub("", fold(label))
     plain = plain.removesuffix(unit).strip() if unit else re.sub(r"[ _]*[\[(][^\[\]()]*[\])]$", "", plain)
     return word_key(plain).strip(" :")
 
@@ -98,11 +102,13 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     key = key_of(label, words)
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     if may_be and _are_designations(key, heading, cells):
-        return Heading("bearing_designation")
+        return Heading("bearing_designation", _station_in(label, words))
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
-        return _class_of_symbol(label, cells, words)
+        return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells)
+    if heading.parameter == "station" and _are_roles(cells):
+        return Heading("axial_role")
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
@@ -126,6 +132,28 @@ def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
     if not all(side.fullmatch(cell) and _CLASS_ONLY.fullmatch(cell) for cell in cells):
         return None
     return Heading("shaft_seat_diameter" if shaft else "housing_seat_diameter", aspect="tolerance")
+
+
+def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
+    """A tolerance of a bore over classes of holes: that of the housing seat (a ring has no such class)."""
+    of_bore = is_tolerance_of_bore(label) and all(_HOLE.fullmatch(c) and _CLASS_ONLY.fullmatch(c) for c in cells)
+    return Heading("housing_seat_diameter", aspect="tolerance") if of_bore else None
+
+
+def _station_in(label: str, words: Words) -> str:
+    """The station that stands with a word for a designation (``designation_1``, ``Brg2.type``), or empty."""
+    for rest, piece, _ in station_cuts(fold(label)):
+        if word_key(rest) in KEYS["designation"] | KEYS["bearing"] and (station := words.names.station(piece)):
+            return station
+    return ""
+
+
+def _are_roles(cells: Sequence[str]) -> bool:
+    """Whether every cell under a word for a place says how the bearing is located (``Location``: ``floating``)."""
+    roles = {read_choice("axial_role", cell) for cell in cells if len(cell) > 3}
+    return len(cells) > 1 and len(roles) > 1 and all(isinstance(role, str) for role in roles) and all(
+        len(cell) > 3 for cell in cells
+    )  # fmt: skip
 
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
@@ -185,8 +213,14 @@ def judge_columns(
 
 
 def _one_designation(labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:
-    """Of several columns of designations the one that its heading names best is read."""
+    """Of several columns of designations of one station the one that its heading names best is read."""
+    for station in dict.fromkeys(h.station for h in result if h is not None):
+        _one_of(station, labels, before, result, words)
+
+
+def _one_of(station: str, labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:
     found = [c for c, h in enumerate(result) if h is not None and h.parameter == "bearing_designation"]
+    found = [c for c in found if (h := result[c]) is not None and h.station == station]
     found = [c for c in found if not (before[c] is not None and before[c].parameter == "bearing_designation")]  # type: ignore[union-attr]
     stated = [c for c, h in enumerate(before) if h is not None and h.parameter == "bearing_designation"]
     ranked = sorted(found, key=lambda c: (key_of(labels[c], words) not in KEYS["bearing"], c))

@@ -9,6 +9,13 @@ _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
 }  # fmt: skip
 BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
+#: Words that say a size stands with its tolerance, which its cells show anyway.
+WITH_TOLERANCE = re.compile(
+    r"[ _,]*[(\[]?\b(?:w/|with|incl\.?|including|mit|inkl\.?|avec|con)"
+    r"[ _]?(?:its )?tol(?:erance|eranz|érance|leranza|erancia)?s?\b\.?[)\]]?$"
+    r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$",
+    re.IGNORECASE,
+)
 _INNER_STATION = re.compile(r"(?<=[^\W\d_])[ _.\-]([A-ZА-Я])[ _.\-](?=[^\W\d_])")
 
 

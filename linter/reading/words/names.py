@@ -16,10 +16,10 @@ from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
 from linter.reading.words.boundary import names_dimensions
-from linter.reading.words.cuts import BRACKET, aspect_cuts, joint_cuts, station_cuts, version_cuts
+from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, joint_cuts, station_cuts, version_cuts
 from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
-from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts
+from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -46,11 +46,14 @@ IS_LARGEST = (
     "coaxiality_of_shaft_seats",
 )
 _IS_SMALLEST = ("ring_chamfer",)
+_RADIUS = ("R", "r")
 _LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
-    r"[ _.-]+(?=\S{1,3}$)",
+    r"[ _.-]+(?=\S{1,3}$)"
+    r"|(?:bearing|brg|pos|lager|seat|lagerstelle|palier)(?=[1-9][0-9]?$)"
+    r"|brg[ _.-]+(?=\S{1,2}$)",
     re.IGNORECASE,
 )
 
@@ -143,7 +146,8 @@ class Names:
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
-        return ()
+        part = part_of_size(split_heading_unit(text)[0])
+        return (part,) if part else ()
 
     def station(self, text: str) -> str | None:
         """The station a piece of a name states: one of the mapping, a capital letter, a number, or a usual word."""
@@ -177,7 +181,7 @@ class Names:
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
             return f"a name of {len(text)} signs is longer than the {LONGEST_TEXT} that are read"
-        folded = fold(text)
+        folded = WITH_TOLERANCE.sub("", fold(text))
         if not folded:
             return "nothing stands there"
         mapped = self.mapping.find(folded)
@@ -218,7 +222,7 @@ class Names:
                 if station != "D":
                     return None  # its symbol or a station
                 station = None
-            return evolve(match, station=station, unit=unit or None)
+            return evolve(_placed(match, station, ""), unit=unit or None)
         return None
 
     def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
@@ -335,8 +339,15 @@ class Names:
                     return inner  # the symbol of the outside diameter: few machines reach a station D
                 reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
                 return None
-            return evolve(inner, station=station) if station else evolve(inner, feature=piece)
+            return _placed(inner, station, piece)
         return None
+
+
+def _placed(match: Match, station: str | None, feature: str) -> Match:
+    """A name with the station or the feature that a piece of it says; R beside a radius is its symbol."""
+    if station in _RADIUS and match.parameter.endswith("_radius"):
+        return match  # few machines reach a station R
+    return evolve(match, station=station) if station else evolve(match, feature=feature or None)
 
 
 def _together(text: str) -> Match | None:

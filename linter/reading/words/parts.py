@@ -96,6 +96,27 @@ def is_bearing_size(text: str) -> bool:
     return 0 < len(words) <= 12 and all(any(c <= said for c in _of_word(word)) for word in words)
 
 
+def is_tolerance_of_bore(text: str) -> bool:
+    """Whether words say the tolerance, class or fit of a bore and nothing else."""
+    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    fits = frozenset({"fit", "tolerance", "class"})
+    return 1 <= len(words) <= _MOST_WORDS and any(
+        not unknown and "bore" in concepts and concepts & fits and concepts <= fits | {"bore", "diameter"}
+        for concepts, unknown in islice(_readings(words), _MOST_READINGS)
+    )
+
+
+@cache
+def part_of_size(text: str) -> str:
+    """``UPPER`` or ``LOWER`` where words say that of a deviation and nothing else (``desv. superior``), or empty."""
+    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    if not 2 <= len(words) <= _MOST_WORDS:
+        return ""
+    read = [concepts for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown]
+    said = {group for group, word in (("UPPER", "upper"), ("LOWER", "lower")) if {word, "tolerance"} in read}
+    return said.pop() if len(said) == 1 else ""
+
+
 def is_pair_of_fits(text: str) -> bool:
     """Whether words say the fits of shaft and housing together."""
     words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)

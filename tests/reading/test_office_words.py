@@ -1,0 +1,115 @@
+"""Words of practice that stand around a name: positions in it, tolerances beside it, objects around its value."""
+
+import json
+
+import pytest
+
+from linter.reading import read_table
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
+
+WORDS = Words(Names.built_in())
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(content):
+        path = tmp_path / ("t.csv" if isinstance(content, str) else "t.json")
+        path.write_text(content if isinstance(content, str) else json.dumps(content), encoding="utf-8")
+        return read_table(path)
+
+    return reader
+
+
+@pytest.mark.parametrize(
+    ("name", "station"),
+    [("BRG1_SHAFT_SEAT_DIA", "1"), ("SHAFT_SEAT_DIA_BRG2", "2"), ("Brg1.Shaft_Seat_Dia", "1"),
+     ("shaft_seat_dia_2", "2"), ("SHAFT_SEAT_DIA_A", "A")],
+)  # fmt: skip
+def test_an_instance_in_a_name_is_the_station(name, station):
+    heading = WORDS.heading(name)
+    assert heading is not None
+    assert (heading.parameter, heading.station) == ("shaft_seat_diameter", station)
+
+
+@pytest.mark.parametrize("name", ["HOUSING_FILLET_R", "housing_fillet_r", "Housing fillet R"])
+def test_an_r_behind_a_fillet_is_its_radius_and_no_station(name):
+    heading = WORDS.heading(name)
+    assert heading is not None
+    assert (heading.parameter, heading.station) == ("housing_fillet_radius", "")
+
+
+@pytest.mark.parametrize(
+    ("text", "group"),
+    [("desv. superior", "UPPER"), ("Abw. untere", "LOWER"), ("écart limite inférieur", "LOWER"), ("superior", ""),
+     ("上の寸法許容差", "UPPER"), ("shoulder", ""), ("upper shoulder", "")],
+)  # fmt: skip
+def test_words_for_an_upper_or_lower_deviation_are_known_by_their_parts(text, group):
+    assert WORDS.group(text) == group
+
+
+@pytest.mark.parametrize("tail", [" w/ tol.", ", with tolerance", " (incl. tol.)", " mit Toleranz", ""])
+def test_a_word_that_the_tolerance_stands_with_the_size_adds_nothing(tail):
+    heading = WORDS.heading(f"shaft seat{tail}")
+    assert heading is not None
+    assert (heading.parameter, heading.aspect) == ("shaft_seat_diameter", "value")
+
+
+def test_a_place_whose_cells_say_how_the_bearing_is_located_is_its_role(read):
+    table = "Feature;Unit;FRONT BEARING;REAR BEARING\nShaft seat;mm;15 j5;12 j5\nHousing seat;mm;32 JS5;28 JS5\n"
+    reading = read(table + "Location;;locating;floating\n")
+    assert reading.stations.text("station").tolist() == ["FRONT BEARING", "REAR BEARING"]
+    role = reading.stations.choice("axial_role")
+    assert [role.words[code] for code in role.codes.tolist()] == ["locating", "floating"]
+
+
+@pytest.mark.parametrize("micro", ["µm", "um"])
+def test_micrometres_that_are_those_of_the_class_leave_the_size_in_millimetres(read, micro):
+    reading = read(f"Station;Shaft seat;Housing seat\nA;17.00 k5 +9/+1 {micro};40.00 H6 +16/0 {micro}\n")
+    shaft = reading.stations.size("shaft_seat_diameter")
+    assert shaft.nominal.tolist() == [17]
+    assert shaft.upper.tolist() == pytest.approx([0.009])
+    other = read(f"Station;Shaft seat;Housing seat\nA;17.00 k5 +7/+1 {micro};40.00 H6 +16/0 {micro}\n")
+    assert [p.code for p in other.stations.problems if p.kind == "unreadable"] == ["ambiguous-unit"]
+
+
+def test_a_tolerance_of_a_bore_with_classes_of_holes_is_that_of_the_housing(read):
+    table = "項目;単位;前側;後側\n軸はめあい部直径;mm;15;12\n軸公差;;k5;k5\nハウジング穴径;mm;32;28\n"
+    reading = read(table + "穴公差;;H6;H7\n")
+    assert reading.stations.size("housing_seat_diameter").tolerance_class.tolist() == ["H6", "H7"]
+
+
+def test_deviations_stand_in_rows_of_their_own_beside_the_nominal(read):
+    table = ";;Ud.;A;B\nAsiento del eje;nominal;mm;20;17\n;desv. superior;µm;+11;+9\n;desv. inferior;µm;+2;+1\n"
+    reading = read(table + "Velocidad máxima;;min-1;9000;9000\n")
+    shaft = reading.stations.size("shaft_seat_diameter")
+    assert shaft.nominal.tolist() == [20, 17]
+    assert (shaft.upper.tolist(), shaft.lower.tolist()) == (
+        pytest.approx([0.011, 0.009]),
+        pytest.approx([0.002, 0.001]),
+    )
+
+
+def test_designations_with_a_position_in_their_heading_are_of_that_position(read):
+    table = "Name,Value,Unit\ndesignation_1,61903-2Z/C3,\nshaft_seat_dia_1,17 k5,mm\ndesignation_2,61901-2Z/C3,\n"
+    reading = read(table + "shaft_seat_dia_2,12 k5,mm\n")
+    assert reading.stations.text("station").tolist() == ["1", "2"]
+    assert reading.stations.text("bearing_designation").tolist() == ["61903-2Z/C3", "61901-2Z/C3"]
+
+
+def test_an_object_around_value_and_unit_is_opened(read):
+    def attribute(name, amount, measure):
+        return {"attributeName": name, "sort": "string", "content": {"amount": amount, "measure": measure}}
+
+    positions = [
+        {"label": label, "list": [attribute("Shaft seat diameter", seat, "mm"), attribute("Radial load", load, "N")]}
+        for label, seat, load in (("Front", "4 h5", 4.5), ("Rear", "5 h5", 3.0))
+    ]
+    reading = read({"positions": positions})
+    assert reading.stations.text("station").tolist() == ["Front", "Rear"]
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [4, 5]
+    assert reading.stations.number("radial_load").tolist() == [4.5, 3.0]
+    assert reading.understood[0].place.pointer is not None
+    assert {u.place.pointer for u in reading.understood if u.parameter == "radial_load"} == {
+        "/positions/0/list/1/content/amount", "/positions/1/list/1/content/amount",
+    }  # fmt: skip
