@@ -81,7 +81,8 @@ def test_a_review_loads_only_what_it_uses(tmp_path):
     code = (
         "import sys; from click.testing import CliRunner; from linter.command.cli import main;"
         f"CliRunner().invoke(main, ['review', {table!r}, '--out', {str(tmp_path)!r}]);"
-        "print(*sorted({'scipy', 'pandas', 'pint', 'rapidfuzz', 'jsonschema', 'xlsxwriter'} & set(sys.modules)))"
+        "print(*sorted({'scipy', 'pandas', 'pint', 'rapidfuzz', 'jsonschema', 'xlsxwriter', 'openpyxl'}"
+        " & set(sys.modules)))"
     )
     done = subprocess.run([sys.executable, "-c", code], check=True, capture_output=True, text=True)
     assert done.stdout.strip() == ""

@@ -14,13 +14,13 @@ from io import BytesIO
 from typing import Any
 
 import numpy as np
-import openpyxl
 
 from linter.model.places import column_letters
 from linter.model.stations import Unused
 from linter.reading.files.cell_notes import read_cell_notes
 from linter.reading.files.grids import Bad, Grid, is_blank
 from linter.reading.files.intake import InputError, Source, visible
+from linter.reading.files.xlsx_book import Sheet, looks_of, plain_book
 from linter.reading.files.xlsx_scan import MOST_SHOWN, Extent, linked_note, scan_sheet
 from linter.reading.files.xlsx_styles import Styles
 from linter.reading.files.xlsx_values import Book, Values, read_fast, read_streaming
@@ -68,12 +68,6 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
     InputError
         If the workbook is damaged or a sheet is too large.
     """
-    if openpyxl.DEFUSEDXML is not True:
-        raise source.refuse(
-            "unguarded",
-            "a workbook, while the guard against expanding entities is off",
-            "defusedxml in use by openpyxl",
-        )
     with _without_collecting():
         try:
             grids, notes, remarks = _read(source)
@@ -108,42 +102,65 @@ def _read(source: Source) -> tuple[list[Grid], list[str], list[Unused]]:
     archive = zipfile.ZipFile(BytesIO(source.data))
     names = set(archive.namelist())
     parts = _sheet_parts(archive)
-    sheets = archive.read("xl/workbook.xml").count(b"sheetId=")
-    if sheets > MOST_SHEETS:  # before a parser opens each
-        raise source.refuse("sheet-too-large", f"{sheets} sheets", f"at most {MOST_SHEETS} sheets")
+    count = archive.read("xl/workbook.xml").count(b"sheetId=")
+    if count > MOST_SHEETS:  # before a parser opens each
+        raise source.refuse("sheet-too-large", f"{count} sheets", f"at most {MOST_SHEETS} sheets")
     if len(set(parts.values())) < len(parts):
         raise source.refuse("broken-workbook", "two sheets that show one part", "a part for each sheet")
-    book = openpyxl.load_workbook(BytesIO(source.data), read_only=True, data_only=True, keep_links=False)
-    if len(book.worksheets) > MOST_SHEETS:
-        raise source.refuse("sheet-too-large", f"{len(book.worksheets)} sheets", f"at most {MOST_SHEETS} sheets")
-    remarks, said = read_cell_notes(source, {sheet.title: parts.get(sheet.title, "") for sheet in book.worksheets})
+    book: Any = None
+    if (plain := plain_book(archive)) is not None:
+        sheets, looks = plain
+    else:
+        book = _opened(source)
+        sheets = [Sheet(one.title, one.sheet_state, parts.get(one.title, "")) for one in book.worksheets]
+        looks = looks_of(book)
+    if len(sheets) > MOST_SHEETS:
+        raise source.refuse("sheet-too-large", f"{len(sheets)} sheets", f"at most {MOST_SHEETS} sheets")
+    remarks, said = read_cell_notes(source, {sheet.title: sheet.part for sheet in sheets})
     notes.extend(said)
     if remarks:
         notes.append(f"the workbook holds {len(remarks)} cell note{'s' * (len(remarks) > 1)}; listed as unused")
     if any(name.startswith("xl/externalLinks/") for name in names):
         notes.append("the workbook has links to other workbooks; they are not followed")
     fast = Book(source, archive.read(_TEXTS) if _TEXTS in names else b"")
-    styles, cells = Styles(book), 0
-    for sheet in book.worksheets:
-        member = parts.get(sheet.title, "")
-        xml = archive.read(member) if member in names else b""
+    styles, cells = Styles(looks), 0
+    for number, sheet in enumerate(sheets):
+        xml = archive.read(sheet.part) if sheet.part in names else b""
         extent = scan_sheet(source, sheet.title, xml)
         cells += extent.cells
         if cells > MOST_CELLS_IN_ALL:
             limits = f"at most {MOST_CELLS_IN_ALL} cells in all sheets"
             raise source.refuse("sheet-too-large", f"more than {MOST_CELLS_IN_ALL} cells", limits)
-        if sheet.sheet_state != "visible":
-            notes.append(f"sheet {visible(sheet.title)} is hidden ({sheet.sheet_state})")
+        if sheet.state != "visible":
+            notes.append(f"sheet {visible(sheet.title)} is hidden ({sheet.state})")
         rows = fast.rows(sheet.title, extent, xml)
-        values = read_fast(rows, xml, styles) if rows else read_streaming(source, sheet, styles)
+        if not rows and (extent.cells or b"<sheetData" not in xml):
+            book = book or _opened(source)
+            values = read_streaming(source, book.worksheets[number], styles)
+        else:
+            values = read_fast(rows, xml, styles) if rows else Values(np.empty((0, 0), dtype=object))
         del xml, rows
         grid = _grid(source, sheet.title, extent, values)
         notes.extend(styles.rounded(sheet.title))
         notes.extend(_notes(sheet.title, extent) if grid else [f"sheet {visible(sheet.title)} is empty"])
         notes.extend(styles.coloured(sheet.title))
         grids.extend([grid] if grid else [])
-    book.close()
+    if book is not None:
+        book.close()
     return grids, notes, remarks
+
+
+def _opened(source: Source) -> Any:
+    """The workbook by openpyxl."""
+    import openpyxl  # takes longer than all the rest of a small table, and few workbooks need it
+
+    if openpyxl.DEFUSEDXML is not True:
+        raise source.refuse(
+            "unguarded",
+            "a workbook, while the guard against expanding entities is off",
+            "defusedxml in use by openpyxl",
+        )
+    return openpyxl.load_workbook(BytesIO(source.data), read_only=True, data_only=True, keep_links=False)
 
 
 def _notes(sheet: str, extent: Extent) -> list[str]:

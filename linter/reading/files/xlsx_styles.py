@@ -1,13 +1,13 @@
 """What the style of a workbook's cell says of its value: a unit or percent sign, hidden digits, struck out, a date."""
 
 import re
-from typing import Any
+from collections.abc import Sequence
 
 from attrs import frozen
-from openpyxl.styles.numbers import BUILTIN_FORMATS, BUILTIN_FORMATS_MAX_SIZE, is_date_format
 
 from linter.model.places import column_letters
 from linter.reading.files.intake import visible
+from linter.reading.files.xlsx_book import Look, is_date
 from linter.reading.files.xlsx_scan import MOST_SHOWN
 
 _LITERAL = re.compile(r'"([^"]*)"|((?:\\.)+)|\[\$([^\]-]*)[^\]]*\]')
@@ -28,8 +28,8 @@ class Style:
 class Styles:
     """What a cell style says that matters, looked up once per style; remembers cells that show other digits."""
 
-    def __init__(self, book: Any) -> None:
-        self._book = book
+    def __init__(self, looks: Sequence[Look]) -> None:
+        self._looks = looks
         self._known: dict[int, Style] = {0: Style()}
         self._rounded: list[str] = []
         self._count = 0
@@ -45,23 +45,13 @@ class Styles:
 
     def that_matter(self) -> list[int]:
         """Numbers of the styles that say anything."""
-        return [style for style in range(len(self._book._cell_styles)) if self.of(style) != Style()]
+        return [style for style in range(len(self._looks)) if self.of(style) != Style()]
 
     def _look_up(self, style: int) -> Style:
-        book = self._book
-        if not 0 <= style < len(book._cell_styles):
+        if not 0 <= style < len(self._looks):
             return Style()
-        traits = book._cell_styles[style]
-        shape = BUILTIN_FORMATS.get(traits.numFmtId, "")
-        if traits.numFmtId >= BUILTIN_FORMATS_MAX_SIZE:
-            shape = book._number_formats[traits.numFmtId - BUILTIN_FORMATS_MAX_SIZE]
-        font, fill = book._fonts[traits.fontId], book._fills[traits.fillId]
-        return Style(
-            *_meaning_of(shape or ""),
-            bool(font is not None and font.strike),
-            bool(fill is not None and fill.fill_type == "solid"),
-            is_date_format(shape or ""),
-        )
+        look = self._looks[style]
+        return Style(*_meaning_of(look.shape), look.struck, look.filled, is_date(look.shape))
 
     def compare(self, row: int, column: int, value: float, style: Style) -> None:
         """Remember a number whose format hides digits that are more than the noise of a float."""
@@ -100,7 +90,7 @@ class Styles:
 
 def _meaning_of(shape: str) -> tuple[str, int]:
     """``%`` or the unit that a number format adds behind the number, and the decimals it shows (-1: all of them)."""
-    if len(shape) > 255 or is_date_format(shape):  # 255: the longest format that a spreadsheet writes
+    if len(shape) > 255 or is_date(shape):  # 255: the longest format that a spreadsheet writes
         return "", -1
     first = shape.split(";")[0] if '"' not in shape else re.split(r';(?=(?:[^"]*"[^"]*")*[^"]*$)', shape)[0]
     bare = _LITERAL.sub("", re.sub(r"_.|\*.", "", first))
