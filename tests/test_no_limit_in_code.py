@@ -122,6 +122,13 @@ BY_MODULE = {
         2.5: "exponent of the load deflection of a ball set, 5/2",
     },
     "bodies": {1e5: "mm, end of the domain of a diameter", 1e7: "r/min, end of the domain of a speed"},
+    "heat_balance": {
+        400: "°C, end of what is looked for",
+        200: "°C, end of the domain of surroundings",
+        40: "°C, of the stated viscosity",
+        0.3: "mm²/s, end of the viscosity law's domain",
+        1e6: "mm²/s, thickest oil that is computed with",
+    },
     "inertia": {200: "largest ball count of the arithmetic's domain"},
     "life": {
         10: "exponent 10/3 of roller bearings (ISO 281)",

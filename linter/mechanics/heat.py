@@ -95,14 +95,29 @@ def reference_coefficients(bearing_type: ArrayLike, series: ArrayLike) -> tuple[
     return found[..., 0], found[..., 1]
 
 
-def _root(function: Callable[[Array], Array], low: Array, high: Array, steps: int = 80) -> Array:
-    """Where a function that falls through zero between two bounds does so, by halving; NaN where it is not known."""
-    for _ in range(steps):
-        middle = 0.5 * (low + high)
-        above = function(middle) > 0.0
+def _root(function: Callable[[Array], Array], low: Array, high: Array, room: float = 1e-10) -> Array:
+    """Where a function that falls through zero between two bounds does so; NaN where it is not known.
+
+    Regula falsi that halves the value of an end that stays twice (Illinois), with a halving of the interval now and
+    then; a guess stands off the ends by the room, so that the interval closes from both sides.
+    """
+    at_low, at_high = function(low), function(high)
+    unknown = np.isnan(at_low) | np.isnan(at_high)
+    middle, stayed = 0.5 * (low + high), np.zeros(low.shape)
+    for step in range(200):
+        off = room * (1.0 + np.abs(middle))
+        share = np.divide(at_low, at_low - at_high, out=np.full(low.shape, 0.5), where=np.isfinite(at_low - at_high))
+        share = np.where((share > 0.0) & (share < 1.0) & (step % 8 != 7), share, 0.5)
+        middle = np.clip(low + share * (high - low), low + np.minimum(off, 0.5 * (high - low)), high - off)
+        value = function(middle)
+        above = value > 0.0
+        at_low = np.where(above, value, np.where(stayed < 0.0, 0.5 * at_low, at_low))
+        at_high = np.where(above, np.where(stayed > 0.0, 0.5 * at_high, at_high), value)
+        stayed = np.where(above, 1.0, -1.0)
         low, high = np.where(above, middle, low), np.where(above, high, middle)
-    middle = 0.5 * (low + high)
-    return np.where(np.isnan(function(middle)), np.nan, middle)
+        if np.all(unknown | (high - low <= 2.0 * off)):
+            break
+    return np.where(unknown, np.nan, middle)
 
 
 def reference_speed(
@@ -279,7 +294,7 @@ def balance_temperature(
         return np.asarray(power_at(temperature) - given_off_at(temperature))
 
     top = np.full_like(cold, most)
-    found = _root(left, cold, top, 60)
+    found = _root(left, cold, top)
     return np.where(left(top) > 0.0, np.inf, found)
 
 

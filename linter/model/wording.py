@@ -12,6 +12,7 @@ _SHOWN_UNITS = {
     "deg": "°",
     "1": "",
     "mm2/s": "mm²/s",
+    "mm2": "mm²",
     "mm.r/min": "mm·r/min",
     "g.mm": "g·mm",
     "N.mm": "N·mm",

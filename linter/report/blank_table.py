@@ -14,7 +14,7 @@ from linter.model.vocabulary import Parameter, vocabulary
 POSITIONS = 4
 
 #: Units as a drawing office writes them; the others stand in the workbook as the vocabulary has them.
-_PRETTY = {"um": "µm", "degC": "°C", "mm2/s": "mm²/s", "deg": "°", "g.mm": "g·mm", "1": "-"}
+_PRETTY = {"um": "µm", "degC": "°C", "mm2/s": "mm²/s", "mm2": "mm²", "deg": "°", "g.mm": "g·mm", "1": "-"}
 
 
 def example(entry: Parameter) -> str | float:

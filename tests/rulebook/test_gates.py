@@ -36,6 +36,9 @@ def test_what_can_close_the_gate_must_be_judged(name):
         rows = must_rows(clause, view)
         assert rows.shape == ((1,) if clause.level == "machine" else (2,))
         assert rows.dtype == bool
+        if any(set(condition) != {"positions"} for condition in clause.must_when):
+            assert not rows.any() and must_be_judged(clause)  # only where the table states what it is about
+            continue
         wanted = gravest(clause) in ("major", "critical") or clause.chapter == "table"
         assert rows.all() == rows.any() == wanted == must_be_judged(clause), clause.id
     held = AT_LEAST & set(book.clauses)
@@ -59,6 +62,18 @@ def test_clauses_of_a_pair_do_not_hold_up_a_position_alone():
     assert must_rows(BOOK.clauses["fit.axial-float"], view).tolist() == [True, False]
     assert must_rows(BOOK.clauses["alignment.tilt"], view).tolist() == [True, True, False]
     assert must_rows(BOOK.clauses["speed.factor"], view).tolist() == [True, True, True]
+
+
+def test_heat_is_judged_where_the_table_states_a_cooling_or_a_cycle():
+    cooled = _view(PAIR[0], {**PAIR[1], "cooling_factor": 0.1})
+    assert must_rows(BOOK.clauses["heat.reference-speed"], cooled).tolist() == [False, True]
+    assert must_rows(BOOK.clauses["heat.balance"], cooled).tolist() == [False, False]
+    warm = _view(PAIR[0], {**PAIR[1], "cooling_factor": 0.1, "operating_temperature": 60})
+    assert must_rows(BOOK.clauses["heat.balance"], warm).tolist() == [False, True]
+    cycle = {"on_time": 60, "off_time": 60, "heat_capacity": 40}
+    for duty, judged in (("intermittent", True), ("continuous", False)):
+        rows = [{**row, **cycle, "duty": duty} for row in PAIR]
+        assert must_rows(BOOK.clauses["heat.cycle"], _view(*rows)).tolist() == [judged]
 
 
 def test_a_clause_says_otherwise():

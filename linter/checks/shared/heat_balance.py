@@ -1,0 +1,216 @@
+"""Friction power of a position, what it gives off, and the temperatures that follow; both ends of what is published.
+
+Powers in W, temperatures in degC, conductances in W/K; arrays of shape (rows,), NaN where not known.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
+
+from linter.checks.shared.base import Assumes, Limits, View, within
+from linter.checks.shared.quantities import contact_angle, mean_diameter, static_load_rating
+from linter.checks.shared.rated_life import loads
+from linter.checks.shared.seat_fits import word_array
+from linter.mechanics import cooling, friction, heat, lubricant
+from linter.model.stations import Bools, Floats
+
+Ends = tuple[Floats, Floats]
+HOTTEST = 400.0
+"""degC; no bearing is looked for beyond it."""
+_WARMEST_AIR, _COLDEST_AIR = 200.0, -60.0
+_THICKEST = 1e6
+TO_AIR = ("still air", "air stream")
+
+
+@frozen(eq=False)
+class Friction:
+    """What the friction of a position is made of.
+
+    Attributes
+    ----------
+    lubricant : tuple of float array
+        Least and largest f_0.
+    load : float array
+        Load-dependent torque M_1 [N mm].
+    seal : float array
+        Torque of contact seals [N mm], 0 where none rubs.
+    share : tuple of float array
+        Factors on both torques of the bearing for its balls: least and largest.
+    stated : float array
+        Power as stated [W].
+    load_assumed : bool array
+        Rows whose loads are not known, so that the reference load stands in.
+    """
+
+    lubricant: Ends
+    load: Floats
+    seal: Floats
+    share: Ends
+    stated: Floats
+    load_assumed: Bools
+
+
+@frozen(eq=False)
+class Surroundings:
+    """Where the heat goes.
+
+    Attributes
+    ----------
+    ambient : float array
+        Temperature of the surroundings [degC].
+    added : float array
+        Heat of other parts per position [W].
+    way : object array of str
+        ``stated`` (cooling factor), ``air`` (surface of the housing) or ``seats`` (reference flow of ISO 15312).
+    given_off : function
+        From a temperature and an end (0 the best cooling, 1 the worst) to the heat given off [W].
+    missing : dict of str to bool array
+        What the stated way of cooling wants.
+    """
+
+    ambient: Floats
+    added: Floats
+    way: NDArray[Any]
+    given_off: Callable[[Floats, int], Floats]
+    missing: dict[str, Bools]
+
+
+def viscosity_at(view: View, temperature: Floats) -> Floats:
+    """Viscosity of the (base) oil at a temperature [mm2/s], at most 10^6."""
+    s = view.stations
+    warm, hot = (within(s.number(f"base_oil_viscosity_{t}"), 0.3) for t in (40, 100))
+    with np.errstate(over="ignore"):
+        found = lubricant.viscosity_at(
+            within(temperature, _COLDEST_AIR, HOTTEST), warm, 40.0, np.where(hot < warm, hot, np.nan), 100.0
+        )
+    return within(np.minimum(found, _THICKEST))
+
+
+def friction_of(view: View, limits: Limits) -> Friction:
+    """Friction of each position by the two-term method with its published ends; a stated power goes before it."""
+    s = view.stations
+    kind = word_array(s.choice("bearing_type"))
+    low, high = friction.lubricant_factor(kind, word_array(s.choice("lubrication")))
+    rating = within(static_load_rating(view).value)
+    radial, axial = loads(view)
+    unknown = np.isnan(radial + axial)
+    radial = np.where(unknown, limits["load_share"] * rating, radial)
+    term = friction.load_term(kind, contact_angle(view), radial, np.where(unknown, 0.0, axial), rating)
+    load = friction.load_torque(term.factor, term.friction_load, within(mean_diameter(view)))
+    lip = s.number("seal_lip_diameter")
+    lip = within(np.where(np.isnan(lip), s.number("inner_ring_shoulder_diameter"), lip), closed=True)
+    rubs = s.choice("closure").is_in("contact seal")
+    seal = np.where(rubs, friction.seal_torque(within(s.number("outside_diameter")), lip), 0.0)
+    ceramic = s.choice("ball_material").is_in("silicon nitride")
+    shares = (np.where(ceramic, float(end), 1.0) for end in limits["ceramic_share"])
+    return Friction(
+        (low, high), load, np.nan_to_num(seal), (next(shares), next(shares)),
+        within(s.number("power_loss"), closed=True), unknown & ~np.isnan(rating),
+    )  # fmt: skip
+
+
+def power_at(view: View, found: Friction, speed: Floats, temperature: Floats, end: int) -> Floats:
+    """Friction power at a speed and temperature [W]; end 0 the least, 1 the largest that is published."""
+    drag = friction.lubricant_torque(
+        found.lubricant[end], viscosity_at(view, temperature), speed, within(mean_diameter(view))
+    )
+    computed = heat.friction_power(found.share[end] * (drag + found.load) + found.seal, speed)
+    return np.where(np.isnan(found.stated), computed, found.stated)
+
+
+def surroundings(view: View, limits: Limits) -> Surroundings:
+    """The way that the heat takes: a stated cooling factor, the housing to the air, else the seats."""
+    s = view.stations
+    ambient = within(s.number("ambient_temperature"), _COLDEST_AIR, _WARMEST_AIR)
+    ambient = np.where(s.known("ambient_temperature"), ambient, limits["ambient"])
+    positions = view.to_stations(view.station_count).astype(float)
+    added = within(s.number("added_heat"), closed=True)
+    added = np.where(s.known("added_heat"), added, 0.0) / positions
+    stated = within(s.number("cooling_factor"))
+    to_air = s.choice("cooling").is_in(*TO_AIR) & ~s.known("cooling_factor")
+    area = within(s.number("cooling_surface"))
+    outside = within(view.to_stations(view.to_machines(s.number("housing_outer_diameter"), "max", known=True)))
+    diameter = np.where(np.isnan(outside), np.sqrt(area / np.pi), outside)
+    stream = s.choice("cooling").is_in("air stream")
+    blown = np.where(stream, within(s.number("air_speed"), closed=True), 0.0)
+    seats = heat.seat_conductance(
+        within(s.number("bore_diameter")), within(s.number("outside_diameter")), within(s.number("ring_width"))
+    )
+    spread = (limits["seat_spread"], 1.0 / limits["seat_spread"])
+
+    def given_off(temperature: Floats, end: int) -> Floats:
+        conductance = np.where(s.known("cooling_factor"), stated, seats * spread[end])
+        if to_air.any():
+            by_air = cooling.surface_conductance(
+                area, diameter, temperature, ambient, blown, float(limits["emissivity"][end])
+            )
+            conductance = np.where(to_air, by_air / positions, conductance)
+        return conductance * (temperature - ambient)
+
+    way = np.select([s.known("cooling_factor"), to_air], ["stated", "air"], "seats").astype(object)
+    return Surroundings(
+        ambient, added, way, given_off,
+        {
+            "cooling_surface": to_air & np.isnan(area),
+            "air_speed": to_air & stream & np.isnan(s.number("air_speed")),
+            "ring_width": (way == "seats") & np.isnan(s.number("ring_width")),
+        },
+    )  # fmt: skip
+
+
+def balance(view: View, limits: Limits, speed: Floats, found: Friction, around: Surroundings) -> Ends:
+    """Coolest and hottest steady temperature of the bearing by what is published [degC]; infinite beyond 400 degC."""
+    coolest, hottest = (
+        heat.balance_temperature(
+            lambda t, end=end: power_at(view, found, speed, t, end) + around.added,  # type: ignore[misc]
+            lambda t, end=end: around.given_off(t, end),  # type: ignore[misc]
+            around.ambient,
+            HOTTEST,
+        )
+        for end in (0, 1)
+    )
+    return coolest, hottest
+
+
+def wants(view: View, found: Friction, around: Surroundings, computed: bool = False) -> dict[str, Bools]:
+    """What is wanted for the balance and not stated, by row; ``computed`` where a stated power does not do."""
+    s = view.stations
+    rows = np.isnan(found.stated) | computed
+    names = ("base_oil_viscosity_40", "base_oil_viscosity_100", "bore_diameter", "outside_diameter")
+    oil = {name: rows & ~s.known(name) for name in names}
+    spoilt = rows & s.known(names[0]) & s.known(names[1]) & np.isnan(viscosity_at(view, np.full(view.count, 40.0)))
+    return {
+        **oil,
+        names[0]: oil[names[0]] | spoilt,
+        "lubrication": rows & np.isnan(found.lubricant[0]),
+        "static_rating": rows & np.isnan(static_load_rating(view).value),
+        "bearing_type": rows & np.isnan(found.load),
+        "ambient_temperature": np.isnan(around.ambient),
+        "cooling_factor": s.known("cooling_factor") & np.isnan(within(s.number("cooling_factor"))),
+        **around.missing,
+    }
+
+
+def assumptions(view: View, limits: Limits, found: Friction, around: Surroundings) -> list[Assumes]:
+    """What stood in for values that the table does not state."""
+    s = view.stations
+    computed = np.isnan(found.stated)
+    return [
+        Assumes(
+            "ambient_temperature", np.full(view.count, float(limits["ambient"])), "degC",
+            "not stated; the surroundings of ISO 15312 stand in", ~s.known("ambient_temperature"),
+        ),
+        Assumes(
+            "radial_load", np.where(found.load_assumed, limits["load_share"] * static_load_rating(view).value, np.nan),
+            "N", "loads not known; the load of ISO 15312, a share of C_0, stands in for the friction",
+            found.load_assumed & computed,
+        ),
+        Assumes(
+            "cooling", np.full(view.count, "conducted", dtype=object), "",
+            "not stated; the heat flow of ISO 15312 through the seats stands in",
+            (around.way == "seats") & ~s.choice("cooling").known,
+        ),
+    ]  # fmt: skip
