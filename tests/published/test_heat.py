@@ -3,7 +3,12 @@
 import numpy as np
 import pytest
 
+from linter.checks.lookup import check_function
+from linter.checks.shared.base import View
 from linter.mechanics import cooling, friction, heat, hertz, kinematics, lubricant
+from linter.model.stations import stations_from_rows
+from linter.rulebook.load import load
+from linter.rulebook.model import Limits
 
 
 def test_printed_power_of_a_bearing_by_one_coefficient(case):
@@ -151,6 +156,16 @@ def test_balance_of_friction_and_cooling(case, name):
 
     found = heat.balance_temperature(power, lambda t: c["Ws"] * (t - c["T_env"]), np.array(c["T_env"]))
     c.agree(T=found, nu=viscosity(found), power=power(found))
+
+
+def test_largest_grease_fill_by_speed(case):
+    """Klueber, tips for rolling bearings: 90 and 67 % of the free space are the largest published."""
+    c = case("A13-FILL-BANDS")
+    row = {"lubrication": "grease", "bore_diameter": 8, "outside_diameter": 12}
+    rows = [{**row, "machine": str(n), "speed_max": n / 10, "grease_fill": 50} for n in c["ka_n_dm"]]
+    clause = load("current").clauses["heat.grease-fill"]
+    upper = check_function(clause.check)(View(stations_from_rows(rows)), Limits(clause)).upper
+    c.agree(**{f"fill_{k + 1}": value for k, value in enumerate(upper)})
 
 
 def test_cylinder_across_an_air_stream():
