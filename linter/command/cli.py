@@ -279,5 +279,28 @@ def spread(
     sys.exit(spread_table(table, out, Options(**options), settings, measured))
 
 
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@click.argument("measured", type=click.Path(path_type=Path))
+@table_options
+@click.option(
+    "--uncertainty", type=click.FloatRange(min=0.0), help="Expanded uncertainty of lengths in mm, where none is listed."
+)
+@click.option("--match", is_flag=True, help="Say which shafts, bearings and housings go together.")
+@click.option("--out", type=click.Path(path_type=Path), help="Folder for NAME.parts.html and NAME.parts.json.")
+def parts(
+    table: Path, measured: Path, out: Path | None, uncertainty: float | None, match: bool, **options: Any
+) -> None:
+    """Judge measured parts against the drawing and against function.
+
+    Exit status: 0 every value conforms and every part functions, 1 one does not, 3 one is not proven, 2 the call could
+    not be carried out.
+    """
+    from linter.command.parts_command import judge_parts
+    from linter.command.review_command import Options
+
+    sys.exit(judge_parts(table, measured, out, Options(**options), uncertainty=uncertainty, match=match))
+
+
 if __name__ == "__main__":
     main()

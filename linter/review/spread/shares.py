@@ -21,7 +21,10 @@ CONFIDENCE = 0.99
 #: Draws of each of the two base samples of the sensitivity, and of each trial of another tolerance.
 SENSITIVITY_DRAWS, TRIAL_DRAWS = 1024, 4000
 #: Clauses about what the drawing states, which a part has no part in: they are judged on the table alone.
-ABOUT_THE_DRAWING = ("table.", "fit.shaft-class", "fit.housing-class")
+ABOUT_THE_DRAWING = (
+    "table.", "fit.shaft-class", "fit.housing-class", "fit.grade", "alignment.stated", "alignment.form-within-size",
+    "alignment.process", "shoulder.stated",
+)  # fmt: skip
 #: What varies less than this, relative to its size, does not depend on the drawn dimensions.
 LEAST_VARIATION = 1e-9
 BINS = 40
