@@ -15,7 +15,8 @@ from linter.reading.measured import MeasuredList, read_measured
 from linter.report.parts_writers import PartsReport, parts_html, parts_json, parts_text
 from linter.report.writing import write_file
 from linter.review.parts.conformity import VERDICTS
-from linter.review.parts.judge import WrongList, judge
+from linter.review.parts.drawing import WrongList
+from linter.review.parts.judge import judge
 from linter.review.parts.match import matched
 
 _STATUS = dict(zip(VERDICTS, (OPEN, UNDECIDED, CLOSED), strict=True))

@@ -12,7 +12,8 @@ from linter.model.wording import quantity_text, rounded
 from linter.reading.measured import UNITS
 from linter.report.html import environment
 from linter.review.parts.conformity import VERDICTS
-from linter.review.parts.judge import Judged, PartsReview
+from linter.review.parts.drawing import Judged
+from linter.review.parts.judge import PartsReview
 from linter.review.parts.match import Matching, Set
 from linter.rulebook.model import Rulebook
 

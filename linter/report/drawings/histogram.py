@@ -26,6 +26,11 @@ def histogram(
         Lower edge of the first bin and upper edge of the last.
     lower, upper : float or None
         Limits in the same unit.
+
+    Returns
+    -------
+    Markup
+        An ``svg`` element.
     """
     low, high = edges
     limits = [(value, word) for value, word in ((lower, "at least"), (upper, "at most")) if value is not None]

@@ -1,6 +1,6 @@
 """Which shafts, bearings and housings go together so that every fit lies in its window: pairs, and sets of three."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 from attrs import frozen
@@ -10,7 +10,7 @@ from linter.model.columns import Floats, Toleranced
 from linter.model.findings import SEVERITIES
 from linter.model.stations import Stations
 from linter.review.assess import FINDING, assess
-from linter.review.parts.judge import Judged
+from linter.review.parts.drawing import Judged
 from linter.review.spread.dimensions import assemblies
 from linter.review.spread.shares import ABOUT_THE_DRAWING
 from linter.rulebook.model import Rulebook
@@ -256,29 +256,11 @@ def _of_position(
         note = f"no interference of the {' and the '.join(empty)} seat suits the rulebook: nothing is matched"
         return Matching(name, station, windows, (), 0, left, note)
 
-    def seats(side: str) -> Floats | None:
-        return np.array(list(values[side].values())) if side in sides else None
-
-    def of_ring(ring: str) -> Floats:
-        return np.array([values[ring].get(part, np.nan) for part in bearings])
-
-    open_window = Window(-np.inf, np.inf)
-    chosen = match(
-        seats("shaft"), of_ring("ring_bore"), of_ring("ring_outside"), seats("housing"),
-        windows.get("shaft", open_window), windows.get("housing", open_window),
-    )  # fmt: skip
-    sets = []
-    for bearing, shaft, housing in zip(*(indices.tolist() for indices in chosen), strict=True):
-        part = bearings[bearing]
-        names = {
-            side: list(values[side])[k] if k >= 0 else "" for side, k in (("shaft", shaft), ("housing", housing))
-        }  # fmt: skip
-        fits = {
-            side: None if not names[side] else (1 if side == "shaft" else -1)
-            * (values[side][names[side]] - values[SEATS[side][1]][part])
-            for side in SEATS
-        }  # fmt: skip
-        sets.append(Set(names["shaft"], part, names["housing"], fits["shaft"], fits["housing"]))
+    chosen = _chosen(values, bearings, windows)
+    sets = [
+        _set(values, bearings[bearing], shaft, housing)
+        for bearing, shaft, housing in zip(*(indices.tolist() for indices in chosen), strict=True)
+    ]
     used = {
         "shaft": {s.shaft for s in sets},
         "housing": {s.housing for s in sets},
@@ -286,3 +268,25 @@ def _of_position(
     }
     left = {kind: tuple(part for part in parts if part not in used[kind]) for kind, parts in left.items()}
     return Matching(name, station, windows, tuple(sets), len(sets), left)
+
+
+def _chosen(
+    values: Mapping[str, Mapping[str, float]], bearings: Sequence[str], windows: Mapping[str, Window]
+) -> tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.intp]]:
+    seats = {side: np.array(list(values[side].values())) if side in windows else None for side in SEATS}
+    rings = {ring: np.array([values[ring].get(part, np.nan) for part in bearings]) for _, ring, _ in SEATS.values()}
+    free = Window(-np.inf, np.inf)
+    return match(
+        seats["shaft"], rings["ring_bore"], rings["ring_outside"], seats["housing"], windows.get("shaft", free),
+        windows.get("housing", free),
+    )  # fmt: skip
+
+
+def _set(values: Mapping[str, Mapping[str, float]], bearing: str, shaft: int, housing: int) -> Set:
+    """One set with the interference of its fits."""
+    names, fits = [], []
+    for side, index, sign in (("shaft", shaft, 1.0), ("housing", housing, -1.0)):
+        name = list(values[side])[index] if index >= 0 else ""
+        names.append(name)
+        fits.append(sign * (values[side][name] - values[SEATS[side][1]][bearing]) if name else None)
+    return Set(names[0], bearing, names[1], fits[0], fits[1])
