@@ -241,13 +241,8 @@ def _of_position(
     machine: Stations, row: int, name: str, station: str, here: Sequence[Judged], taken: set[str], rulebook: Rulebook,
     gate: str,
 ) -> Matching | None:  # fmt: skip
-    values: dict[str, dict[str, float]] = {}
-    for side, (seat, ring, diameter) in SEATS.items():
-        nominal = float(machine.number(diameter)[row])
-        values[side], values[ring] = _deviations(here, seat, nominal), _deviations(here, ring, nominal)
+    values, bearings = _measured(machine, row, here, taken)
     sides = [side for side, (_, ring, _) in SEATS.items() if values[side] and values[ring]]
-    rings = [values[SEATS[side][1]] for side in sides]
-    bearings = [part for part in (rings[0] if rings else {}) if part not in taken and all(part in r for r in rings)]
     if not sides or max(len(bearings), *(len(values[side]) for side in sides)) < 2:
         return None
     windows = {side: window(machine, row, side, rulebook, gate) for side in sides}
@@ -268,6 +263,19 @@ def _of_position(
     }
     left = {kind: tuple(part for part in parts if part not in used[kind]) for kind, parts in left.items()}
     return Matching(name, station, windows, tuple(sets), len(sets), left)
+
+
+def _measured(
+    machine: Stations, row: int, here: Sequence[Judged], taken: set[str]
+) -> tuple[dict[str, dict[str, float]], list[str]]:
+    """Deviations of the parts of one position by seat and ring, and the bearings that are free for it."""
+    values: dict[str, dict[str, float]] = {}
+    for side, (seat, ring, diameter) in SEATS.items():
+        nominal = float(machine.number(diameter)[row])
+        values[side], values[ring] = _deviations(here, seat, nominal), _deviations(here, ring, nominal)
+    rings = [values[ring] for side, (_, ring, _) in SEATS.items() if values[side] and values[ring]]
+    free = [part for part in (rings[0] if rings else {}) if part not in taken and all(part in r for r in rings)]
+    return values, free
 
 
 def _chosen(
