@@ -3,6 +3,8 @@
 from collections.abc import Callable, Sequence
 
 import numpy as np
+from attrs import frozen
+from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.heat_balance import (
@@ -227,67 +229,87 @@ def _reference_told(reference: Floats) -> Callable[[int], str]:
     return make
 
 
-def _first(view: View, values: Floats) -> Floats:
-    """Value of a machine as its first position has it."""
-    return view.to_machines(values)
+@frozen(eq=False)
+class _Cycle:
+    """A cycle of the duty, one value per machine; ``derived`` is an index of :data:`DUTIES`, -1 where not known."""
+
+    on: Floats
+    off: Floats
+    capacity: Floats
+    conductance: Floats
+    constant: Floats
+    share: Floats
+    rest: Floats
+    derived: NDArray[np.int64]
+
+
+def _cycle(view: View, limits: Limits, around: Surroundings) -> _Cycle:
+    s = view.stations
+    on, off = within(view.to_machines(s.number("on_time"))), within(view.to_machines(s.number("off_time")), closed=True)
+    capacity = within(view.to_machines(s.number("heat_capacity")))
+    conductance = within(view.to_machines(_conductance(around, limits), "sum"))
+    found = heat.cycle(conductance, conductance, capacity, on, off, 0.0)
+    share, rest = found.peak / found.steady, found.low / within(found.peak)
+    derived = np.select([np.isnan(share), share >= limits["steady_share"], rest <= limits["cold_share"]], [-1, 0, 2], 1)
+    return _Cycle(on, off, capacity, conductance, found.time_constant, share, rest, derived)
+
+
+def duty_of_cycle(view: View, limits: Limits) -> NDArray[np.int64]:
+    """Index in :data:`DUTIES` of the word that the stated cycle of each machine is, -1 where it is not known."""
+    return _cycle(view, limits, surroundings(view, limits)).derived
 
 
 def cycle(view: View, limits: Limits) -> Result:
     """The word for the duty against what the stated cycle heats up to: share of the steady rise at its peak."""
     s = view.stations
-    on, off = within(_first(view, s.number("on_time"))), within(_first(view, s.number("off_time")), closed=True)
-    capacity = within(_first(view, s.number("heat_capacity")))
     around = surroundings(view, limits)
-    conductance = view.to_machines(conductance_of(view, around, limits), "sum")
-    found = heat.cycle(conductance, conductance, capacity, on, off, 0.0)
-    peak, low, steady = (within(x, closed=True) for x in (found.peak, found.low, found.steady))
-    share, rest = peak / steady, low / within(peak)
-    derived = np.select([np.isnan(share), share >= limits["steady_share"], rest <= limits["cold_share"]], [-1, 0, 2], 1)
+    found = _cycle(view, limits, around)
     duty = s.choice("duty")
-    words = duty.codes[view.starts]
-    taken = s.assumed.get("duty")
-    assumed = np.zeros(view.machine_count, bool) if taken is None else taken.rows[view.starts]
+    words, other = duty.codes[view.starts], np.zeros(view.machine_count, bool)
+    for marked in (s.assumed.get("duty"), s.derived.get("duty")):
+        other |= False if marked is None else marked.rows[view.starts]
     order = np.array([DUTIES.index(word) for word in duty.words])
-    stated = np.where((words >= 0) & ~assumed, order[words], -1)
-    milder = np.where((stated >= 0) & (derived >= 0), stated - derived, 0)
-    measure = np.where(derived < 0, np.nan, np.maximum(milder, 0).astype(float))
+    stated = np.where((words >= 0) & ~other, order[words], -1)
+    milder = np.where((stated >= 0) & (found.derived >= 0), stated - found.derived, 0)
     names = np.array([*DUTIES, ""], dtype=object)
     cycles = ~np.isnan(view.to_machines(s.number("on_time"))) | ~np.isnan(view.to_machines(s.number("off_time")))
+    whole = ~np.isnan(found.on + found.off + found.capacity)
     return Result(
-        measure=measure,
+        measure=np.where(found.derived < 0, np.nan, np.maximum(milder, 0).astype(float)),
         unit="%",
-        observed=100.0 * share,
+        observed=100.0 * found.share,
         upper=np.full(view.machine_count, 100.0 * limits["steady_share"]),
         applies=cycles,
         reason="the table states no cycle of on_time and off_time",
         missing={
-            "on_time": cycles & np.isnan(on),
-            "off_time": cycles & np.isnan(off),
-            "heat_capacity": cycles & np.isnan(capacity),
+            "on_time": cycles & np.isnan(found.on),
+            "off_time": cycles & np.isnan(found.off),
+            "heat_capacity": cycles & np.isnan(found.capacity),
             **{name: cycles & view.to_machines(rows, "any") for name, rows in around.missing.items()},
-            "cooling": cycles & np.isnan(conductance) & ~np.isnan(on + off + capacity),
+            "cooling": cycles & np.isnan(found.conductance) & whole,
         },
         variant=np.select([milder > 0, stated < 0, milder < 0], ["", "derived", "stricter"], "").astype(object),
         facts={
-            "derived": names[derived],
+            "derived": names[found.derived],
             "stated": names[stated],
-            "constant": (found.time_constant, "s"),
-            "rest": (100.0 * rest, "%"),
+            "constant": (found.constant, "s"),
+            "rest": (100.0 * found.rest, "%"),
         },
         working=[
-            Working("on", "t_on", "running time of a cycle", on, "s"),
-            Working("off", "t_off", "pause of a cycle", off, "s"),
-            Working("capacity", "C_th", "heat capacity of what warms up", capacity, "J/K"),
-            Working("conductance", "W_s", "heat given off per kelvin, all positions", conductance, "W/K"),
-            Working("constant", "τ", "time constant", found.time_constant, "s", "C_th/W_s"),
-            Working("peak", "", "peak over the steady rise", 100.0 * share, "%",
+            Working("on", "t_on", "running time of a cycle", found.on, "s"),
+            Working("off", "t_off", "pause of a cycle", found.off, "s"),
+            Working("capacity", "C_th", "heat capacity of what warms up", found.capacity, "J/K"),
+            Working("conductance", "W_s", "heat given off per kelvin, all positions", found.conductance, "W/K"),
+            Working("constant", "τ", "time constant", found.constant, "s", "C_th/W_s"),
+            Working("peak", "", "peak over the steady rise", 100.0 * found.share, "%",
                     "(1 - e^(-t_on/τ))/(1 - e^(-(t_on + t_off)/τ))"),
-            Working("rest", "", "rise left at the end of a pause over the peak", 100.0 * rest, "%", "e^(-t_off/τ)"),
+            Working("rest", "", "rise left at the end of a pause over the peak", 100.0 * found.rest, "%",
+                    "e^(-t_off/τ)"),
         ],
     )  # fmt: skip
 
 
-def conductance_of(view: View, around: Surroundings, limits: Limits) -> Floats:
+def _conductance(around: Surroundings, limits: Limits) -> Floats:
     """Heat given off per kelvin at the reference difference of temperature, with the better cooling [W/K]."""
     rise = float(limits["rise"])
     return around.given_off(around.ambient + rise, 0) / rise

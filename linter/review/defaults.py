@@ -1,4 +1,4 @@
-"""Documented defaults of a rulebook: words that stand in for choices that a table leaves open, each an assumption."""
+"""Documented defaults of a rulebook: what stands in for what a table leaves open, each an assumption."""
 
 import numpy as np
 from attrs import evolve
@@ -7,6 +7,8 @@ from linter.model.stations import Assumption, Bools, Choice, Stations
 from linter.reading.words.bearing_tables import size_table
 from linter.rulebook.model import Default, Rulebook
 
+#: What a value can be computed from; without one of them nothing is.
+_BASES = {"on_time", "cooling_factor", "cooling_surface"}
 _SIZE = ("bore_diameter", "outside_diameter", "ring_width")
 
 
@@ -23,8 +25,18 @@ def with_defaults(stations: Stations, rulebook: Rulebook) -> Stations:
     Returns
     -------
     Stations
-        What is stated or derived stays.
+        What is stated or derived stays; the duty that a stated cycle comes to is derived, and a temperature that
+        follows from a stated cooling is assumed.
     """
+    if not _BASES & stations.numbers.keys():
+        return _with_words(stations, rulebook)
+    from linter.review.computed import duty_by_cycle, temperature_by_balance
+
+    return temperature_by_balance(_with_words(duty_by_cycle(stations, rulebook), rulebook), rulebook)
+
+
+def _with_words(stations: Stations, rulebook: Rulebook) -> Stations:
+    """The stations with the words of the rulebook for open choices."""
     choices, assumed = dict(stations.choices), dict(stations.assumed)
     for default in rulebook.defaults:
         column = stations.choice(default.parameter)

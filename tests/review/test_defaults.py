@@ -44,3 +44,31 @@ def test_released_rulebooks_assume_nothing(version):
     found = with_defaults(stations, load(version))
     assert found.choices.keys() == stations.choices.keys()
     assert np.array_equal(list(found.assumed), list(stations.assumed))
+
+
+CYCLE = {"on_time": 120, "off_time": 180, "heat_capacity": 420, "cooling_factor": 0.6, "bore_diameter": 8}
+
+
+def test_the_duty_of_a_stated_cycle_is_derived_and_a_stated_duty_stays(book):
+    rows = [{**CYCLE, "machine": "M"}, {**CYCLE, "machine": "N", "duty": "continuous"}, {"machine": "O"}]
+    found = with_defaults(stations_from_rows(rows), book)
+    assert found.choice("duty").texts().tolist() == ["intermittent", "continuous", "continuous"]
+    assert found.derived["duty"].rows.tolist() == [True, False, False]
+    assert "heat.cycle" in found.derived["duty"].basis[0]
+    assert found.assumed["duty"].rows.tolist() == [False, False, True]
+
+
+def test_a_temperature_stands_in_only_where_the_cooling_is_stated(book):
+    row = {"power_loss": 3, "speed_max": 30000, "ambient_temperature": 20}
+    rows = [
+        {**row, "machine": "M", "cooling_factor": 0.1},
+        {**row, "machine": "N"},
+        {**row, "machine": "O", "cooling_factor": 0.1, "operating_temperature": 45},
+        {**row, "machine": "P", "cooling_factor": 0.001},
+    ]
+    found = with_defaults(stations_from_rows(rows), book)
+    temperature = found.number("operating_temperature")
+    assert temperature[0] == pytest.approx(50.0) and temperature[2] == 45.0
+    assert np.isnan(temperature[[1, 3]]).all()
+    assert found.assumed["operating_temperature"].rows.tolist() == [True, False, False, False]
+    assert "heat.balance" in found.assumed["operating_temperature"].reason
