@@ -15,11 +15,12 @@ from linter.checks.shared.seat_fits import (
     unbalance_ratio,
 )
 from linter.model.findings import SEVERITIES
-from linter.model.stations import stations_from_rows
+from linter.model.stations import Stations, stations_from_rows
 from linter.review.assess import assess
 from linter.review.records import assessments
 from linter.rulebook.load import load
 from linter.rulebook.model import Limits
+from tests.designs.complete import complete_design
 
 BOOK = load("2026.1")
 FIT = [c for c in BOOK.clauses if c.startswith("fit.")]
@@ -334,3 +335,18 @@ def test_tables_of_classes_have_no_gap_in_size(name):
         advice = recommended(view(*rows), Limits(BOOK.clauses[f"fit.{side}-class"]), side)
         assert not np.isnan(advice.lower).any(), kind
         assert (advice.upper > advice.lower).all()
+
+
+def test_the_first_class_of_a_machine_does_not_depend_on_the_other_machines_of_the_table():
+    """Of classes that sources print equally often the one that the table has first is taken, whoever else is there."""
+    book = load()
+    alone = complete_design(5014).stations()
+    alone.numbers["outside_diameter"][1] = 32.0055
+    other = complete_design(5014).stations()
+    other.choices["tolerance_class"].codes[:] = other.choices["tolerance_class"].words.index("P5")
+    measures = [
+        assess(stations, book).reviews["fit.housing-class"].result.measure[-2:]
+        for stations in (alone, Stations.concat([other, alone]))
+    ]
+    assert measures[0].tolist() == measures[1].tolist()
+    assert measures[0][1] > 1

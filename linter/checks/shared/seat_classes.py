@@ -152,14 +152,19 @@ def _content(table: Mapping[str, NDArray[Any]]) -> tuple[Any, ...]:
 
 @define
 class _Tally:
-    """Votes of the sources for each class, arrays of shape (rows,) by label, and the deviations that all span."""
+    """Votes of the sources for each class, arrays of shape (rows,) by label, and the deviations that all span.
+
+    ``order`` tells the place in the table where a class comes first for a station, infinite where it does not: what one
+    station is told must not depend on the others of a table.
+    """
 
     lower: Floats
     upper: Floats
     votes: dict[str, Floats]
     ends: dict[str, tuple[Floats, Floats]]
+    order: dict[str, Floats]
 
-    def add(self, label: str, at: NDArray[np.intp], votes: Floats, low: Floats, high: Floats) -> None:
+    def add(self, place: int, label: str, at: NDArray[np.intp], votes: Floats, low: Floats, high: Floats) -> None:
         """Count one row of a table for the stations ``at``, with the deviations [um] that it prints there."""
         self.lower[at] = np.fmin(self.lower[at], low)
         self.upper[at] = np.fmax(self.upper[at], high)
@@ -168,6 +173,8 @@ class _Tally:
         ends = self.ends.setdefault(label, (np.full(count, np.nan), np.full(count, np.nan)))
         counted[at] += votes
         ends[0][at], ends[1][at] = low, high
+        order = self.order.setdefault(label, np.full(count, np.inf))
+        order[at] = np.fmin(order[at], place)
 
 
 def _rows_of_table(view: View, limits: Limits, side: str, load: Choice, share: Floats) -> list[Bools]:
@@ -207,7 +214,7 @@ def _tally(view: View, limits: Limits, side: str, rows_of: list[Bools]) -> _Tall
     table = limits.table(side)
     diameter, free = view.stations.number(BASIC[side]), is_free(view, RING[side])
     suits = {"yes": free, "no": ~free}
-    tally = _Tally(np.full(view.count, np.inf), np.full(view.count, -np.inf), {}, {})
+    tally = _Tally(np.full(view.count, np.inf), np.full(view.count, -np.inf), {}, {}, {})
     for i, name in enumerate(table["tolerance_class"]):
         at = np.flatnonzero(rows_of[i])
         if not at.size:
@@ -222,7 +229,7 @@ def _tally(view: View, limits: Limits, side: str, rows_of: list[Bools]) -> _Tall
         votes = np.full(at.size, (1.0 + str(table["source"][i]).count("; ")) * (1.0 if name else 0.5))
         if table["slides"][i] in suits:
             votes[suits[table["slides"][i]][at]] *= 2.0
-        tally.add(label, at, votes, low, high)
+        tally.add(i, label, at, votes, low, high)
     return tally
 
 
@@ -233,14 +240,17 @@ def _best(tally: _Tally, stationary: Bools, *, shaft: bool) -> tuple[NDArray[np.
     """
     most = np.maximum.reduce(list(tally.votes.values()))
     best = np.zeros(len(most), dtype=np.intp)
-    best_votes, best_hold = np.zeros(len(most)), np.full(len(most), -np.inf)
+    best_votes, best_hold, first = np.zeros(len(most)), np.full(len(most), -np.inf), np.full(len(most), np.inf)
     lower, upper = np.full(len(most), np.nan), np.full(len(most), np.nan)
     for k, (label, votes) in enumerate(tally.votes.items()):
         low, high = tally.ends[label]
         hold = np.where(stationary, 0.0, low if shaft else -high)
         wins = (votes >= np.where(stationary, 1.0, 0.5) * most) & (votes > 0)
-        wins &= (hold > best_hold) | ((hold == best_hold) & (votes > best_votes))
-        for target, value in ((best, k), (best_votes, votes), (best_hold, hold), (lower, low), (upper, high)):
+        place = tally.order[label]
+        more = (votes > best_votes) | ((votes == best_votes) & (place < first))
+        wins &= (hold > best_hold) | ((hold == best_hold) & more)
+        held = ((best, k), (best_votes, votes), (best_hold, hold), (first, place), (lower, low), (upper, high))
+        for target, value in held:
             np.copyto(target, value, where=wins)
     return best, lower, upper
 
@@ -269,7 +279,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         upper=upper,
         first=Texts(lambda row: labels[best[row]] if found[row] else ""),
         draw=_drawn(view.stations.number(BASIC[side]), best, labels, first_lower, first_upper, found),
-        accepted=_listed(weights, labels),
+        accepted=_listed(weights, labels, list(tally.order.values())),
         first_lower=first_lower,
         first_upper=first_upper,
         fit_smallest=smallest,
@@ -299,9 +309,14 @@ def _drawn(
     return Texts(make)
 
 
-def _listed(weights: list[Floats], labels: list[str]) -> Texts:
-    """The accepted classes in words, by row."""
-    return Texts(lambda row: ", ".join(x for x, votes in zip(labels, weights, strict=True) if votes[row] > 0))
+def _listed(weights: list[Floats], labels: list[str], order: list[Floats]) -> Texts:
+    """The accepted classes in words, by row, in the order of the table."""
+
+    def told(row: int) -> str:
+        found = zip(order, labels, weights, strict=True)
+        return ", ".join(label for _, label in sorted((o[row], x) for o, x, votes in found if votes[row] > 0))
+
+    return Texts(told)
 
 
 def class_working(fit: Fit, advice: Recommended, load: Choice) -> list[Working]:
