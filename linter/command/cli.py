@@ -302,5 +302,30 @@ def parts(
     sys.exit(judge_parts(table, measured, out, Options(**options), uncertainty=uncertainty, match=match))
 
 
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@table_options
+@click.option(
+    "--severity", default="minor", show_default=True, type=click.Choice(["critical", "major", "minor", "remark"]),
+    help="Gravest severity that a value may lead to.",
+)  # fmt: skip
+@click.option(
+    "--parameter", "parameters", multiple=True, help="A parameter wanted, blank ones too; all stated ones else."
+)
+@click.option("--map", "pair", default=None, help="Map of two parameters: NAME,NAME or NAME@STATION,NAME@STATION.")
+@click.option("--speed", is_flag=True, help="Highest speed and largest bearing by balls and lubrication.")
+@click.option("--out", type=click.Path(path_type=Path), help="Folder for a page and a JSON document.")
+def room(
+    table: Path, severity: str, parameters: tuple[str, ...], pair: str | None, speed: bool, out: Path | None,
+    **options: Any,
+) -> None:  # fmt: skip
+    """Say for each value what it may be with all else fixed, and what bounds it."""
+    from linter.command.review_command import Options
+    from linter.command.room_command import write_room
+
+    given = Options(**options)
+    sys.exit(write_room(table, given, severity=severity, names=parameters, pair=pair, speed=speed, out=out))
+
+
 if __name__ == "__main__":
     main()
