@@ -15,6 +15,7 @@ from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
+from linter.report.balls import ball_tables
 from linter.report.cells import cells_to_change, first_ways, none_found, same_change
 from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, listed_features, not_stated
@@ -192,6 +193,9 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
             report=report_of(result, rulebook, detail),
             date=date,
             picture=lambda item: picture(item, rulebook),
+            ball_tables=lambda sections: ball_tables(
+                [(section.station, section.values) for section in sections if section.values is not None], rulebook
+            ),
         )
         if len(text.encode("utf-8")) <= LARGEST:
             break
