@@ -156,3 +156,20 @@ def test_role_that_is_stated_stays(tmp_path):
 def test_name_of_a_grease_is_a_grease(tmp_path, text, word):
     reading = read(tmp_path, f"machine,station,bore_diameter,lubrication\nM,A,8,{text}\n")
     assert reading.stations.choice("lubrication").texts().tolist() == [word]
+
+
+def test_balls_solved_from_printed_ratings_back_an_assumption_where_the_ratings_agree(tmp_path):
+    head = "machine,station,bearing_designation,dynamic_rating,static_rating\n"
+    s = read(tmp_path, f"{head}M,A,6204,,\nM,B,6204,13500,6550\nM,C,6204,9000,4000\n").stations
+    assert s.number("ball_count").tolist()[:2] == [8, 8]
+    assert s.number("ball_diameter")[0] == pytest.approx(7.9375)
+    assert s.number("ball_count")[2] != s.number("ball_count")[2]  # ratings of another inside
+    assert s.assumed["ball_diameter"].rows.tolist() == [True, True, False]
+    assert "solved" in s.assumed["ball_diameter"].reason
+
+
+def test_where_makers_print_different_balls_the_weakest_are_assumed_and_the_others_named(tmp_path):
+    s = read(tmp_path, "machine,station,bearing_designation,speed_max\nM,A,6203,1000\n").stations
+    assert (s.number("ball_count")[0], s.number("ball_diameter")[0]) == (8, 6.746)
+    assert "29.05" in s.derived["ball_diameter"].basis[0]
+    assert "different balls" in s.assumed["ball_diameter"].reason

@@ -113,3 +113,13 @@ def test_an_object_around_value_and_unit_is_opened(read):
     assert {u.place.pointer for u in reading.understood if u.parameter == "radial_load"} == {
         "/positions/0/list/1/content/amount", "/positions/1/list/1/content/amount",
     }  # fmt: skip
+
+
+@pytest.mark.parametrize("key", ["Geh.-Bohrung", "Gehäusebohrung"])
+def test_the_keys_around_a_name_do_not_take_a_part_of_it_for_another_thing(read, key):
+    seat = {"name": key, "value": "16 (+0.018/0)", "unit": "mm"}
+    bore = {"name": "Lagerbohrung d", "value": 5, "unit": "mm"}
+    reading = read({"assembly": "P", "children": [{"position": "links", "attributes": [seat, bore]}]})
+    assert reading.stations.size("housing_seat_diameter").nominal.tolist() == [16]
+    assert reading.stations.number("bore_diameter").tolist() == [5]
+    assert reading.stations.problems == ()

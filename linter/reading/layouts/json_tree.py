@@ -208,7 +208,9 @@ class _Walk:
         for first in range(len(here.trail)):
             joined = " ".join((*here.trail[first:], key))
             heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
-            if heading is not None and heading.parameter not in ("machine", "station"):
+            match = self.words.names.find(joined)
+            whole = match is None or not match.feature  # the keys around it say of what it is, in full
+            if heading is not None and whole and heading.parameter not in ("machine", "station"):
                 return heading
         return within(self.words, side, key)
 

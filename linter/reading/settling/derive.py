@@ -22,7 +22,7 @@ from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError
 from linter.reading.files.intake import visible
 from linter.reading.settling.bearing_list import BearingList
-from linter.reading.words.bearing_geometry import internal_geometry
+from linter.reading.words.bearing_geometry import internal_geometry, printed_ratings
 from linter.reading.words.designations import IN_FRONT, Designation, read_designation
 
 DESIGNATION = "bearing_designation"
@@ -32,6 +32,10 @@ _NOT_COMPARED = ("ring_chamfer",)
 _SAME = 2e-3
 _NOT_STATED = "not stated; a complete designation without a sign for it would mean {}"
 _PRINTED = "not stated; printed for this size of bearing, which a designation does not fix"
+_DIFFERING = "not stated; makers print different balls for this size of bearing, and the weakest are taken"
+_SOLVED = "not stated; solved from the ratings that one maker prints for this size of bearing"
+#: Ratings of two makers for one size with the same balls differ by less than this (common practice).
+_OTHER_MAKER = 0.12
 _EXPECTED = "a designation such as 608-2Z/C3, or the bearing's type and sizes"
 #: What a bearing is; another value of these in a firm's list means another bearing, of the others another maker.
 _IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", "contact_angle")
@@ -227,6 +231,7 @@ class _Said:
     derived: tuple[tuple[str, Value], ...]
     defaults: tuple[tuple[str, Value], ...]
     balls: tuple[tuple[str, Value], ...]
+    ratings: tuple[tuple[str, float], ...]
     notes: tuple[str, ...]
 
 
@@ -250,6 +255,7 @@ def _said(text: str, sizes: tuple[float, float, float] | None) -> _Said:
             for name, found in read.defaults.items()
         ),
         tuple(_geometry(read)) if read.derived else (),
+        printed_ratings(read) if read.derived else (),
         tuple(notes),
     )
 
@@ -261,7 +267,8 @@ def _one(filling: _Filling, row: int, said: _Said) -> None:
             _compare(filling, row, name, said.text, value.value, said.read.derived[name].basis)
     for name, value in said.defaults:
         filling.offer(row, name, value)
-    if said.balls and not any(filling.is_stated(name, row) for name in _BALLS):
+    free = not any(filling.is_stated(name, row) for name in _BALLS)
+    if said.balls and free and _agrees_with_ratings(filling, row, said):
         for name, value in said.balls:
             filling.offer(row, name, value)
     if said.read.refusal is not None:
@@ -302,15 +309,28 @@ def _refused(filling: _Filling, row: int, text: str, read: Designation) -> None:
 
 
 def _geometry(read: Designation) -> Iterator[tuple[str, Value]]:
-    """Balls that are printed for a size, where every source prints the same; ratings are each maker's own."""
+    """Balls that are printed for a size or solved from its printed ratings; the weakest where sources differ."""
     found = internal_geometry(read)
-    if found is None or not found.published or found.differing:
+    if found is None:
         return
-    basis = f"printed for {found.bearing} by {found.maker}: {found.source}"
+    how = "printed" if found.published else "solved by ISO 281 and ISO 76 from the ratings that are printed"
+    basis = f"{how} for {found.bearing} by {found.maker}: {found.source}"
+    if found.differing:
+        basis += f"; other makers: {'; '.join(found.differing)}"
+    reason = _PRINTED if found.published and not found.differing else _DIFFERING if found.differing else _SOLVED
     values = {
         "ball_count": float(found.ball_count), "ball_diameter": found.ball_diameter,
         "pitch_diameter": found.pitch_diameter,
     }  # fmt: skip
     for name, value in values.items():
         if value is not None:
-            yield name, Value(value, basis, _PRINTED)
+            yield name, Value(value, basis, reason)
+
+
+def _agrees_with_ratings(filling: _Filling, row: int, said: _Said) -> bool:
+    """Whether the ratings that a station states can be those of the printed balls; True where it states none."""
+    return all(
+        abs(float(filling.stated(name, row)) / printed - 1) <= _OTHER_MAKER
+        for name, printed in said.ratings
+        if filling.is_stated(name, row)
+    )

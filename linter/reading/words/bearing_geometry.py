@@ -65,7 +65,8 @@ def internal_geometry(designation: Designation) -> Geometry | None:
     Returns
     -------
     Geometry or None
-        A published row before a solved one. ``differing`` names the rows of this size that say otherwise.
+        A published row before a solved one, and of those the one with the weakest balls. ``differing`` names the rows
+        of this size that say otherwise.
     """
     if designation.bore_diameter is None or designation.ring_width is None or designation.contact_angle is None:
         return None
@@ -95,11 +96,25 @@ def _geometry() -> dict[tuple[str | float | None, ...], Geometry]:
         )  # fmt: skip
 
     def chosen(rows: list[Geometry]) -> Geometry:
-        best = min(rows, key=lambda row: not row.published)
+        best = min(rows, key=lambda row: (not row.published, _strength(row)))
         others = tuple(_in_words(row) for row in rows if row is not best and _differs(row, best))
         return evolve(best, differing=others)
 
     return {key: chosen(rows) for key, rows in by_size.items()}
+
+
+def printed_ratings(designation: Designation) -> tuple[tuple[str, float], ...]:
+    """The ratings [N] that stand with the internal geometry of a designation, by parameter; those that are printed."""
+    found = internal_geometry(designation)
+    if found is None:
+        return ()
+    named = {"dynamic_rating": found.dynamic_rating, "static_rating": found.static_rating}
+    return tuple((name, value) for name, value in named.items() if value is not None)
+
+
+def _strength(row: Geometry) -> tuple[float, float]:
+    """What orders balls by the static rating that they give (ISO 76: Z D_w^2), then by pitch."""
+    return row.ball_count * row.ball_diameter**2, row.pitch_diameter or 0.0
 
 
 def _differs(one: Geometry, other: Geometry) -> bool:

@@ -101,8 +101,9 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return heading
     key = key_of(label, words)
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
-    if may_be and _are_designations(key, heading, cells):
-        return Heading("bearing_designation", _station_in(label, words))
+    core, station = _without_station(label, key, words) if may_be else (key, "")
+    if may_be and _are_designations(core, heading, cells):
+        return Heading("bearing_designation", station)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
@@ -140,12 +141,13 @@ def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
     return Heading("housing_seat_diameter", aspect="tolerance") if of_bore else None
 
 
-def _station_in(label: str, words: Words) -> str:
-    """The station that stands with a word for a designation (``designation_1``, ``Brg2.type``), or empty."""
-    for rest, piece, _ in station_cuts(fold(label)):
-        if word_key(rest) in KEYS["designation"] | KEYS["bearing"] and (station := words.names.station(piece)):
-            return station
-    return ""
+def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
+    """A word for a designation and the station that stands with it (``designation_1``, ``Brg2.type``), or ''."""
+    for rest, piece, _ in () if key in KEYS["designation"] | KEYS["bearing"] else station_cuts(fold(label)):
+        core = word_key(rest)
+        if core in KEYS["designation"] | KEYS["bearing"] and (station := words.names.station(piece)):
+            return core, station
+    return key, ""
 
 
 def _are_roles(cells: Sequence[str]) -> bool:

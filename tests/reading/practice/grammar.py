@@ -1526,6 +1526,8 @@ def _table(
             size = page.meaning.shown[m, s, name]
             assert isinstance(size, float)
             implied[m, s, name] = size * scale
+            if name == "ring_chamfer" and scale != 1:
+                implied[m, s, name] = round(size * scale, 1)  # as makers print it in millimetres
         implied[m, s, "bearing_type"] = "deep groove ball"
         implied[m, s, "contact_angle"] = 0.0
         implied[m, s, "closure"] = (
