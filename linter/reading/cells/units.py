@@ -208,6 +208,7 @@ _BRACKET = re.compile(r"(.*\S)[ _]*(\[[^\[\]]*\]|\([^()]*\))")
 _NOT_A_SUFFIX = {"min", "1", "-", "--", "d", "t", "C", "F", "H", "K", "°"}
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def split_heading_unit(heading: str) -> tuple[str, str]:
     """A heading and the unit it carries: ``Bore [mm]`` gives ``("Bore", "mm")``.
 

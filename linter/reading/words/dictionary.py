@@ -4,7 +4,7 @@ They are data (``data/headings.csv``): terms of the trade's standards and of com
 """
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Literal
 
@@ -26,11 +26,14 @@ _VERSIONS: dict[str, Version] = {"@NEWER": "newer", "@OLDER": "older"}
 #: Targets of the data file that are no parameters.
 NO_PARAMETER = (*GROUPS, "@STATION", "@SPEED", *_VERSIONS)
 
+#: Texts whose key is remembered.
+MOST_REMEMBERED = 8192
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
 CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def word_key(text: str) -> str:
     """A word of a language for comparing: folded, without case, joints (blank, ``_``, ``-``, ``.``) made one."""
     return JOINT.sub(" ", caseless(CAMEL.sub(" ", fold(text)))).strip()
@@ -90,6 +93,7 @@ def dictionary() -> Dictionary:
     return Dictionary(exact, words, groups, group_words, frozenset(stations), frozenset(speeds), versions)
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def group_key(text: str) -> str:
     """A heading word of a group for comparing; plus and minus keep their meaning."""
     return re.sub(r"[\s_.]+", " ", caseless(text)).strip()

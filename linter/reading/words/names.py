@@ -7,6 +7,7 @@ not found comes with the reason.
 
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 from attrs import evolve, field, frozen
@@ -21,6 +22,8 @@ from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_k
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size
 
+#: Words whose meaning is remembered.
+MOST_REMEMBERED = 20_000
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 # Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
@@ -103,10 +106,11 @@ class Names:
     mapping: Mapping = field(factory=Mapping)
     _found: dict[str, "Match | str"] = field(factory=dict, init=False, eq=False, repr=False)
 
-    @classmethod
-    def built_in(cls) -> "Names":
-        """The built-in names alone."""
-        return cls()
+    @staticmethod
+    @cache
+    def built_in() -> "Names":
+        """The built-in names alone; one object, so that what a word means is found once for all tables."""
+        return Names()
 
     @classmethod
     def load(cls, path: str | Path) -> "Names":
@@ -174,9 +178,12 @@ class Names:
         return rest, unit
 
     def _look(self, text: str) -> Match | str:
-        if text not in self._found:
-            self._found[text] = self._understand(text)
-        return self._found[text]
+        found = self._found.get(text)
+        if found is None:
+            if len(self._found) >= MOST_REMEMBERED:
+                self._found.clear()
+            found = self._found[text] = self._understand(text)
+        return found
 
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
