@@ -26,8 +26,8 @@ _VERSIONS: dict[str, Version] = {"@NEWER": "newer", "@OLDER": "older"}
 #: Targets of the data file that are no parameters.
 NO_PARAMETER = (*GROUPS, "@STATION", "@SPEED", *_VERSIONS)
 
-#: Texts whose key is remembered.
-MOST_REMEMBERED = 8192
+#: Texts whose key, and words whose meaning, is remembered.
+MOST_REMEMBERED = 16_384
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
 CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")

@@ -18,12 +18,10 @@ from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, joint_cuts, station_cuts, version_cuts
-from linter.reading.words.dictionary import GROUPS, Version, dictionary, group_key, word_key
+from linter.reading.words.dictionary import GROUPS, MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size
 
-#: Words whose meaning is remembered.
-MOST_REMEMBERED = 20_000
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 # Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
@@ -178,12 +176,9 @@ class Names:
         return rest, unit
 
     def _look(self, text: str) -> Match | str:
-        found = self._found.get(text)
-        if found is None:
-            if len(self._found) >= MOST_REMEMBERED:
-                self._found.clear()
-            found = self._found[text] = self._understand(text)
-        return found
+        if len(self._found) >= MOST_REMEMBERED:
+            self._found.clear()
+        return self._found.get(text) or self._found.setdefault(text, self._understand(text))
 
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
