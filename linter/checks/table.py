@@ -134,6 +134,9 @@ def class_agrees(view: View, limits: Limits) -> Result:
     def shown(row: int) -> str:
         return value_text(s, CLASSED[int(worst[row])], row)
 
+    def meant(row: int) -> str:
+        return str(s.size(CLASSED[int(worst[row])]).tolerance_class[row]).swapcase()
+
     return Result(
         measure=measure,
         unit="um",
@@ -146,6 +149,7 @@ def class_agrees(view: View, limits: Limits) -> Result:
             "name": names[worst],
             "name_words": np.array([words_of(name) for name in CLASSED], dtype=object)[worst],
             "stated": shown,
+            "meant": meant,
         },
         working=[
             Working("class_lower", "", "lower deviation of the class", class_lower, "um", "ISO 286-1"),

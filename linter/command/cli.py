@@ -7,7 +7,8 @@ from typing import Any
 
 import click
 
-from linter.command.console import Console
+from linter.command.console import Commands, Console, OneOf, did_you_mean
+from linter.model.findings import SEVERITIES
 from linter.model.version import __version__
 from linter.report.writers import WRITERS
 
@@ -28,7 +29,8 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     kinds = tuple(dict.fromkeys(word.strip() for word in text.split(",") if word.strip()))
     for kind in kinds:
         if kind not in WRITERS:
-            raise click.BadParameter(f"{kind!r} is not a kind of report; known are {', '.join(WRITERS)}")
+            hint = did_you_mean(kind, WRITERS)
+            raise click.BadParameter(f"{kind!r} is not a kind of report; known are {', '.join(WRITERS)}{hint}")
     if not kinds:
         raise click.BadParameter(f"name at least one of {', '.join(WRITERS)}")
     return kinds
@@ -51,7 +53,7 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     "--gate",
     default="major",
     show_default=True,
-    type=click.Choice(["critical", "major", "minor", "remark"]),
+    type=OneOf(SEVERITIES),
     help="Lowest severity that closes the gate.",
 )
 @click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
@@ -72,6 +74,10 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
 @click.option(
     "--full", is_flag=True, help="Working of what is met in the result file; SARIF and JUnit tell what is met."
 )
+@click.option("--brief", is_flag=True, help="HTML with verdict, changes and what is not known; nothing behind them.")
+@click.option(
+    "--only", default="", help="Chapters or clauses, such as fit,preload.window; nothing is released by such a review."
+)
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
 @click.option(
     "--today",
@@ -89,7 +95,7 @@ def review(tables: Sequence[Path], today: Any, **options: Any) -> None:
     sys.exit(review_tables(tables, Options(today=None if today is None else today.date(), **options)))
 
 
-@main.group(name="rulebook")
+@main.group(name="rulebook", cls=Commands)
 def rulebook_group() -> None:
     """Show the rulebook itself."""
 
@@ -119,14 +125,16 @@ def rulebook_list(book: str | None) -> None:
 @rulebook_group.command(name="show")
 @click.argument("clause")
 @_BOOK_OPTION
-def rulebook_show(clause: str, book: str | None) -> None:
-    """Show one clause with its limits, sources and worked cases."""
-    from linter.report.handbook_text import clause_text
+@click.option("--full", is_flag=True, help="With every limit, table row, text and worked case.")
+def rulebook_show(clause: str, book: str | None, full: bool) -> None:
+    """Show one clause: what it asks, its limits, what it looks at; with --full all of it."""
+    from linter.report.handbook_text import clause_text, short_text
 
     rulebook = _load(book)
     if clause not in rulebook.clauses:
-        raise CannotBeDone(f"the rulebook has no clause {clause!r}; `ringseat rulebook list` shows them all")
-    click.echo(clause_text(rulebook, clause), nl=False)
+        hint = did_you_mean(clause, rulebook.clauses)
+        raise CannotBeDone(f"the rulebook has no clause {clause!r}{hint}; `ringseat rulebook list` shows them all")
+    click.echo((clause_text if full else short_text)(rulebook, clause), nl=False)
 
 
 @rulebook_group.command(name="compare")
@@ -198,27 +206,6 @@ def template(out: Path, as_json: bool, bearings: bool) -> None:
         click.echo(f"written: {out}")
 
 
-@main.command()
-@click.argument("old", type=click.Path(path_type=Path))
-@click.argument("new", type=click.Path(path_type=Path))
-@click.option("--out", type=click.Path(path_type=Path), help="Folder for comparison.html and comparison.json.")
-def compare(old: Path, new: Path, out: Path | None) -> None:
-    """Compare two result files: what appeared, cleared, changed."""
-    from linter.report.comparison_writers import comparison_html, comparison_json, comparison_text
-    from linter.review.compare import ComparisonError, compare_files
-
-    try:
-        comparison = compare_files(old, new)
-    except ComparisonError as error:
-        raise CannotBeDone(str(error)) from None
-    click.echo(comparison_text(comparison), nl=False)
-    if out is not None:
-        from linter.report.writing import write_file
-
-        write_file(out / "comparison.html", comparison_html(comparison).encode(), inputs=(old, new))
-        write_file(out / "comparison.json", comparison_json(comparison).encode(), inputs=(old, new))
-
-
 def table_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """The options of a command that reads one table and reviews it."""
     for option in (
@@ -228,18 +215,53 @@ def table_options(command: Callable[..., Any]) -> Callable[..., Any]:
         click.option("--encoding", default=None, help="Encoding of text tables, where a table leaves it open."),
         click.option("--unit", default=None, help="Unit of lengths where a table states none, such as mm or inch."),
         click.option("--decimal", type=click.Choice([".", ","]), help="Decimal mark, where a table leaves it open."),
-        click.option(
-            "--gate", default="major", show_default=True, type=click.Choice(["critical", "major", "minor", "remark"]),
-            help="Lowest severity that closes the gate.",
-        ),
-    ):  # fmt: skip
+    ):
         command = option(command)
     return command
+
+
+_GATE = click.option(
+    "--gate",
+    default="major",
+    show_default=True,
+    type=OneOf(SEVERITIES),
+    help="Lowest severity that closes the gate.",
+)
+
+
+@main.command()
+@click.argument("old", type=click.Path(path_type=Path))
+@click.argument("new", type=click.Path(path_type=Path))
+@table_options
+@click.option(
+    "--gate",
+    type=OneOf(["new"]),
+    help="new: end with 1 where NEW has a finding, at or above its gate, that OLD has not.",
+)
+@click.option(
+    "--severity",
+    default="major",
+    show_default=True,
+    type=OneOf(SEVERITIES),
+    help="The gate of two tables; a result file has its own.",
+)
+@click.option("--out", type=click.Path(path_type=Path), help="Folder for comparison.html and comparison.json.")
+def compare(old: Path, new: Path, out: Path | None, gate: str | None, severity: str, **options: Any) -> None:
+    """Compare two results or two tables: what appeared, cleared, changed.
+
+    Exit status: 0; with --gate new 1 where a finding at or above the gate is new or more severe than it was, 3 where
+    something that was assessed no longer is; 2 the call could not be carried out.
+    """
+    from linter.command.compare_command import compare_two
+    from linter.command.review_command import Options
+
+    sys.exit(compare_two(old, new, out, Options(gate=severity, **options), gate == "new"))
 
 
 @main.command()
 @click.argument("table", type=click.Path(path_type=Path))
 @table_options
+@_GATE
 @click.option(
     "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
 )
@@ -259,6 +281,7 @@ def sheet(table: Path, out: Path, size: str | None, **options: Any) -> None:
 @main.command()
 @click.argument("table", type=click.Path(path_type=Path))
 @table_options
+@_GATE
 @click.option("--draws", default=20_000, show_default=True, type=click.IntRange(100, 1_000_000), help="Assemblies.")
 @click.option("--seed", default=1, show_default=True, type=click.IntRange(0, 2**32 - 1), help="Where to begin.")
 @click.option("--shape", default="normal", show_default=True, type=click.Choice(["normal", "rectangular"]))

@@ -1,15 +1,13 @@
 """One call of ``ringseat review``: which tables, in which order, which reports, which exit status."""
 
 import datetime
-import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
-import click
-from attrs import evolve, field, frozen
+from attrs import define, evolve, field, frozen
 
-from linter.command.console import complain, safe
+from linter.command.console import Progress, complain, did_you_mean, say
 from linter.command.tables import Tables, find_tables, passed_lines, report_names, shown
 from linter.model.findings import ReviewResult
 from linter.model.stations import Problem, Stations
@@ -40,6 +38,10 @@ class Options:
     rulebook, names, bearings, encoding, unit, decimal, concessions, out, write, gate, complete, date, full, today
         As the options of those names; ``today`` is the day that concessions are held against (the system's where
         absent).
+    brief : bool
+        Whether the HTML report ends after what is not known.
+    only : str
+        Chapters or clauses to hold the tables against, with commas; all where empty.
     undecided_passes : bool
         Whether an undecided gate ends with 0.
     stations : int or None
@@ -67,6 +69,8 @@ class Options:
     memory: int = 2048
     date: str | None = None
     full: bool = False
+    brief: bool = False
+    only: str = ""
     today: datetime.date | None = None
 
 
@@ -90,6 +94,7 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     try:
         book, mapping = load(options.rulebook), names_of(options)
         accepted = _concessions(options.concessions, options.today, book)
+        _asked(book, options.only)
         call = _Call(found, options, book, mapping, accepted, bearings_of(options.bearings, mapping))
     except (RulebookError, ValueError, OSError) as error:
         complain(str(error))
@@ -98,7 +103,7 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     return call.status
 
 
-@frozen(slots=False)
+@define(slots=False)
 class _Call:
     """The work of one call; what becomes of it is kept here."""
 
@@ -112,6 +117,7 @@ class _Call:
     unread: list[tuple[str, str]] = field(factory=list)
     statuses: list[int] = field(factory=lambda: [OPEN])
     unnamed: list[Path] = field(factory=list)
+    progress: Progress = field(factory=lambda: Progress(0))
 
     @property
     def status(self) -> int:
@@ -130,21 +136,19 @@ class _Call:
         for line in passed_lines(self.tables.passed):
             complain(line)
         names = report_names(self.tables.found)
-        progress = sys.stderr.isatty() and len(names) > 1
-        for number, table in enumerate(self.tables.found, 1):
-            if progress:
-                click.echo(f"\r{number}/{len(names)} {safe(table.name):.60}\x1b[K", nl=False, err=True)
+        self.progress = Progress(len(names))
+        for table in self.tables.found:
+            self.progress.begin(table.name)
             self.review(table, names[table])
-        if progress:
-            click.echo("\r\x1b[K", nl=False, err=True)
+        self.progress.end()
         for _, result in self.results:
-            click.echo(safe(summary_line(result)))
+            say(summary_line(result))
         for table in self.unnamed:
-            click.echo(safe(f"{shown(table)}: a mapping of its names is proposed by: ringseat names {table}"))
+            say(f"{shown(table)}: a mapping of its names is proposed by: ringseat names {table}")
         if (len(names) > 1 or self.tables.passed) and "html" in self.options.write:
             self.write_index()
         if self.results:
-            click.echo(f"reports: {safe(str(self.options.out))}")
+            say(f"reports: {self.options.out}")
 
     def review(self, table: Path, name: str) -> None:
         """Review one table and write its reports, within the bounds for one table."""
@@ -181,14 +185,17 @@ class _Call:
         self.refuse_what_does_not_fit(table, reading.stations)
         if options.stations is not None:
             reading = evolve(reading, stations=held_against(reading.stations, options.stations))
+        self.progress.step("judging")
         reading = evolve(reading, stations=with_defaults(reading.stations, self.book))
         result = review_reading(
             reading, self.book, gate=options.gate, complete=options.complete, full=options.full,
             undecided_passes=options.undecided_passes,
+            told=lambda machine: self.progress.step(f"judging {machine}"),
         )  # fmt: skip
         if self.accepted is not None:
             result = self.accepted(result)
-        return with_changes(result, reading.stations, self.book)
+        self.progress.step("looking for changes that clear the findings")
+        return limited(with_changes(result, reading.stations, self.book), _asked(self.book, options.only))
 
     def refuse_what_does_not_fit(self, table: Path, stations: Stations) -> None:
         """Refuse a table whose records will not fit into the memory allowed, before they are made."""
@@ -206,9 +213,10 @@ class _Call:
         """Write the reports of one table."""
         options = self.options
         for kind in options.write:
+            self.progress.step(f"writing {kind}")
             writer = WRITERS[kind]
             try:
-                content = writer.content(Job(result, self.book, table, options.date, options.full))
+                content = writer.content(Job(result, self.book, table, options.date, options.full, options.brief))
                 write_file(options.out / f"{name}{writer.suffix}", content, inputs=self.tables.found)
             except OSError as error:
                 self.fail(f"{shown(table)}: the report could not be written: {error}")
@@ -263,6 +271,43 @@ def held_against(stations: Stations, count: int) -> Stations:
                 Problem("unreadable", int(row), None, None, read, f"{count} stations", message, "station-count")
             )
     return evolve(stations, problems=(*stations.problems, *found))
+
+
+def _asked(book: Rulebook, text: str) -> frozenset[str] | None:
+    """The clauses that a call asks for; None for all of them.
+
+    Raises
+    ------
+    ValueError
+        For a word that is neither a chapter nor a clause.
+    """
+    found: set[str] = set()
+    words = [word.strip() for word in text.split(",") if word.strip()]
+    chapters = {chapter.key: chapter for chapter in book.chapters}
+    for word in words:
+        if word not in chapters and word not in book.clauses:
+            hint = did_you_mean(word, (*chapters, *book.clauses)) or f"; chapters are {', '.join(chapters)}"
+            raise ValueError(f"--only: {word!r} is neither a chapter nor a clause of the rulebook{hint}")
+        found.update(name for name, clause in book.clauses.items() if word in (name, clause.chapter))
+    return frozenset(found) if words else None
+
+
+def limited(result: ReviewResult, only: frozenset[str] | None) -> ReviewResult:
+    """The result with the assessments of these clauses alone; its gate does not open. All of it for None.
+
+    Changes stay verified against the whole rulebook.
+    """
+    if only is None:
+        return result
+    left_out = dict.fromkeys(item.clause for item in result.assessments if item.clause not in only)
+    wanted = [evolve(entry, clauses=tuple(c for c in entry.clauses if c in only)) for entry in result.needed]
+    return evolve(
+        result,
+        assessments=tuple(item for item in result.assessments if item.clause in only),
+        needed=tuple(entry for entry in wanted if entry.clauses),
+        left_out=tuple(left_out),
+        notes=(*result.notes, f"Only {', '.join(sorted(only))} were asked for; {len(left_out)} clauses were left out."),
+    )
 
 
 def names_of(options: Options) -> Any:

@@ -212,6 +212,7 @@ class ReviewResult:
     stations: tuple[StationRecord, ...] = ()
     undecided_passes: bool = False
     needed: tuple[Needed, ...] = ()
+    left_out: tuple[str, ...] = ()
 
     @property
     def outcomes(self) -> dict[str, int]:
@@ -255,7 +256,8 @@ class ReviewResult:
         Closed by a finding at or above ``gate_severity``, by a clause that failed to run, by an expired or exceeded
         concession's finding (which counts as a finding), where ``complete_wanted`` by anything not assessed, and always
         where nothing at all was assessed (see :attr:`nothing_assessed`). Undecided where nothing closes it but
-        something that must be judged was not (:attr:`unjudged`), whether the caller goes on with that or not.
+        something that must be judged was not (:attr:`unjudged`), whether the caller goes on with that or not, or
+        where the call left clauses out (``left_out``).
         """
         closed = (
             bool(self.failures)
@@ -265,7 +267,7 @@ class ReviewResult:
         )
         if closed:
             return "closed"
-        return "undecided" if self.unjudged else "open"
+        return "undecided" if self.unjudged or self.left_out else "open"
 
     def as_dict(self) -> dict[str, Any]:
         """The content of the result file."""

@@ -118,6 +118,21 @@ def clause_text(book: Rulebook, name: str) -> str:
     return "\n".join(lines) + "\n"
 
 
+def short_text(book: Rulebook, name: str) -> str:
+    """One clause in a dozen lines: what it asks, from where on, what it wants, why, what to change."""
+    clause = book.clauses[name]
+    lines = [f"{clause.id}: {clause.title}", ""]
+    if clause.off:
+        lines += _wrapped("Switched off", clause.off)
+    lines += _wrapped("Question", clause.question) + _wrapped("Measure", clause.measure)
+    lines += _wrapped("Severity", steps_text(clause)) + _wrapped("Must be judged", gate_text(clause))
+    lines += _wrapped("Wants", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
+    lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", template_text(clause.remedy))
+    lines += _wrapped("Sources", "; ".join(sources_of(clause)))
+    held = f"{len(clause.limits)} limits, {len(clause.tables)} tables and the worked cases"
+    return "\n".join([*lines, "", f"{held}: ringseat rulebook show {name} --full", ""])
+
+
 def _titled(source: Any) -> str:
     return f"{source.title}, {source.edition}" if source.edition else source.title
 

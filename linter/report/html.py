@@ -164,7 +164,7 @@ def policy(sheet: str | None = None) -> str:
     return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
 
 
-def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = None) -> str:
+def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = None, brief: bool = False) -> str:
     """The findings report of one table.
 
     Parameters
@@ -175,6 +175,8 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
         The one it was reviewed with.
     date : str, optional
         A date to print; none is printed where absent, so that the same inputs give the same bytes.
+    brief : bool
+        Whether to end after verdict, changes and what is not known.
 
     Returns
     -------
@@ -192,6 +194,7 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
             rulebook=rulebook,
             report=report_of(result, rulebook, detail),
             date=date,
+            brief=brief,
             picture=lambda item: picture(item, rulebook),
             ball_tables=lambda sections: ball_tables(
                 [(section.station, section.values) for section in sections if section.values is not None], rulebook

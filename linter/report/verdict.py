@@ -18,7 +18,10 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
         reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
     if result.nothing_assessed:
         reasons.append("Nothing could be assessed.")
-    if result.gate == "undecided":
+    if result.left_out:
+        count = len(result.left_out)
+        reasons.append(f"The call asked for part of the rulebook only: {_things(count, 'clause')} left out.")
+    if result.gate == "undecided" and result.unjudged:
         count = len(result.unjudged)
         reasons.append(f"No finding is {grade}, but {_things(count, 'assessment')} that must be judged could not be.")
         if result.undecided_passes:
@@ -53,6 +56,10 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
             pieces.append(f"{_things(beyond, 'assessment')} outside the tables of a clause that must be judged")
         if result.undecided_passes:
             pieces.append("undecided passes as asked")
+    if result.left_out:
+        pieces.append(f"{_things(len(result.left_out), 'clause')} left out by the call")
+    if void := [f"{note.number} {note.state}" for note in result.concessions if note.state != "applied"]:
+        pieces.append(f"concessions that do not count: {', '.join(void)}")
     if result.carried:
         pieces.append(f"rests on {_things(result.carried, 'assumed value')}")
     if result.rulebook.loosened:

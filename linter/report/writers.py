@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 class Job:
     """What a writer writes from: the result, the rulebook and the table it came from, and a date to print.
 
-    ``passes``: SARIF and JUnit have what is met and not applicable too.
+    ``passes``: SARIF and JUnit have what is met and not applicable too. ``brief``: HTML ends after what is not known.
     """
 
     result: "ReviewResult"
@@ -23,6 +23,7 @@ class Job:
     table: Path
     date: str | None = None
     passes: bool = False
+    brief: bool = False
 
 
 @frozen
@@ -40,7 +41,7 @@ class Writer:
 def _html(job: Job) -> bytes:
     from linter.report.html import html_text
 
-    return html_text(job.result, job.rulebook, date=job.date).encode()
+    return html_text(job.result, job.rulebook, date=job.date, brief=job.brief).encode()
 
 
 def _json(job: Job) -> Iterable[bytes]:

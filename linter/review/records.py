@@ -215,6 +215,7 @@ def review_reading(
     complete: bool = False,
     undecided_passes: bool = False,
     full: bool = False,
+    told: Callable[[str], None] = lambda machine: None,
 ) -> ReviewResult:
     """Review one table that was read.
 
@@ -232,11 +233,8 @@ def review_reading(
         Whether the caller goes on with an undecided gate; the result says so.
     full : bool
         Whether what is met has its working too.
-
-    Returns
-    -------
-    ReviewResult
-        With records for everything that is shown.
+    told : callable
+        Is called with the name of the first machine of each part of a large table.
 
     Returns
     -------
@@ -262,6 +260,7 @@ def review_reading(
     wanted: list[Needed] = []
     failures: dict[Failure, None] = {}
     for part in in_parts(stations, RECORD_ROWS):
+        told(part.machines[0] if part.machines else "")
         assessed = assess(part, rulebook)
         failures.update(
             dict.fromkeys(Failure(name, r.failure) for name, r in assessed.reviews.items() if r.failure is not None)

@@ -1,5 +1,6 @@
 import json
 import os
+import re
 import subprocess
 import sys
 from collections.abc import Callable
@@ -204,13 +205,16 @@ def test_progress_only_on_a_terminal(review, here, monkeypatch):
     (here / "zz.csv").write_text(FAN, encoding="utf-8")
     assert review("fan.csv", "zz.csv").stderr == ""
 
+    from linter.command import console
     from linter.command import review_command as session
 
     told: list[str] = []
     monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
-    monkeypatch.setattr(session.click, "echo", lambda text="", **options: told.append(text))
+    monkeypatch.setenv("TERM", "xterm")
+    monkeypatch.setattr(console.click, "echo", lambda text="", **options: told.append(text))
     session.review_tables([Path("fan.csv"), Path("zz.csv")], session.Options(write=("json",), gate="critical"))
-    assert any("1/2 fan.csv" in text for text in told) and any("2/2 zz.csv" in text for text in told)
+    for stage in ("1/2 fan.csv: reading", "1/2 fan.csv: judging fan", "2/2 zz.csv: writing json"):
+        assert any(stage in text for text in told), stage
 
 
 @pytest.mark.parametrize(
@@ -320,8 +324,92 @@ def test_two_results_are_compared(review, here):
     values = content("difference/comparison.json")["values"]
     assert [(v["parameter"], v["station"]) for v in values] == [("drawing_revision", ""), ("shaft_seat_diameter", "B")]
     assert (here / "difference/comparison.html").exists()
-    result = CliRunner().invoke(main, ["compare", "fan.csv", names[1]])
-    assert result.exit_code == 2 and "fan.csv" in result.stderr
+    result = CliRunner().invoke(main, ["compare", "none.csv", names[1]])
+    assert result.exit_code == 2 and "none.csv" in result.stderr
+
+
+def test_two_tables_are_compared_and_what_is_new_closes_the_gate(review, here):
+    (here / "old.csv").write_text(FAN, encoding="utf-8")
+    (here / "new.csv").write_text(FAN.replace("13 H6,grease,inner,stationary", "13 N6,grease,inner,stationary"))
+
+    def compare(*arguments: str) -> Result:
+        return CliRunner().invoke(main, ["compare", *arguments])
+
+    assert compare("old.csv", "new.csv").exit_code == 0
+    closed = compare("old.csv", "new.csv", "--gate", "new")
+    assert closed.exit_code == 1 and "housing_seat_diameter: 13 H6" in closed.stdout.replace("\u00a0", " ")
+    assert compare("old.csv", "old.csv", "--gate", "new").exit_code == 0
+    assert compare("new.csv", "old.csv", "--gate", "new").exit_code == 0
+    review("new.csv", "--out", "made")
+    assert compare("old.csv", "made/new.result.json", "--gate", "new").exit_code == 1
+    (here / "less.csv").write_text(FAN.replace(",4 k5,", ",,"), encoding="utf-8")
+    assert compare("old.csv", "less.csv", "--gate", "new").exit_code == 3
+
+
+def test_part_of_the_rulebook_never_opens_the_gate(review):
+    result = review("fan.csv", "--only", "speed,fit.grade", "--gate", "critical", code=3)
+    assert "clauses left out by the call" in result.stdout
+    clauses = {entry["clause"] for entry in content("reports/fan.result.json")["assessments"]}
+    assert "fit.grade" in clauses and all(c == "fit.grade" or c.startswith("speed.") for c in clauses)
+    wrong = review("fan.csv", "--only", "fit.greid", code=2)
+    assert "did you mean fit.grade" in wrong.stderr and wrong.stdout == ""
+
+
+def test_a_brief_report_ends_after_what_is_not_known(review, here):
+    review("fan.csv", "--write", "html", "--out", "long")
+    review("fan.csv", "--write", "html", "--out", "short", "--brief")
+    long, short = ((here / name / "fan.html").read_text(encoding="utf-8") for name in ("long", "short"))
+    assert len(short) < 0.6 * len(long)
+    for text in ("The gate is", "What to change", "What is not known", "not an approval"):
+        assert text in short
+    assert 'class="finding' not in short and "Appendix" not in short
+    targets = {link for link in re.findall(r'href="#([^"]+)"', short) if not link.startswith("i-")}
+    assert targets <= set(re.findall(r'id="([^"]+)"', short))
+
+
+@pytest.mark.parametrize(
+    ("arguments", "told"),
+    [
+        (["revew", "fan.csv"], "no command 'revew'; did you mean review?"),
+        (["rulebook", "shw"], "no command 'shw'; did you mean show?"),
+        (
+            ["review", "fan.csv", "--gate", "majr"],
+            "'majr' is none of critical, major, minor, remark; did you mean major",
+        ),
+        (["review", "fan.csv", "--write", "htm"], "did you mean html?"),
+        (["review", "fan.csv", "--rulebok", "2026.3"], "--rulebook"),
+        (["rulebook", "show", "fit.greid"], "no clause 'fit.greid'; did you mean fit.grade"),
+        (["review"], "TABLES"),
+    ],
+)
+def test_errors_have_one_shape_and_tell_the_nearest_word(here, arguments, told):
+    result = CliRunner().invoke(main, arguments)
+    assert result.exit_code == 2 and result.stdout == ""
+    assert told in result.stderr
+    assert all(line.startswith("ringseat: ") for line in result.stderr.splitlines())
+
+
+def test_colours_on_a_terminal_only_and_never_against_no_color(monkeypatch, capsys):
+    from linter.command import console
+
+    line = "fan.csv: gate closed at major: 2 critical, no findings"
+    console.say(line)
+    monkeypatch.setattr(sys.stdout, "isatty", lambda: True, raising=False)
+    monkeypatch.setenv("TERM", "xterm")
+    monkeypatch.setenv("NO_COLOR", "1")
+    console.say(line)
+    monkeypatch.delenv("NO_COLOR")
+    console.say(line)
+    plain, against, coloured = capsys.readouterr().out.splitlines()
+    assert plain == against == line
+    assert "\x1b[31m\x1b[1mgate closed\x1b[0m" in coloured and "\x1b[31m\x1b[1m2 critical\x1b[0m" in coloured
+
+
+def test_a_clause_is_shown_in_a_few_lines_and_whole_on_demand():
+    short = CliRunner().invoke(main, ["rulebook", "show", "fit.grade"]).stdout
+    full = CliRunner().invoke(main, ["rulebook", "show", "fit.grade", "--full"]).stdout
+    assert len(short.splitlines()) < 20 < 2 * len(short.splitlines()) < len(full.splitlines())
+    assert "--full" in short and "Worked cases" in full
 
 
 def test_same_bytes_in_every_writer_on_any_machine_and_in_any_order(here):
