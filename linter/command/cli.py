@@ -350,5 +350,33 @@ def room(
     sys.exit(write_room(table, given, severity=severity, names=parameters, pair=pair, speed=speed, out=out))
 
 
+@main.command()
+@click.argument("folder", type=click.Path(path_type=Path))
+@click.option(
+    "--rulebook", "rulebooks", multiple=True, required=True, help="The rulebook; twice for the old and the new."
+)
+@click.option(
+    "--out", default="archive", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
+)
+@click.option("--workers", type=click.IntRange(min=1), help="Processes; one for each processor by default.")
+@click.option("--scheduler", default=None, help="Address of a dask scheduler, in the place of processes.")
+@click.option(
+    "--gate",
+    default="major",
+    show_default=True,
+    type=click.Choice(["critical", "major", "minor", "remark"]),
+    help="Lowest severity that closes the gate.",
+)
+@click.option("--report", "reports", multiple=True, help="A drawing to review in full, by its name below the folder.")
+def archive(folder: Path, rulebooks: Sequence[str], out: Path, reports: Sequence[str], **options: Any) -> None:
+    """Say what a rulebook, or the change from one to another, does to a folder of drawings.
+
+    Needs pip install 'ringseat[archive]'. A second call takes up what the first has left in --out.
+    """
+    from linter.command.archive_command import run_archive
+
+    sys.exit(run_archive(folder, rulebooks, out, reports=reports, **options))
+
+
 if __name__ == "__main__":
     main()
