@@ -11,7 +11,6 @@ import numpy as np
 import pyarrow as pa
 from attrs import evolve
 
-import linter
 from linter.model.columns import Assumption, Choice, Toleranced
 from linter.model.places import Place
 from linter.model.stations import Problem, Stations
@@ -60,7 +59,7 @@ def program_version() -> str:
 
 def _digest(*rooms: str) -> str:
     digest = hashlib.sha256(f"{FORM} {__version__} {schema()}".encode())
-    root = Path(linter.__file__).parent
+    root = Path(__file__).parents[2]
     for room in rooms:
         for path in sorted((root / room).rglob("*")):
             if path.suffix in (".py", ".csv", ".toml"):
