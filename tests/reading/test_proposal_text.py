@@ -67,3 +67,44 @@ def test_table_that_is_not_read_yet_gets_a_proposal_that_says_so(tmp_path):
     path = table(tmp_path, "Foo,Bar\n1,2\n3,4\n")
     assert "The table is not read yet" in proposal_text(path, NAMES, "t.csv")
     tomllib.loads(proposal_text(path, NAMES, "t.csv"))
+
+
+def uncommented(proposal: str, *starts: str) -> dict:
+    """The mapping with the lines that begin so in force."""
+    lines = [line[2:] if line.startswith(tuple(f"# {s}" for s in starts)) else line for line in proposal.splitlines()]
+    return tomllib.loads("\n".join(lines))
+
+
+def test_what_accepting_would_change_stands_with_the_values_now_and_then(tmp_path):
+    path = table(tmp_path, "station,Shft dia [mm],Bore,OD\nA,8 h5,8,22\n")
+    text = proposal_text(path, NAMES, "t.csv")
+    assert (
+        "Accepted as it stands: 1 value more than are read now (shaft_seat_diameter at B2: not read -> 8 mm h5)" in text
+    )
+    assert "bore_diameter at C2: not read -> 203.2 mm" in text
+    then = read_table(path, Names(parse_mapping(tomllib.loads(text), "t.toml"))).stations
+    assert then.size("shaft_seat_diameter").nominal.tolist() == [8]
+
+
+def test_limits_under_a_heading_of_deviations_are_proposed_with_their_aspect(tmp_path):
+    path = table(tmp_path, "station,Shaft seat upper [mm],Shaft seat lower [mm],Shaft seat [mm]\nA,7.9985,7.9925,8\n")
+    text = proposal_text(path, NAMES, "t.csv")
+    mapping = parse_mapping(uncommented(text, '"Shaft seat upper', '"Shaft seat lower'), "t.toml")
+    assert mapping.names["Shaft seat upper [mm]"].aspect == "max"
+    then = read_table(path, Names(mapping)).stations
+    assert then.problems == ()
+    assert then.size("shaft_seat_diameter").upper.tolist() == pytest.approx([-0.0015])
+    assert "7.9985 mm (upper) -> 7.9985 mm (max)" in text
+
+
+def test_a_file_whose_encoding_is_open_gets_the_encodings_it_may_have_with_what_each_reads(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_bytes(
+        "Lagerstelle;Lagerbezeichnung;Wellensitz [mm]\nŠkoda;6203;17 k5\nČep;6202;15 k5\n".encode("cp1250")
+    )
+    text = proposal_text(path, NAMES, "t.csv")
+    assert "The table is not read yet" in text
+    assert "not read -> Èep" in text
+    assert "not read -> Čep" in text
+    mapping = parse_mapping(uncommented(text, 'encoding = "cp1250"'), "t.toml")
+    assert read_table(path, Names(mapping)).stations.text("station").tolist() == ["Škoda", "Čep"]

@@ -5,8 +5,9 @@ likely pages are listed here, and what a table says under each decides, or a per
 """
 
 import re
+from pathlib import Path
 
-from linter.reading.files.intake import Source
+from linter.reading.files.intake import Source, load
 
 #: Pages of the offices whose languages are read: Western and Central Europe, Cyrillic, Japanese, Chinese, Korean, and
 #: those of older terminals (Python's names).
@@ -58,3 +59,9 @@ def likely_pages(source: Source) -> list[str]:
         if not _MIXED.search(text):
             pages.setdefault(text, _PAGES[index])
     return list(pages.values())[:_MOST]
+
+
+def likely_encodings(path: Path) -> list[str]:
+    """Encodings that a file may be in, the likeliest first; none for a file that tells its own."""
+    source = load(path, None)
+    return likely_pages(source) if is_open(source) else []

@@ -215,7 +215,7 @@ def propose(table_words: Iterable[str], names: Names) -> list[Proposal]:
     return proposals
 
 
-def _quoted(text: str) -> str:
+def quoted(text: str) -> str:
     """A TOML basic string."""
     escaped = "".join(
         f"\\{sign}" if sign in '"\\' else sign if sign.isprintable() else f"\\u{ord(sign):04X}"
@@ -235,8 +235,8 @@ def _entry(candidate: Candidate) -> str:
     if candidate.aspect != "value":
         parts["aspect"] = candidate.aspect
     if len(parts) == 1:
-        return _quoted(candidate.parameter)
-    return "{" + ", ".join(f"{key} = {_quoted(value)}" for key, value in parts.items()) + "}"
+        return quoted(candidate.parameter)
+    return "{" + ", ".join(f"{key} = {quoted(value)}" for key, value in parts.items()) + "}"
 
 
 def proposal_toml(proposals: Sequence[Proposal], table: str = "", written: float = WRITTEN) -> str:
@@ -270,11 +270,11 @@ def proposal_toml(proposals: Sequence[Proposal], table: str = "", written: float
         lines.append("")
         if best is None:
             lines.append("# nothing comes near; name a parameter, or leave the quotes empty to leave the name out")
-            lines.append(f'# {_quoted(proposal.word)} = ""')
+            lines.append(f'# {quoted(proposal.word)} = ""')
         for candidate in proposal.candidates:
             head = "" if in_force and candidate is best else "# "
             lines.append(
-                f"{head}{_quoted(proposal.word)} = {_entry(candidate)}  "
+                f"{head}{quoted(proposal.word)} = {_entry(candidate)}  "
                 f"# {round(100 * candidate.confidence)} %, {shown(candidate.reason, 200)}"
             )
         if in_force:
