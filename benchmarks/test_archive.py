@@ -1,0 +1,120 @@
+"""How long the stages of an archive take: stations under two rulebooks from Parquet, and files read and judged."""
+
+import json
+import os
+import random
+import resource
+import time
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+pytest.importorskip("pyarrow")
+pytest.importorskip("duckdb")
+
+from benchmarks.conftest import make_stations
+from linter.review.archive.columns import to_table
+from linter.review.archive.compare import portfolio
+from linter.review.archive.run import Archive
+from linter.review.archive.stages import write_whole
+from linter.review.archive.workers import Processes
+from linter.rulebook.load import load
+
+WORKERS = os.cpu_count() or 1
+PARTITION = 16_000
+
+
+def _cpu() -> float:
+    return sum(sum(resource.getrusage(who)[:2]) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
+
+
+@pytest.mark.parametrize("count", [100_000])
+def test_stations_from_parquet_under_two_rulebooks(benchmark, tmp_path, count):
+    """Seconds for all clauses of two rulebooks and the comparison, with the peak of one process."""
+    import pyarrow as pa
+
+    archive = Archive(tmp_path, tmp_path / "out", Processes(WORKERS))
+    archive.stations.mkdir(parents=True)
+    rows = []
+    for number, start in enumerate(range(0, count, PARTITION)):
+        stations = make_stations(min(PARTITION, count - start))
+        batch = f"{number:024x}"
+        write_whole(archive.stations / f"{batch}.parquet", to_table([(0, stations)]))
+        rows.append((f"{batch}.csv", batch, batch, 0, "", len(stations)))
+    names = ("name", "sha256", "batch", "file", "reason", "stations")
+    drawings = pa.table({n: list(c) for n, c in zip(names, zip(*rows, strict=True), strict=True)})
+
+    def run():
+        folders = [archive.judge(drawings, load(v), v, "major") for v in ("2026.3", "2026.4")]
+        return portfolio(drawings, folders, ("2026.3", "2026.4"), "major")
+
+    begin = time.perf_counter()
+    found = benchmark.pedantic(run, rounds=1)
+    seconds = time.perf_counter() - begin
+    assert found.stations == count
+    clauses = sum(sum(c.off is None for c in load(v).clauses.values()) for v in ("2026.3", "2026.4"))
+    benchmark.extra_info["stations_times_clauses_per_second"] = count * clauses / seconds
+    benchmark.extra_info["peak_mib"] = max(
+        resource.getrusage(who).ru_maxrss / 1024 for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
+    )
+
+
+def write_drawings(folder: Path, count: int) -> list[Path]:
+    """Tables of two positions with 30 values each: CSV, xlsx and JSON in turn."""
+    import xlsxwriter
+
+    from tests.designs.complete import complete_design
+
+    rng = random.Random(7)
+    designs = [complete_design(seed).rows for seed in range(200)]
+    paths = []
+    for number in range(count):
+        rows = [{k: _text(v) for k, v in row.items()} for row in designs[number % len(designs)]]
+        for row in rows:
+            row["machine"] = f"{row.get('machine', 'M')} {number}"
+            row["speed_max"] = str(round(float(row["speed_max"]) * rng.uniform(0.8, 1.1), 1))
+        names = list(dict.fromkeys(name for row in rows for name in row))
+        path = folder / f"{number:06d}.{('csv', 'xlsx', 'json')[number % 3]}"
+        if path.suffix == ".csv":
+            lines = [";".join(names)] + [";".join(row.get(n, "") for n in names) for row in rows]
+            path.write_text("\n".join(lines) + "\n", encoding="utf-8")
+        elif path.suffix == ".json":
+            path.write_text(json.dumps(rows), encoding="utf-8")
+        else:
+            with xlsxwriter.Workbook(path) as book:
+                sheet = book.add_worksheet()
+                sheet.write_row(0, 0, names)
+                for at, row in enumerate(rows, 1):
+                    sheet.write_row(at, 0, [row.get(n, "") for n in names])
+        paths.append(path)
+    return paths
+
+
+def _text(value: object) -> str:
+    if isinstance(value, list | tuple):
+        nominal, *rest = value
+        if isinstance(rest[0], str):
+            return f"{nominal} {rest[0]}"
+        return f"{nominal} {rest[1]:+g}/{rest[0]:+g}"
+    return "" if value is None or (isinstance(value, float) and np.isnan(value)) else str(value)
+
+
+@pytest.mark.parametrize("count", [int(os.environ.get("RINGSEAT_BENCH_FILES", "300"))])
+def test_files_read_and_judged(benchmark, tmp_path, count):
+    """Processor time of one file, read and judged under one rulebook."""
+    folder = tmp_path / "drawings"
+    folder.mkdir()
+    paths = write_drawings(folder, count)
+    archive = Archive(folder, tmp_path / "out", Processes(WORKERS))
+    book = load("2026.4")
+
+    def run():
+        before = _cpu()
+        read = archive.read(paths)
+        archive.judge(read, book, "2026.4", "major")
+        return read, _cpu() - before
+
+    read, seconds = benchmark.pedantic(run, rounds=1)
+    assert not any(read["reason"].to_pylist())
+    benchmark.extra_info["milliseconds_per_file"] = 1000 * seconds / count
