@@ -13,7 +13,8 @@ from linter.model.findings import at_least
 from linter.report.comparison_writers import comparison_html, comparison_json, comparison_text
 from linter.report.result_json import result_pieces
 from linter.report.writing import write_file
-from linter.review.compare import ComparisonError, compare_files
+from linter.review.compare import compare_files
+from linter.review.result_files import ComparisonError
 
 _HEAD = 4_000_000
 

@@ -21,7 +21,7 @@ from linter.model.vocabulary import vocabulary
 OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
 SEVERITIES = ("critical", "major", "minor", "remark")
 GATES = ("open", "closed", "undecided")
-FORMAT_VERSION = 2
+FORMAT_VERSION = 3
 #: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
 TABLE_CHAPTER = "table"
 
@@ -131,32 +131,6 @@ class Assessment:
     follows: Cause | None = None
     must: bool = False
     quantity: str = ""
-
-    def as_dict(self) -> dict[str, Any]:
-        """The keys of the result file."""
-        return {
-            "clause": self.clause,
-            "machine": self.machine,
-            "station": self.station,
-            "outcome": self.outcome,
-            "severity": self.severity,
-            "observed": _quantity(self.observed),
-            "lower": _quantity(self.lower),
-            "upper": _quantity(self.upper),
-            "message": self.message,
-            "working": [
-                {"symbol": w.symbol, "meaning": w.meaning, "value": w.value, "unit": w.unit, "formula": w.formula}
-                for w in self.working
-            ],
-            "missing": list(self.missing),
-            "assumed": [asdict(a) for a in self.assumed],
-            "places": [{"parameter": u.parameter, **u.place.as_dict()} for u in self.places],
-            "clears_with": [asdict(c) for c in self.clears_with],
-            "sources": list(self.sources),
-            "concession": self.concession,
-            "remedy": self.remedy,
-            "follows": None if self.follows is None else asdict(self.follows),
-        }
 
 
 @frozen
@@ -270,7 +244,7 @@ class ReviewResult:
         return "undecided" if self.unjudged or self.left_out else "open"
 
     def as_dict(self) -> dict[str, Any]:
-        """The content of the result file."""
+        """The content of the result file but for its assessments, machines and stations."""
         return {
             "format": "ringseat-result",
             "format_version": FORMAT_VERSION,
@@ -283,16 +257,6 @@ class ReviewResult:
                 "loosened": [asdict(entry) for entry in self.rulebook.loosened],
             },
             "input": asdict(self.input),
-            "machines": [
-                {
-                    "machine": m.machine,
-                    "drawing_number": m.drawing_number,
-                    "drawing_revision": m.drawing_revision,
-                    "stations": list(m.stations),
-                }
-                for m in self.machines
-            ],
-            "assessments": [a.as_dict() for a in self.assessments],
             "unrecognised": [{"name": u.name, "value": u.value, "place": u.place.as_dict()} for u in self.unrecognised],
             "summary": {
                 "outcomes": self.outcomes,
@@ -312,12 +276,7 @@ class ReviewResult:
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
             "failures": [failure.text for failure in self.failures],
-            "stations": [station.as_dict() for station in self.stations],
         }
-
-
-def _quantity(quantity: Quantity | None) -> dict[str, Any] | None:
-    return None if quantity is None else {"value": quantity.value, "unit": quantity.unit}
 
 
 def _count(words: tuple[str, ...], seen: Iterable[str | None]) -> dict[str, int]:

@@ -4,79 +4,23 @@ Assessments are matched by clause, machine and station; values by machine, stati
 the rulebooks are read again, but where both rulebooks are released ones their clauses are compared too.
 """
 
-import json
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from functools import cache
 from pathlib import Path
 from typing import Any
 
 from linter.model.comparison import KINDS, Comparison, Difference, Side, State, ValueChange
-from linter.model.findings import FORMAT_VERSION, SEVERITIES
-from linter.model.packaged import data_folder
+from linter.model.findings import SEVERITIES
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text
+from linter.review.result_files import NOTHING, read_result
 from linter.rulebook.load import load, released_versions
 from linter.rulebook.model import Rulebook, RulebookError
 
-LARGEST_FILE = 500_000_000
 MOST_LINES = 8
 
 Key = tuple[str, str, str | None, int]
-
-
-class ComparisonError(ValueError):
-    """A result file that cannot be compared; the text names the file, what was read and what is expected."""
-
-
-@cache
-def _validator() -> Any:
-    from jsonschema import Draft202012Validator
-
-    path = data_folder("schemas") / "result.schema.json"
-    return Draft202012Validator(json.loads(path.read_text(encoding="utf-8")))
-
-
-def _no_constant(text: str) -> float:
-    raise ValueError(f"{text} is not a number")
-
-
-def _read(path: Path) -> dict[str, Any]:
-    try:
-        if path.stat().st_size > LARGEST_FILE:
-            raise ComparisonError(f"{path}: is larger than {LARGEST_FILE} bytes; expected a result file")
-        content = json.loads(path.read_text(encoding="utf-8"), parse_constant=_no_constant)
-    except OSError as error:
-        raise ComparisonError(f"{path}: cannot be opened ({error.strerror})") from None
-    except (ValueError, RecursionError) as error:
-        if isinstance(error, ComparisonError):
-            raise
-        raise ComparisonError(f"{path}: cannot be read as JSON ({error}); expected a result file") from None
-    wanted = "a result file (NAME.result.json) of ringseat review"
-    if not isinstance(content, dict) or content.get("format") != "ringseat-result":
-        raise ComparisonError(f"{path}: is JSON of another kind; expected {wanted}")
-    if content.get("format_version") not in (1, FORMAT_VERSION):
-        read = visible(str(content.get("format_version")))
-        raise ComparisonError(f"{path}: format_version is {read}; this program compares 1 to {FORMAT_VERSION}")
-    if content["format_version"] == 1:
-        content = _as_now(content)
-    fault = next(iter(_validator().iter_errors(content)), None)
-    if fault is not None:
-        where = "/".join(map(str, fault.absolute_path)) or "top level"
-        raise ComparisonError(f"{path}: {where}: {visible(fault.message)}; expected {wanted}")
-    return content
-
-
-def _as_now(content: dict[str, Any]) -> dict[str, Any]:
-    """A result of format version 1 as one of today; it knew no undecided gate and no cause of a finding."""
-    added = {"complete": False, "undecided_passes": False, "undecided": [], "assumed": 0, "loosened": 0}
-    summary = content.get("summary")
-    whole = {**summary, **added} if isinstance(summary, dict) else summary
-    entries = content.get("assessments")
-    if isinstance(entries, list):
-        entries = [{"follows": None, **entry} if isinstance(entry, dict) else entry for entry in entries]
-    return {**content, "format_version": FORMAT_VERSION, "needed": [], "summary": whole, "assessments": entries}
 
 
 def compare_files(old: Path, new: Path) -> Comparison:
@@ -104,14 +48,15 @@ class _Result:
     """One result file, with its parts by key."""
 
     def __init__(self, path: Path) -> None:
-        self.content = content = _read(path)
+        self.content = content = read_result(path)
         self.path = path
         self.assessments: dict[Key, dict[str, Any]] = {}
         for entry in content["assessments"]:
             key = (entry["clause"], entry["machine"], entry["station"], 0)
             while key in self.assessments:
                 key = (*key[:3], key[3] + 1)
-            self.assessments[key] = entry
+            self.assessments[key] = {**NOTHING, **entry}
+        self.parameters = {entry["clause"]: entry["parameters"] for entry in content["clauses"]}
         self.values: dict[tuple[str, str], dict[str, Any]] = {}
         for station in content["stations"]:
             self.values.setdefault((station["machine"], station["station"]), station["values"])
@@ -240,8 +185,9 @@ class _Comparer:
         self, machine: str, station: str | None, before: Mapping[str, Any] | None, after: Mapping[str, Any] | None
     ) -> tuple[ValueChange, ...]:
         used: set[str] = set()
-        for entry in (before, after):
+        for result, entry in ((self.old, before), (self.new, after)):
             if entry is not None:
+                used.update(result.parameters.get(entry["clause"], ()))
                 used.update(place["parameter"] for place in entry["places"])
                 used.update(assumed["parameter"] for assumed in entry["assumed"])
                 used.update(entry["missing"])

@@ -1,12 +1,17 @@
 import json
+from pathlib import Path
 
 import pytest
 from attrs import evolve
 from jsonschema import Draft202012Validator
 
+import linter
 from linter.model.findings import Quantity
 from linter.model.packaged import data_folder
+from linter.reading import read_table
 from linter.report.result_json import result_text
+from linter.review.records import review_reading
+from linter.rulebook.load import load
 
 
 @pytest.fixture
@@ -43,7 +48,61 @@ def test_same_bytes_sorted_keys_and_nothing_lost(sample):
     assert text == result_text(sample) and text.endswith("}\n")
     content = json.loads(text)
     assert list(content) == sorted(content)
-    assert content == json.loads(json.dumps(sample.as_dict()))
+    assert json.loads(json.dumps(sample.as_dict())).items() <= content.items()
+    assert_whole(sample, content)
+
+
+def assert_whole(result, content):
+    """What is told once is found again for every assessment that it belongs to."""
+    clauses = {clause["clause"]: clause for clause in content["clauses"]}
+    cells = {
+        (part["machine"], part.get("station")): {
+            (name, group["file"], group.get("sheet"), cell)
+            for group in part["places"]
+            for name, found in (group.get("cells") or group["pointers"]).items()
+            for cell in found
+        }
+        for part in (*content["machines"], *content["stations"])
+    }
+    assert len(content["assessments"]) == len(result.assessments)
+    for entry, record in zip(content["assessments"], result.assessments, strict=True):
+        clause = clauses[record.clause]
+        keys = ("machine", "station", "outcome", "severity", "message")
+        assert [entry[key] for key in keys] == [getattr(record, key) for key in keys]
+        assert tuple(entry.get("missing", ())) == record.missing
+        assert (entry.get("concession"), entry.get("remedy", "")) == (record.concession, record.remedy)
+        assert clause["title"] == record.title
+        assert tuple(entry.get("sources", clause["sources"])) == record.sources
+        lines = {line["line"]: line for line in clause["working"]}
+        values = entry.get("working", {})
+        told = {
+            (lines[k]["symbol"], lines[k]["meaning"], v, lines[k]["unit"], lines[k]["formula"])
+            for k, v in values.items()
+        }
+        assert len(values) == len(record.working)
+        assert told == {(w.symbol, w.meaning, w.value, w.unit, w.formula) for w in record.working}
+        own = {
+            (p["parameter"], p["file"], p.get("sheet"), p.get("cell") or p.get("pointer"))
+            for p in entry.get("places", ())
+        }
+        here = set().union(*(v for k, v in cells.items() if k[0] == record.machine and record.station in (None, k[1])))
+        here |= cells.get((record.machine, None), set())
+        here = {place for place in here if place[0] in clause["parameters"]}
+        used = {(u.parameter, u.place.file, u.place.sheet, u.place.cell or u.place.pointer) for u in record.places}
+        assert used <= own | here and own <= used
+        if record.outcome in ("finding", "conceded", "not assessed"):
+            assert {"missing", "assumed", "clears_with", "concession", "remedy", "follows"} <= set(entry)
+
+
+@pytest.mark.parametrize(
+    "table", sorted((Path(linter.__file__).parents[1] / "sample_exports").iterdir()), ids=lambda path: path.name
+)
+def test_nothing_of_a_review_is_lost(table, schema):
+    result = review_reading(read_table(table), load("2026.3"), full=True)
+    content = json.loads(result_text(result))
+    schema.validate(content)
+    assert_whole(result, content)
+    assert len(result_text(result)) < 180_000
 
 
 def test_any_text_can_be_encoded(hostile):

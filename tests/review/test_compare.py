@@ -6,7 +6,7 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
-from attrs import evolve
+from attrs import asdict, evolve
 from jsonschema import Draft202012Validator
 
 import linter
@@ -26,7 +26,8 @@ from linter.model.packaged import data_folder
 from linter.model.places import Place
 from linter.report.comparison_writers import comparison_html, comparison_json, comparison_text
 from linter.report.result_json import result_text
-from linter.review.compare import ComparisonError, compare_files
+from linter.review.compare import compare_files
+from linter.review.result_files import ComparisonError
 from linter.rulebook.load import load
 
 SHAFT = {"nominal": 4.0, "lower": -0.005, "upper": 0.0, "class": "h5"}
@@ -317,7 +318,7 @@ def test_html_is_one_page_under_the_strict_policy(compared):
         ('{"format": NaN}', "NaN is not a number"),
         ("[1]", "JSON of another kind"),
         ('{"format": "other"}', "JSON of another kind"),
-        ('{"format": "ringseat-result", "format_version": 3}', "format_version is 3; this program compares 1 to 2"),
+        ('{"format": "ringseat-result", "format_version": 4}', "format_version is 4; this program compares 1 to 3"),
         ('{"format": "ringseat-result", "format_version": 1}', "required property"),
         ("[" * 200_000, "cannot be read as JSON"),
     ],
@@ -338,10 +339,10 @@ def test_a_file_that_is_not_there_is_named(tmp_path):
         compare_files(tmp_path / "none.json", tmp_path / "none.json")
 
 
-def test_a_result_of_format_version_1_is_compared(tmp_path, monkeypatch):
-    """The keys that version 2 added are taken out of a result of today."""
+@pytest.mark.parametrize("version", [1, 2])
+def test_a_result_of_an_earlier_format_version_is_compared(tmp_path, version):
+    """A result of today as it was written then: every assessment with all that its clause shares."""
     from linter.reading import read_table
-    from linter.report.result_json import result_text
     from linter.review.records import review_reading
 
     sample = Path(linter.__file__).parents[1] / "sample_exports" / "coolant-pump.csv"
@@ -349,13 +350,27 @@ def test_a_result_of_format_version_1_is_compared(tmp_path, monkeypatch):
     new = tmp_path / "new.result.json"
     new.write_text(result_text(result), encoding="utf-8")
     content = json.loads(result_text(result))
-    content["format_version"] = 1
-    del content["needed"]
-    for key in ("complete", "undecided_passes", "undecided", "assumed", "loosened"):
-        del content["summary"][key]
-    for entry in content["assessments"]:
-        del entry["follows"]
+    content["format_version"] = version
+    del content["clauses"]
+    for part in (*content["machines"], *content["stations"]):
+        del part["places"]
+    for entry, record in zip(content["assessments"], result.assessments, strict=True):
+        rest = {"missing": [], "assumed": [], "clears_with": [], "concession": None, "remedy": "", "follows": None}
+        entry.update({**rest, **entry})
+        entry["sources"] = list(record.sources)
+        entry["working"] = [asdict(line) for line in record.working]
+        entry["places"] = [{"parameter": used.parameter, **used.place.as_dict()} for used in record.places]
+    if version == 1:
+        del content["needed"]
+        for key in ("complete", "undecided_passes", "undecided", "assumed", "loosened"):
+            del content["summary"][key]
+        for entry in content["assessments"]:
+            del entry["follows"]
     old = tmp_path / "old.result.json"
     old.write_text(json.dumps(content), encoding="utf-8")
     comparison = compare_files(old, new)
     assert comparison.differences == () and comparison.old.gate == comparison.new.gate == result.gate
+    met = next(entry for entry in content["assessments"] if entry["outcome"] == "met")
+    met.update(outcome="finding", severity="major")
+    old.write_text(json.dumps(content), encoding="utf-8")
+    assert [difference.kind for difference in compare_files(old, new).differences] == ["cleared"]

@@ -149,10 +149,10 @@ class Result:
         for assessment in result["assessments"]:
             clause = assessment["clause"]
             self.assumed |= {
-                (assessment["machine"], assessment["station"], a["parameter"]) for a in assessment["assumed"]
+                (assessment["machine"], assessment["station"], a["parameter"]) for a in assessment.get("assumed", ())
             }
             of_reading = clause.startswith("table.") and assessment["outcome"] == "finding"
-            for place in assessment["places"]:
+            for place in assessment.get("places", ()):
                 address = self._address(place)
                 if clause in NOT_USED:
                     self.named.add(address)
@@ -164,6 +164,12 @@ class Result:
                 texts.append(assessment["message"])
                 if clause == "table.agreement":
                     disagreements.append(assessment["message"])
+        looked_at = {name for clause in result.get("clauses", ()) for name in clause["parameters"]}
+        parts = (*result.get("machines", ()), *result["stations"])
+        for group in (group for part in parts for group in part.get("places", ())):
+            for name, cells in (group.get("cells") or group["pointers"]).items():
+                for cell in cells if name in looked_at else ():
+                    self.used.setdefault(str(cell or ""), set()).add(name)
         self.text = _plain(" ".join(texts))
         self.disagreement = _plain(" ".join(disagreements))
 
