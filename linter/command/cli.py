@@ -36,6 +36,10 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     return kinds
 
 
+_KEEP_OPTION = click.option("--keep", multiple=True, metavar="NAME", help="Parameter that the plan leaves alone.")
+_FREE_OPTION = click.option("--free", multiple=True, metavar="NAME", help="Decision that the plan may change.")
+
+
 @main.command()
 @click.argument("tables", nargs=-1, required=True, type=click.Path(path_type=Path))
 @click.option("--rulebook", default=None, help="Released version or a rulebook folder; the newest version by default.")
@@ -57,6 +61,8 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     help="Lowest severity that closes the gate.",
 )
 @click.option("--complete", is_flag=True, help="The gate also closes on a clause that could not be assessed.")
+@_KEEP_OPTION
+@_FREE_OPTION
 @click.option(
     "--undecided-passes",
     is_flag=True,

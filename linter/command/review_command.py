@@ -44,6 +44,8 @@ class Options:
         Chapters or clauses to hold the tables against, with commas; all where empty.
     undecided_passes : bool
         Whether an undecided gate ends with 0.
+    keep, free : tuple of str
+        Parameters that the plan leaves alone, or may change.
     stations : int or None
         How many stations each machine must have.
     seconds : float
@@ -72,6 +74,20 @@ class Options:
     brief: bool = False
     only: str = ""
     today: datetime.date | None = None
+    keep: Sequence[str] = ()
+    free: Sequence[str] = ()
+
+    def movable(self) -> Any:
+        """What the plan leaves alone and may change, of type :class:`linter.review.plan.cells.Movable`.
+
+        Raises
+        ------
+        ValueError
+            For a name that is no parameter.
+        """
+        from linter.review.plan.cells import Movable
+
+        return Movable.of(self.keep, self.free)
 
 
 def review_tables(tables: Sequence[Path], options: Options) -> int:
@@ -92,6 +108,8 @@ def review_tables(tables: Sequence[Path], options: Options) -> int:
     """
     found = find_tables(tables)
     try:
+        if options.keep or options.free:
+            options.movable()
         book, mapping = load(options.rulebook), names_of(options)
         accepted = _concessions(options.concessions, options.today, book)
         _asked(book, options.only)
@@ -172,9 +190,8 @@ class _Call:
         self.unread.append((shown(table), reason))
 
     def assessed(self, table: Path) -> ReviewResult:
-        """One table read and reviewed, with concessions and changes."""
+        """One table read and reviewed, with concessions and plan."""
         from linter.reading import read_table
-        from linter.review.changes import with_changes
         from linter.review.defaults import with_defaults
         from linter.review.records import review_reading
 
@@ -194,8 +211,14 @@ class _Call:
         )  # fmt: skip
         if self.accepted is not None:
             result = self.accepted(result)
-        self.progress.step("looking for changes that clear the findings")
-        return limited(with_changes(result, reading.stations, self.book), _asked(self.book, options.only))
+        only = _asked(self.book, options.only)
+        if limited(result, only).closing:
+            # only a closed gate pays for the search
+            from linter.review.plan.planned import with_plan
+
+            self.progress.step("looking for a plan that opens the gate")
+            result = with_plan(result, reading.stations, self.book, options.movable())
+        return limited(result, only)
 
     def refuse_what_does_not_fit(self, table: Path, stations: Stations) -> None:
         """Refuse a table whose records will not fit into the memory allowed, before they are made."""

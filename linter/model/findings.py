@@ -6,6 +6,7 @@ from typing import Any
 from attrs import asdict, frozen
 
 from linter.model.places import Place
+from linter.model.plan import Decision, PlanLine, PlanResult
 from linter.model.reviewed import (
     ConcessionNote,
     Failure,
@@ -84,6 +85,8 @@ class Change:
         True where the whole rulebook was run again with the change and nothing got worse.
     together : int
         Changes with the same number belong together; 0 for one that clears alone.
+    line : int
+        Line of the plan that makes it.
     """
 
     parameter: str
@@ -92,6 +95,7 @@ class Change:
     text: str
     verified: bool
     together: int = 0
+    line: int = 0
 
 
 @frozen
@@ -167,7 +171,9 @@ class ReviewResult:
     """Everything a writer may say about one reviewed table.
 
     ``complete_wanted``: anything not assessed closes the gate. ``undecided_passes``: the caller goes on with an
-    undecided gate. ``needed``: values that would decide it.
+    undecided gate. ``needed``: values that would decide it. ``plan``: the changes that open the gate, or lower what
+    closes it; ``plan_result``: what a review of the table with all of them says, None where nothing closes the gate;
+    ``decisions``: alternatives outside the plan.
     """
 
     tool: str
@@ -187,6 +193,14 @@ class ReviewResult:
     undecided_passes: bool = False
     needed: tuple[Needed, ...] = ()
     left_out: tuple[str, ...] = ()
+    plan: tuple[PlanLine, ...] = ()
+    plan_result: PlanResult | None = None
+    decisions: tuple[Decision, ...] = ()
+
+    @property
+    def closing(self) -> tuple[Assessment, ...]:
+        """Findings at or above the severity that closes the gate."""
+        return tuple(a for a in self.assessments if a.outcome == "finding" and at_least(a.severity, self.gate_severity))
 
     @property
     def outcomes(self) -> dict[str, int]:
@@ -273,6 +287,9 @@ class ReviewResult:
                 "loosened": len(self.rulebook.loosened),
             },
             "needed": [entry.as_dict() for entry in self.needed],
+            "plan": [line.as_dict() for line in self.plan],
+            "plan_result": None if self.plan_result is None else self.plan_result.as_dict(),
+            "decisions": [decision.as_dict() for decision in self.decisions],
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
             "failures": [failure.text for failure in self.failures],

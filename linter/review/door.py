@@ -2,6 +2,7 @@
 
 import os
 import tempfile
+from collections.abc import Sequence
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -10,8 +11,8 @@ from attrs import evolve, field, frozen
 
 from linter.model.findings import Assessment, ReviewResult
 from linter.reading import Reading, read_table
-from linter.review.changes import with_changes
 from linter.review.defaults import with_defaults
+from linter.review.plan.cells import Movable
 from linter.review.records import review_reading
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook
@@ -95,6 +96,8 @@ def review_table(
     gate: str = "major",
     complete: bool = False,
     changes: bool = True,
+    keep: Sequence[str] = (),
+    free: Sequence[str] = (),
 ) -> Review:
     """Review one table of parameters.
 
@@ -112,7 +115,9 @@ def review_table(
     complete : bool
         Whether anything that is not assessed closes it too.
     changes : bool
-        Whether changes that clear a finding are looked for, which runs the rulebook over many candidates.
+        Whether a plan is looked for where a finding closes the gate, which runs the rulebook over many trials.
+    keep, free : sequence of str
+        Parameters that the plan leaves alone; decisions that it may change.
 
     Returns
     -------
@@ -125,6 +130,8 @@ def review_table(
         If the table cannot be reviewed; the text names file, sheet and cell.
     RulebookError
         If the rulebook cannot be used.
+    ValueError
+        For a name to keep or free that is no parameter.
 
     Examples
     --------
@@ -148,7 +155,11 @@ def review_table(
         reading = _read_frame(table, known)
     reading = evolve(reading, stations=with_defaults(reading.stations, book))
     result = review_reading(reading, book, gate=gate, complete=complete)
-    return Review(with_changes(result, reading.stations, book) if changes else result, reading, book)
+    if changes and result.closing:
+        from linter.review.plan.planned import with_plan
+
+        result = with_plan(result, reading.stations, book, Movable.of(keep, free))
+    return Review(result, reading, book)
 
 
 def _names(names: "str | os.PathLike[str] | Names | None") -> "Names | None":

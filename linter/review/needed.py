@@ -50,7 +50,7 @@ def needed(stations: Stations, assessments: Iterable[Assessment]) -> tuple[Neede
                 clauses.setdefault(key, {})[item.clause] = None
                 row_of.setdefault(key, int(row))
     order = {name: k for k, name in enumerate(vocabulary())}
-    cells = _Cells(stations)
+    cells = Cells(stations)
     taken = {place for row in set(row_of.values()) for place in cells.stated(row).values()}
     found: list[Needed] = []
     for key in sorted(clauses, key=lambda k: (k[0], k[1] or "", order[k[2]])):
@@ -62,7 +62,7 @@ def needed(stations: Stations, assessments: Iterable[Assessment]) -> tuple[Neede
     return tuple(found)
 
 
-class _Cells:
+class Cells:
     """Where the table keeps the values of its stations, as those that are stated show it."""
 
     def __init__(self, stations: Stations) -> None:

@@ -92,7 +92,28 @@ def domain(stations: Stations, block: NDArray[np.intp], cell: Cell, rulebook: Ru
         found = list(_sizes(stations, row, entry, now))
     else:
         found = list(_numbers(entry, now))
+    found += _as_beside(stations, block, cell, now)
     return tuple(sorted(found, key=lambda o: (o.cost, str(o.value))))
+
+
+def _is_blank(value: Any) -> bool:
+    first = value[0] if isinstance(value, tuple) else value
+    return bool(first != first or first == -1)
+
+
+def _as_beside(stations: Stations, block: NDArray[np.intp], cell: Cell, now: Any) -> list[Option]:
+    """What another position of the machine with a bearing of the same size states, for a blank cell."""
+    entry = parameter(cell.name)
+    if not _is_blank(now) or entry.level == "machine":
+        return []
+    sizes = stations.number("bore_diameter"), stations.number("outside_diameter")
+    row = int(block[cell.row])
+    for other in block.tolist():
+        if all(size[other] == size[row] for size in sizes):
+            value = value_at(stations, cell.name, other)
+            if not _is_blank(value):
+                return [Option(value, 0.5)]
+    return []
 
 
 def nearer(stations: Stations, block: NDArray[np.intp], cell: Cell, value: Any) -> tuple[Option, ...]:
@@ -214,10 +235,12 @@ def _sizes(stations: Stations, row: int, entry: Parameter, now: tuple[float, flo
         low, high = (float(v) / 1000.0 for v in deviations_or_nan(np.array(word), nominal))
         if math.isfinite(low) and not (_same(low, lower) and _same(high, upper)):
             yield Option((nominal, low, high, word), 0.0)
+    section = float(stations.number("outside_diameter")[row] - stations.number("bore_diameter")[row])
+    farthest = max(FARTHEST * abs(nominal), section if entry.name.endswith("shoulder_diameter") else 0.0, 1.0)
     step, reach = STEP, 0.0
     while True:
         reach = round(reach + step, 4)
-        if reach > max(FARTHEST * abs(nominal), 1.0):
+        if reach > farthest:
             return
         for value in (nominal - reach, nominal + reach):
             if value > 0:

@@ -1,7 +1,8 @@
 """The search for a plan of one machine: single moves, their joins, then a beam over what is left to do.
 
 A search is a generator: it asks for trials and is sent what the rulebook says of them, so that the searches of many
-machines share their batches. Its budget counts rounds and trials, never time; ties fall by the order of parameters.
+machines share their batches. Its budget counts rounds and trials, never time; ties fall by the order of the clauses,
+of their repairs and of the domains.
 """
 
 from collections.abc import Generator, Iterable, Mapping, Sequence
@@ -12,24 +13,28 @@ from attrs import field, frozen
 from numpy.typing import NDArray
 
 from linter.model.stations import Stations
-from linter.model.vocabulary import parameter
 from linter.review.plan.cells import Cell, Movable
 from linter.review.plan.domains import Option, domain, nearer
-from linter.review.plan.standing import Baseline, Judged
+from linter.review.plan.standing import Baseline, Judged, way_of
 from linter.review.plan.trials import Grades, Trial, value_at
 from linter.rulebook.model import Rulebook
 
 #: Rounds of the beam, states kept, and values of one cell tried on top of a state.
-ROUNDS, WIDTH, VALUES = 7, 6, 14
+ROUNDS, WIDTH, VALUES = 6, 5, 12
 #: Joins of single moves tried, and moves looked at for each finding in them.
-JOINS, MOVES = 160, 6
+JOINS, MOVES = 60, 5
+#: Shares of the largest of several values that all of them are brought down to.
+CAPS = (0.63, 0.4, 0.25, 0.16, 0.1, 0.063, 0.04, 0.025, 0.016, 0.01)
+#: Shares of the way through their domains at which blank cells are filled together.
+FILLS = (0.0, 0.35, 0.5, 0.65)
 #: Trials of one round at most.
-MOST_TRIALS = 4000
+MOST_TRIALS = 3000
 #: Rounds in which a plan is made smaller.
 POLISH = 8
 
 State = Mapping[Cell, Option]
-Asked = Generator[Sequence[Trial], Judged, Any]
+Item = tuple[int, int]
+Asked = Generator[Sequence[Trial], Any, Any]
 
 
 @frozen(eq=False)
@@ -48,8 +53,8 @@ class Found:
         Grades with all of them.
     bad : bool array, the same shape
         What is left.
-    tried : tuple of (trial, bad)
-        What clears some of what is left and makes something else bad: evidence of a conflict.
+    tried : tuple of bool array
+        What trials left that cleared a finding of the machine and made something else worse: evidence of a conflict.
     """
 
     state: State
@@ -57,11 +62,22 @@ class Found:
     grade: NDArray[np.int8]
     bad: NDArray[np.bool_]
     without: Mapping[Cell, NDArray[np.int8]] = field(factory=dict)
-    tried: tuple[tuple[State, NDArray[np.bool_]], ...] = ()
+    tried: tuple[NDArray[np.bool_], ...] = ()
 
 
-def trial_of(state: State) -> dict[Cell, Any]:
-    """The values of a state."""
+@frozen(eq=False)
+class Entry:
+    """A state that was tried, with what it leaves."""
+
+    score: float
+    wanting: int
+    cost: tuple[int, float]
+    state: State
+    bad: NDArray[np.bool_]
+
+
+def values_of(state: State) -> dict[Cell, Any]:
+    """The values of a state, as a trial takes them."""
     return {cell: option.value for cell, option in state.items()}
 
 
@@ -92,18 +108,21 @@ class Search:
     ) -> None:
         self.stations, self.block, self.rulebook, self.base, self.movable = stations, block, rulebook, base, movable
         self.domains: dict[Cell, tuple[Option, ...]] = {}
-        self.order: dict[Cell, int] = {}
-        self.evidence: list[tuple[State, NDArray[np.bool_]]] = []
+        self.evidence: list[NDArray[np.bool_]] = []
         own = base.judge([{}], Grades(base.grade[None], base.measure[None]))
-        #: The best state that makes nothing worse, with what it leaves.
-        self.clean: tuple[float, State] = (float(own.score[0]), {})
-        self.base_score = self.clean[0]
+        #: The machine as it is.
+        self.start = Entry(float(own.score[0]), int(own.wanting[0]), (0, 0.0), {}, own.bad[0])
+        #: The best state that makes nothing worse.
+        self.clean = self.start
+        #: For a finding of the machine, the values of a cell that do something for it alone, the cheapest first.
+        self.helpful: dict[tuple[Item, Cell], list[Option]] = {}
+        #: Findings for which nothing that was tried does anything.
+        self.hopeless = np.zeros_like(base.closing)
 
     def options(self, cell: Cell) -> tuple[Option, ...]:
         """The domain of a cell, made once."""
         if cell not in self.domains:
             self.domains[cell] = domain(self.stations, self.block, cell, self.rulebook)
-            self.order[cell] = len(self.order)
         return self.domains[cell]
 
     def cells(self, bad: NDArray[np.bool_]) -> list[Cell]:
@@ -117,147 +136,185 @@ class Search:
 
     def run(self) -> Asked:
         """The plan: yields trials, is sent what they come to, returns :class:`Found`."""
-        closing = self.base.closing
-        none: State = {}
-        cells = self.cells(closing)
-        singles: list[State] = [{c: option} for c in cells for option in self.options(c)]
+        singles: list[State] = [{c: option} for c in self.cells(self.base.closing) for option in self.options(c)]
         del singles[MOST_TRIALS:]
+        filled = [*self.filled(self.base.closing), *self.capped(self.base.closing)]
         if not singles:
-            return Found(none, np.inf, self.base.grade, closing)
-        judged = yield [trial_of(state) for state in singles]
-        self.remember(singles, judged)
-        best = self.best(singles, judged)
-        if best is not None and self.is_nearest(best):
-            n = singles.index(best)
-            return Found(best, 0.0, judged.grade[n], judged.bad[n])
+            return Found({}, self.start.score, self.base.grade, self.start.bad)
+        judged = yield [values_of(state) for state in (*singles, *filled)]
+        entries = self.entries([*singles, *filled], judged)
+        best = self.done(entries)
+        if best is not None and self.is_nearest(best.state):
+            n = entries.index(best)
+            return Found(best.state, 0.0, judged.grade[n], judged.bad[n])
         if best is None:
-            start = yield from self.joined(singles, judged)
-            best = yield from self.beam(start)
-        return (yield from self.polished(best))
+            self.learn(entries, judged, len(singles))
+            pool = yield from self.joined(entries, judged)
+            best = yield from self.beam(pool)
+        return (yield from self.polished(best.state))
 
-    def is_nearest(self, state: State) -> bool:
-        """Whether no value nearer than that of a single change is left to try."""
-        ((cell, option),) = state.items()
-        return not nearer(self.stations, self.block, cell, option.value)
-
-    def best(self, states: Sequence[State], judged: Judged) -> State | None:
-        """The cheapest state that leaves nothing to do."""
-        done = [states[k] for k in np.flatnonzero(judged.score == 0).tolist()]
-        return min(done, key=self.rank) if done else None
-
-    def rank(self, state: State) -> tuple[Any, ...]:
-        """Cost, then the order in which the cells are tried."""
-        return (*cost_of(state), tuple((self.order.get(c, 0), str(o.value)) for c, o in state.items()))
-
-    def remember(self, states: Sequence[State], judged: Judged) -> None:
-        """Keep the best state that makes nothing worse, and what clears a finding at the cost of another one."""
+    def entries(self, states: Sequence[State], judged: Judged) -> list[Entry]:
+        """States with what they leave; the best one that makes nothing worse, and evidence of conflicts, are kept."""
         closing = self.base.closing
-        cleared = (closing & ~judged.bad).any(axis=(1, 2))
         worse = (judged.bad & ~closing).any(axis=(1, 2)) | (
             (judged.grade > self.base.grade) & closing & self.base.once
         ).any(axis=(1, 2))
-        for k in np.flatnonzero(cleared & worse)[:400].tolist():
-            self.evidence.append((states[k], judged.bad[k]))
-        for k in np.flatnonzero(~worse & (judged.score <= self.clean[0])).tolist():
-            score = float(judged.score[k])
-            if score < self.clean[0] - 1e-9 or self.rank(states[k]) < self.rank(self.clean[1]):
-                self.clean = (score, states[k])
+        made = [
+            Entry(score, wanting, cost_of(state), state, bad)
+            for score, wanting, state, bad in zip(
+                judged.score.tolist(), judged.wanting.tolist(), states, judged.bad, strict=True
+            )
+        ]
+        clean = [self.clean, *(made[k] for k in np.flatnonzero(~worse).tolist())]
+        self.clean = min(clean, key=lambda e: (round(e.score, 6), e.wanting, e.cost))
+        cleared = (closing & ~judged.bad).any(axis=(1, 2))
+        self.evidence += [judged.bad[k] for k in np.flatnonzero(cleared & worse)[:200].tolist()]
+        return made
 
-    # --- joins of single moves ---------------------------------------------------------------------------------------
+    def done(self, entries: Sequence[Entry]) -> Entry | None:
+        """The cheapest state that leaves nothing to do."""
+        return min((e for e in entries if e.score == 0), key=lambda e: (e.wanting, e.cost), default=None)
 
-    def joined(self, singles: Sequence[State], judged: Judged) -> Generator[Sequence[Trial], Judged, list[Any]]:
-        """States to begin the beam with: joins of moves that each do something for a finding and harm nothing."""
-        closing = self.base.closing
-        items = [tuple(map(int, at)) for at in np.argwhere(closing)]
-        extra = np.asarray((judged.bad & ~closing).any(axis=(1, 2))).tolist()
-        helps: dict[tuple[int, ...], list[int]] = {}
-        for k, i in items:
-            solved = np.flatnonzero(~judged.bad[:, k, i]).tolist()
-            ranked = sorted(solved, key=lambda n: (extra[n], judged.score[n], self.rank(singles[n])))
-            cheap = sorted(solved, key=lambda n: (extra[n], self.rank(singles[n])))
-            helps[(k, i)] = list(dict.fromkeys([*cheap[:MOVES], *ranked[:MOVES]]))
-        combos: list[tuple[dict[Cell, Option], frozenset[tuple[int, ...]]]] = [({}, frozenset(items))]
-        for item in sorted(items, key=lambda at: (len(helps[at]), at)):
-            following = []
-            for state, left in combos:
-                if item not in left or not helps[item]:
-                    following.append((state, left))
-                    continue
-                for n in helps[item]:
-                    ((cell, option),) = singles[n].items()
-                    if cell not in state:
-                        gone = {at for at in left if not judged.bad[n][at]}
-                        following.append(({**state, cell: option}, left - gone))
-            following.sort(key=lambda entry: (len(entry[1]), self.rank(entry[0])))
-            combos = following[:JOINS] or combos
-        states = [state for state, _ in combos if len(state) > 1] + self.filled(closing)
-        ranked = sorted(range(len(singles)), key=lambda n: (judged.score[n], self.rank(singles[n])))
-        begun: list[Any] = [(float(judged.score[n]), singles[n], judged.bad[n]) for n in ranked[:WIDTH]]
-        begun.append((self.base_score, {}, closing))
-        if states:
-            result = yield [trial_of(state) for state in states]
-            self.remember(states, result)
-            begun += [(float(result.score[n]), states[n], result.bad[n]) for n in range(len(states))]
-        return begun
-
-    def filled(self, bad: NDArray[np.bool_]) -> list[State]:
-        """What is left undone by blank cells, each of them filled with its first value: by finding, and all at once."""
-        states: list[dict[Cell, Option]] = []
-        for k, i in np.argwhere(bad):
-            one = np.zeros_like(bad)
-            one[k, i] = True
-            blank = [cell for cell in self.cells(one) if self.is_blank(cell) and self.options(cell)]
-            if blank:
-                states.append({cell: self.options(cell)[0] for cell in blank})
-        merged = {cell: option for state in states for cell, option in state.items()}
-        return [*states, merged] if len(states) > 1 else list(states)
+    def is_nearest(self, state: State) -> bool:
+        """Whether no value nearer than that of a single change is left to try."""
+        if len(state) > 1:
+            return False
+        ((cell, option),) = state.items()
+        return not nearer(self.stations, self.block, cell, option.value)
 
     def is_blank(self, cell: Cell) -> bool:
         """Whether the table states nothing there."""
         value = value_at(self.stations, cell.name, int(self.block[cell.row]))
         first = value[0] if isinstance(value, tuple) else value
-        return first != first or first == -1
+        return bool(first != first or first == -1)
+
+    def filled(self, bad: NDArray[np.bool_]) -> list[State]:
+        """Blank cells of what is left, filled with values of one share of their domains: by finding, then all."""
+        states: list[State] = []
+        for k, i in np.argwhere(bad):
+            one = np.zeros_like(bad)
+            one[k, i] = True
+            blank = [cell for cell in self.cells(one) if self.is_blank(cell) and self.options(cell)]
+            if len(blank) > 1:
+                states += [self.at_share(blank, share) for share in FILLS]
+        every = {cell: None for state in states for cell in state}
+        return [*states, *(self.at_share(every, share) for share in FILLS if len(states) > len(FILLS))]
+
+    def at_share(self, cells: Iterable[Cell], share: float) -> State:
+        """The cells at some share of the way through their domains."""
+        return {cell: self.options(cell)[round(share * (len(self.options(cell)) - 1))] for cell in cells}
+
+    def capped(self, bad: NDArray[np.bool_]) -> list[State]:
+        """For findings that the worst or the sum of several values makes: all of them at most so large, in steps."""
+        states: dict[frozenset[tuple[Cell, str]], State] = {}
+        for k, i in np.argwhere(bad):
+            one = np.zeros_like(bad)
+            one[k, i] = True
+            rows = {cell: value_at(self.stations, cell.name, int(self.block[cell.row])) for cell in self.cells(one)}
+            numbers = {cell: now for cell, now in rows.items() if isinstance(now, float) and now > 0}
+            for share in CAPS if len(numbers) > 1 else ():
+                limit = share * max(numbers.values())
+                state = {
+                    cell: max(smaller, key=lambda o: float(o.value))
+                    for cell, now in numbers.items()
+                    if now > limit and (smaller := [o for o in self.options(cell) if o.value <= limit])
+                }
+                if len(state) > 1:
+                    states[self.key(state)] = state
+        return list(states.values())
+
+    # --- joins of single moves ---------------------------------------------------------------------------------------
+
+    def learn(self, entries: Sequence[Entry], judged: Judged, singles: int) -> None:
+        """Which values do something for which finding, and for which finding nothing does anything."""
+        base = self.base
+        for k, i in np.argwhere(base.closing).tolist():
+            milder = judged.grade[:, k, i] < base.grade[k, i]
+            milder |= judged.measure[:, k, i] < base.measure[k, i] * (1 - 1e-6)
+            milder &= ~judged.bad[:, k, i] | (judged.grade[:, k, i] >= base.closes)
+            for n in np.flatnonzero(milder[:singles]).tolist():
+                ((cell, option),) = entries[n].state.items()
+                self.helpful.setdefault(((k, i), cell), []).append(option)
+            self.hopeless[k, i] = not milder.any()
+        for guard in [*base.guards]:
+            own = [n for n in range(singles) if guard.cell in entries[n].state]
+            wrong = [n for n in own if way_of(guard, entries[n].state[guard.cell].value) < 0]
+            if own and not (judged.handed[wrong, guard.clause, guard.row]).any():
+                base.guards.remove(guard)
+
+    def joined(self, entries: Sequence[Entry], judged: Judged) -> Generator[Sequence[Trial], Any, list[Entry]]:
+        """States to begin the beam with: joins of moves that each do something for a finding and harm nothing."""
+        closing = self.base.closing & ~self.hopeless
+        items = [(int(k), int(i)) for k, i in np.argwhere(closing)]
+        extra = np.asarray((judged.bad & ~self.base.closing).any(axis=(1, 2))).tolist()
+        helps: dict[Item, list[int]] = {}
+        for k, i in items:
+            solved = np.flatnonzero(~judged.bad[:, k, i]).tolist()
+            cheap = sorted(solved, key=lambda n: (extra[n], entries[n].cost))
+            strong = sorted(solved, key=lambda n: (extra[n], entries[n].score, entries[n].cost))
+            helps[(k, i)] = list(dict.fromkeys([*cheap[:MOVES], *strong[:MOVES]]))
+        combos: list[tuple[int, tuple[int, float], dict[Cell, Option], frozenset[Item]]] = [
+            (len(items), (0, 0.0), {}, frozenset(items))
+        ]
+        for item in sorted(items, key=lambda at: (len(helps[at]), at)):
+            following = []
+            for combo in combos:
+                _, _, state, left = combo
+                if item not in left or not helps[item]:
+                    following.append(combo)
+                    continue
+                for n in helps[item]:
+                    if entries[n].state.keys().isdisjoint(state):
+                        new = {**state, **entries[n].state}
+                        rest = frozenset(at for at in left if judged.bad[n][at])
+                        following.append((len(rest), cost_of(new), new, rest))
+            following.sort(key=lambda entry: entry[:2])
+            combos = following[:JOINS] or combos
+        pool = [self.start, *sorted(entries, key=lambda e: (round(e.score, 6), e.cost))[:WIDTH]]
+        states = [combo[2] for combo in combos if len(combo[2]) > 1]
+        if states:
+            pool += self.entries(states, (yield [values_of(state) for state in states]))
+        return pool
 
     # --- beam --------------------------------------------------------------------------------------------------------
 
-    def beam(self, begun: list[Any]) -> Generator[Sequence[Trial], Judged, State]:
-        """The best state within the rounds: one that leaves nothing where there is one."""
+    def left(self, entry: Entry) -> float:
+        """What is left of a state where nothing is expected of findings that nothing helps."""
+        return 0.0 if not (entry.bad & ~self.hopeless).any() else entry.score
+
+    def beam(self, begun: list[Entry]) -> Generator[Sequence[Trial], Any, Entry]:
+        """The best state within the rounds: one that leaves nothing that can be helped where there is one."""
         pool = self.narrowed(begun)
-        seen = {self.key(state) for _, state, _ in pool}
+        seen = {self.key(entry.state) for entry in pool}
         stale = 0
         for _ in range(ROUNDS):
-            if pool[0][0] == 0 or stale > 1:
+            if self.left(pool[0]) == 0 or stale > 1:
                 break
             states: list[State] = []
-            for _, state, bad in pool:
-                for new in self.expanded(state, bad):
+            for entry in (*pool, *(() if self.clean in pool else (self.clean,))):
+                for new in self.expanded(entry.state, entry.bad & ~self.hopeless):
                     key = self.key(new)
                     if key not in seen:
                         seen.add(key)
                         states.append(new)
-            states = states[:MOST_TRIALS]
+            del states[MOST_TRIALS:]
             if not states:
                 break
-            judged = yield [trial_of(state) for state in states]
-            self.remember(states, judged)
-            found = [(float(judged.score[n]), states[n], judged.bad[n]) for n in range(len(states))]
-            before = pool[0][0]
-            pool = self.narrowed([*pool, *found])
-            stale = 0 if pool[0][0] < before - 1e-9 else stale + 1
-        best: State = pool[0][1] if pool[0][0] == 0 else self.clean[1]
-        return best
+            before = pool[0].score
+            pool = self.narrowed([*pool, *self.entries(states, (yield [values_of(state) for state in states]))])
+            stale = 0 if pool[0].score < before - 1e-9 else stale + 1
+        return pool[0] if self.left(pool[0]) == 0 else self.clean
 
-    def key(self, state: State) -> tuple[Any, ...]:
+    def key(self, state: State) -> frozenset[tuple[Cell, str]]:
         """A state by its values."""
-        return tuple(sorted((cell, str(option.value)) for cell, option in state.items()))
+        return frozenset((cell, str(option.value)) for cell, option in state.items())
 
-    def narrowed(self, entries: list[Any]) -> list[Any]:
+    def narrowed(self, entries: list[Entry]) -> list[Entry]:
         """The best states, not more than two that leave the same to do."""
-        entries.sort(key=lambda entry: (round(entry[0], 6), self.rank(entry[1])))
-        kept: list[Any] = []
+        kept: list[Entry] = []
         alike: dict[bytes, int] = {}
-        for entry in entries:
-            mark = np.packbits(entry[2]).tobytes()
+        for entry in sorted(entries, key=lambda e: (self.left(e) > 0, round(e.score, 6), e.wanting, e.cost)):
+            mark = np.packbits(entry.bad).tobytes()
             if alike.get(mark, 0) < 2:
                 alike[mark] = alike.get(mark, 0) + 1
                 kept.append(entry)
@@ -267,22 +324,28 @@ class Search:
 
     def expanded(self, state: State, bad: NDArray[np.bool_]) -> Iterable[State]:
         """States one move further: a cell that serves what is left takes a value, or goes back to its own."""
-        for cell in self.cells(bad):
-            for option in self.thinned(cell):
-                yield {**state, cell: option}
+        for k, i in np.argwhere(bad).tolist():
+            one = np.zeros_like(bad)
+            one[k, i] = True
+            for cell in self.cells(one):
+                for option in self.thinned((k, i), cell):
+                    yield {**state, cell: option}
         for cell in list(state):
             yield {c: o for c, o in state.items() if c != cell}
         force = self.following_force(state)
         if force is not None:
             yield force
 
-    def thinned(self, cell: Cell) -> Sequence[Option]:
-        """Some values of a cell: the nearest ones and a spread of the others."""
-        options = self.options(cell)
-        if len(options) <= 2 * VALUES or parameter(cell.name).change == "class":
+    def thinned(self, item: Item, cell: Cell) -> Sequence[Option]:
+        """Some values of a cell: those that help a finding of the machine; else the nearest and some others."""
+        options: Sequence[Option] = self.helpful.get((item, cell), ())
+        if not options:
+            options = self.options(cell)
+        most = VALUES if (item, cell) in self.helpful or not self.base.closing[item] else VALUES // 2
+        if len(options) <= most:
             return options
-        near = VALUES // 2
-        spread = np.unique(np.linspace(near, len(options) - 1, 2 * VALUES - near).astype(int))
+        near = most // 2
+        spread = np.unique(np.linspace(near, len(options) - 1, most - near).astype(int))
         return [*options[:near], *(options[k] for k in spread)]
 
     def following_force(self, state: State) -> State | None:
@@ -307,45 +370,43 @@ class Search:
 
     # --- making it small ---------------------------------------------------------------------------------------------
 
-    def polished(self, state: State) -> Generator[Sequence[Trial], Judged, Found]:
+    def polished(self, state: State) -> Generator[Sequence[Trial], Any, Found]:
         """The state without what it does not need, each value the nearest that serves."""
         bold: State | None = None
-        score = np.inf
+        weight = np.inf
         for _ in range(POLISH):
             tried = state if bold is None else bold
             states = [tried, state, *self.smaller(tried)]
-            judged = yield [trial_of(entry) for entry in states]
-            score = min(score, self.rounded(judged, 1))
-            if bold is not None and self.rounded(judged, 0) > score:
+            judged: Judged = yield [values_of(entry) for entry in states]
+            weight = min(weight, float(judged.weight[1]))
+            if bold is not None and judged.weight[0] > weight:
                 bold = None
                 continue
             state, bold = tried, None
-            good = [n for n in range(2, len(states)) if self.serves(judged, n, score)]
+            good = [n for n in range(2, len(states)) if self.serves(judged, n, weight)]
             if not good:
                 without = {cell: judged.grade[2 + n] for n, cell in enumerate(state) if len(state) > 1}
-                return Found(state, score, judged.grade[0], judged.bad[0], without, self.conflicts(score))
+                return self.found(state, judged, without)
             each: dict[Cell, State] = {}
             for n in good:
                 (cell,) = [c for c in tried if c not in states[n] or states[n][c] is not tried[c]]
-                if cell not in each or self.rank(states[n]) < self.rank(each[cell]):
+                if cell not in each or cost_of(states[n]) < cost_of(each[cell]):
                     each[cell] = states[n]
             bold = {c: each[c][c] if c in each else o for c, o in tried.items() if c not in each or c in each[c]}
-            state = min(each.values(), key=self.rank)
-        judged = yield [trial_of(state)]
-        return Found(state, score, judged.grade[0], judged.bad[0], {}, self.conflicts(score))
+            state = min(each.values(), key=cost_of)
+        judged = yield [values_of(state)]
+        return self.found(state, judged, {})
 
-    def rounded(self, judged: Judged, n: int) -> float:
-        """What a trial leaves to do, without the last bits."""
-        return round(float(judged.score[n]), 6)
+    def found(self, state: State, judged: Judged, without: Mapping[Cell, NDArray[np.int8]]) -> Found:
+        """The plan, from a batch that begins with it; evidence only where something is left."""
+        score = float(judged.score[0])
+        return Found(state, score, judged.grade[0], judged.bad[0], without, tuple(self.evidence) if score else ())
 
-    def serves(self, judged: Judged, n: int, score: float) -> bool:
-        """Whether a smaller plan does as much, and makes nothing worse."""
-        worse = (judged.bad[n] & ~self.base.closing).any()
-        return self.rounded(judged, n) <= score and not worse
-
-    def conflicts(self, score: float) -> tuple[tuple[State, NDArray[np.bool_]], ...]:
-        """What was tried for what is left; nothing where the gate opens."""
-        return tuple(self.evidence) if score else ()
+    def serves(self, judged: Judged, n: int, weight: float) -> bool:
+        """Whether a smaller plan does as much, and makes nothing worse; nearer to a limit is nothing done."""
+        if judged.wanting[n] > judged.wanting[0]:
+            return False
+        return bool(judged.weight[n] <= weight and not (judged.bad[n] & ~self.base.closing).any())
 
     def smaller(self, state: State) -> list[State]:
         """States with one change less, or with one value nearer; the changes taken away stand first, in their order."""

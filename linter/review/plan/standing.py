@@ -51,13 +51,23 @@ class Judged:
     bad : bool array, the same shape
         What closes the gate, what got worse, what was lost or only handed over; a clause about the machine counts once.
     score : float array, shape (trials,)
-        Weighted sum of ``bad``; 0 where the gate is open and nothing is worse.
+        Weighted sum of ``bad``, with how far each finding lies beyond its limit; 0 where the gate is open and nothing
+        is worse.
+    weight : float array, shape (trials,)
+        The same by severities alone.
+    wanting : int array, shape (trials,)
+        How many clauses that must be judged were not.
+    handed : bool array, shape (trials, clauses, rows)
+        Findings that got milder only because a seat moved the way that does not help them.
     measure : float32 array, shape (trials, clauses, rows)
     """
 
     grade: NDArray[np.int8]
     bad: NDArray[np.bool_]
     score: NDArray[np.float64]
+    weight: NDArray[np.float64]
+    wanting: NDArray[np.intp]
+    handed: NDArray[np.bool_]
     measure: NDArray[np.float32]
 
 
@@ -72,20 +82,25 @@ class Baseline:
     grade, measure : arrays, shape (clauses, rows)
         As reviewed.
     held : bool array, shape (clauses, rows)
-        Grades that rest on what the reading says of cells, or that are conceded: no trial changes them.
+        Grades that rest on what the reading says of cells: no trial changes them.
+    must : bool array, shape (clauses, rows)
+        What must be judged before the gate opens.
     excused : bool array, shape (clauses, rows)
         Findings that are conceded and so do not close the gate.
     closes : int
         Lowest grade that closes the gate.
+    guards : list of Guard
+        Findings that one way of moving a seat hands over; the search drops one whose finding that seat does not touch.
     """
 
     clauses: tuple[Clause, ...]
     grade: NDArray[np.int8]
     measure: NDArray[np.float32]
     held: NDArray[np.bool_]
+    must: NDArray[np.bool_]
     excused: NDArray[np.bool_]
     closes: int
-    guards: tuple[Guard, ...] = ()
+    guards: list[Guard] = field(factory=list)
     once: NDArray[np.bool_] = field(init=False)
     marks: NDArray[np.float64] = field(init=False)
 
@@ -125,19 +140,25 @@ class Baseline:
         before = self.grade
         closing = (after >= self.closes) & ~self.excused
         risen = (after > before) & (before >= 0)
-        lost = (after == -1) & (before >= 0)
+        # a concession reaches as far as it was given: what is conceded must not get worse at all
+        risen |= self.excused & (grades.measure > self.measure * (1 + 1e-6))
+        lost = (after == -1) & (before != -1)
         bad = closing | risen | lost
         weight = np.where(closing, WEIGHTS[np.maximum(after, 0)], 0.0)
         excess = np.clip(grades.measure / np.where(self.marks > 0, self.marks, 1.0) - 1.0, 0.0, 1e6)
         share = np.nan_to_num(excess / (1.0 + excess), nan=1.0)
-        weight = weight * (1.0 + 0.5 * share)
         weight = np.where(risen & ~closing, RISE * (1 + after), weight)
         weight = np.where(lost, LOST + WEIGHTS[np.maximum(before, 0)], weight)
         quiet = self._handed_over(trials, after, grades.measure) & ~self.held
+        handed = quiet
         bad |= quiet
         weight = np.where(quiet, np.maximum(weight, WEIGHTS[np.maximum(before, 0)]), weight)
         bad &= self.once
-        return Judged(after, bad, (weight * bad).sum(axis=(1, 2)), grades.measure)
+        wanting = ((after == -1) & self.must & self.once).sum(axis=(1, 2))
+        weight = weight * bad
+        fine = np.where(closing, weight * 0.5 * share, 0.0)
+        total = weight.sum(axis=(1, 2))
+        return Judged(after, bad, total + fine.sum(axis=(1, 2)), total, wanting, handed, grades.measure)
 
     def _handed_over(
         self, trials: Sequence[Trial], after: NDArray[np.int8], measure: NDArray[np.float32]
@@ -151,12 +172,12 @@ class Baseline:
             milder = after[:, clause, row] < self.grade[clause, row]
             milder |= measure[:, clause, row] < self.measure[clause, row] * (1 - 1e-6)
             for k in np.flatnonzero(milder).tolist():
-                ways = [_way(guard, trials[k].get(guard.cell)) for guard in guards]
+                ways = [way_of(guard, trials[k].get(guard.cell)) for guard in guards]
                 found[k, clause, row] = -1 in ways and 1 not in ways
         return found
 
 
-def _way(guard: Guard, value: Any) -> int:
+def way_of(guard: Guard, value: Any) -> int:
     """1 where the seat moves the way that helps, -1 the other way, 0 where it stays."""
     if value is None:
         return 0
@@ -172,7 +193,7 @@ def _way(guard: Guard, value: Any) -> int:
 
 def guards_of(
     stations: Stations, block: NDArray[np.intp], clauses: Iterable[Clause], grade: NDArray[np.int8]
-) -> tuple[Guard, ...]:
+) -> list[Guard]:
     """The findings of a machine that only one way of moving a seat clears."""
     found = []
     for k, clause in enumerate(clauses):
@@ -182,7 +203,7 @@ def guards_of(
                 nominal, lower, upper, _ = value_at(stations, repair.name, int(block[row]))
                 size = (nominal + lower, nominal + upper)
                 found.append(Guard(k, int(row), Cell(repair.name, int(row)), repair.way == "tighter", size))
-    return tuple(found)
+    return found
 
 
 def baseline(
@@ -191,6 +212,7 @@ def baseline(
     rulebook: Rulebook,
     copy: Grades,
     reviewed: NDArray[np.int8],
+    must: NDArray[np.bool_],
     conceded: NDArray[np.bool_],
     closes: str,
 ) -> Baseline:
@@ -204,18 +226,25 @@ def baseline(
         Of one trial that changes nothing.
     reviewed : int8 array, shape (clauses, rows)
         Grades as the review gave them, with what the reading says of cells.
+    must : bool array, the same shape
+        What must be judged before the gate opens.
     conceded : bool array, the same shape
         Findings that are accepted.
     closes : str
         Lowest severity that closes the gate.
+
+    Returns
+    -------
+    Baseline
     """
     clauses = tuple(clause for clause in rulebook.clauses.values() if clause.off is None)
-    held = (copy.grade[0] != reviewed) | conceded
+    held = (copy.grade[0] != reviewed) & ~conceded
     return Baseline(
         clauses,
         reviewed,
         copy.measure[0],
         held,
+        must,
         conceded,
         grade_of(closes),
         guards_of(stations, block, clauses, np.where(held, 0, reviewed)),

@@ -1,0 +1,149 @@
+"""The plan of a review: the searches of all machines whose gate is closed, and what it comes to, reviewed whole."""
+
+from collections.abc import Generator, Iterator, Mapping, Sequence
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from linter.model.findings import SEVERITIES, Assessment, ReviewResult
+from linter.model.stations import Stations
+from linter.review.plan.alternatives import Looking, Outside
+from linter.review.plan.cells import Cell, Movable
+from linter.review.plan.lines import Planned, recorded
+from linter.review.plan.search import Found, Search
+from linter.review.plan.standing import Baseline, Judged, baseline
+from linter.review.plan.trials import Trial, machine_block, try_out_all, with_values
+from linter.rulebook.model import Rulebook
+
+#: Machines whose searches share their batches; memory does not grow with the table.
+TOGETHER = 16
+
+
+def with_plan(
+    result: ReviewResult, stations: Stations, rulebook: Rulebook, movable: Movable | None = None
+) -> ReviewResult:
+    """The same result with its plan, what the plan comes to, and the decisions outside it.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        With its concessions; what is conceded closes no gate.
+    stations : Stations
+        What was reviewed.
+    rulebook : Rulebook
+        What it was reviewed under.
+    movable : Movable, optional
+        Parameters kept or freed by the caller.
+
+    Returns
+    -------
+    ReviewResult
+        The given one where no finding closes the gate: nothing is searched then.
+    """
+    by_machine = _closing_machines(result)
+    if not by_machine:
+        return result
+    made: list[Planned] = []
+    index = {name: k for k, name in enumerate(stations.machines)}
+    wanted = sorted((index[name], records) for name, records in by_machine.items() if name in index)
+    for start in range(0, len(wanted), TOGETHER):
+        group = _group(wanted[start : start + TOGETHER], stations, rulebook, result, movable or Movable())
+        made += group
+    return recorded(result, stations, made)
+
+
+def _closing_machines(result: ReviewResult) -> dict[str, list[Assessment]]:
+    """Assessments of the machines that have a finding which closes the gate."""
+    closing = {a.machine for a in result.closing}
+    found: dict[str, list[Assessment]] = {}
+    for item in result.assessments if closing else ():
+        if item.machine in closing:
+            found.setdefault(item.machine, []).append(item)
+    return found
+
+
+def _group(
+    wanted: Sequence[tuple[int, Sequence[Assessment]]],
+    stations: Stations,
+    rulebook: Rulebook,
+    result: ReviewResult,
+    movable: Movable,
+) -> Iterator[Planned]:
+    """Machines searched together."""
+    blocks = [machine_block(stations, machine) for machine, _ in wanted]
+    nothing: Trial = {}
+    copies = try_out_all(stations, [(block, [nothing]) for block in blocks], rulebook)
+    bases = []
+    for (_, records), block, copy in zip(wanted, blocks, copies, strict=True):
+        reviewed = grades_of(records, stations, block, rulebook)
+        bases.append(baseline(stations, block, rulebook, copy, *reviewed, result.gate_severity))
+    searches = [
+        Search(stations, block, rulebook, base, movable).run() for block, base in zip(blocks, bases, strict=True)
+    ]
+    found: list[Found] = _together(searches, stations, blocks, bases, rulebook)
+    looks = [
+        Looking(stations, block, rulebook, base, movable).run(own)
+        for block, base, own in zip(blocks, bases, found, strict=True)
+    ]
+    outside: list[Outside] = _together(looks, stations, blocks, bases, rulebook)
+    for (machine, _), block, base, own, other in zip(wanted, blocks, bases, found, outside, strict=True):
+        yield Planned(machine, block, base, own, other)
+
+
+def _together(
+    searches: Sequence[Generator[Sequence[Trial], Judged, Any]],
+    stations: Stations,
+    blocks: Sequence[NDArray[np.intp]],
+    bases: Sequence[Baseline],
+    rulebook: Rulebook,
+) -> list[Any]:
+    """Runs searches side by side: what all of them ask for in one round is judged in one batch."""
+    results: list[Any] = [None] * len(searches)
+    asked: dict[int, Sequence[Trial]] = {}
+    for k, search in enumerate(searches):
+        try:
+            asked[k] = next(search)
+        except StopIteration as end:
+            results[k] = end.value
+    while asked:
+        answers = try_out_all(stations, [(blocks[k], trials) for k, trials in asked.items()], rulebook)
+        following: dict[int, Sequence[Trial]] = {}
+        for (k, trials), grades in zip(asked.items(), answers, strict=True):
+            try:
+                following[k] = searches[k].send(bases[k].judge(trials, grades))
+            except StopIteration as end:
+                results[k] = end.value
+        asked = following
+    return results
+
+
+def grades_of(
+    records: Sequence[Assessment], stations: Stations, block: NDArray[np.intp], rulebook: Rulebook
+) -> tuple[NDArray[np.int8], NDArray[np.bool_], NDArray[np.bool_]]:
+    """Grades of one machine as its records tell them, shape (clauses, rows); what must be judged; what is conceded."""
+    index = {c.id: k for k, c in enumerate(c for c in rulebook.clauses.values() if c.off is None)}
+    names = [str(name) for name in stations.text("station")[block]]
+    grades = np.zeros((len(index), len(block)), dtype=np.int8)
+    must, conceded = np.zeros(grades.shape, dtype=bool), np.zeros(grades.shape, dtype=bool)
+    for record in records:
+        rows = [i for i, name in enumerate(names) if record.station is None or name == record.station]
+        grade = {"not assessed": -1, "not applicable": -2}.get(record.outcome, 0)
+        if record.severity is not None:
+            grade = len(SEVERITIES) - SEVERITIES.index(record.severity)
+        grades[index[record.clause], rows] = grade
+        must[index[record.clause], rows] = record.must
+        conceded[index[record.clause], rows] = record.outcome == "conceded"
+    return grades, must, conceded
+
+
+def applied(stations: Stations, changes: Sequence[tuple[NDArray[np.intp], Mapping[Cell, Any]]]) -> Stations:
+    """The table with the values of some machines changed; the given one is left as it is."""
+    return with_values(
+        stations,
+        (
+            (cell.name, slice(int(block[0]), int(block[-1]) + 1) if cell.whole else int(block[cell.row]), value)
+            for block, values in changes
+            for cell, value in values.items()
+        ),
+    )
