@@ -27,7 +27,7 @@ from linter.model.vocabulary import Parameter, parameter, vocabulary
 from linter.reading import InputError, read_table
 from linter.report.writers import WRITERS, Job
 from linter.review.assess import assess
-from linter.review.changes import with_changes
+from linter.review.plan.planned import with_plan
 from linter.review.records import review_reading
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook
@@ -240,7 +240,7 @@ class Run:
         if whole:
             self.counts["whole"] += 1
             begin = time.process_time()
-            result = with_changes(review_reading(reading, self.book), reading.stations, self.book)
+            result = with_plan(review_reading(reading, self.book), reading.stations, self.book)
             assert result.failures == (), result.failures
             for kind, writer in WRITERS.items():
                 made = writer.content(Job(result, self.book, path))

@@ -384,5 +384,25 @@ def archive(folder: Path, rulebooks: Sequence[str], out: Path, reports: Sequence
     sys.exit(run_archive(folder, rulebooks, out, reports=reports, **options))
 
 
+@main.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@table_options
+@_KEEP_OPTION
+@_FREE_OPTION
+@click.option(
+    "--out", default="repaired", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
+)
+@click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")
+def repair(table: Path, out: Path, **options: Any) -> None:
+    """Write a table with its plan applied, the plan as JSON, and the report of the repaired table.
+
+    The table itself is left as it is. Exit status: that of a review of the repaired table; 2 where that was not made.
+    """
+    from linter.command.repair_command import repair as write_repaired
+    from linter.command.review_command import Options
+
+    sys.exit(write_repaired(table, out, Options(**options)))
+
+
 if __name__ == "__main__":
     main()

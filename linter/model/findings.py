@@ -73,7 +73,7 @@ class Used:
 
 @frozen
 class Change:
-    """A change that clears a finding.
+    """A change of the plan that clears a finding or makes it milder.
 
     Attributes
     ----------
@@ -82,9 +82,7 @@ class Change:
     text : str
         The change in words, for example ``k5 -> m5``.
     verified : bool
-        True where the whole rulebook was run again with the change and nothing got worse.
-    together : int
-        Changes with the same number belong together; 0 for one that clears alone.
+        True where the whole rulebook was run again with the plan that it is part of, and nothing got worse.
     line : int
         Line of the plan that makes it.
     """
@@ -94,7 +92,6 @@ class Change:
     unit: str
     text: str
     verified: bool
-    together: int = 0
     line: int = 0
 
 

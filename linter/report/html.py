@@ -16,7 +16,7 @@ from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
 from linter.report.balls import ball_tables
-from linter.report.cells import cells_to_change, first_ways, none_found, same_change
+from linter.report.cells import cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, listed_features, not_stated
 from linter.report.entries import same_observed
@@ -69,9 +69,7 @@ def environment() -> Environment:
         capitalize_first=lambda text: text[:1].upper() + text[1:],
     )
     made.globals.update(
-        none_found=none_found,
         cells_to_change=cells_to_change,
-        first_ways=first_ways,
         same_change=same_change,
         same_observed=same_observed,
         limits_text=limits_text,

@@ -521,13 +521,13 @@ def test_a_table_that_does_not_fit_is_refused_before_it_is_reviewed(review, here
 
 
 def test_the_bounds_hold_for_the_whole_of_a_table(review, here, monkeypatch):
-    import linter.review.changes
+    import linter.review.plan.planned
 
     def endless(*_arguments):
         while True:
             pass
 
-    monkeypatch.setattr(linter.review.changes, "with_changes", endless)
+    monkeypatch.setattr(linter.review.plan.planned, "with_plan", endless)
     result = review("fan.csv", "--seconds", "0.5", code=2)
     assert "more than 0.5 s of processor time" in result.stderr
 

@@ -27,6 +27,17 @@ from linter.model.findings import (
     WorkingLine,
 )
 from linter.model.places import Place
+from linter.model.plan import (
+    Alternative,
+    Conflict,
+    Decision,
+    Fact,
+    Left,
+    MachinePlan,
+    PlanLine,
+    PlanResult,
+    SizeValue,
+)
 from linter.rulebook.model import Chapter, Clause, Rulebook, Source, Step, Table
 
 FILE = "dust_extractor.xlsx"
@@ -242,10 +253,7 @@ def _station(machine: str, station: str, column: str) -> list[Assessment]:
             working=FIT,
             remedy="Give the shaft seat k5 or m5.",
             places=(_used("shaft_seat_diameter", f"{column}14", "4 h5 (0/−0.005) mm"),),
-            clears_with=(
-                Change("shaft_seat_diameter", "k5", "", "h5 -> k5", True),
-                Change("shaft_seat_diameter", "m5", "", "h5 -> m5", False),
-            ),
+            clears_with=(Change("shaft_seat_diameter", "k5", "", "h5 -> k5", True, 1),),
             assumed=(Assumed("inner_groove_ratio", 0.52, "1", "not stated; the vocabulary's default 0.52 stands in"),),
         ),
         _item(
@@ -336,7 +344,31 @@ def sample(rulebook: Rulebook) -> ReviewResult:
             ConcessionNote("K-3", "expired", "Concession K-3 ended on 2025-12-31; the finding counts."),
         ),
         stations=tuple(StationRecord(m, s, VALUES) for m in ("blower", "fan") for s in ("A", "B")),
-    )
+        plan=(
+            PlanLine(
+                1, "blower", "A", "shaft_seat_diameter", Place(FILE, "Seats", "D14"), "4 h5 (0/−0.005) mm",
+                "4 k5 (+0.006/+0.001) mm", SizeValue(4.0, 0.001, 0.006, "k5"), "mm", ("fit.shaft-class",), (),
+                "clears Tolerance class of the shaft seat",
+            ),
+        ),
+        plan_result=PlanResult(
+            "closed",
+            {"critical": 1, "major": 0, "minor": 2, "remark": 3},
+            (
+                MachinePlan(
+                    "blower", "closed", {"critical": 1, "major": 0, "minor": 2, "remark": 3},
+                    (Left("shoulder.fillet", "A", "critical"),),
+                    (Conflict(("shoulder.fillet",), (Fact("ring_chamfer", "A", "0.2 mm"),), "The fillet stays."),),
+                ),
+            ),
+        ),
+        decisions=(
+            Decision(
+                "blower", (Alternative("A", "inner_ring_retention", "none", "adhesive"),), True, (),
+                ("fit.shaft-class",), (), (), "closed", {"critical": 1, "major": 0, "minor": 2, "remark": 3},
+            ),
+        ),
+    )  # fmt: skip
 
 
 @pytest.fixture

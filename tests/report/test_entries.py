@@ -7,7 +7,7 @@ from attrs import evolve
 
 from linter.model.findings import SEVERITIES, Cause, Change, Quantity, Used
 from linter.model.places import Place
-from linter.report.cells import first_ways, same_change
+from linter.report.cells import same_change
 from linter.report.entries import entries_of, same_observed
 from linter.report.html import html_text, limits_text
 from linter.report.pages import report_of
@@ -125,20 +125,10 @@ def test_figures_have_three_digits_while_they_tell_value_and_limit_apart(sample)
     assert limits_text(evolve(item, observed=Quantity(0.2125, "mm")))[0] == "0.2125\u00a0mm"
 
 
-def test_the_first_ways_are_checked_ones_and_sets_stay_together(sample):
-    item = pick(sample, "fit.shaft-class")
-    made = [
-        Change("a", 1, "", "costly", False),
-        Change("b", 1, "", "one", True, 1),
-        Change("c", 1, "", "alone", True),
-        Change("d", 1, "", "other", True, 1),
-        Change("e", 1, "", "third", True),
-    ]
-    ways = first_ways(evolve(item, clears_with=tuple(made)))
-    assert [[c.text for c in way] for way in ways] == [["one", "other"], ["alone"]]
-    assert [[c.text for c in way] for way in first_ways(evolve(item, clears_with=(made[0],)))] == [["costly"]]
-    assert first_ways(evolve(item, clears_with=())) == ()
-    assert same_change([item, evolve(item, station="B"), evolve(item, clears_with=())]) == (
-        (item, evolve(item, station="B")),
+def test_findings_with_the_same_changes_or_remedy_stand_together(sample):
+    item = evolve(pick(sample, "fit.shaft-class"), clears_with=(Change("a", 1, "", "one", True, 1),))
+    other_line = evolve(item, station="B", clears_with=(Change("a", 1, "", "one", True, 2),))
+    assert same_change([item, other_line, evolve(item, clears_with=())]) == (
+        (item, other_line),
         (evolve(item, clears_with=()),),
     )

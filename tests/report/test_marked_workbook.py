@@ -97,7 +97,7 @@ def test_cells_to_change_are_filled_and_commented(reviewed, table):
     seats = open_book(marked_workbook(reviewed, table))["Seats"]
     for cell, severity, text in (
         ("D20", "critical", "Make shaft_fillet_radius 0.2 mm or less"),
-        ("D14", "major", "Clears it, and nothing else gets worse: shaft seat diameter: h5 -> k5."),
+        ("D14", "major", "In the plan: line 1, shaft seat diameter: h5 -> k5."),
         ("D12", "minor", "Choose clearance group C3"),
         ("D4", "remark", "speed factor"),
     ):

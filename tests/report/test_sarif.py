@@ -142,8 +142,7 @@ def test_the_first_location_is_the_cell_to_change(sample, rulebook):
     assert entry["locations"][0]["logicalLocations"][0]["name"] == "shaft_seat_diameter"
     assert len(entry["relatedLocations"]) == 2
     text = entry["message"]["text"]
-    assert "Clears it, and nothing else gets worse: shaft seat diameter: h5 -> k5." in text
-    assert "Clears it, at a cost: shaft seat diameter: h5 -> m5." in text
+    assert "In the plan: line 1, shaft seat diameter: h5 -> k5." in text
 
 
 def test_identity_does_not_depend_on_the_place_or_the_value(sample, rulebook):

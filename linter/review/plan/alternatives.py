@@ -12,8 +12,9 @@ from linter.model.findings import SEVERITIES
 from linter.model.stations import Stations
 from linter.model.vocabulary import parameter
 from linter.review.plan.cells import Cell, Movable, is_decision
-from linter.review.plan.search import Found, Search, State, values_of
+from linter.review.plan.search import Search
 from linter.review.plan.standing import Baseline, Judged, baseline
+from linter.review.plan.states import Found, State, values_of
 from linter.review.plan.trials import Trial, try_out, value_at, with_values
 from linter.rulebook.model import Rulebook
 

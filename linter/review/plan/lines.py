@@ -25,8 +25,8 @@ from linter.model.wording import rounded, value_text
 from linter.review.needed import Cells
 from linter.review.plan.alternatives import Outside
 from linter.review.plan.cells import Cell
-from linter.review.plan.search import Found
 from linter.review.plan.standing import Baseline
+from linter.review.plan.states import Found
 from linter.review.plan.trials import put, replicate
 from linter.rulebook.model import Clause
 
@@ -78,7 +78,7 @@ def _change(line: PlanLine, station: str | None) -> Change:
     if isinstance(value, SizeValue):
         value = value.tolerance_class or value.nominal
     at = f" at {line.station}" if line.station and line.station != station else ""
-    return Change(line.parameter, value, line.unit, f"{line.before} \u2192 {line.after}{at}", True, 1, line.line)
+    return Change(line.parameter, value, line.unit, f"{line.before} \u2192 {line.after}{at}", True, line.line)
 
 
 class _Teller:

@@ -11,8 +11,9 @@ from linter.model.stations import Stations
 from linter.review.plan.alternatives import Looking, Outside
 from linter.review.plan.cells import Cell, Movable
 from linter.review.plan.lines import Planned, recorded
-from linter.review.plan.search import Found, Search
+from linter.review.plan.search import Search
 from linter.review.plan.standing import Baseline, Judged, baseline
+from linter.review.plan.states import Found
 from linter.review.plan.trials import Trial, machine_block, try_out_all, with_values
 from linter.rulebook.model import Rulebook
 

@@ -10,8 +10,8 @@ from numpy.typing import NDArray
 from linter.model.findings import SEVERITIES
 from linter.model.stations import Assumption, Stations, apply_defaults
 from linter.review.assess import assess
-from linter.review.changes import put, replicate
 from linter.review.defaults import with_defaults
+from linter.review.plan.trials import put, replicate
 from linter.review.room.domains import Cell
 from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook
