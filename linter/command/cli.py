@@ -1,4 +1,7 @@
-"""The command line: thin, no logic of its own. Rooms are imported only by the command that needs them."""
+"""The command line: thin, no logic of its own. Rooms are imported only by the command that needs them.
+
+One module because what a call can say stands in one place: options that several commands share are stated once.
+"""
 
 import sys
 from collections.abc import Callable, Sequence
