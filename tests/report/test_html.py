@@ -141,9 +141,7 @@ def test_a_long_report_keeps_each_finding_with_its_change(wide, rulebook, strict
     result = wide(140)
     text = "".join(strict(html_text(result, rulebook)).text)
     assert "findings are shown as tables" in text
-    assert text.count("h5 → k5 (line 1 of the plan)") == sum(
-        a.clause == "fit.shaft-class" for a in result.assessments
-    )
+    assert text.count("h5 → k5 (line 1 of the plan)") == sum(a.clause == "fit.shaft-class" for a in result.assessments)
 
 
 def test_a_remedy_names_the_cell_and_what_stands_there(sample, rulebook, strict):
