@@ -19,11 +19,13 @@ from linter.report.balls import ball_tables
 from linter.report.cells import cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, listed_features, not_stated
+from linter.report.drawings.machine_sheet import Position
 from linter.report.entries import same_observed
 from linter.report.pages import (
     DETAILS,
     LARGEST,
     MEANING,
+    MachinePart,
     named_cells,
     place_name,
     prose,
@@ -31,7 +33,7 @@ from linter.report.pages import (
     same_text,
     value_of,
 )
-from linter.report.pictures import counts_faults, marked, picture
+from linter.report.pictures import counts_faults, machine_pictures, marked, picture
 from linter.rulebook.model import Rulebook
 
 _HERE = Path(__file__).resolve().parent
@@ -162,6 +164,13 @@ def policy(sheet: str | None = None) -> str:
     return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
 
 
+def _pictures(part: MachinePart, rulebook: Rulebook) -> dict[str, Markup]:
+    """The pictures of one machine; see :func:`linter.report.pictures.machine_pictures`."""
+    positions = [Position(s.station or "", s.values, marked(s.here)) for s in part.sections if s.values is not None]
+    whole = dict.fromkeys(number for section in part.sections if section.station is None for number, _ in section.here)
+    return machine_pictures(positions, list(whole), rulebook)
+
+
 def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = None, brief: bool = False) -> str:
     """The findings report of one table.
 
@@ -194,6 +203,7 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
             date=date,
             brief=brief,
             picture=lambda item: picture(item, rulebook),
+            pictures=lambda part: _pictures(part, rulebook),
             ball_tables=lambda sections: ball_tables(
                 [(section.station, section.values) for section in sections if section.values is not None], rulebook
             ),

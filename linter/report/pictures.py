@@ -1,15 +1,21 @@
 """Which drawing goes with which assessment, and which features of a seat a finding is about."""
 
+import math
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
+import numpy as np
 from markupsafe import Markup
 
 from linter.model.findings import Assessment
 from linter.report.drawings.bars import SpeedLimit, limit_bar, speed_scale
+from linter.report.drawings.curves import Point, fit_over_speed, preload_over_temperature, speed_map
 from linter.report.drawings.fits import clearance_walk, fit_diagram
 from linter.report.drawings.half_section import FEATURES
+from linter.report.drawings.machine_sheet import Position, machine_sheet
+from linter.report.drawings.seat_parts import plain
+from linter.report.drawings.stack import spring_stack
 from linter.report.drawings.window import Criterion, preload_window
 from linter.rulebook.model import Clause, Rulebook
 
@@ -89,16 +95,42 @@ def _speed(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
     remark = _numbers(figures, "remark_from")
     words = {u.parameter: u.text for u in item.places}
     lubrication = str(figures.get("lubrication") or words.get("lubrication", ""))
-    roller = "roller" in str(figures.get("family") or words.get("bearing_type", ""))
-    published = _published(clause, "roller" if roller else "ball")
+    kind = str(figures.get("family") or words.get("bearing_type", ""))
+    published = _published(clause, kind, _leading_number(words.get("bore_diameter", "")))
     return speed_scale(values[0], values[1], values[2], remark[0] if remark else None, lubrication, published)
 
 
-def _published(clause: Clause, family: str) -> Sequence[SpeedLimit]:
+def _leading_number(text: str) -> float:
+    """The number that a value begins with; NaN without one."""
+    found = re.match(r"[\d\u00a0]+(?:\.\d+)?", text)
+    return float(found[0].replace("\u00a0", "")) if found else math.nan
+
+
+def _published(clause: Clause, kind: str, bore: float) -> Sequence[SpeedLimit]:
+    """Speed factors that a clause has for a kind of bearing by lubrication; in proportion between bores."""
     table = clause.tables.get("limits")
-    if table is None or not {"family", "lubrication", "remark_from", "low", "high"} <= set(table.columns):
+    if table is None or not {"lubrication", "low", "high"} <= set(table.columns):
         return []
     rows = [dict(zip(table.columns, row, strict=True)) for row in table.rows]
+    family = "roller" if "roller" in kind else "ball"
+    if "family" not in table.columns:
+        mine = [
+            r
+            for r in rows
+            if (kind or "deep groove ball") in r["bearing_type"].split("; ") and not r["tolerance_class"]
+        ]
+        found = []
+        for lubrication in dict.fromkeys(row["lubrication"] for row in mine):
+            group = sorted(
+                (float(r["bore"] or 0), float(r["low"]), float(r["high"]))
+                for r in mine
+                if r["lubrication"] == lubrication
+            )
+            bores, lows, highs = zip(*group, strict=True)
+            at = bores[0] if math.isnan(bore) else bore
+            low, high = (float(np.interp(at, bores, ends)) for ends in (lows, highs))
+            found.append(SpeedLimit(lubrication, None, low, high))
+        return found
     return [
         SpeedLimit(
             row["lubrication"],
@@ -130,7 +162,78 @@ def _walk(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
     return clearance_walk(pairs[0], pairs[1], pairs[2], temperature[0] if temperature else 0.0, pairs[3])
 
 
-_DRAWN = {"fit-diagram": _fit, "preload-window": _window, "speed-scale": _speed, "clearance-walk": _walk}
+def _temperature(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    """Preload at assembly and in each state; of a rigid pair only in the state that decides."""
+    start, rate = _numbers(figures, "force_nominal"), _numbers(figures, "rate")
+    if start is None:
+        return None
+    forces = {"assembled": start[0]}
+    if rate is not None:
+        names = sorted((key for key in figures if key.startswith("growth_")), key=lambda key: key != "growth_cold")
+        for key in names:
+            growth = _numbers(figures, key)
+            if growth is not None:
+                forces[key.removeprefix("growth_")] = start[0] - rate[0] * growth[0]
+    else:
+        after = _numbers(figures, "after")
+        if after is None:
+            return None
+        forces[str(figures.get("state", "then"))] = after[0]
+    share = item.upper.value / 100.0 if item.upper is not None and item.upper.unit == "%" else None
+    window = (None, None) if share is None else (max(start[0] * (1 - share), 0.0), start[0] * (1 + share))
+    return preload_over_temperature(forces, window)
+
+
+def _fit_speed(figures: Figures, item: Assessment, clause: Clause) -> Markup | None:
+    fit = _numbers(figures, "fit_smallest", "fit_largest", "fit_in_use_smallest", "fit_in_use_largest", "speed_loss")
+    speed = _leading_number({u.parameter: u.text for u in item.places}.get("speed_max", ""))
+    if fit is None or math.isnan(speed):
+        return None
+    slow = [v for key in ("load_loss", "heat_loss") for v in _numbers(figures, key) or ()]
+    return fit_over_speed((fit[0], fit[1]), (fit[2], fit[3]), fit[4], speed, sum(slow))
+
+
+def machine_pictures(positions: Sequence[Position], whole: Sequence[int], rulebook: Rulebook) -> dict[str, Markup]:
+    """The pictures of a machine by name: its sheet, its place among published speed factors, the chain of its spring.
+
+    Parameters
+    ----------
+    positions : sequence of Position
+        As :func:`linter.report.drawings.machine_sheet.machine_sheet` takes them.
+    whole : sequence of int
+        Numbers of the findings about the machine as a whole.
+    rulebook : Rulebook
+        Whose published speed factors are shown.
+
+    Returns
+    -------
+    dict of str to Markup
+        Those whose values are stated.
+    """
+    if not positions:
+        return {}
+    values = positions[0].values
+    found: dict[str, Markup | None] = {"sheet": machine_sheet(positions, whole)}
+    points = []
+    for position in positions:
+        d, outside, n = (plain(position.values, name) for name in ("bore_diameter", "outside_diameter", "speed_max"))
+        if d and outside and n:
+            points.append(Point(position.name, 0.5 * (d + outside), n))
+    kind, bore = str(values.get("bearing_type", "")), plain(values, "bore_diameter") or math.nan
+    scales = (_published(c, kind, bore) for c in rulebook.clauses.values() if c.picture == "speed-scale")
+    found["map"] = speed_map(points, next(filter(None, scales), ()))
+    found["stack"] = spring_stack(str(values.get("spacer_stack", "")))
+    return {name: drawn for name, drawn in found.items() if drawn is not None}
+
+
+_DRAWN = {
+    "preload-temperature": _temperature,
+    "fit-over-speed": _fit_speed,
+    "fit-diagram": _fit,
+    "preload-window": _window,
+    "speed-scale": _speed,
+    "clearance-walk": _walk,
+}
 
 _ABOUT = {
     "fit": ("seat_diameter",),

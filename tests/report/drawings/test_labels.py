@@ -12,8 +12,9 @@ from linter.model.findings import ReviewResult
 from linter.model.packaged import data_folder
 from linter.reading import Reading, read_table
 from linter.report.drawings.half_section import FEATURES, half_section
+from linter.report.drawings.machine_sheet import Position
 from linter.report.pages import report_of
-from linter.report.pictures import marked, picture
+from linter.report.pictures import machine_pictures, marked, picture
 from linter.review.records import review_reading
 from linter.rulebook.load import CURRENT, load
 from linter.rulebook.model import Rulebook
@@ -27,6 +28,9 @@ DEMOS = sorted((data_folder("ruleset").parent / "sample_exports").iterdir())
 def of_result(name: str, result: ReviewResult, book: Rulebook) -> Iterator[tuple[str, Markup]]:
     report = report_of(result, book, "full")
     for part in report.machines:
+        positions = [Position(s.station or "", s.values, marked(s.here)) for s in part.sections if s.values is not None]
+        for kind, drawn in machine_pictures(positions, [1, 2], book).items():
+            yield f"{name} {kind}", drawn
         for section in part.sections:
             if section.values is not None and (drawn := half_section(section.values, marked(section.here))):
                 yield f"{name} {section.station} half section", drawn
