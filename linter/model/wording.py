@@ -16,6 +16,7 @@ _SHOWN_UNITS = {
     "mm.r/min": "mm·r/min",
     "g.mm": "g·mm",
     "N.mm": "N·mm",
+    "N.m": "N·m",
     "kg/m3": "kg/m³",
     "1e-6/K": "10⁻⁶/K",
 }

@@ -33,6 +33,7 @@ IN_PINT = {
     "N/mm": "newton / millimeter", "N/um": "newton / micrometer", "N/m": "newton / meter",
     "kgf/mm": "kilogram_force / millimeter", "lbf/in": "pound_force / inch",
     "mm2": "millimeter ** 2", "cm2": "centimeter ** 2", "dm2": "decimeter ** 2", "m2": "meter ** 2", "in2": "inch ** 2",
+    "N.m": "newton * meter", "N.mm": "newton * millimeter", "N.cm": "newton * centimeter",
     "W": "watt", "mW": "milliwatt", "kW": "kilowatt", "W/K": "watt / kelvin", "mW/K": "milliwatt / kelvin",
     "J/K": "joule / kelvin", "kJ/K": "kilojoule / kelvin",
     "1": "dimensionless", "%": "percent",

@@ -104,6 +104,11 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("kgf/mm", _G, "kgf/mm kp/mm"),
         ("lbf/in", _LB * _G / 25.4, "lbf/in lb/in lbs/in"),
     ),
+    "torque": (
+        ("N.m", 1.0, "N.m Nm N-m Н.м"),
+        ("N.mm", 1e-3, "N.mm Nmm N-mm Н.мм"),
+        ("N.cm", 1e-2, "N.cm Ncm N-cm"),
+    ),
     "area": (
         ("mm2", 1.0, "mm2 мм2 sq.mm"),
         ("cm2", 100.0, "cm2 см2 sq.cm"),
@@ -155,6 +160,7 @@ CANONICAL: dict[str, tuple[str, float, str]] = {
     "mm/s": ("velocity", 1.0, "millimeter / second"),
     "m/s": ("velocity", 1e3, "meter / second"),
     "mm2": ("area", 1.0, "millimeter ** 2"),
+    "N.m": ("torque", 1.0, "newton * meter"),
     "W": ("power", 1.0, "watt"),
     "W/K": ("thermal conductance", 1.0, "watt / kelvin"),
     "J/K": ("heat capacity", 1.0, "joule / kelvin"),
