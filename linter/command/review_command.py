@@ -178,6 +178,8 @@ class _Call:
                 self.write(result, table, name)
         except InputError as error:
             reason = str(error)
+            if error.code == "encoding" and self.options.encoding is None:
+                reason += f"; ringseat names {table} shows what each encoding reads, --encoding NAME takes one"
         except Exception as error:
             reason = f"{shown(table)}: could not be reviewed, a fault of the program ({type(error).__name__}: {error})"
         else:

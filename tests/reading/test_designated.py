@@ -173,3 +173,24 @@ def test_where_makers_print_different_balls_the_weakest_are_assumed_and_the_othe
     assert (s.number("ball_count")[0], s.number("ball_diameter")[0]) == (8, 6.746)
     assert "29.05" in s.derived["ball_diameter"].basis[0]
     assert "different balls" in s.assumed["ball_diameter"].reason
+
+
+def test_a_pair_behind_a_designation_is_told_at_its_cell(tmp_path):
+    reading = read(tmp_path, "machine,station,bearing_designation,speed_max\nM,A,7002 C P4 DB,1000\nM,B,7002 C P4,\n")
+    pairs = told(reading, "pair")
+    assert [(p.row, p.kind, p.place.short()) for p in pairs] == [(0, "assumption", "C2")]
+    assert "back to back" in pairs[0].message
+
+
+@pytest.mark.parametrize(
+    ("names", "roles"),
+    [
+        (("Impeller end", "Free end"), ("", "")),
+        (("Fixed end", "Free end"), ("locating", "floating")),
+        (("A (Festlager)", "B (Loslager)"), ("locating", "floating")),
+    ],
+)
+def test_a_free_end_floats_only_beside_a_fixed_one(tmp_path, names, roles):
+    rows = "".join(f"M,{name},6203\n" for name in names)
+    s = read(tmp_path, f"machine,station,bearing_designation\n{rows}").stations
+    assert (word(s, "axial_role", 0), word(s, "axial_role", 1)) == roles

@@ -45,6 +45,8 @@ _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
 _SIZES = ("bore_diameter", "outside_diameter", "ring_width")
 _WORDS = re.compile(r"[^\W\d_]+")
 _LONGEST_LETTERS = 3
+#: Words that say of an end that nothing is coupled to it as well as that its bearing floats.
+_FREE = re.compile(r"\b(?:free|freie?s?|libre|liber[oa])\b|自由|свободн", re.IGNORECASE)
 #: Problems of designations that are told one by one.
 _MOST_TOLD = 200
 
@@ -161,15 +163,23 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
     """
     texts = stations.text(DESIGNATION)
     filling = _Filling(stations)
-    for row, name in enumerate(stations.text("station").tolist()):
-        if role := _role_in(name):
-            filling.offer(row, "axial_role", Value(role, f"station {visible(name, 40)}"))
+    _roles_of_names(filling, stations)
     for row, text in enumerate(texts.tolist()):
         if text:
             if bearings is not None:
                 _listed(filling, row, text, bearings)
             _one(filling, row, _said(text, _stated_sizes(filling, row)))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
+
+
+def _roles_of_names(filling: _Filling, stations: Stations) -> None:
+    """The axial role that a station's name says; ``free end`` says one only beside a fixed one of the same machine."""
+    names, machine = stations.text("station").tolist(), stations.machine_row.tolist()
+    roles = [_role_in(name) for name in names]
+    fixed = {at for at, role in zip(machine, roles, strict=True) if role == "locating"}
+    for row, (name, role) in enumerate(zip(names, roles, strict=True)):
+        if role and (machine[row] in fixed or not _FREE.search(name)):
+            filling.offer(row, "axial_role", Value(role, f"station {visible(name, 40)}"))
 
 
 @lru_cache(maxsize=1024)
@@ -243,9 +253,6 @@ def _said(text: str, sizes: tuple[float, float, float] | None) -> _Said:
     if read.derived and read.reported:
         signs = "; ".join(f"{visible(sign, 20)} ({why})" for sign, why in read.reported)
         notes.append(f"designation {visible(text, 40)}: not read: {signs}")
-    if read.arrangement:
-        pair = f"arrangement {read.arrangement} of a pair, which no parameter states"
-        notes.append(f"designation {visible(text, 40)}: {pair}")
     return _Said(
         text,
         read,
@@ -273,8 +280,19 @@ def _one(filling: _Filling, row: int, said: _Said) -> None:
             filling.offer(row, name, value)
     if said.read.refusal is not None:
         _refused(filling, row, said.text, said.read)
+    if said.read.arrangement:
+        _paired(filling, row, said.text, said.read.arrangement)
     for note in said.notes:
         filling.note(note)
+
+
+def _paired(filling: _Filling, row: int, text: str, arrangement: str) -> None:
+    """A pair behind one designation: the station is judged as one bearing of it, which is said at its cell."""
+    how = {"DB": "back to back", "DF": "face to face", "DT": "in tandem"}.get(arrangement, "")
+    pair = f"{visible(text, 60)} is a pair of bearings {how}".rstrip()
+    sentence = f"{pair} ({arrangement}); the station is taken as one bearing of it, with the loads stated for it"
+    expected = "loads and preload of one bearing of the pair"
+    filling.tell("assumption", row, DESIGNATION, text, "pair", expected, sentence)
 
 
 def _compare(filling: _Filling, row: int, name: str, text: str, value: float | str, basis: str) -> None:
