@@ -81,3 +81,30 @@ def test_lines_that_name_a_position_head_the_rows_below_them(read):
 def test_a_lone_line_with_a_word_for_a_position_names_none(read):
     reading = read("Name;Value;Unit\nPosition overview;;\nbore_diameter;8;mm\noutside_diameter;22;mm\n")
     assert [station for _, station in keys(reading)] == ["1"]
+
+
+@pytest.mark.parametrize("parts", ["upper,lower", "Max [mm],Min [mm]"])
+def test_one_size_beside_a_place_and_the_parts_of_its_tolerance_heads_a_table(read, parts):
+    numbers = "+0.009,+0.001" if "upper" in parts else "8.009,8.001"
+    reading = read(f"Pos,Shaft seat [mm],{parts}\nA,8,{numbers}\nB,8,{numbers}\n")
+    assert [station for _, station in keys(reading)] == ["A", "B"]
+    assert reading.stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.009, 0.009])
+    assert codes(reading) == []
+
+
+def test_a_line_about_units_right_above_the_heading_is_no_part_of_it(read):
+    reading = read("All dimensions in mm,,\nPos,Shaft seat,Ra shaft\nA,8 h5,0.4\nB,8 h5,0.4\n")
+    assert [station for _, station in keys(reading)] == ["A", "B"]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+
+
+def test_a_line_of_a_drawing_frame_below_a_table_is_no_station(read):
+    reading = read("Pos,Shaft seat [mm],Bearing\nA,17 k5,6203\nB,15 k5,6202\nReleased by K. M.,,\n")
+    assert [station for _, station in keys(reading)] == ["A", "B"]
+
+
+def test_a_number_cut_by_its_decimal_comma_is_asked_about_and_its_row_not_used(read):
+    reading = read("Station,Housing seat [mm],Fr [N],Fa [N]\nA,31,5 H6,5,6\nB,31 H6,5,6\n")
+    assert [station for _, station in keys(reading)] == ["B"]
+    assert codes(reading) == ["row-too-long"]
+    assert "31,5 H6" in reading.stations.problems[0].message

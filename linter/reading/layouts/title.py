@@ -55,6 +55,12 @@ def is_label(text: str) -> bool:
     return text.strip(" .:").casefold() in _LABELS
 
 
+def begins_with_label(text: str) -> bool:
+    """Whether a text begins with a label of several words (``Released by K. M.``): a line of a drawing frame."""
+    words = text.casefold().split()
+    return any(" ".join(words[:count]) in _LABELS for count in range(2, min(len(words), 4)))
+
+
 def one_length(text: str) -> str:
     """The unit of length among units in a text (``mm, N, °C``); empty where none or several stand there."""
     units = [(piece, _unit(piece)) for piece in _BETWEEN_UNITS.split(text.strip(" []()")) if piece]

@@ -10,9 +10,11 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.sides import Side, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.words.columns import KEYS, key_of
 from linter.reading.words.headings import Heading, Words
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
+_LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
@@ -161,7 +163,10 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
-    if not names_a_table([label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]):
+    said = [label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]
+    if not names_a_table(said) and not _one_size(labels, headings, words):
+        return None
+    if len(rows) > 1 and _is_text_above(grid, rows[0], headings):
         return None
     if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
         return None
@@ -169,6 +174,30 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         return None
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
+    )
+
+
+def _one_size(labels: Sequence[str], headings: Sequence[Heading | None], words: Words) -> bool:
+    """Whether a row heads one size of a seat with its place or the parts of its tolerance, and holds no numbers."""
+    named = [(label.strip(), h) for label, h in zip(labels, headings, strict=True) if h is not None]
+    if len(named) != 1 or len(named[0][0]) < 2 or named[0][1].entry.kind != "toleranced":
+        return False
+    if named[0][1].entry.level != "station" or any(_LIKE_NUMBER.match(label) for label in labels):
+        return False
+    others = [label for label, h in zip(labels, headings, strict=True) if label and h is None]
+    joined = [label for label in others if words.group(label) in JOINABLE]
+    placed = (
+        others and others[0] == next(filter(None, labels)) and key_of(others[0], words).strip(" .") in KEYS["place"]
+    )
+    return bool(placed) or len(joined) > 1
+
+
+def _is_text_above(grid: Grid, row: int, headings: Sequence[Heading | None]) -> bool:
+    """Whether the upper row of a heading is one text alone that helps to name nothing: a title, no part of it."""
+    filled = [c for c in range(grid.width) if grid.text(row, c)]
+    merged = any(top <= row <= bottom and right > left for top, left, bottom, right in grid.merged)
+    return (
+        len(filled) == 1 and not merged and headings[filled[0]] is None and side_of(grid.text(row, filled[0])) is None
     )
 
 

@@ -2,12 +2,14 @@
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Any
 
 from attrs import define
 
+from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.layouts.lost import ENOUGH, values_of
-from linter.reading.layouts.title import is_label, units_said
+from linter.reading.layouts.title import begins_with_label, is_label, units_said
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.headings import Heading, Words
 
@@ -17,6 +19,8 @@ _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet
 #: Rows at the end of a table among which its foot is looked for.
 _FOOT = 20
 _SENTENCE = re.compile(r".*\S:\s+\S|.*[^\W\d]{3}\.\s*$|(?:\S+\s+){4}\S")
+#: The two halves of a number that a decimal comma cuts.
+_WHOLE, _REST = re.compile(r"[Ø⌀]?\s*[+\-−]?\d{1,4}"), re.compile(r"\d{1,6}(?!\d|[.:/])")
 _COMMENT_ROW, _OTHER_ROW = "a comment row", "a section or footer row"
 
 
@@ -66,6 +70,25 @@ class RowKinds:
             return _OTHER_ROW
         return ""
 
+    def longer(self) -> list[int]:
+        """Rows with a cell behind the last heading."""
+        grid = self.table.grid
+        columns = grid.columns[behind(self.table) :]
+        found = {row for c in columns for row, text in enumerate(c.tolist()) if not is_blank(text)}
+        return sorted(row for row in found if row >= self.first)
+
+    def cut_by_comma(self, row: int) -> int | None:
+        """The column of a number that a decimal comma cut, where its halves as one make the row fit the headings."""
+        texts = self.table.grid.row(row)
+        said = values_of(texts, self.headings)
+        for column, (whole, rest) in enumerate(pairwise(map(cell_text, texts))):
+            if _WHOLE.fullmatch(whole) and _REST.match(rest):
+                joined = [*texts[:column], f"{whole}.{rest}", *texts[column + 2 :], ""]
+                fits = not any(not is_blank(cell) for cell in joined[behind(self.table) :])
+                if fits and values_of(joined, self.headings) >= said:
+                    return column
+        return None
+
     def _is_shifted(self, row: int) -> bool:
         """Whether the cells of a row are rather values of the headings one column before them."""
         cells = self.table.grid.row(row)
@@ -82,7 +105,8 @@ class RowKinds:
     def _is_foot(self, text: str) -> bool:
         """Whether the key of a row is none of a machine or station: a label of a drawing frame, or a sentence."""
         starred = text[0] in "*†‡" and len(text) > 1
-        return starred or is_label(text) or bool(units_said(text)) or _SENTENCE.match(text) is not None
+        framed = is_label(text) or begins_with_label(text)
+        return starred or framed or bool(units_said(text)) or _SENTENCE.match(text) is not None
 
     def _opens_machine(self, row: int) -> bool:
         """Whether a row with a machine alone stands above stations whose machine cell is blank."""

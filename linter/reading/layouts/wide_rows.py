@@ -240,6 +240,7 @@ class _Rows:
                 if filled:
                     self._leave_row(row, filled, what, lost)
         self._tell_lost(lost)
+        self._cut_commas(keep, kinds)
         self._cut_off(keep)
         return np.flatnonzero(keep) + self.first
 
@@ -262,6 +263,23 @@ class _Rows:
             what = what.replace("a ", "the ", 1)
             place = grid.place(row, next(c for c in range(grid.width) if not is_blank(grid.columns[c][row])))
             self.found.problems.append(not_read(place, what, row_text(grid, row), count, max(more, 0)))
+
+    def _cut_commas(self, keep: NDArray[np.bool_], kinds: RowKinds) -> None:
+        """Rows of a text with more cells than the heading, where a decimal comma stood for the sign between cells."""
+        grid = self.table.grid
+        for row in kinds.longer() if grid.sheet is None else ():
+            if not keep[row - self.first] or (column := kinds.cut_by_comma(row)) is None:
+                continue
+            keep[row - self.first] = False
+            place, read = grid.place(row, column), f"{grid.text(row, column)},{grid.text(row, column + 1)}"
+            expected = "one cell for each heading; a number with a decimal comma in quotes"
+            message = (
+                f"{place}: a row with more cells than the heading holds {visible(read, 60)}, which the comma between "
+                f"cells may have cut; expected {expected}; the row is not used."
+            )
+            self.found.problems.append(
+                Problem("unreadable", None, None, place, visible(read), expected, message, "row-too-long")
+            )
 
     def _cut_off(self, keep: NDArray[np.bool_]) -> None:
         """A last row that is shorter than the heading and has no line end: the file may have been cut off."""
