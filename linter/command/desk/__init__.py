@@ -1,0 +1,1 @@
+"""A page on the loopback address for those who will not use a terminal; needs the extra ``ringseat[desk]``."""
