@@ -56,6 +56,10 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
             pieces.append(f"{_things(beyond, 'assessment')} outside the tables of a clause that must be judged")
         if result.undecided_passes:
             pieces.append("undecided passes as asked")
+    if result.plan_result is not None:
+        count = len(result.plan)
+        told = f"{_things(count, 'change')}, gate {result.plan_result.gate} with {'it' if count == 1 else 'them'}"
+        pieces.append(f"plan: {told}" if count else "no plan helps")
     if result.left_out:
         pieces.append(f"{_things(len(result.left_out), 'clause')} left out by the call")
     if void := [f"{note.number} {note.state}" for note in result.concessions if note.state != "applied"]:

@@ -9,7 +9,7 @@ from attrs import frozen
 from linter.model.plan import SizeValue
 
 #: A number as a cell writes it; a minus sign may be the mathematical one.
-_NUMBER = re.compile(r"[-+\u2212]?\s?\d+(?:[.,]\d+)?")
+_NUMBER = re.compile(r"(?:(?<![\d.,])[-+\u2212]\s?)?\d+(?:[.,]\d+)?")
 _CLASS = re.compile(r"(?<![A-Za-z])[A-Za-z]{1,2}\d{1,2}(?![\d.])")
 #: Units that a cell may be written in, over the canonical one.
 SCALES = (1.0, 1000.0, 0.001, 1 / 25.4, 1000 / 25.4, 0.1)

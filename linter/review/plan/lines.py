@@ -155,7 +155,7 @@ class _Teller:
             names = _unique(found)
             if names:
                 parts.append(f"{word} {', '.join(titles[name] for name in names)}")
-        return "; ".join(parts) or "holds what the other changes clear"
+        return "; ".join(parts) or "lets clauses be judged that could not be"
 
     def text(self, cell: Cell, value: Any) -> str:
         """A value as a report shows it."""

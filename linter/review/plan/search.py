@@ -26,7 +26,7 @@ JOINS, MOVES = 60, 5
 #: Shares of the largest of several values that all of them are brought down to.
 CAPS = (0.63, 0.4, 0.25, 0.16, 0.1, 0.063, 0.04, 0.025, 0.016, 0.01)
 #: Shares of the way through their domains at which blank cells are filled together.
-FILLS = (0.0, 0.35, 0.5, 0.65)
+FILLS = (0.0, 0.35, 0.5, 0.65, 0.75, 0.82, 0.9)
 #: Trials of one round at most.
 MOST_TRIALS = 3000
 #: Rounds in which a plan is made smaller.
