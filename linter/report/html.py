@@ -3,6 +3,7 @@
 import base64
 import hashlib
 import re
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -88,6 +89,7 @@ def environment() -> Environment:
         named_cells=named_cells,
         same_text=same_text,
         policy=policy,
+        titles=_titles,
         style=style,
     )
     return made
@@ -162,6 +164,11 @@ def policy(sheet: str | None = None) -> str:
     """The Content-Security-Policy: nothing is allowed but one style sheet (:func:`style` by default), by its hash."""
     digest = base64.b64encode(hashlib.sha256((sheet or style()).encode("utf-8")).digest()).decode("ascii")
     return f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
+
+
+def _titles(clauses: Iterable[str], rulebook: Rulebook) -> str:
+    """Clauses by their titles, with commas."""
+    return ", ".join(rulebook.clauses[name].title if name in rulebook.clauses else name for name in clauses)
 
 
 def _pictures(part: MachinePart, rulebook: Rulebook) -> dict[str, Markup]:
