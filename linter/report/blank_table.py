@@ -9,9 +9,12 @@ from io import BytesIO
 from typing import Any
 
 from linter.model.vocabulary import Parameter, vocabulary
+from linter.report.office import fit_page, row_height
 
 #: Positions that the workbook has a column for; two of them are named beforehand.
 POSITIONS = 4
+#: Width of the column of meanings, in characters.
+MEANING_WIDTH = 100
 
 #: Units as a drawing office writes them; the others stand in the workbook as the vocabulary has them.
 _PRETTY = {"um": "µm", "degC": "°C", "mm2/s": "mm²/s", "mm2": "mm²", "deg": "°", "g.mm": "g·mm", "1": "-"}
@@ -93,6 +96,7 @@ def _sheet(book: Any, name: str, entries: list[Parameter], columns: list[str], g
         # the example stands with the meaning: in a column of its own the examples would look like a station
         told = f"{meaning(entry)}; for example {entry.example}" if entry.example else meaning(entry)
         sheet.write_string(row, unit_at + 1, told, wrapped)
+        sheet.set_row(row, row_height([(told, MEANING_WIDTH)]))
         rule: dict[str, Any] = {
             "validate": "any", "input_title": entry.name[:32], "input_message": entry.meaning[:255],
         }  # fmt: skip
@@ -105,12 +109,9 @@ def _sheet(book: Any, name: str, entries: list[Parameter], columns: list[str], g
     sheet.set_column(0, 0, 30)
     sheet.set_column(first, unit_at - 1, 22)
     sheet.set_column(unit_at, unit_at, 8)
-    sheet.set_column(unit_at + 1, unit_at + 1, 100)
+    sheet.set_column(unit_at + 1, unit_at + 1, MEANING_WIDTH)
     sheet.freeze_panes(1, 1)
-    sheet.set_landscape()
-    sheet.set_paper(9)
-    sheet.fit_to_pages(1, 0)
-    sheet.repeat_rows(0)
+    fit_page(sheet, 0)
 
 
 def empty_json() -> str:

@@ -23,6 +23,8 @@ from linter.reading.files.grids import Bad, Grid
 from linter.reading.files.intake import InputError, Source, load
 from linter.reading.files.xlsx import read_grids
 from linter.report.cells import cells_to_change, sentence, what_to_change
+from linter.report.office import fit_page, row_height
+from linter.report.pages import prose
 from linter.report.verdict import rests_on
 from linter.report.writing import WriteRefused
 
@@ -224,6 +226,7 @@ def _sheet_names(wanted: Sequence[str]) -> list[str]:
 
 def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Assessment]]) -> None:
     sheet = made.book.add_worksheet(name)
+    width = 0
     for column in range(grid.width):
         widest = 0
         for row in range(grid.height):
@@ -239,7 +242,10 @@ def _copy(made: _Book, grid: Grid, name: str, marks: dict[Place, list[Assessment
             widest = max(widest, len(str(value)))
             if found:
                 _mark(sheet, *at, found)
-        sheet.set_column(grid.first_column + column - 1, grid.first_column + column - 1, min(60, max(9, widest + 2)))
+        wide = min(60, max(9, widest + 2))
+        width += wide
+        sheet.set_column(grid.first_column + column - 1, grid.first_column + column - 1, wide)
+    fit_page(sheet, width=width)
 
 
 def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[Place, list[Assessment]]) -> None:
@@ -251,6 +257,7 @@ def _cells_used(made: _Book, result: ReviewResult, source: Source, marks: dict[P
         sheet.set_column(column, column, width)
         made.text(sheet, 0, column, head, "head")
     sheet.freeze_panes(1, 0)
+    fit_page(sheet, 0)
     rows: dict[Place, list[tuple[str, ...]]] = {}
     for cell in result.understood:
         read = (cell.machine, cell.station or "", cell.parameter, cell.read, cell.value)
@@ -300,29 +307,30 @@ def _findings(
     made: _Book, sheet: Worksheet, result: ReviewResult, placed: Sequence[tuple[Assessment, tuple[Place, ...]]]
 ) -> None:
     heads = (
-        ("Severity", 20), ("Clause", 26), ("Machine", 20), ("Station", 14), ("Message", 70), ("What to change", 60),
-        ("Cell", 24),
+        ("Severity", 12), ("Cell", 16), ("What to change", 60), ("Message", 64), ("Station", 14), ("Machine", 20),
+        ("Clause", 26),
     )  # fmt: skip
     first = row = _head(made, sheet, result, heads)
+    fit_page(sheet, row - 1)
     for item, places in placed:
         word = f"conceded ({item.severity})" if item.outcome == "conceded" else str(item.severity)
         made.text(sheet, row, 0, word, f"{grade(item)}-word")
-        message = sentence(item.message)
+        message = prose(sentence(item.message))
         if item.concession is not None:
             message += f" Concession {item.concession}."
-        for column, value in enumerate(
-            (item.clause, item.machine, item.station or "", message, what_to_change(item)), 1
-        ):
+        change = prose(what_to_change(item))
+        for column, value in enumerate((change, message, item.station or "", item.machine, item.clause), 2):
             made.text(sheet, row, column, value, "wrap")
+        sheet.set_row(row, row_height([(change, 60), (message, 64), (item.machine, 20), (item.clause, 26)]))
         if places:
             place = places[0]
             label = _text(place.short() or place.file)
             if place in made.cells and row - first < MOST_LINKS:
                 name, cell = made.cells[place]
                 quoted = name.replace("'", "''")
-                sheet.write_url(row, 6, f"internal:'{quoted}'!{cell}", made.formats["link"], label[:250])
+                sheet.write_url(row, 1, f"internal:'{quoted}'!{cell}", made.formats["link"], label[:250])
             else:
-                made.text(sheet, row, 6, label, "wrap")
+                made.text(sheet, row, 1, label, "wrap")
         row += 1
     if row == first:
         made.text(sheet, row, 0, "None.")
@@ -333,11 +341,13 @@ def _findings(
 def _not_assessed(made: _Book, sheet: Worksheet, result: ReviewResult) -> None:
     heads = (("Clause", 26), ("Machine", 20), ("Station", 14), ("State these parameters", 44), ("Message", 80))
     first = row = _head(made, sheet, result, heads)
+    fit_page(sheet, row - 1)
     for item in result.assessments:
         if item.outcome == "not assessed":
             cells = (item.clause, item.machine, item.station or "", ", ".join(item.missing), item.message)
             for column, value in enumerate(cells):
                 made.text(sheet, row, column, value, "wrap")
+            sheet.set_row(row, row_height((cell, width) for cell, (_, width) in zip(cells, heads, strict=True)))
             row += 1
     if row == first:
         made.text(sheet, row, 0, "None: every clause that applies was assessed.")

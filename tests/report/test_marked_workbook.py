@@ -140,7 +140,7 @@ def test_findings_sheet_lists_every_finding_gravest_first_with_a_link(reviewed, 
     assert len(rows) == len(wanted)
     words = [row[0].split(" ")[0] for row in rows]
     assert words == sorted(words, key=("critical", "major", "minor", "remark", "conceded").index)
-    assert {(r[1], r[2], r[3] or None) for r in rows} == {(a.clause, a.machine, a.station) for a in wanted}
+    assert {(r[6], r[5], r[4] or None) for r in rows} == {(a.clause, a.machine, a.station) for a in wanted}
     linked = {cell.hyperlink.location for row in sheet.iter_rows() for cell in row if cell.hyperlink}
     assert "'Seats'!D20" in linked and "'Seats'!E14" in linked
     assert f"The gate is {reviewed.gate}" in sheet["A1"].value
@@ -210,3 +210,15 @@ def test_a_table_that_changed_meanwhile_is_refused(reviewed, table):
 
 def test_same_bytes(reviewed, table):
     assert marked_workbook(reviewed, table) == marked_workbook(reviewed, table)
+
+
+def test_rows_are_as_high_as_their_texts_and_the_sheet_as_wide_as_a_page(reviewed, table):
+    sheet = open_book(marked_workbook(reviewed, table))["Findings"]
+    assert sheet.page_setup.orientation == "landscape" and sheet.sheet_properties.pageSetUpPr.fitToPage
+    first = next(row for row in range(1, sheet.max_row + 1) if sheet.cell(row, 1).value == "Severity")
+    for row in range(first + 1, sheet.max_row + 1):
+        for column, letter in ((3, "C"), (4, "D")):
+            text = str(sheet.cell(row, column).value or "")
+            wide = sheet.column_dimensions[letter].width
+            assert sheet.row_dimensions[row].height >= 14 * (len(text) / wide), text
+            assert "shaft_seat_diameter" not in text
