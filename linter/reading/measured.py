@@ -28,50 +28,9 @@ from linter.reading.layouts.together import take_apart
 from linter.reading.settling.stations import Resolver
 from linter.reading.table import choose_decimal
 from linter.reading.words.headings import Words
+from linter.reading.words.measured_words import BY_WORD, MEASURED, PART, UNCERTAINTY, UNITS
 from linter.reading.words.names import Names
 
-#: Headings of a column of measured values (folded); those of verdicts are among the reader's words and are none.
-MEASURED = frozenset(
-    caseless(word)
-    for word in (
-        "measured", "measured value", "measurement", "actual", "actual value", "actual measurement", "meas.", "reading",
-        "result", "results", "ist", "istwert", "istmaß", "istmass", "messwert", "messergebnis", "gemessen", "mesure",
-        "mesuré", "valeur mesurée", "cote mesurée", "relevé", "medido", "valor medido", "medición", "misurato",
-        "valore misurato", "misura rilevata", "измеренное значение", "измерено", "фактическое значение",
-        "фактический размер", "факт", "実測値", "測定値", "実測", "測定結果", "实测值", "测量值", "实测", "测量结果",
-    )
-)  # fmt: skip
-#: Headings of the expanded uncertainty of each value.
-UNCERTAINTY = frozenset(
-    caseless(word)
-    for word in (
-        "uncertainty", "expanded uncertainty", "measurement uncertainty", "u", "u (k=2)", "u k=2", "messunsicherheit",
-        "erweiterte messunsicherheit", "unsicherheit", "incertitude", "incertezza", "incertidumbre", "неопределенность",
-        "不確かさ", "拡張不確かさ", "测量不确定度", "不确定度",
-    )
-)  # fmt: skip
-#: Headings that tell one part from another.
-PART = frozenset(
-    caseless(word)
-    for word in (
-        "part", "part no.", "serial", "serial no.", "serial number", "s/n", "sn", "sample", "piece", "teil", "teil nr.",
-        "seriennummer", "muster", "stück", "pièce", "échantillon", "muestra", "pieza", "pezzo", "campione", "образец",
-        "サンプル", "試料", "製造番号", "样件", "序列号",
-    )
-)  # fmt: skip
-#: What is measured on a bearing and a spring and is no parameter of a design, by the words of lists.
-OF_PARTS = {
-    "ring_bore": ("ring_bore", "ring bore", "bore of the inner ring", "inner ring bore", "bearing bore",
-                  "bohrung innenring", "innenringbohrung", "lagerbohrung", "alésage bague intérieure", "内輪内径",
-                  "内圈内径"),
-    "ring_outside": ("ring_outside", "ring outside diameter", "outside diameter of the outer ring",
-                     "outer ring outside diameter", "bearing outside diameter", "außendurchmesser außenring",
-                     "lageraußendurchmesser", "diamètre extérieur bague extérieure", "外輪外径", "外圈外径"),
-    "spring_force": ("spring_force", "spring force", "force of the spring", "federkraft", "force du ressort",
-                     "ばね荷重", "弹簧力"),
-}  # fmt: skip
-_OF_PARTS = {caseless(word): name for name, words in OF_PARTS.items() for word in words}
-UNITS = {"ring_bore": "mm", "ring_outside": "mm", "spring_force": "N"}
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\(?(\d{1,4})\)?")
 _LOOKED_AT = 60
 #: Roles of columns that state the drawing.
@@ -85,7 +44,7 @@ class Measured:
     Attributes
     ----------
     parameter : str
-        Parameter of the vocabulary, or a key of :data:`OF_PARTS`.
+        Parameter of the vocabulary, or a key of :data:`~linter.reading.words.measured_words.OF_PARTS`.
     machine, station, part : str
         Whose it is; empty where the list does not say it.
     value : float
@@ -148,7 +107,8 @@ def read_measured(
     unknown: list[tuple[str, Place]] = []
     drawing: dict[str, str] = {}
     heads = 0
-    for grid in _grids(source, words):
+    grids, pointers = _grids(source, words)
+    for grid in grids:
         head = _head(grid, words)
         if head is None:
             continue
@@ -161,21 +121,35 @@ def read_measured(
             "a list with a row for each characteristic and a column Measured, Actual, Ist, 実測値 or the like",
         )  # fmt: skip
     return MeasuredList(
-        source.file, source.sha256, tuple(values), drawing.get("drawing_number", ""),
+        source.file, source.sha256, tuple(_pointed(v, pointers) for v in values), drawing.get("drawing_number", ""),
         drawing.get("drawing_revision", ""), tuple(problems), tuple(unknown),
     )  # fmt: skip
 
 
-def _grids(source: Source, words: Words) -> list[Grid]:
+def _pointed(item: Measured, pointers: dict[int, str]) -> Measured:
+    """A value of a document with its pointer in the place of a cell."""
+    digits = re.search(r"\d+$", item.place.cell or "") if item.place is not None else None
+    pointer = pointers.get(int(digits[0])) if digits else None
+    return (
+        item if item.place is None or pointer is None else evolve(item, place=Place(item.place.file, pointer=pointer))
+    )
+
+
+def _grids(source: Source, words: Words) -> tuple[list[Grid], dict[int, str]]:
     if source.kind == "workbook":
         from linter.reading.files.xlsx import read_grids
 
-        return read_grids(source)[0]
+        return read_grids(source)[0], {}
     if source.kind == "text":
         from linter.reading.files.csv_text import read_grid
 
-        return [read_grid(source, words.names.mapping.encoding or "")[0]]
-    raise source.refuse("wrong-kind", f"a file of the kind {source.kind}", "a workbook (.xlsx) or delimited text (CSV)")
+        return [read_grid(source, words.names.mapping.encoding or "")[0]], {}
+    if source.kind == "xml":
+        from linter.reading.layouts.qif_results import results_grid
+
+        grid, pointers = results_grid(source)
+        return [grid], pointers
+    raise source.refuse("wrong-kind", f"a file of the kind {source.kind}", "a workbook (.xlsx), CSV or QIF results")
 
 
 @frozen
@@ -222,7 +196,7 @@ def _is(text: str, known: frozenset[str]) -> bool:
 def _most_names(grid: Grid, row: int, columns: Sequence[int], words: Words) -> int:
     def names(column: int) -> int:
         cells = [grid.text(r, column) for r in range(row + 1, min(grid.height, row + 1 + _LOOKED_AT))]
-        return sum(bool(c) and (caseless(c) in _OF_PARTS or words.heading(c) is not None) for c in cells)
+        return sum(bool(c) and (caseless(c) in BY_WORD or words.heading(c) is not None) for c in cells)
 
     return max(columns, key=names)
 
@@ -244,10 +218,10 @@ class _Listed:
     def _of_parts(self, row: int) -> tuple[str, str] | None:
         """What a row measures that is no parameter, and the station that its name ends with; None for any other row."""
         text = self._text(row, self.head.name)
-        if name := _OF_PARTS.get(caseless(text)):
+        if name := BY_WORD.get(caseless(text)):
             return name, ""
         front, _, last = text.rpartition(" ")
-        name = _OF_PARTS.get(caseless(front))
+        name = BY_WORD.get(caseless(front))
         return (name, last) if name else None
 
     def read(self) -> None:

@@ -9,7 +9,7 @@ from attrs import asdict, frozen
 from linter.model.version import __version__
 from linter.model.visible import visible
 from linter.model.wording import quantity_text, rounded
-from linter.reading.measured import UNITS
+from linter.reading.words.measured_words import UNITS
 from linter.report.html import environment
 from linter.review.parts.conformity import VERDICTS
 from linter.review.parts.drawing import Judged

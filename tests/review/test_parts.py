@@ -299,3 +299,46 @@ def test_matching_by_the_command(tmp_path) -> None:
     assert matching["most"] == 4 and {entry["bearing"] for entry in matching["sets"]} == {"L0", "L1", "L2", "L3"}
     assert all(matching["windows"]["shaft"]["low"] <= s["shaft_interference"] <= matching["windows"]["shaft"]["high"]
                for s in matching["sets"])  # fmt: skip
+
+
+def test_results_of_a_qif_document(tmp_path) -> None:
+    def measurement(number: int, item: int, value: str) -> str:
+        return (
+            f"<DiameterCharacteristicMeasurement id='{number}'><CharacteristicItemId>{item}</CharacteristicItemId>"
+            f"{value}</DiameterCharacteristicMeasurement>"
+        )
+
+    units = (
+        "<FileUnits><PrimaryUnits><LinearUnit><SIUnitName>meter</SIUnitName><UnitName>mm</UnitName><UnitConversion>"
+        "<Factor>0.001</Factor></UnitConversion></LinearUnit></PrimaryUnits></FileUnits>"
+    )
+    items = "".join(
+        f"<{kind}CharacteristicItem id='{number}'><Name>{name}</Name></{kind}CharacteristicItem>"
+        for kind, number, name in (
+            ("Diameter", 103, "Shaft seat A"), ("Cylindricity", 106, "Shaft seat A"), ("Diameter", 109, "Ring bore A"),
+        )
+    )  # fmt: skip
+    values = (
+        measurement(8, 103, "<Value combinedUncertainty='0.0005'>10.0055</Value>")
+        + measurement(9, 106, "<Value>0.0009</Value>") + measurement(10, 109, "<Value>9.998</Value>")
+    )  # fmt: skip
+    text = (
+        f"<QIFDocument xmlns='http://qifstandards.org/xsd/qif3' versionQIF='3.0.0'>{units}<Characteristics>"
+        f"<CharacteristicItems>{items}</CharacteristicItems></Characteristics><Results><MeasurementResultsSet>"
+        "<MeasurementResults id='1'><MeasuredCharacteristics><CharacteristicMeasurements>"
+        f"{values}</CharacteristicMeasurements></MeasuredCharacteristics></MeasurementResults></MeasurementResultsSet>"
+        "</Results></QIFDocument>"
+    )
+    path = tmp_path / "results.qif"
+    path.write_text(text, encoding="utf-8")
+    found = read_measured(path)
+    assert {(v.parameter, v.station): (v.value, v.uncertainty) for v in found.values} == {
+        ("shaft_seat_diameter", "A"): (10.0055, 0.001),
+        ("shaft_seat_cylindricity", "A"): (0.0009, None),
+        ("ring_bore", "A"): (9.998, None),
+    }
+    assert {str(v.place).removeprefix(str(path)).strip() for v in found.values} == {
+        "/Results/1/8/Value", "/Results/1/9/Value", "/Results/1/10/Value"
+    }  # fmt: skip
+    done = CliRunner().invoke(main, ["parts", str(PUMP), str(path)])
+    assert done.exit_code == 1 and "request: Coolant pump P2" in done.output

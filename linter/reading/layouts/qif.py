@@ -26,7 +26,7 @@ from linter.reading.words.headings import Heading, Words
 MOST_ELEMENTS = 400_000
 DEEPEST = 100
 #: Characteristics by the beginning of their element's name; one that is missing here says nothing of its kind.
-_KINDS = {
+KINDS = {
     **dict.fromkeys(("Diameter", "SphericalDiameter"), "diameter"),
     **dict.fromkeys(("Radius", "SphericalRadius"), "radius"),
     **dict.fromkeys(
@@ -53,7 +53,7 @@ def lay_out_qif(source: Source, words: Words, found: Found) -> None:
     InputError
         For XML that is broken, declares a document type, is too large, or is no QIF document.
     """
-    root = _parse(source)
+    root = parse(source)
     if tag(root) != "QIFDocument":
         raise source.refuse(
             "unknown-xml",
@@ -65,7 +65,8 @@ def lay_out_qif(source: Source, words: Words, found: Found) -> None:
     _Document(source, root, words, found).read()
 
 
-def _parse(source: Source) -> Any:
+def parse(source: Source) -> Any:
+    """The root of an XML document that may be parsed; InputError for one that may not."""
     from xml.etree.ElementTree import ParseError
 
     from defusedxml.common import DefusedXmlException
@@ -205,7 +206,7 @@ class _Document:
             (node for name in ("ToleranceValue", "RoughnessAverage") if (node := child(definition, name)) is not None),
             None,
         )
-        kind = _KINDS.get(tag(item).partition("Characteristic")[0], "")
+        kind = KINDS.get(tag(item).partition("Characteristic")[0], "")
         at = f"/CharacteristicNominals/{self._id(nominal)}/TargetValue"
         value, pointer = (
             (target, at) if target is not None else (zone, f"{where}/{tag(zone)}" if zone is not None else "")

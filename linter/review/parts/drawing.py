@@ -7,7 +7,8 @@ from attrs import frozen
 
 from linter.model.stations import Stations
 from linter.model.vocabulary import parameter
-from linter.reading.measured import UNITS, Measured, MeasuredList
+from linter.reading.measured import Measured, MeasuredList
+from linter.reading.words.measured_words import UNITS
 from linter.review.parts.conformity import DOES_NOT_CONFORM, VERDICTS, conformity
 
 #: Numbers of a drawing that are largest permissible values.

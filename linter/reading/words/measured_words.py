@@ -1,0 +1,46 @@
+"""Words of lists of measured values, folded and without case."""
+
+from linter.reading.cells.signs import caseless
+
+#: Headings of a column of measured values (folded); those of verdicts are among the reader's words and are none.
+MEASURED = frozenset(
+    caseless(word)
+    for word in (
+        "measured", "measured value", "measurement", "actual", "actual value", "actual measurement", "meas.", "reading",
+        "result", "results", "ist", "istwert", "istmaß", "istmass", "messwert", "messergebnis", "gemessen", "mesure",
+        "mesuré", "valeur mesurée", "cote mesurée", "relevé", "medido", "valor medido", "medición", "misurato",
+        "valore misurato", "misura rilevata", "измеренное значение", "измерено", "фактическое значение",
+        "фактический размер", "факт", "実測値", "測定値", "実測", "測定結果", "实测值", "测量值", "实测", "测量结果",
+    )
+)  # fmt: skip
+#: Headings of the expanded uncertainty of each value.
+UNCERTAINTY = frozenset(
+    caseless(word)
+    for word in (
+        "uncertainty", "expanded uncertainty", "measurement uncertainty", "u", "u (k=2)", "u k=2", "messunsicherheit",
+        "erweiterte messunsicherheit", "unsicherheit", "incertitude", "incertezza", "incertidumbre", "неопределенность",
+        "不確かさ", "拡張不確かさ", "测量不确定度", "不确定度",
+    )
+)  # fmt: skip
+#: Headings that tell one part from another.
+PART = frozenset(
+    caseless(word)
+    for word in (
+        "part", "part no.", "serial", "serial no.", "serial number", "s/n", "sn", "sample", "piece", "teil", "teil nr.",
+        "seriennummer", "muster", "stück", "pièce", "échantillon", "muestra", "pieza", "pezzo", "campione", "образец",
+        "サンプル", "試料", "製造番号", "样件", "序列号",
+    )
+)  # fmt: skip
+#: What is measured on a bearing and a spring and is no parameter of a design, by the words of lists.
+OF_PARTS = {
+    "ring_bore": ("ring_bore", "ring bore", "bore of the inner ring", "inner ring bore", "bearing bore",
+                  "bohrung innenring", "innenringbohrung", "lagerbohrung", "alésage bague intérieure", "内輪内径",
+                  "内圈内径"),
+    "ring_outside": ("ring_outside", "ring outside diameter", "outside diameter of the outer ring",
+                     "outer ring outside diameter", "bearing outside diameter", "außendurchmesser außenring",
+                     "lageraußendurchmesser", "diamètre extérieur bague extérieure", "外輪外径", "外圈外径"),
+    "spring_force": ("spring_force", "spring force", "force of the spring", "federkraft", "force du ressort",
+                     "ばね荷重", "弹簧力"),
+}  # fmt: skip
+BY_WORD = {caseless(word): name for name, words in OF_PARTS.items() for word in words}
+UNITS = {"ring_bore": "mm", "ring_outside": "mm", "spring_force": "N"}
