@@ -7,6 +7,9 @@ import openpyxl
 import pytest
 
 from linter.reading import InputError, read_table
+from linter.reading.layouts.lost import packed_values
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
 
 HEAD = "machine;station;bore_diameter;outside_diameter;ring_width;shaft_seat_diameter;lubrication\n"
 ROW_A = "M1;A;10;26;8;10 k5;grease\n"
@@ -24,6 +27,8 @@ def read(tmp_path):
 
 
 def lost(reading) -> list[str]:
+    codes = {p.code for p in reading.stations.problems if p.kind == "unreadable" and p.parameter in ("station", None)}
+    assert codes <= {"values-not-read", "cut-off", "station-twice"}, codes
     return [p.message for p in reading.stations.problems if p.kind == "unreadable" and p.parameter in ("station", None)]
 
 
@@ -191,3 +196,17 @@ def test_a_pipe_and_a_device_are_refused_at_once(tmp_path):
             read_table(path)
         assert caught.value.code == "not-a-file"
         assert what in str(caught.value)
+
+
+@pytest.mark.parametrize(
+    ("cell", "column", "values"),
+    [
+        ("12,28,8", 0, 3), ("12;28;8", 0, 3), ("12\t28\t8", 0, 3), ("12,28", 0, 0), ("x\n12,28,8\ny", 0, 3),
+        ("grease,12,28,8", 0, 2), ("12,28,8,grease", 0, 4), ("8,grease,x", 2, 2), ("8,grease", 2, 0),
+        (12.28, 0, 0), (None, 0, 0), ("1,2,8", 0, 0), ("1,2,18", 0, 3),
+    ],
+)  # fmt: skip
+def test_values_packed_into_one_cell_are_counted_from_three_on(cell, column, values):
+    words = Words(Names.built_in())
+    headings = [words.heading(n) for n in ("bore_diameter", "outside_diameter", "ring_width", "lubrication")]
+    assert packed_values(cell, headings, column) == values

@@ -16,7 +16,7 @@ from linter.model.stations import Problem, stations_from_rows
 from linter.review import assess as module
 from linter.review.assess import assess, in_parts
 from linter.review.records import assessments
-from linter.rulebook.load import load
+from linter.rulebook.load import CURRENT, load
 
 
 def make_stations(count: int):
@@ -86,6 +86,57 @@ def test_columns_say_what_the_records_say(stations, whole):
         for value, quantity in zip(figures, (record.observed, record.lower, record.upper), strict=True):
             assert (value is None) == (quantity is None)
             assert quantity is None or quantity.value == pytest.approx(value, rel=1e-9)
+
+
+GRADES = {"met": 0, "not assessed": -1, "not applicable": -2, "remark": 1, "minor": 2, "major": 3, "critical": 4}
+
+
+def test_grades_say_what_the_records_say(stations, whole):
+    grades = whole.grades()
+    names, texts, machines = list(whole.reviews), stations.text("station"), np.array(stations.machines)
+    seen = set()
+    for record in assessments(whole):
+        rows = machines[stations.machine_row] == record.machine
+        rows &= True if record.station is None else texts == record.station
+        wanted = GRADES[record.severity or record.outcome]
+        assert (grades[names.index(record.clause), rows] == wanted).all(), record
+        seen.add(wanted)
+    assert seen == set(GRADES.values())
+
+
+def test_a_finding_that_follows_names_a_finding_at_least_as_grave(whole):
+    found = [record for record in assessments(whole) if record.outcome == "finding"]
+    by_key = {(record.clause, record.machine, record.station): record for record in found}
+    followers = [record for record in found if record.follows is not None]
+    assert followers
+    for record in found:
+        leading = whole.reviews[record.clause].clause.follows
+        graver = [
+            (name, station)
+            for name in leading
+            for station in dict.fromkeys((record.station, None))
+            if (cause := by_key.get((name, record.machine, station))) is not None
+            and GRADES[cause.severity] >= GRADES[record.severity]
+        ]
+        if record.station is not None:
+            named = record.follows and (record.follows.clause, record.follows.station)
+            assert named == (graver[0] if graver else None), record
+
+
+def test_an_assumption_is_told_where_it_was_taken_and_nowhere_else():
+    """Two machines, one with a stated coaxiality: the run-out stands in for it in the other alone."""
+    rows = [
+        {"machine": machine, "station": station, "shaft_seat_runout": 0.002, "bore_diameter": 8, "outside_diameter": 22}
+        for machine in "PQ" for station in "AB"
+    ]  # fmt: skip
+    for row in rows[:2]:
+        row["coaxiality_of_shaft_seats"] = 0.004
+    told = {
+        record.machine: [(a.parameter, a.value) for a in record.assumed if a.parameter.startswith("coax")]
+        for record in assessments(assess(stations_from_rows(rows), load(CURRENT)))
+        if record.clause == "alignment.coaxiality"
+    }
+    assert told == {"P": [], "Q": [("coaxiality_of_shaft_seats", 0.002)]}
 
 
 def test_records_leave_out_the_working_of_what_is_met_where_that_is_wanted(whole):
