@@ -29,6 +29,7 @@ RANGES = {
     "base_oil_viscosity_100": (1, 50), "radial_load": (0, 2e4), "axial_load": (-5e3, 5e3), "shaft_bore": (0, 90),
     "housing_outer_diameter": (5, 300), "shaft_undercut_width": (0, 12), "housing_undercut_width": (0, 12),
     "shaft_undercut_depth": (0, 1), "housing_undercut_depth": (0, 1),
+    "first_bearing_position": (0, 60), "radial_stiffness": (100, 1e6),
 }  # fmt: skip
 #: Nominal values of toleranced parameters; a seat takes that of its bearing.
 NOMINALS = {
@@ -36,6 +37,10 @@ NOMINALS = {
     "spring_installed_length": (1, 60), "spring_solid_length": (0.5, 40), "bearing_span": (3, 400),
     "axial_float": (0.01, 3), "radial_clearance": (0, 60), "rigid_preload_offset": (0, 40),
     "shaft_shoulder_diameter": (2, 150), "housing_shoulder_diameter": (2, 170),
+}  # fmt: skip
+TEXTS = {
+    "spacer_stack": "+41.2±0.05 -12±0.02 -4 0/-0.03", "shaft_sections": "40 x 8 + 300 x 12/4 + 90 x 9",
+    "rotor_discs": "wheel 12 g @ -4 (8 x 30/6) + 40 g @ 60 (Ip 4 It 3) + 2 g @ 500",
 }  # fmt: skip
 SHAFT_CLASSES = ["g6", "h5", "h6", "js5", "j5", "k5", "k6", "m6"]
 HOUSING_CLASSES = ["G7", "H6", "H7", "J7", "JS6", "K6", "M7", "N7"]
@@ -45,7 +50,7 @@ def _value(entry):
     if entry.kind == "choice":
         return st.sampled_from(entry.choices)
     if entry.kind == "text":
-        return st.just("+41.2±0.05 -12±0.02 -4 0/-0.03" if entry.name == "spacer_stack" else "RB-1")
+        return st.just(TEXTS.get(entry.name, "RB-1"))
     if entry.name == "ball_count":
         return st.integers(3, 40)
     if entry.name in RANGES:
