@@ -42,6 +42,12 @@ def same_change(items: Iterable[Assessment]) -> tuple[tuple[Assessment, ...], ..
     return tuple(map(tuple, groups.values()))
 
 
+def cells_of(items: Iterable[Assessment], parameter: str) -> tuple[str, ...]:
+    """The cells of one parameter that findings rest on, each once."""
+    first = (next((used.place.short() for used in item.places if used.parameter == parameter), "") for item in items)
+    return tuple(filter(None, dict.fromkeys(first)))
+
+
 def what_to_change(item: Assessment) -> str:
     """The lines of the plan that serve a finding and its remedy, in one line of plain text; empty without either."""
     parts = []

@@ -13,11 +13,12 @@ from markupsafe import Markup, escape
 
 from linter.model.digits import one_side_text, with_digits
 from linter.model.findings import SEVERITIES, Assessment, ReviewResult
+from linter.model.plan import Decision
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
 from linter.report.balls import ball_tables
-from linter.report.cells import cells_to_change, same_change
+from linter.report.cells import cells_of, cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, listed_features, not_stated
 from linter.report.drawings.machine_sheet import Position
@@ -90,6 +91,8 @@ def environment() -> Environment:
         same_text=same_text,
         policy=policy,
         titles=_titles,
+        helpful=_helpful,
+        cells_of=cells_of,
         style=style,
     )
     return made
@@ -120,9 +123,11 @@ def _basename(file: str) -> str:
     return re.split(r"[/\\]", file)[-1] or file
 
 
-def shortened(text: str, most: int = 160) -> str:
-    """A text of a table, cut with a word where it is long."""
+def shortened(text: str, most: int = 160, told: bool = True) -> str:
+    """A text of a table, cut where it is long; ``told``: with a word on its length."""
     text = visible(text)
+    if not told and len(text) > most:
+        return f"{text[:most].rsplit(' ', 1)[0].rstrip(' ,;:(')}…"
     return text if len(text) <= most else f"{text[:most].rstrip()}… ({len(text)} characters)"
 
 
@@ -143,6 +148,8 @@ def limits_text(item: Assessment) -> tuple[str, str]:
     else:
         shown = quantity_text(seen.value, seen.unit)
     between = " and ".join(f"{word} {quantity_text(q.value, q.unit)}" for word, q in limits)
+    if len(limits) == 2 and limits[0][1] == limits[1][1]:
+        between = quantity_text(limits[0][1].value, limits[0][1].unit)
     told = with_digits(f"{name} {shown}; {between}".strip(), 3, lambda: [used.text for used in item.places])
     first, _, rest = told.partition("; ")
     return first, rest
@@ -169,6 +176,11 @@ def policy(sheet: str | None = None) -> str:
 def _titles(clauses: Iterable[str], rulebook: Rulebook) -> str:
     """Clauses by their titles, with commas."""
     return ", ".join(rulebook.clauses[name].title if name in rulebook.clauses else name for name in clauses)
+
+
+def _helpful(decisions: Iterable[Decision]) -> list[Decision]:
+    """The decisions that clear something, or with which the gate is no longer closed."""
+    return [decision for decision in decisions if decision.clears or decision.gate != "closed"]
 
 
 def _pictures(part: MachinePart, rulebook: Rulebook) -> dict[str, Markup]:

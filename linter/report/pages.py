@@ -163,10 +163,10 @@ class Report:
         if not found:
             return ""
         text = f"{number} finding{'' if number == 1 else 's'}"
-        if following:
-            text += f", {following} {'follows' if following == 1 else 'follow'} from others"
         if found > number:
             text += f" ({found} with each position counted)"
+        if following:
+            text += f", of which {following} {'follows' if following == 1 else 'follow'} from others"
         return text + "."
 
     def by_clause(self, severity: str) -> list[tuple[str, list[Entry]]]:

@@ -88,7 +88,7 @@ def test_the_page_tells_both_figures_and_what_follows(sample, rulebook, strict):
     below = evolve(pick(sample, "fit.running-clearance"), follows=Cause("fit.shaft-class", "A"))
     result = evolve(sample, assessments=(cause, other, below), machines=sample.machines[:1])
     report = report_of(result, rulebook, "full")
-    assert report.counted == "2 findings, 1 follows from others (3 with each position counted)."
+    assert report.counted == "2 findings (3 with each position counted), of which 1 follows from others."
     seen = strict(html_text(result, rulebook))
     text = " ".join("".join(seen.text).split())
     assert [i for i in seen.ids if re.fullmatch(r"f\d+", i)] == ["f1"]
