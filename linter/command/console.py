@@ -4,6 +4,7 @@ import gc
 import os
 import re
 import sys
+import time
 import warnings
 from collections.abc import Iterable
 from typing import Any, NoReturn
@@ -11,6 +12,8 @@ from typing import Any, NoReturn
 import click
 
 INTERRUPTED = 130
+#: Seconds after which the pace of the tables is shown.
+PACE_AFTER = 2.0
 #: Objects made between two looks for garbage. A review makes records by the hundred thousand and hardly a circle, which
 #: the usual 700 would look through again and again (measured: a tenth of a cold review).
 OBJECTS_BETWEEN = 50_000
@@ -72,16 +75,30 @@ class Progress:
     def __init__(self, count: int) -> None:
         self.shown = sys.stderr.isatty() and os.environ.get("TERM") != "dumb"
         self.count, self.number, self.table = count, 0, ""
+        self.begun = time.monotonic()
 
     def begin(self, table: str) -> None:
         """The next table."""
         self.number, self.table = self.number + 1, table
         self.step("reading")
 
+    def finish(self, table: str) -> None:
+        """A table was finished, by one of several processes."""
+        self.number, self.table = self.number + 1, table
+        self.step("finished")
+
+    def pace(self) -> str:
+        """Tables a second and the time left, when there is something to tell them by."""
+        seconds, finished = time.monotonic() - self.begun, self.number - 1
+        if finished < 1 or seconds < PACE_AFTER or self.count < 2:
+            return ""
+        left = round((self.count - finished) * seconds / finished)
+        return f"({finished / seconds:.2g}/s, {left // 60}:{left % 60:02d} left) "
+
     def step(self, what: str) -> None:
         """What is being done with it."""
         if self.shown:
-            place = f"{self.number}/{self.count} " if self.count > 1 else ""
+            place = f"{self.number}/{self.count} {self.pace()}" if self.count > 1 else ""
             click.echo(f"\r{place}{safe(self.table):.50}: {safe(what):.50}\x1b[K", nl=False, err=True, color=True)
 
     def end(self) -> None:

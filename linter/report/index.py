@@ -1,6 +1,6 @@
 """One page over several reviewed tables."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from urllib.parse import quote
 
 from attrs import frozen
@@ -11,23 +11,45 @@ from linter.report.html import environment
 
 @frozen
 class Listed:
-    """A table that was reviewed, and the file name of its report beside the index (empty where none was written)."""
+    """What the page tells of a table that was reviewed.
 
-    result: ReviewResult
+    ``report`` is the file name of its report beside the index (empty where none was written), ``drawings`` its drawings
+    with their revisions, ``found`` the title and gravest severity of each clause with findings, and how many.
+    """
+
+    file: str
     report: str
+    gate: str
+    severities: Mapping[str, int]
+    outcomes: Mapping[str, int]
+    rulebook: str
+    drawings: tuple[str, ...]
+    found: Mapping[str, tuple[str, str, int]]
+
+    @classmethod
+    def of(cls, result: ReviewResult, report: str) -> "Listed":
+        """What the page tells of a result; nothing of it is kept besides."""
+        named = (f"{m.drawing_number or 'not stated'}, {m.drawing_revision or 'not stated'}" for m in result.machines)
+        found: dict[str, tuple[str, str, int]] = {}
+        for item in result.assessments:
+            if item.outcome == "finding" and item.severity is not None:
+                title, severity, count = found.get(item.clause, (item.title, item.severity, 0))
+                found[item.clause] = title, min(severity, item.severity, key=SEVERITIES.index), count + 1
+        return cls(
+            file=result.input.file,
+            report=report,
+            gate=result.gate,
+            severities=result.severities,
+            outcomes=result.outcomes,
+            rulebook=f"{result.rulebook.name} {result.rulebook.version}",
+            drawings=tuple(dict.fromkeys(named)),
+            found=found,
+        )
 
     @property
     def link(self) -> str:
         """Address of the report, relative to the index."""
         return f"./{quote(self.report, safe='', errors='replace')}"
-
-    @property
-    def drawings(self) -> tuple[str, ...]:
-        """Drawings with their revisions, each once."""
-        named = (
-            f"{m.drawing_number or 'not stated'}, {m.drawing_revision or 'not stated'}" for m in self.result.machines
-        )
-        return tuple(dict.fromkeys(named))
 
 
 @frozen
@@ -51,17 +73,16 @@ class Frequent:
 
 def _frequent(listed: Iterable[Listed]) -> tuple[Frequent, ...]:
     counts: dict[str, list[tuple[str, str, int]]] = {}
-    for number, entry in enumerate(listed):
-        for item in entry.result.assessments:
-            if item.outcome == "finding" and item.severity is not None:
-                counts.setdefault(item.clause, []).append((item.title, item.severity, number))
+    for entry in listed:
+        for clause, told in entry.found.items():
+            counts.setdefault(clause, []).append(told)
     rows = [
         Frequent(
             clause,
             found[0][0],
             min((severity for _, severity, _ in found), key=SEVERITIES.index),
+            sum(count for _, _, count in found),
             len(found),
-            len({table for _, _, table in found}),
         )
         for clause, found in counts.items()
     ]
@@ -89,14 +110,14 @@ def index_text(
     str
         HTML that can be encoded as UTF-8, the same for the same tables in any order.
     """
-    tables = sorted(listed, key=lambda entry: (entry.result.input.file, entry.report))
+    tables = sorted(listed, key=lambda entry: (entry.file, entry.report))
     template = environment().get_template("index.html.j2")
     return template.render(
         listed=tables,
         unread=sorted(unread, key=lambda entry: (entry.file, entry.reason)),
         frequent=_frequent(tables),
         passed=sorted(passed, key=lambda entry: (entry.file, entry.reason)),
-        closed=sum(entry.result.gate == "closed" for entry in tables),
-        undecided=sum(entry.result.gate == "undecided" for entry in tables),
+        closed=sum(entry.gate == "closed" for entry in tables),
+        undecided=sum(entry.gate == "undecided" for entry in tables),
         date=date,
     )

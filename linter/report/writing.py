@@ -10,7 +10,21 @@ class WriteRefused(OSError):
     """A report that must not be written there."""
 
 
-def write_file(path: Path, content: bytes | Iterable[bytes], inputs: Iterable[Path] = ()) -> None:
+def file_ids(paths: Iterable[Path]) -> frozenset[tuple[int, int]]:
+    """What tells files apart whatever they are called: device and number of each that is there."""
+    found = set()
+    for path in paths:
+        try:
+            state = path.stat()
+        except OSError:
+            continue
+        found.add((state.st_dev, state.st_ino))
+    return frozenset(found)
+
+
+def write_file(
+    path: Path, content: bytes | Iterable[bytes], inputs: Iterable[Path] | frozenset[tuple[int, int]] = ()
+) -> None:
     """Write a report by way of a temporary file beside it.
 
     Parameters
@@ -19,7 +33,7 @@ def write_file(path: Path, content: bytes | Iterable[bytes], inputs: Iterable[Pa
         Where it goes; its folder is made if need be.
     content : bytes or iterable of bytes
         The whole report, or its pieces.
-    inputs : iterable of Path
+    inputs : iterable of Path, or what :func:`file_ids` gives
         Files that must not be overwritten.
 
     Raises
@@ -31,9 +45,9 @@ def write_file(path: Path, content: bytes | Iterable[bytes], inputs: Iterable[Pa
     """
     if path.is_symlink() or path.is_dir():
         raise WriteRefused(f"{path}: is a link or a folder; a report is not written there")
-    for source in inputs:
-        if path.exists() and source.exists() and path.samefile(source):
-            raise WriteRefused(f"{path}: is an input of this review and is not overwritten")
+    own = file_ids([path])
+    if own and own & (inputs if isinstance(inputs, frozenset) else file_ids(inputs)):
+        raise WriteRefused(f"{path}: is an input of this review and is not overwritten")
     path.parent.mkdir(parents=True, exist_ok=True)
     handle, name = tempfile.mkstemp(dir=path.parent, prefix=".ringseat-")
     try:

@@ -6,7 +6,7 @@ from linter.report.index import Listed, Unread, index_text
 
 def test_same_page_in_any_order(sample, strict):
     other = evolve(sample, input=InputRecord("b.csv", "11" * 32, "one row per station"), assessments=())
-    listed = [Listed(sample, "dust_extractor.report.html"), Listed(other, "b.report.html")]
+    listed = [Listed.of(sample, "dust_extractor.report.html"), Listed.of(other, "b.report.html")]
     unread = [Unread("z.xlsx", "not a workbook"), Unread("a.xlsx", "encrypted")]
     page = index_text(listed, unread)
     assert page == index_text(listed[::-1], unread[::-1])
@@ -18,7 +18,7 @@ def test_same_page_in_any_order(sample, strict):
 
 
 def test_names_cannot_leave_the_folder_or_the_page(hostile, strict):
-    page = index_text([Listed(hostile, '../x"><script>.html')], [Unread("<b>", "</style><script>")])
+    page = index_text([Listed.of(hostile, '../x"><script>.html')], [Unread("<b>", "</style><script>")])
     seen = strict(page)
     assert "script" not in seen.tags and "b" in seen.tags
     (link,) = [link for link in seen.links if not link.startswith("#")]
