@@ -123,3 +123,46 @@ def test_the_keys_around_a_name_do_not_take_a_part_of_it_for_another_thing(read,
     assert reading.stations.size("housing_seat_diameter").nominal.tolist() == [16]
     assert reading.stations.number("bore_diameter").tolist() == [5]
     assert reading.stations.problems == ()
+
+
+def values(reading, name):
+    stations = reading.stations
+    return dict(zip(stations.text("station").tolist(), stations.size(name).nominal.tolist(), strict=True))
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        "Name,Value,Unit\nshaft_seat_dia_01,17,mm\nRa_shaft_01,0.4,µm\nshaft_seat_dia_02,15,mm\nRa_shaft_02,0.4,µm\n",
+        "Name,Value,Unit\nShaft seat dia #1,17,mm\nShaft Ra #1,0.4,µm\nShaft seat dia #2,15,mm\nShaft Ra #2,0.4,µm\n",
+        "Position: 1;\nBearing;6203\nShaft seat [mm];17\nPosition: 2;\nBearing;6202\nShaft seat [mm];15\n",
+        "Object,Attribute,Value,UoM\nRotor,Speed max,9000,1/min\nBearing 1,Shaft seat diameter,17,mm\n"
+        "Bearing 1,Radial load,5,N\nBearing 2,Shaft seat diameter,15,mm\nBearing 2,Radial load,5,N\n",
+        "Measuring sheet,,,,,\nPosition 1,,,,,\nNo,Feature,Nominal,Upper,Lower,Unit\n1,Shaft seat,17,0.009,0.001,mm\n"
+        "2,Housing seat,40,0.016,0,mm\nPosition 2,,,,,\nNo,Feature,Nominal,Upper,Lower,Unit\n"
+        "3,Shaft seat,15,0.009,0.001,mm\n4,Housing seat,35,0.013,0,mm\n",
+    ],
+    ids=["padded number", "number sign", "lines with a colon", "column of objects", "blocks with their heads"],
+)
+def test_positions_are_told_apart_by_numbers_lines_objects_and_blocks(read, table):
+    assert values(read(table), "shaft_seat_diameter") == {"1": 17, "2": 15}
+
+
+def test_a_diameter_and_a_class_in_the_object_of_a_seat_are_its_own(read):
+    seat = {"shaft": {"seat": {"diameter": 10, "class": "k5"}}}
+    reading = read({"units": "mm", "NDE": seat, "DE": seat})
+    assert values(reading, "shaft_seat_diameter") == {"NDE": 10, "DE": 10}
+    assert reading.stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k5", "k5"]
+
+
+def test_sizes_with_their_class_below_a_word_for_a_fit_are_sizes(read):
+    reading = read("station,Shaft fit,Housing fit\nA,Ø17 k5,Ø40 H6\nB,Ø15 k5,Ø35 H6\n")
+    assert values(reading, "shaft_seat_diameter") == {"A": 17, "B": 15}
+    assert values(reading, "housing_seat_diameter") == {"A": 40, "B": 35}
+
+
+def test_half_the_band_beside_a_size_is_of_that_size(read):
+    reading = read(
+        "Station,Ø seat shaft [mm],± tol,Ø seat housing [mm],± tol\nA,10,0.003,26,0.0065\nB,12,0.003,28,0.0065\n"
+    )
+    assert reading.stations.size("housing_seat_diameter").upper.tolist() == pytest.approx([0.0065, 0.0065])

@@ -48,6 +48,8 @@ class LongTable:
         First row below the header or the title.
     parts : dict of int to Side
         Shaft, housing or bearing of each row, where a column (``SIDE``) says it.
+    objects : dict of int to str
+        Station of each row, where a column of objects (``Rotor``, ``Bearing A``, ``Bearing B``) says it.
     """
 
     grid: Grid
@@ -57,6 +59,7 @@ class LongTable:
     score: int
     start: int = 0
     parts: dict[int, Side] = field(factory=dict)
+    objects: dict[int, str] = field(factory=dict)
 
     @property
     def transposed(self) -> bool:
@@ -74,12 +77,15 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
             candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
             part = part_column(grid, row + 1)
             parts = parts_below(grid, part, row + 1) if part is not None else {}
-            candidates = [c for c in candidates if c != part]
             counts = {
                 c: _names_below(grid, c, row + 1, words)
                 + _named_by_part(grid, c, parts or _sections(grid, c, row + 1), words)
                 for c in candidates
+                if c != part
             }
+            own = _names_below(grid, part, row + 1, words) if part in candidates else 0
+            if part is not None and own > max(counts.values(), default=0):
+                counts, part, parts = {part: own}, None, {}  # “Shaft seat” and “Housing seat” are the names themselves
             best = max(counts, key=lambda c: counts[c], default=-1)
             if best >= 0 and counts[best]:
                 roles.pop(best)
@@ -89,7 +95,8 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
                 for column in set(range(grid.width)) - {best}:
                     if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
                         roles[column] = "PART"
-                return LongTable(grid, row, best, roles, counts[best], row + 1, parts)
+                objects = _objects(grid, best, roles, row + 1, words)
+                return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
@@ -126,6 +133,22 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
         roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
     return roles
+
+
+def _objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:
+    """Stations of rows whose names come again, from a column of objects of which some are stations."""
+    if {"STATION", "MACHINE"} & set(roles.values()):
+        return {}
+    rows = range(start, min(grid.height, start + _MOST_NAMES))
+    for column in (c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")):
+        texts = {row: text for row in rows if (text := grid.text(row, column))}
+        said = {text: words.names.station(text) or "" for text in set(texts.values())}
+        keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
+        again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}
+        if len({station for station, _ in keys}) > 1 and again and len(set(keys)) == len(keys):
+            roles[column] = "STATION-OF"
+            return {row: said[text] for row, text in texts.items() if said[text]}
+    return {}
 
 
 def _sections(grid: Grid, column: int, start: int) -> dict[int, Side]:
@@ -348,7 +371,7 @@ def _first_row(table: LongTable, words: Words) -> int:
         if is_blank(grid.columns[table.name][row]):
             continue
         section = section_label(grid, row, table.name)
-        names_part = bool(section) and (words.names.station(section) is not None or side_of(section) is not None)
+        names_part = bool(section) and (bool(words.station_said(section)) or side_of(section) is not None)
         if names_part or any(not is_blank(grid.columns[c][row]) for c in values):
             return row
     return 0

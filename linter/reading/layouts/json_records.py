@@ -44,6 +44,8 @@ def aspect_of(key: str) -> tuple[str, str]:
 _NONE = ("", "-", "–")
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
+#: Keys that hold the size of a seat inside an object for it.
+DIAMETERS = ("diameter", "dia", "d", "ø", "durchmesser", "diamètre", "diámetro", "diametro", "直径", "径")
 #: Keys that hold the name of an object of a list where no key says machine or station.
 CALLED = ("name", "label", "title", "caption")
 

@@ -17,6 +17,7 @@ from linter.reading.files.json_text import pointer
 from linter.reading.layouts.json_records import (
     CALLED,
     CONTEXT,
+    DIAMETERS,
     INNER,
     UNIT_KEYS,
     Here,
@@ -380,6 +381,8 @@ class _Walk:
             if key in (shape.name, shape.station) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
+            if not aspect and word in DIAMETERS and heading.parameter.endswith("_diameter"):
+                aspect = "value"
             if aspect and not isinstance(value, (dict, list)):
                 if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
                     aspect = "value"

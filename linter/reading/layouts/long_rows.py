@@ -96,6 +96,7 @@ class ByRow(NamesDown):
             return
         station_at = self.one("STATION")
         stated_station = self.words.station(grid.text(row, station_at)) if station_at is not None else ""
+        stated_station = self.table.objects.get(row, stated_station)
         where = stated_station or heading.station or self.station
         if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
             where = ""

@@ -90,7 +90,7 @@ class _Sheet:
                 heads -= 1
             stands_apart = heads > 0 and blank[heads - 1]
             if any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
-                captioned = heads == row - 1 and caption_at(grid, heads, self.words) is not None
+                captioned = heads == row - 1 and self._names_next(heads)
                 start = heads if stands_apart or captioned else row
                 if start > starts[-1]:
                     starts.append(start)
@@ -120,6 +120,12 @@ class _Sheet:
         return (len(cells) == 1 and type(cells[0]) is str) or (
             len(cells) > 1 and is_title_row(self.grid, row, self.words)
         )
+
+    def _names_next(self, row: int) -> bool:
+        """Whether a row above a heading is one text that names the table below it, or its station."""
+        texts = [text for column in range(self.grid.width) if (text := self.grid.text(row, column))]
+        station = self.words.station_said(texts[0]) if len(texts) == 1 else ""
+        return bool(station) or caption_at(self.grid, row, self.words) is not None
 
     def _repeats(self, row: int, start: int, kinds: list[str]) -> bool:
         """Whether a row heads a new table without a blank row above it: the same sort of heading further down."""

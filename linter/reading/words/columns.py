@@ -60,6 +60,7 @@ KEYS = {meaning: frozenset(map(word_key, words)) for meaning, words in _KEYS.ite
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
 _HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
 _SHAFT = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
+_SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
@@ -108,6 +109,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         heading = _coded(key, cells) or heading
     if heading is None:
         return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells)
+    if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
+        return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station" and _are_roles(cells):
         return Heading("axial_role")
     if heading.parameter in ("bore_diameter", "outside_diameter"):

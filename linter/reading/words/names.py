@@ -46,9 +46,8 @@ IS_LARGEST = (
     "coaxiality_of_bores",
     "coaxiality_of_shaft_seats",
 )
-_IS_SMALLEST = ("ring_chamfer",)
-_RADIUS = ("R", "r")
-_LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?")
+_IS_SMALLEST, _RADIUS = ("ring_chamfer",), ("R", "r")
+_LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -148,8 +147,10 @@ class Names:
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
-        part = part_of_size(split_heading_unit(text)[0])
-        return (part,) if part else ()
+        bare = split_heading_unit(text)[0]
+        if "±" in bare and bare.strip("± ()[]"):
+            return tuple(group for group in self.groups(bare.replace("±", " ")) if group == "CLASS")  # ± tol
+        return tuple(filter(None, (part_of_size(bare),)))
 
     def station(self, text: str) -> str | None:
         """The station a piece of a name states: one of the mapping, a capital letter, a number, or a usual word."""
@@ -157,9 +158,9 @@ class Names:
         if mapped is not None:
             return mapped
         piece = fold(text)
-        shorter = _STATION_PREFIX.sub("", piece)
+        shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
         if _LETTER_STATION.fullmatch(shorter):
-            return shorter
+            return shorter.lstrip("0")
         return piece if word_key(piece) in dictionary().stations else None
 
     def _split_unit(self, text: str) -> tuple[str, str]:
