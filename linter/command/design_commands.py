@@ -49,12 +49,13 @@ GATE_OPTION = click.option(
     help="How sizes of seats are meant (ISO 14405-1), where the table does not say it.",
 )  # fmt: skip
 @click.option("--date", default=None, help="Date of the table as it should stand there; that of the file by default.")
-def sheet(table: Path, out: Path, size: str | None, **options: Any) -> None:
+@click.option("--assembly", is_flag=True, help="Write the order of assembly with forces and temperatures as well.")
+def sheet(table: Path, out: Path, size: str | None, assembly: bool, **options: Any) -> None:
     """Write the seat specification for the drawing: a page for each position, a text to paste, an inspection list."""
     from linter.command.review_command import Options
     from linter.command.sheet_command import write_sheet
 
-    sys.exit(write_sheet(table, out, Options(**options), size=size))
+    sys.exit(write_sheet(table, out, Options(**options), size=size, assembly=assembly))
 
 
 @click.command()

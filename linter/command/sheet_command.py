@@ -12,7 +12,7 @@ from linter.report.sheet.symbols import ENVELOPE
 from linter.report.writing import write_file
 
 
-def write_sheet(table: Path, out: Path, options: Options, *, size: str | None) -> int:
+def write_sheet(table: Path, out: Path, options: Options, *, size: str | None, assembly: bool = False) -> int:
     """Write the pages, the text and the inspection list of one table.
 
     Parameters
@@ -25,6 +25,8 @@ def write_sheet(table: Path, out: Path, options: Options, *, size: str | None) -
         What the call asks for.
     size : {"envelope", "independency"} or None
         How the sizes of the seats are meant; None for what the table says itself: an envelope behind a size.
+    assembly : bool
+        Whether to write how the machines are put together as well.
 
     Returns
     -------
@@ -41,12 +43,22 @@ def write_sheet(table: Path, out: Path, options: Options, *, size: str | None) -
         }
     made = specification(known.reading.stations, known.result, options.date or known.date, envelope=envelope)
     name = table.stem
+    written = [
+        (".sheet.html", made.html().encode()),
+        (".sheet.txt", made.text().encode()),
+        (".inspection.xlsx", made.workbook()),
+    ]
+    if assembly:
+        from linter.report.sheet.assembly import assembly_html, assembly_text
+        from linter.review.assembly import assemblies
+
+        ways = assemblies(known.reading.stations, known.book)
+        written += [
+            (".assembly.html", assembly_html(ways, made.about).encode()),
+            (".assembly.txt", assembly_text(ways, made.about).encode()),
+        ]
     try:
-        for suffix, content in (
-            (".sheet.html", made.html().encode()),
-            (".sheet.txt", made.text().encode()),
-            (".inspection.xlsx", made.workbook()),
-        ):
+        for suffix, content in written:
             write_file(out / f"{name}{suffix}", content, inputs=(table,))
     except OSError as error:
         complain(f"the specification could not be written: {error}")

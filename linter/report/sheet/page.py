@@ -81,7 +81,7 @@ class Specification:
     def html(self) -> str:
         """The pages as one HTML document, one A4 page for each position; the text to paste below them on a screen."""
         return environment().get_template("sheet.html.j2").render(
-            about=self.about, pages=self.pages, text=escape(self.text()), css=_style(), limit=limit_text,
+            about=self.about, pages=self.pages, text=escape(self.text()), css=style(), limit=limit_text,
             untoleranced=untoleranced,
         )  # fmt: skip
 
@@ -121,7 +121,8 @@ def untoleranced(item: Characteristic) -> str:
 
 
 @cache
-def _style() -> Markup:
+def style() -> Markup:
+    """The style sheet of the pages."""
     return Markup((Path(__file__).parent / "sheet.css").read_text(encoding="utf-8"))
 
 
