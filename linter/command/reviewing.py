@@ -25,6 +25,8 @@ OPEN, CLOSED, NOT_DONE, UNDECIDED = 0, 1, 2, 3
 BYTES_PER_ASSESSMENT = 5500
 
 
+#: Machines with a closed gate whose plans have the time of a table; more of them have more.
+MACHINES_IN_TIME = 60
 #: Problems of a reading that a name mapping answers.
 ANSWERED_BY_NAMES = ("unused-data", "unit-missing", "ambiguous-number", "half-or-full-band")
 
@@ -195,7 +197,10 @@ class Reviewer:
             from linter.review.plan.planned import with_plan
 
             self.progress.step("looking for a plan that opens the gate")
-            result = with_plan(result, reading.stations, self.book, options.movable())
+            # the search has a time of its own, so that a long table is not cut off by its many machines
+            seconds = options.seconds * max(1.0, len({a.machine for a in result.closing}) / MACHINES_IN_TIME)
+            with within_bounds(shown(table), seconds, options.memory * 2**20):
+                result = with_plan(result, reading.stations, self.book, options.movable())
         return limited(result, only)
 
     def refuse_what_does_not_fit(self, table: Path, stations: Stations) -> None:

@@ -10,7 +10,8 @@ from linter.model.findings import SEVERITIES, ReviewResult
 from linter.model.plan import SizeValue
 from linter.model.stations import Stations, stations_from_rows
 from linter.model.vocabulary import parameter
-from linter.review.plan.cells import Movable, is_decision
+from linter.review.plan.cells import Cell, Movable, is_decision
+from linter.review.plan.domains import domain
 from linter.review.plan.planned import with_plan
 from linter.review.plan.trials import machine_block, try_out, value_at, with_values
 from linter.rulebook.load import load
@@ -149,6 +150,31 @@ def test_what_has_to_hold_is_cleared_by_more_hold_and_what_slides_by_more_play(d
             loose, tight = (new_low - low, new_high - high) if shaft else (high - new_high, low - new_low)
             helped.append(loose > 0 if repair.way == "tighter" else tight < 0)
         assert not helped or any(helped), (item.clause, item.station, before.plan)
+
+
+@pytest.mark.parametrize("k", range(16))
+def test_no_nearer_value_does_as_much(k):
+    """Each value of a plan is the nearest of its domain: with any nearer one something is graver than the plan says."""
+    stations, before, _ = machines(True)[k]
+    block = machine_block(stations, 0)
+    names = [str(n) for n in stations.text("station")]
+    moved = applied(stations, before)
+    plan = {}
+    for line in before.plan:
+        cell = Cell(line.parameter, 0 if line.station is None else names.index(line.station))
+        plan[cell] = value_at(moved, cell.name, cell.row)
+    trials, whose = [plan], []
+    for cell, value in plan.items():
+        for option in domain(stations, block, cell, BOOK):
+            if str(option.value) == str(value):
+                break
+            if not isinstance(value, tuple) or parameter(cell.name).change == "class":
+                trials.append({**plan, cell: option.value})
+                whose.append((cell, option.value))
+    found = try_out(stations, block, trials, BOOK).grade
+    for n, entry in enumerate(whose, 1):
+        lost = (found[n] == -1) & (found[0] != -1)
+        assert ((found[n] > np.maximum(found[0], 0)) | lost).any(), entry
 
 
 def test_a_machine_that_passes_is_not_searched():

@@ -18,10 +18,11 @@ from linter.review.plan.states import Found, State, values_of
 from linter.review.plan.trials import Trial, try_out, value_at, with_values
 from linter.rulebook.model import Rulebook
 
-#: Alternatives told of one machine, decisions from which a plan is looked for, and single ones that make pairs.
-MOST, DEEP, PAIRED = 6, 2, 8
+#: Alternatives told of one machine; decisions from which a plan is looked for, and how much they may leave to it;
+#: single ones that make pairs.
+MOST, DEEP, LEFT, PAIRED = 6, 1, 3, 8
 #: Shares of a fact that are tried to see whether it is what forbids more; temperatures move by degrees instead.
-SHARES, DEGREES = (0.1, 0.25, 0.5, 0.8, 1.25, 2.0, 4.0, 10.0), (-60.0, -30.0, 30.0, 60.0)
+SHARES, DEGREES = (0.1, 0.4, 0.8, 1.25, 2.5, 10.0), (-60.0, -30.0, 30.0, 60.0)
 
 Asks = Generator[Sequence[Trial], Judged, Any]
 
@@ -169,6 +170,8 @@ class Looking:
     def deeper(self, others: list[Other], plan: Trial) -> Generator[Sequence[Trial], Judged, list[Other]]:
         """Plans on top of the most helpful decisions, and pairs of decisions where none of them opens the gate."""
         for n, other in enumerate(others[:DEEP]):
+            if self.weight(other.closing) > LEFT:
+                continue
             found = self.plan_after({**plan, **other.words}, other.grade)
             if found is not None:
                 closing = self.closing(found.grade)

@@ -42,34 +42,49 @@ class Planned:
     outside: Outside
 
 
-def recorded(result: ReviewResult, stations: Stations, made: Sequence[Planned]) -> ReviewResult:
-    """The result with plan, its outcome and the decisions, and each finding pointing at the lines that serve it."""
-    lines: list[PlanLine] = []
-    machines: list[MachinePlan] = []
-    decisions: list[Decision] = []
-    changes: dict[tuple[str, str, str | None], list[Change]] = {}
-    cells = Cells(stations)
-    for planned in sorted(made, key=lambda p: stations.machines[p.machine]):
-        teller = _Teller(stations, planned, cells)
-        own = teller.lines(len(lines))
-        lines += own
-        machines.append(teller.outcome(result))
-        decisions += teller.decisions(result)
+class Recorder:
+    """Makes records of plans, machine by machine, so that no search is held longer than its machine.
+
+    Parameters
+    ----------
+    result : ReviewResult
+        The review that the plans belong to.
+    stations : Stations
+        What was reviewed.
+    """
+
+    def __init__(self, result: ReviewResult, stations: Stations) -> None:
+        self.result, self.stations, self.cells = result, stations, Cells(stations)
+        self.lines: list[PlanLine] = []
+        self.machines: list[MachinePlan] = []
+        self.decisions: list[Decision] = []
+        self.changes: dict[tuple[str, str, str | None], list[Change]] = {}
+
+    def add(self, planned: Planned) -> None:
+        """Take in what was found for one machine; machines come in the order of their names."""
+        teller = _Teller(self.stations, planned, self.cells)
+        own = teller.lines(len(self.lines))
+        self.lines += own
+        self.machines.append(teller.outcome(self.result))
+        self.decisions += teller.decisions(self.result)
         for line in own:
             for clause, station in teller.served[line.line]:
-                changes.setdefault((line.machine, clause, station), []).append(_change(line, station))
-    return evolve(
-        result,
-        assessments=tuple(
-            evolve(a, clears_with=tuple(changes[(a.machine, a.clause, a.station)]))
-            if a.outcome == "finding" and (a.machine, a.clause, a.station) in changes
-            else a
-            for a in result.assessments
-        ),
-        plan=tuple(lines),
-        plan_result=_whole(result, machines),
-        decisions=tuple(decisions),
-    )
+                self.changes.setdefault((line.machine, clause, station), []).append(_change(line, station))
+
+    def recorded(self) -> ReviewResult:
+        """The result with plan, its outcome and the decisions; each finding points at the lines that serve it."""
+        return evolve(
+            self.result,
+            assessments=tuple(
+                evolve(a, clears_with=tuple(self.changes[(a.machine, a.clause, a.station)]))
+                if a.outcome == "finding" and (a.machine, a.clause, a.station) in self.changes
+                else a
+                for a in self.result.assessments
+            ),
+            plan=tuple(self.lines),
+            plan_result=_whole(self.result, self.machines),
+            decisions=tuple(self.decisions),
+        )
 
 
 def _change(line: PlanLine, station: str | None) -> Change:

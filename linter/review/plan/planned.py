@@ -10,7 +10,7 @@ from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.stations import Stations
 from linter.review.plan.alternatives import Looking, Outside
 from linter.review.plan.cells import Cell, Movable
-from linter.review.plan.lines import Planned, recorded
+from linter.review.plan.lines import Planned, Recorder
 from linter.review.plan.search import Search
 from linter.review.plan.standing import Baseline, Judged, baseline
 from linter.review.plan.states import Found
@@ -45,13 +45,13 @@ def with_plan(
     by_machine = _closing_machines(result)
     if not by_machine:
         return result
-    made: list[Planned] = []
     index = {name: k for k, name in enumerate(stations.machines)}
-    wanted = sorted((index[name], records) for name, records in by_machine.items() if name in index)
+    wanted = [(index[name], by_machine[name]) for name in sorted(by_machine) if name in index]
+    recorder = Recorder(result, stations)
     for start in range(0, len(wanted), TOGETHER):
-        group = _group(wanted[start : start + TOGETHER], stations, rulebook, result, movable or Movable())
-        made += group
-    return recorded(result, stations, made)
+        for planned in _group(wanted[start : start + TOGETHER], stations, rulebook, result, movable or Movable()):
+            recorder.add(planned)
+    return recorder.recorded()
 
 
 def _closing_machines(result: ReviewResult) -> dict[str, list[Assessment]]:

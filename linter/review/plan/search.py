@@ -3,6 +3,8 @@
 A search is a generator: it asks for trials and is sent what the rulebook says of them, so that the searches of many
 machines share their batches. Its budget counts rounds and trials, never time; ties fall by the order of the clauses,
 of their repairs and of the domains.
+
+One module because a search is one generator: its steps hand one another the states and what is known of the cells.
 """
 
 from collections.abc import Generator, Iterable, Mapping, Sequence
@@ -100,7 +102,8 @@ class Search:
             self.learn(entries, judged, len(singles))
             pool = yield from self.joined(entries, judged)
             best = yield from self.beam(pool)
-        return (yield from self.polished(best.state))
+        found = yield from self.polished(best.state)
+        return (yield from self.finished(found))
 
     def entries(self, states: Sequence[State], judged: Judged) -> list[Entry]:
         """States with what they leave; the best one that makes nothing worse, and evidence of conflicts, are kept."""
@@ -237,7 +240,7 @@ class Search:
         seen = {self.key(entry.state) for entry in pool}
         stale = 0
         for _ in range(ROUNDS):
-            if self.left(pool[0]) == 0 or stale > 1:
+            if self.left(pool[0]) == 0 or stale > (0 if self.hopeless.any() else 1):
                 break
             states: list[State] = []
             for entry in (*pool, *(() if self.clean in pool else (self.clean,))):
@@ -345,6 +348,55 @@ class Search:
             state = min(each.values(), key=cost_of)
         judged = yield [values_of(state)]
         return self.found(state, judged, {})
+
+    def finished(self, found: Found) -> Generator[Sequence[Trial], Any, Found]:
+        """The plan with the values that only lower a finding moved on to where it is met, where that costs no more."""
+        once = self.base.once
+        lowered = (found.grade > 0) & (found.grade < self.base.grade) & once
+        further: list[tuple[Cell, Option]] = [
+            (cell, option)
+            for cell, taken in found.state.items()
+            for option in self.options(cell)
+            if option.cost > taken.cost and int(option.cost) == int(taken.cost)
+        ]
+        if not lowered.any() or not further:
+            return found
+        better = yield from self.nearest_met(found, further, lowered)
+        between = [
+            (cell, option)
+            for cell, chosen in better.items()
+            for option in nearer(self.stations, self.block, cell, chosen.value)
+            if option.cost > found.state[cell].cost
+        ]
+        if between:
+            better |= yield from self.nearest_met(found, between, lowered)
+        if not better:
+            return found
+        state = {**found.state, **better}
+        fewer = [{c: o for c, o in state.items() if c != cell} for cell in state] if len(state) > 1 else []
+        judged: Judged = yield [values_of(entry) for entry in (state, *fewer)]
+        idle = any(self.serves(judged, n, judged.weight[0]) for n in range(1, len(fewer) + 1))
+        if idle or self.worsens(judged, 0, found):
+            return found
+        return self.found(state, judged, {cell: judged.grade[1 + n] for n, cell in enumerate(state) if fewer})
+
+    def nearest_met(
+        self, found: Found, moves: Sequence[tuple[Cell, Option]], lowered: NDArray[np.bool_]
+    ) -> Generator[Sequence[Trial], Any, dict[Cell, Option]]:
+        """For each cell the nearest of some values with which one of the findings is met and nothing is worse."""
+        judged: Judged = yield [values_of({**found.state, cell: option}) for cell, option in moves]
+        better: dict[Cell, Option] = {}
+        for n, (cell, option) in enumerate(moves):
+            met = (lowered & (judged.grade[n] <= 0) & (judged.grade[n] != -1)).any()
+            if met and cell not in better and not self.worsens(judged, n, found):
+                better[cell] = option
+        return better
+
+    def worsens(self, judged: Judged, n: int, found: Found) -> bool:
+        """Whether a trial is worse than a plan anywhere, or leaves more to do."""
+        graver = (judged.grade[n] > np.maximum(found.grade, 0)) & self.base.once
+        lost = (judged.grade[n] == -1) & (found.grade != -1) & self.base.once
+        return bool((graver | lost | (judged.bad[n] & ~found.bad)).any())
 
     def found(self, state: State, judged: Judged, without: Mapping[Cell, NDArray[np.int8]]) -> Found:
         """The plan, from a batch that begins with it; evidence only where something is left."""
