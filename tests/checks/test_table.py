@@ -131,6 +131,17 @@ def test_deviations_that_are_not_those_of_the_class(shift, rank):
     assert ranks("table.class-agrees", stations)[0] == rank
 
 
+@pytest.mark.parametrize(
+    ("shaft", "housing", "rank"),
+    [("k5", "H6", 0), ("k5", None, 0), (None, "H6", 0), (None, None, -2), ("k5", "h6", 3), ("K5", "H6", 3)],
+)
+def test_classes_are_judged_wherever_one_is_stated(shaft, housing, rank):
+    row = {"bore_diameter": 8, "outside_diameter": 22}
+    row |= {"shaft_seat_diameter": [8, shaft]} if shaft else {"shaft_seat_diameter": [8, 0.001, 0.007]}
+    row |= {"housing_seat_diameter": [22, housing]} if housing else {"housing_seat_diameter": [22, 0.0, 0.013]}
+    assert ranks("table.class-agrees", [row])[0] == rank
+
+
 def test_a_larger_difference_is_never_milder():
     shifts = np.geomspace(1e-4, 20, 60)
     found = ranks(

@@ -9,7 +9,7 @@ import pytest
 from attrs import evolve
 
 import linter
-from linter.checks.shared.base import View
+from linter.checks.shared.base import Result, View
 from linter.model.findings import OUTCOMES, SEVERITIES
 from linter.model.places import Place
 from linter.model.stations import Problem, stations_from_rows
@@ -137,6 +137,25 @@ def test_an_assumption_is_told_where_it_was_taken_and_nowhere_else():
         if record.clause == "alignment.coaxiality"
     }
     assert told == {"P": [], "Q": [("coaxiality_of_shaft_seats", 0.002)]}
+
+
+def test_a_limit_is_shown_unless_what_is_met_lies_beyond_it():
+    limits = {"lower": np.array([1.0, 1.0, 1.0, np.inf]), "upper": np.array([5.0, 5.0, 5.0, 5.0])}
+    result = Result(np.zeros(4), observed=np.array([3.0, 0.5, 6.0, 6.0]), **limits)
+    outcome = np.array([OUTCOMES.index(word) for word in ("met", "met", "met", "finding")], np.int8)
+    shown = module._figures(result, outcome)
+    np.testing.assert_array_equal(shown["lower"], [1.0, np.nan, 1.0, np.nan])
+    np.testing.assert_array_equal(shown["upper"], [5.0, 5.0, np.nan, 5.0])
+    outcome[:] = OUTCOMES.index("not assessed")
+    assert np.isnan(module._figures(result, outcome)["observed"]).all()
+
+
+def test_what_is_kept_of_an_assessment_is_what_was_asked_for(stations):
+    kept = {keep: assess(stations, load(CURRENT), keep=keep) for keep in ("measures", "verdicts", "results")}
+    for name, review in kept["measures"].reviews.items():
+        np.testing.assert_array_equal(review.measure, kept["results"].reviews[name].result.measure)
+        assert review.outcome.tolist() == kept["verdicts"].reviews[name].outcome.tolist()
+        assert kept["verdicts"].reviews[name].result is None
 
 
 def test_records_leave_out_the_working_of_what_is_met_where_that_is_wanted(whole):

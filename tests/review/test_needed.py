@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from linter.model.findings import Assessment
+from linter.model.vocabulary import parameter, vocabulary
 from linter.reading import read_table
 from linter.review.needed import Cells, needed
 
@@ -85,9 +86,17 @@ def test_only_what_must_be_judged_and_was_not_asks(tmp_path):
 
 
 def test_values_come_by_machine_station_and_vocabulary(tmp_path):
-    items = [wants("M2", "B", "ring_width"), wants("M1", "B", "ring_chamfer", "cage"), wants("M1", "A", "ring_width")]
+    early, late = sorted(("ring_width", "cage"), key=list(vocabulary()).index)
+    items = [wants("M2", "B", late, early), wants("M1", "B", early), wants("M1", "A", late), wants("M1", None, "duty")]
     found = told(wide(tmp_path), *items)
-    assert [item[1:3] for item in found] == [("M1", "A"), ("M1", "B"), ("M1", "B"), ("M2", "B")]
+    places = [(machine, station, name) for name, machine, station, *_ in found]
+    duty = (
+        [("M1", "A", "duty"), ("M1", "B", "duty")] if parameter("duty").level == "station" else [("M1", None, "duty")]
+    )
+    wanted = [*duty, ("M1", "A", late), ("M1", "B", early), ("M2", "B", early), ("M2", "B", late)]
+    order = list(vocabulary()).index
+    assert places == sorted(wanted, key=lambda item: (item[0], item[1] or "", order(item[2])))
+    assert places.index(("M1", "A", late)) < places.index(("M1", "B", early))
 
 
 def test_rows_that_are_no_further_apart_than_their_values_show_the_way(tmp_path):
