@@ -16,6 +16,7 @@ from linter.model.findings import Assessment
 from linter.model.packaged import data_folder
 from linter.reading import read_table
 from linter.report.blank_table import input_schema_text
+from linter.report.glossary import glossary_text
 from linter.report.nomenclature import nomenclature_text
 from linter.review.assess import assess
 from linter.review.cases import case_stations
@@ -115,6 +116,7 @@ WRITTEN: dict[str, Callable[[], str]] = {
     "schemas/input-table.schema.json": input_schema_text,
     "ruleset/current/golden.csv": golden_text,
     "README.md": readme_text,
+    "docs/glossary.md": glossary_text,
     "docs/nomenclature.md": lambda: nomenclature_text(load()),
 }
 

@@ -2,6 +2,7 @@
 
 import doctest
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -65,3 +66,16 @@ def test_the_command_never_loads_pandas(tmp_path):
         env={**os.environ, "PYTHONPATH": str(ROOT)},
     )  # fmt: skip
     assert done.stdout.splitlines()[-1] == "[]"
+
+
+def test_the_page_on_the_library_runs(monkeypatch):
+    text = (ROOT / "docs" / "library.md").read_text(encoding="utf-8")
+    monkeypatch.chdir(ROOT)
+    names: dict = {}
+    for block in re.findall(r"^```python\n(.*?)^```$", text, re.DOTALL | re.MULTILINE):
+        exec(block, names)
+    assert names["fan"].verdict == "closed" and len(names["fan"].plan) > 0
+    assert names["loose"]["station"].tolist() == ["B"]
+    shown = names["fan"]._repr_html_()
+    assert "Gate closed" in shown and shown.count("<table") == 2
+    assert "<script>" not in names["seats"]._repr_html_()

@@ -71,6 +71,32 @@ class Review:
         rows = [{**_row(a), "clears_with": "; ".join(change.text for change in a.clears_with)} for a in found]
         return pd.DataFrame(rows, columns=[*_row_names(), "clears_with"])
 
+    @cached_property
+    def plan(self) -> "pd.DataFrame":
+        """The changes that together open the gate, or lower what closes it; empty where nothing is to change.
+
+        Columns: line, machine, station (None for the whole machine), parameter, cell, before, after, reason.
+        """
+        import pandas as pd
+
+        names = ("line", "machine", "station", "parameter", "cell", "before", "after", "reason")
+        rows = [
+            (p.line, p.machine, p.station, p.parameter, p.place.short() if p.place else "", p.before, p.after, p.reason)
+            for p in self.result.plan
+        ]
+        return pd.DataFrame(rows, columns=list(names))
+
+    def _repr_html_(self) -> str:
+        """What a notebook shows: the verdict, the plan, the findings."""
+        from html import escape
+
+        shown = self.findings[["severity", "title", "station", "message"]]
+        parts = [f"<p><b>Gate {self.verdict}</b>: {escape(self.result.input.file)}</p>"]
+        if len(self.plan):
+            plan = self.plan[["cell", "station", "parameter", "before", "after"]]
+            parts.append(plan.to_html(index=False, na_rep="", escape=True))
+        return "".join([*parts, shown.to_html(index=False, na_rep="", escape=True) if len(shown) else ""])
+
 
 def _row_names() -> tuple[str, ...]:
     return (

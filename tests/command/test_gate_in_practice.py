@@ -79,7 +79,7 @@ def test_step_before_release_in_python(call, tmp_path):
     result = json.loads((tmp_path / "kept/fan.result.json").read_text(encoding="utf-8"))
     assert done.returncode == 1
     lines = done.stdout.splitlines()
-    assert lines[0] == "gate closed by rulebook 2026.2"
+    assert lines[0] == "gate closed by rulebook 2026.4"
     grave = sum(result["summary"]["severities"][s] for s in ("critical", "major"))
     assert sum(line.startswith(("critical: ", "major: ")) for line in lines) == grave > 0
     assert sum(line.startswith("state ") for line in lines) == len(result["needed"])
@@ -91,7 +91,7 @@ def test_step_before_release_in_python(call, tmp_path):
 
 
 def test_hand_off(call, tmp_path):
-    call("ringseat", "review", "fan.csv", "--rulebook", "2026.2", "--write", "json", "--out", "sent")
+    call("ringseat", "review", "fan.csv", "--rulebook", "2026.4", "--write", "json", "--out", "sent")
     done = call("sh", "check_handoff.sh", "fan.csv", "sent/fan.result.json")
     assert done.returncode == 1 and done.stdout.endswith("The result is confirmed.\n")
     (tmp_path / "fan.csv").write_text(TABLE.replace("4 h5", "4 k5"), encoding="utf-8")
@@ -105,7 +105,7 @@ def test_hand_off(call, tmp_path):
         "review",
         "fan.csv",
         "--rulebook",
-        "2026.2",
+        "2026.4",
         "--write",
         "json",
         "--out",
