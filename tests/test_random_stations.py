@@ -40,6 +40,7 @@ NOMINALS = {
 }  # fmt: skip
 TEXTS = {
     "spacer_stack": "+41.2±0.05 -12±0.02 -4 0/-0.03", "shaft_sections": "40 x 8 + 300 x 12/4 + 90 x 9",
+    "shaft_forces": "belt 30 N @ -10 + 5 N @ 200",
     "rotor_discs": "wheel 12 g @ -4 (8 x 30/6) + 40 g @ 60 (Ip 4 It 3) + 2 g @ 500",
 }  # fmt: skip
 SHAFT_CLASSES = ["g6", "h5", "h6", "js5", "j5", "k5", "k6", "m6"]

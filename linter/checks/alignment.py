@@ -7,7 +7,7 @@ from attrs import evolve
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.quantities import mean_diameter
-from linter.checks.shared.seat_axes import bending_slope, coaxial, two_stations
+from linter.checks.shared.seat_axes import bending_slope, coaxial, line_slope, two_stations
 from linter.checks.shared.seat_forms import FORMS, UM, form_limits, form_parameter, graded, to_put
 from linter.checks.shared.two_sides import (
     BASIC,
@@ -260,10 +260,13 @@ def tilt(view: View, limits: Limits) -> Result:
     return tilt_of(view, limits)
 
 
-def tilt_of(view: View, limits: Limits, *, published: bool = False, every_face: bool = True) -> Result:
+def tilt_of(
+    view: View, limits: Limits, *, published: bool = False, every_face: bool = True, by_line: bool = False
+) -> Result:
     """The same; ``published``: met up to the far end of what is printed for the type.
 
-    ``every_face``: the stated run-out of a face that no ring bears on counts too.
+    ``every_face``: the stated run-out of a face that no ring bears on counts too. ``by_line``: the slope of a described
+    rotor is a tilt like the others, in full.
     """
     s = view.stations
     table, kind = limits.table("tilt"), s.choice("bearing_type")
@@ -289,13 +292,16 @@ def tilt_of(view: View, limits: Limits, *, published: bool = False, every_face: 
         parts[f"{side}_face"] = np.where(used, face / size, 0.0)
         missing[f"{side}_shoulder_runout"] = used & np.isnan(face)
     bending, left_out = bending_slope(view)
-    assumed.append(left_out)
-    parts["bending"] = bending
+    real = line_slope(view) if by_line else np.full(view.count, np.nan)
+    is_real = ~np.isnan(real)
+    assumed.append(evolve(left_out, rows=left_out.rows & ~is_real))
+    parts["bending"] = np.where(is_real, real, bending)
     angles = {name: ARCMIN * value for name, value in parts.items()}
     tolerances = [angle for name, angle in angles.items() if name != "bending"]
-    worst = np.sum(tolerances, axis=0)
-    likely = np.sqrt(np.sum(np.square(tolerances), axis=0))
-    bent = worst + angles["bending"]
+    bow = np.where(is_real, angles["bending"], 0.0)
+    worst = np.sum(tolerances, axis=0) + bow
+    likely = np.sqrt(np.sum(np.square(tolerances), axis=0)) + bow
+    bent = np.where(is_real, worst, worst + angles["bending"])
     passed = np.zeros(view.count)
     for value, bound in ((worst, low), (worst, high), (likely, high)):
         passed = passed + np.where(np.isnan(value) | np.isnan(bound), np.nan, value > bound * (1 + 1e-9))
@@ -304,15 +310,17 @@ def tilt_of(view: View, limits: Limits, *, published: bool = False, every_face: 
         passed = np.where(passed < 2, 0.0 * passed, passed)
     by_bending = (passed < 2) & ((bent > high * (1 + 1e-9)) | ((passed < 1) & (bent > near * (1 + 1e-9))))
     passed = np.where(by_bending, np.maximum(passed, 1.0), passed)
-    largest = np.argmax(np.nan_to_num(np.array(tolerances), nan=-1.0), axis=0)
+    largest = np.argmax(np.nan_to_num(np.array([*tolerances, bow]), nan=-1.0), axis=0)
     words = np.array(
         [
             "coaxiality_of_shaft_seats", "shaft_seat_cylindricity", "shaft_shoulder_runout", "coaxiality_of_bores",
-            "housing_seat_cylindricity", "housing_shoulder_runout",
+            "housing_seat_cylindricity", "housing_shoulder_runout", "shaft_sections",
         ],
         dtype=object,
     )  # fmt: skip
-    plain = np.array([words_of(word) for word in words], dtype=object)
+    plain = np.array([*(words_of(word) for word in words[:-1]), "the slope of the shaft"], dtype=object)
+
+    bent_by = "F l²/(16 E I), mid-span" + (", or the described shaft" if by_line else "")
 
     def takes(row: int) -> str:
         near, far = quantity_text(float(low[row]), "arcmin"), quantity_text(float(high[row]), "arcmin")
@@ -337,7 +345,7 @@ def tilt_of(view: View, limits: Limits, *, published: bool = False, every_face: 
             Working("from_bore_form", "", "cylindricity, housing seat", angles["housing_form"], "arcmin", "t_1/B"),
             Working("from_shaft_face", "", "run-out, shaft abutment", angles["shaft_face"], "arcmin", "t_4/d_a"),
             Working("from_bore_face", "", "run-out, housing abutment", angles["housing_face"], "arcmin", "t_4/D_a"),
-            Working("from_bending", "", "slope of the shaft", angles["bending"], "arcmin", "F l²/(16 E I), mid-span"),
+            Working("from_bending", "", "slope of the shaft", angles["bending"], "arcmin", bent_by),
             Working("worst", "", "worst case of the tolerances", worst, "arcmin", "sum without bending"),
             Working("bent", "", "with the bending of the shaft", bent, "arcmin", "worst case + slope"),
             Working("likely", "", "statistical", likely, "arcmin", "root of the sum of squares"),

@@ -34,6 +34,11 @@ def tilt_at_abutments(view: View, limits: Limits) -> Result:
     return tilt_of(view, limits, published=True, every_face=False)
 
 
+def tilt_with_line(view: View, limits: Limits) -> Result:
+    """The same; a described rotor tilts the rings by the slope of its own shaft."""
+    return tilt_of(view, limits, published=True, every_face=False, by_line=True)
+
+
 def roughness(view: View, limits: Limits) -> Result:
     """Roughness Ra of the seats, met up to the roughest published value for size and class."""
     return roughness_of(view, limits, published=True)

@@ -5,7 +5,8 @@ from collections.abc import Callable
 import numpy as np
 from attrs import frozen
 
-from linter.checks.shared.base import Assumes, Limits, Result, View, Working, within
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
+from linter.checks.shared.line_loads import line_loads
 from linter.checks.shared.shaft_line import Stiffness, bearing_stiffness, line_assumed, shaft_line
 from linter.checks.shared.two_sides import sinking
 from linter.mechanics.rotor_beam import critical_speeds
@@ -103,10 +104,10 @@ def critical_speed(view: View, limits: Limits) -> Result:
         upper=np.where(is_above, slow * (1.0 - near), np.nan),
         missing={
             "first_critical_speed": np.isnan(stated) & (~line.described | _not_computed(view)),
-            "shaft_sections": computed & ~legible & ~_not_computed(view),
+            "shaft_sections": computed & line.faulty["shaft_sections"] & ~_not_computed(view),
             "first_bearing_position": computed & legible & np.isnan(first),
             "bearing_span": computed & legible & np.isnan(span),
-            "rotor_discs": light,
+            "rotor_discs": light | (computed & line.faulty["rotor_discs"]),
             "radial_stiffness": unknown & no_stiffness,
         },
         variant=variant.astype(object),
@@ -142,6 +143,61 @@ def critical_speed(view: View, limits: Limits) -> Result:
                     "unbalance does not excite it"),
             Working("ratio", "n_c/n", "critical over running speed", critical / speed, "1", "n_c/n"),
             Working("apart", "", "margin, basis running speed", 100.0 * margin, "%", "|n_c - n|/n"),
+        ],
+    )  # fmt: skip
+
+
+def bearing_loads(view: View, limits: Limits) -> Result:
+    """Stated radial load of a position against what the described rotor puts on it at rest."""
+    s, line, found = view.stations, shaft_line(view), line_loads(view)
+    taken = s.assumed.get("radial_load")
+    stated = within(s.number("radial_load"), closed=True)
+    if taken is not None:
+        stated = np.where(taken.rows, np.nan, stated)
+    computed = found.weight + found.forces
+    short = np.maximum(computed - stated, 0.0) / np.where(computed > 0.0, computed, 1.0)
+    measure = np.where(np.isnan(stated), 0.0 * computed, ladder(short, limits["near"], limits["far"]))
+    described = view.to_stations(line.described)
+    legible = view.to_stations(line.problem == "") & (found.problem == "")
+    lacking = described & legible
+    out = described & view.to_stations(_not_computed(view))
+    names = {
+        "first_bearing_position": s.number("first_bearing_position"),
+        "bearing_span": s.size("bearing_span").nominal,
+    }
+    return Result(
+        measure=measure,
+        unit="N",
+        observed=np.where(np.isnan(stated), computed, stated),
+        lower=computed * (1.0 - limits["near"]),
+        applies=described & ~out,
+        reason=np.where(described, view.to_stations(line.problem), "the table does not describe the rotor"),
+        missing={
+            **{name: lacking & np.isnan(values) for name, values in names.items()},
+            "shaft_orientation": lacking & ~s.choice("shaft_orientation").known,
+            **{name: described & view.to_stations(rows) for name, rows in line.faulty.items()},
+            "shaft_forces": described & (found.problem != ""),
+        },
+        variant=np.select(
+            [np.isnan(stated) & ~found.stated, np.isnan(stated)], ["weight", "derived"], ""
+        ).astype(object),
+        facts={
+            "not_assessed": np.where(found.problem != "", found.problem, view.to_stations(line.problem)).astype(object),
+            "computed": (computed, "N"),
+            "short": (100.0 * short, "%"),
+        },
+        assumed=[
+            Assumes(a.parameter, view.to_stations(a.values), a.unit, a.reason, view.to_stations(a.rows))
+            for a in line_assumed(view, line.described) if a.parameter == "shaft_material"
+        ],
+        working=[
+            Working("weight", "F_G", "reaction to the weight", found.weight, "N", "sections and discs"),
+            Working("outside", "F", "reaction to shaft_forces", found.forces, "N", "magnitudes added"),
+            Working("computed_load", "F_r", "static load, computed", computed, "N", "F_G + F"),
+            Working("stated", "F_r", "radial load, as stated", stated, "N"),
+            Working("turning", "F_U", "force that turns with the unbalance", found.unbalance, "N",
+                    "U ω² at the centre of mass"),
+            Working("slope", "", "slope of the shaft", 60.0 * np.rad2deg(found.slope), "arcmin"),
         ],
     )  # fmt: skip
 

@@ -111,7 +111,7 @@ def rotor_critical_speed(
     result = np.empty(len(x))
     for block in blocks(len(x)):
         part = Shaft(*(v[block] for v in one))
-        own_x, own_m = _own_masses(part, rho[block], points)
+        own_x, own_m = own_masses(part, rho[block], points)
         place, mass = np.concatenate([own_x, x[block]], -1), np.concatenate([own_m, m[block]], -1)
         if np.any(mass.sum(axis=-1) <= 0.0):
             raise ValueError("rotor without mass: expected a density or a disc mass more than zero")
@@ -124,8 +124,8 @@ def rotor_critical_speed(
     return result.reshape(rows)
 
 
-def _own_masses(s: Shaft, rho: Array, points: int) -> tuple[Array, Array]:
-    """Places and masses (kg) that stand for the shaft: Gauss-Legendre points of each section."""
+def own_masses(s: Shaft, rho: Array, points: int) -> tuple[Array, Array]:
+    """Places [mm] and masses [kg] that stand for the shaft, (rows, sections times points): Gauss-Legendre points."""
     place, weight = np.polynomial.legendre.leggauss(points)
     begin = np.cumsum(s.section_length, axis=-1) - s.section_length
     x = begin[..., np.newaxis] + s.section_length[..., np.newaxis] * (1.0 + place) / 2.0

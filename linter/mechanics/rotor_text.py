@@ -1,4 +1,4 @@
-"""The text forms of a rotor: the sections of its shaft, and the discs on it.
+"""The text forms of a rotor: the sections of its shaft, the discs on it, and the forces from outside.
 
 Lengths in mm, masses in kg, moments of inertia in kg.mm2. A section or a body is written ``length x outside / inside``,
 the inside only where it is hollow. Decimal point or decimal comma, one of them throughout.
@@ -19,8 +19,11 @@ _DISC = re.compile(
     rf"(?:[^\W\d_][\w-]*\s+)?(?P<mass>{_NUMBER})\s*(?P<unit>kg|g)\s*@\s*(?P<at>[-−–]?\s*{_NUMBER})"
     rf"(?:\s*\(\s*(?:{_BODY}|I_?p\s*(?P<polar>{_NUMBER})\s*,?\s*I_?t\s*(?P<transverse>{_NUMBER}))\s*\))?"
 )
+_FORCE = re.compile(rf"(?:[^\W\d_][\w-]*\s+)?({_NUMBER})\s*(kN|N)\s*@\s*([-−–]?\s*{_NUMBER})")
 _BETWEEN = re.compile(r"\s*[+;]\s*|\s+")
 _MASS = {"kg": 1.0, "g": 1e-3}
+_FORCES = {"N": 1.0, "kN": 1000.0}
+NO_FORCES = "none"
 _SMALLEST, _LARGEST = 0.01, 20000.0  # mm; a figure outside is a slip (common practice)
 _HEAVIEST, _MOST = 1e6, 200  # kg; members of one text (common practice)
 
@@ -162,3 +165,43 @@ def parse_discs(text: str) -> Discs:
             transverse = polar / 2.0 + mass * length**2 / 12.0
         rows.append((_value(match["at"]), mass, polar, transverse))
     return Discs(*np.array(rows).T)
+
+
+class Forces(NamedTuple):
+    """Radial forces on a shaft, arrays of shape (forces,): place [mm from the left end] and force [N]."""
+
+    position: Array
+    force: Array
+
+
+def parse_forces(text: str) -> Forces:
+    """Forces from text such as ``belt 40 N @ 95``; ``none`` says that there are none.
+
+    Parameters
+    ----------
+    text : str
+        Members divided by ``+``, a semicolon or a blank: a word (which may be left out), the force in N or kN, ``@``,
+        and its place [mm from the left end of the shaft, off the shaft where it overhangs].
+
+    Returns
+    -------
+    Forces
+        Arrays of shape (forces,).
+
+    Raises
+    ------
+    ValueError
+        With the position (counted from 1), what was read there and what was expected.
+
+    Examples
+    --------
+    >>> parse_forces("belt 40 N @ 95").force.tolist()
+    [40.0]
+    """
+    if text.strip().lower() == NO_FORCES:
+        return Forces(np.zeros(0), np.zeros(0))
+    members = _members(text, _FORCE, "a force in N or kN @ place, or none")
+    rows = [(_value(match[3]), _value(match[1]) * _FORCES[match[2]]) for match in members]
+    if any(abs(place) > _LARGEST for place, _ in rows):
+        raise ValueError(f"{text[:40]!r} read, expected places within {_LARGEST:g} mm")
+    return Forces(*np.array(rows).T)

@@ -1,4 +1,4 @@
-"""Values that follow from others and stand in where a table leaves them open: the duty of a cycle, a temperature."""
+"""Values that follow from others and stand in where a table leaves them open: duty, temperature, radial load."""
 
 import numpy as np
 from attrs import evolve
@@ -6,12 +6,13 @@ from attrs import evolve
 from linter.checks import heat
 from linter.checks.shared.base import View
 from linter.checks.shared.heat_balance import balance, friction_of, surroundings
+from linter.checks.shared.line_loads import load_by_line
 from linter.model.columns import Assumption, Derivation
 from linter.model.stations import Choice, Stations
 from linter.model.wording import quantity_text
 from linter.rulebook.model import Limits, Rulebook
 
-CYCLE, BALANCE = "heat.cycle", "heat.balance"
+CYCLE, BALANCE, LOADS = "heat.cycle", "heat.balance", "rotor.bearing-loads"
 _TEMPERATURE = "operating_temperature"
 
 
@@ -89,4 +90,33 @@ def temperature_by_balance(stations: Stations, rulebook: Rulebook) -> Stations:
         stations,
         numbers={**stations.numbers, _TEMPERATURE: np.where(rows, hottest, stations.number(_TEMPERATURE))},
         assumed={**stations.assumed, _TEMPERATURE: Assumption(rows_told, reason)},
+    )
+
+
+def load_by_rotor(stations: Stations, rulebook: Rulebook) -> Stations:
+    """The stations with the radial load that the described rotor and its stated shaft_forces come to, as an assumption.
+
+    Parameters
+    ----------
+    stations : Stations
+        As read.
+    rulebook : Rulebook
+        One without the clause ``rotor.bearing-loads`` leaves the stations as they are.
+
+    Returns
+    -------
+    Stations
+        What is stated stays; so do rows whose load does not follow.
+    """
+    if rulebook.clauses.get(LOADS) is None:
+        return stations
+    view = View(stations)
+    load, reason = load_by_line(view)
+    rows = ~np.isnan(load)
+    if not rows.any():
+        return stations
+    return evolve(
+        stations,
+        numbers={**stations.numbers, "radial_load": np.where(rows, load, stations.number("radial_load"))},
+        assumed={**stations.assumed, "radial_load": Assumption(rows, reason)},
     )

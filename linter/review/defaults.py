@@ -28,10 +28,11 @@ def with_defaults(stations: Stations, rulebook: Rulebook) -> Stations:
         What is stated or derived stays; the duty that a stated cycle comes to is derived, and a temperature that
         follows from a stated cooling is assumed.
     """
-    if not _BASES & stations.numbers.keys():
+    if not (_BASES & stations.numbers.keys() or stations.known("shaft_forces").any()):
         return _with_words(stations, rulebook)
-    from linter.review.computed import duty_by_cycle, temperature_by_balance
+    from linter.review.computed import duty_by_cycle, load_by_rotor, temperature_by_balance
 
+    stations = load_by_rotor(stations, rulebook)
     return temperature_by_balance(_with_words(duty_by_cycle(stations, rulebook), rulebook), rulebook)
 
 

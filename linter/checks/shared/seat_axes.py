@@ -3,6 +3,7 @@
 import numpy as np
 
 from linter.checks.shared.base import Assumes, View, within
+from linter.checks.shared.line_loads import line_loads
 from linter.checks.shared.two_sides import of_material
 from linter.mechanics import materials
 from linter.mechanics import shaft as beam
@@ -50,3 +51,9 @@ def bending_slope(view: View) -> tuple[Floats, Assumes]:
     reason = "bending of the shaft is left out: it needs radial_load of both positions and shaft_material"
     value = np.zeros(view.count)
     return view.to_stations(np.nan_to_num(slope, nan=0.0)), Assumes("radial_load", value, "N", reason, out)
+
+
+def line_slope(view: View) -> Floats:
+    """Slope of the described shaft at each bearing [rad] under weight and shaft_forces; NaN where either is open."""
+    found = line_loads(view)
+    return np.where(found.stated, found.slope, np.nan)

@@ -53,6 +53,12 @@ class ShaftLine:
     mass: Floats
     points: Bools
 
+    @property
+    def faulty(self) -> dict[str, Bools]:
+        """Machines whose line cannot be used, by the parameter that the reason is about."""
+        discs = np.array([str(text).startswith("rotor_discs") for text in self.problem], dtype=bool)
+        return {"shaft_sections": (self.problem != "") & ~discs, "rotor_discs": discs}
+
     def on(self, stiffness_a: Floats, stiffness_b: Floats) -> Shaft:
         """The shafts on bearings of these stiffnesses [N/mm], shape (lines,)."""
         return self.shaft._replace(stiffness_a=stiffness_a, stiffness_b=stiffness_b)

@@ -26,8 +26,8 @@ MAY_LACK: dict[str, tuple[str, ...]] = {
     "shaft_undercut_form": (), "housing_undercut_form": (), "shaft_bore": (), "spacer_stack": (), "preload_force": (),
     "rigid_preload_class": (), "rigid_preload_offset": (), "fatigue_load_limit": (), "reference_speed": (),
     "limiting_speed": (), "first_critical_speed": (), "drawing_number": (), "drawing_revision": (),
-    "bearing_designation": (), "shaft_sections": (), "rotor_discs": (), "first_bearing_position": (),
-    "radial_stiffness": (),
+    "bearing_designation": (), "shaft_sections": (), "rotor_discs": (), "shaft_forces": (),
+    "first_bearing_position": (), "radial_stiffness": (),
 }  # fmt: skip
 #: Parameters of which one of two is enough.
 _EITHER = {
