@@ -295,7 +295,8 @@ def maker_torque(
     r_1, r_2, s_1, s_2 = constants
     d_m = 0.5 * (d + outside)
     pure = f_a == 0.0
-    sine = np.sin(np.deg2rad(24.6 * (np.where(pure, 1.0, f_a) / domain.positive("C_0", static_rating)) ** 0.24))
+    angle = 24.6 * (np.where(pure, 1.0, f_a) / domain.positive("C_0", static_rating)) ** 0.24
+    sine = np.sin(np.deg2rad(np.minimum(angle, 90.0)))
     g_rr = r_1 * d_m**1.96 * (f_r + np.where(pure, 0.0, r_2 / sine * f_a)) ** 0.54
     g_sl = np.where(
         pure,

@@ -14,7 +14,7 @@ from linter.checks.shared.base import Assumes, Limits, View, within
 from linter.checks.shared.quantities import contact_angle, mean_diameter, static_load_rating
 from linter.checks.shared.rated_life import loads
 from linter.checks.shared.seat_fits import word_array
-from linter.mechanics import cooling, friction, heat, lubricant
+from linter.mechanics import boundary, cooling, friction, heat, lubricant
 from linter.model.stations import Bools, Floats
 
 Ends = tuple[Floats, Floats]
@@ -119,6 +119,29 @@ def power_at(view: View, found: Friction, speed: Floats, temperature: Floats, en
     )
     computed = heat.friction_power(found.share[end] * (drag + found.load) + found.seal, speed)
     return np.where(np.isnan(found.stated), computed, found.stated)
+
+
+def power_by_maker(view: View, found: Friction, speed: Floats, temperature: Floats) -> Floats:
+    """Friction power by the maker's method of rolling and sliding, for comparison [W].
+
+    Deep groove ball bearings of the series that it knows, under loads that are stated; NaN for all others.
+    """
+    s = view.stations
+    bore, outside, width = (within(s.number(name)) for name in ("bore_diameter", "outside_diameter", "ring_width"))
+    series = boundary.dimension_series(bore, outside, width)
+    deep = s.choice("bearing_type").is_in("deep groove ball") & (outside > bore) & ~found.load_assumed
+    rating, (radial, axial) = within(static_load_rating(view).value), loads(view)
+    nu, turning, torque = within(viscosity_at(view, temperature)), within(speed), np.full(view.count, np.nan)
+    for one in np.unique(series[deep]):
+        try:
+            constants = friction.maker_constants(str(one))
+        except ValueError:
+            continue
+        r = deep & (series == one)
+        torque[r] = friction.maker_torque(
+            bore[r], outside[r], rating[r], radial[r], axial[r], nu[r], turning[r], constants
+        ).total
+    return heat.friction_power(torque + found.seal, speed)
 
 
 def surroundings(view: View, limits: Limits) -> Surroundings:
