@@ -50,12 +50,13 @@ GATE_OPTION = click.option(
 )  # fmt: skip
 @click.option("--date", default=None, help="Date of the table as it should stand there; that of the file by default.")
 @click.option("--assembly", is_flag=True, help="Write the order of assembly with forces and temperatures as well.")
-def sheet(table: Path, out: Path, size: str | None, assembly: bool, **options: Any) -> None:
+@click.option("--proposed", is_flag=True, help="Start values too where nothing is stated, each marked as proposed.")
+def sheet(table: Path, out: Path, size: str | None, assembly: bool, proposed: bool, **options: Any) -> None:
     """Write the seat specification for the drawing: a page for each position, a text to paste, an inspection list."""
     from linter.command.review_command import Options
     from linter.command.sheet_command import write_sheet
 
-    sys.exit(write_sheet(table, out, Options(**options), size=size, assembly=assembly))
+    sys.exit(write_sheet(table, out, Options(**options), size=size, proposed=proposed, assembly=assembly))
 
 
 @click.command()
@@ -150,4 +151,19 @@ def repair(table: Path, out: Path, **options: Any) -> None:
     sys.exit(write_repaired(table, out, Options(**options)))
 
 
-COMMANDS = (sheet, spread, parts, room, repair)
+@click.command()
+@click.argument("table", type=click.Path(path_type=Path))
+@table_options
+@GATE_OPTION
+@click.option(
+    "--out", default="reports", type=click.Path(path_type=Path), show_default=True, help="Folder to write to."
+)
+def propose(table: Path, out: Path, **options: Any) -> None:
+    """Propose start values for what a table leaves blank, each with clause, source and reason."""
+    from linter.command.propose_command import write_proposal
+    from linter.command.review_command import Options
+
+    sys.exit(write_proposal(table, out, Options(**options)))
+
+
+COMMANDS = (sheet, spread, parts, room, repair, propose)

@@ -12,7 +12,9 @@ from linter.report.sheet.symbols import ENVELOPE
 from linter.report.writing import write_file
 
 
-def write_sheet(table: Path, out: Path, options: Options, *, size: str | None, assembly: bool = False) -> int:
+def write_sheet(
+    table: Path, out: Path, options: Options, *, size: str | None, proposed: bool = False, assembly: bool = False
+) -> int:
     """Write the pages, the text and the inspection list of one table.
 
     Parameters
@@ -27,6 +29,8 @@ def write_sheet(table: Path, out: Path, options: Options, *, size: str | None, a
         How the sizes of the seats are meant; None for what the table says itself: an envelope behind a size.
     assembly : bool
         Whether to write how the machines are put together as well.
+    proposed : bool
+        Whether start values stand in where nothing is stated, each marked.
 
     Returns
     -------
@@ -41,7 +45,18 @@ def write_sheet(table: Path, out: Path, options: Options, *, size: str | None, a
             for cell in known.reading.understood
             if cell.parameter.endswith("seat_diameter") and (ENVELOPE in cell.read or "(E)" in cell.read)
         }
-    made = specification(known.reading.stations, known.result, options.date or known.date, envelope=envelope)
+    stations, result, marks = known.reading.stations, known.result, set[tuple[str, int]]()
+    if proposed:
+        from linter.command.propose_command import proposal_of
+
+        try:
+            proposal = proposal_of(known, options)
+        except ValueError as error:
+            complain(str(error))
+            return NOT_DONE
+        stations, result = proposal.stations, proposal.result
+        marks = {(line.item.cell.name, line.row) for line in proposal.lines}
+    made = specification(stations, result, options.date or known.date, envelope=envelope, proposed=marks)
     name = table.stem
     written = [
         (".sheet.html", made.html().encode()),

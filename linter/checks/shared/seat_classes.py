@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 import numpy as np
-from attrs import define, frozen
+from attrs import define, field, frozen
 from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, View, Working, within
@@ -61,6 +61,8 @@ class Recommended:
         Rows whose load band is not known: light and normal load are both accepted.
     share : float array
         P/C, NaN where not known.
+    votes : dict of str to float array
+        How many sources print each class for a station.
     """
 
     lower: Floats
@@ -74,6 +76,7 @@ class Recommended:
     fit_largest: Floats
     unknown_load: Bools
     share: Floats
+    votes: Mapping[str, Floats] = field(factory=dict)
 
 
 def load_share(view: View) -> Floats:
@@ -286,6 +289,7 @@ def _recommend(view: View, limits: Limits, side: str) -> Recommended:
         fit_largest=largest,
         unknown_load=unknown,
         share=share,
+        votes=tally.votes,
     )
 
 

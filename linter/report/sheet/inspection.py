@@ -61,10 +61,10 @@ def inspection_list(stations: Stations, characteristics: Sequence[Characteristic
         }
         lines = [_line(number, item) for number, item in enumerate(characteristics, 1)]
         listed = book.add_worksheet("Inspection")
-        _write(listed, looks, HEADS, lines)
+        write_lines(listed, looks, HEADS, lines)
         listed.set_landscape()
         facts = book.add_worksheet("Facts")
-        _write(facts, looks, FACTS, _facts(stations, {(c.parameter, c.row) for c in characteristics}))
+        write_lines(facts, looks, FACTS, _facts(stations, {(c.parameter, c.row) for c in characteristics}))
         origin = book.add_worksheet("Origin")
         origin.set_column(0, 0, 100)
         for row, (name, text) in enumerate(about.items()):
@@ -82,7 +82,10 @@ def _line(number: int, item: Characteristic) -> list[Any]:
     ]  # fmt: skip
 
 
-def _write(sheet: Any, looks: Mapping[str, Any], heads: Sequence[tuple[str, int]], lines: Sequence[list[Any]]) -> None:
+def write_lines(
+    sheet: Any, looks: Mapping[str, Any], heads: Sequence[tuple[str, int]], lines: Sequence[list[Any]]
+) -> None:
+    """A sheet of lines under their headings; what is to be filled in by hand is a field."""
     sheet.set_paper(9)
     sheet.fit_to_pages(1, 0)
     sheet.repeat_rows(0)
@@ -114,11 +117,13 @@ def _facts(stations: Stations, listed: Collection[tuple[str, int]]) -> list[list
                 continue
             told.add(machine)
             station = "" if entry.level == "machine" else str(stations.text("station")[row])
-            lines.append([stations.machines[machine], station, words_of(entry.name), *_value(stations, entry, row)])
+            lines.append(
+                [stations.machines[machine], station, words_of(entry.name), *value_cells(stations, entry, row)]
+            )
     return lines
 
 
-def _value(stations: Stations, entry: Parameter, row: int) -> list[Any]:
+def value_cells(stations: Stations, entry: Parameter, row: int) -> list[Any]:
     """Value, class, upper and lower deviation, unit."""
     if entry.kind == "number":
         return [rounded(float(stations.number(entry.name)[row])), None, None, None, unit_text(entry.unit)]

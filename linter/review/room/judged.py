@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from linter.model.findings import SEVERITIES
 from linter.model.stations import Assumption, Stations, apply_defaults
+from linter.model.vocabulary import parameter
 from linter.review.assess import assess
 from linter.review.defaults import with_defaults
 from linter.review.plan.trials import put, replicate
@@ -97,7 +98,7 @@ def anew(stations: Stations, rulebook: Rulebook, changed: Iterable[str]) -> Stat
     numbers = dict(stations.numbers)
     assumed = {}
     for name, assumption in stations.assumed.items():
-        if name in numbers and assumption.rows.any():
+        if parameter(name).default and name in numbers and assumption.rows.any():
             numbers[name] = np.where(assumption.rows, np.nan, numbers[name])
             assumed[name] = Assumption(np.zeros(len(stations), bool), assumption.reason)
         else:
