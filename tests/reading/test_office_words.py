@@ -166,3 +166,25 @@ def test_half_the_band_beside_a_size_is_of_that_size(read):
         "Station,Ø seat shaft [mm],± tol,Ø seat housing [mm],± tol\nA,10,0.003,26,0.0065\nB,12,0.003,28,0.0065\n"
     )
     assert reading.stations.size("housing_seat_diameter").upper.tolist() == pytest.approx([0.0065, 0.0065])
+
+
+@pytest.mark.parametrize("prefix", ["PRM_", "V.", ""])
+def test_a_prefix_that_every_name_carries_says_nothing(read, prefix):
+    names = ("NDE_ShaftSeatDia", "NDE_HousingSeatDia", "DE_ShaftSeatDia", "DE_HousingSeatDia")
+    rows = "".join(f"{prefix}{name},{size},mm\n" for name, size in zip(names, (17, 40, 15, 35), strict=True))
+    reading = read(f"Name,Value,Unit\n{rows}")
+    assert values(reading, "shaft_seat_diameter") == {"NDE": 17, "DE": 15}
+    assert values(reading, "housing_seat_diameter") == {"NDE": 40, "DE": 35}
+
+
+def test_a_prefix_that_says_a_station_is_kept(read):
+    rows = "".join(f"NDE_{name},{size},mm\n" for name, size in (("ShaftSeatDia", 17), ("HousingSeatDia", 40)))
+    assert values(
+        read(f"Name,Value,Unit\n{rows}NDE_RingWidth,12,mm\nNDE_ShaftFilletR,0.5,mm\n"), "shaft_seat_diameter"
+    ) == {"NDE": 17}
+
+
+def test_a_d_behind_a_seat_is_its_diameter(read):
+    reading = read("Parameter;Value;Unit\nP_BRG_1_SHAFT_SEAT_D;17;mm\nP_BRG_1_SHAFT_SEAT_D_UPPER;0.009;mm\n"
+                   "P_BRG_1_SHAFT_SEAT_D_LOWER;0.001;mm\nP_BRG_2_SHAFT_SEAT_D;15;mm\n")  # fmt: skip
+    assert values(reading, "shaft_seat_diameter") == {"1": 17, "2": 15}

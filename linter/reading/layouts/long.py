@@ -4,6 +4,7 @@ from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.long_rows import ByRow
+from linter.reading.layouts.prefixes import without_prefix
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.transposed import ByColumn
 from linter.reading.words.headings import Words
@@ -11,7 +12,7 @@ from linter.reading.words.headings import Words
 
 def find(grid: Grid, words: Words) -> Candidate | None:
     """The best reading of a grid with names down a column, or None."""
-    table = find_long(grid, words) if grid.height <= LONGEST_MIXED else None
+    table = find_long(without_prefix(grid, words), words) if grid.height <= LONGEST_MIXED else None
     if table is None:
         return None
     layout = "one column per station (transposed)" if table.transposed else "one row per parameter"

@@ -46,7 +46,7 @@ IS_LARGEST = (
     "coaxiality_of_bores",
     "coaxiality_of_shaft_seats",
 )
-_IS_SMALLEST, _RADIUS = ("ring_chamfer",), ("R", "r")
+_IS_SMALLEST = ("ring_chamfer",)
 _LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
@@ -347,9 +347,9 @@ class Names:
 
 
 def _placed(match: Match, station: str | None, feature: str) -> Match:
-    """A name with the station or the feature that a piece of it says; R beside a radius is its symbol."""
-    if station in _RADIUS and match.parameter.endswith("_radius"):
-        return match  # few machines reach a station R
+    """A name with the station or the feature that a piece of it says; R of a radius and D of a diameter are symbols."""
+    if match.parameter.endswith({"R": "_radius", "r": "_radius", "D": "_diameter"}.get(station or "", "-")):
+        return match  # few machines reach a station D or R
     return evolve(match, station=station) if station else evolve(match, feature=feature or None)
 
 
