@@ -6,7 +6,7 @@ import math
 import numpy as np
 import pytest
 
-from linter.model.possible import IMPOSSIBLE, only_possible, outside
+from linter.model.possible import IMPOSSIBLE, only_possible, outside, set_aside
 from linter.model.stations import stations_from_rows
 from linter.model.vocabulary import parameter, vocabulary
 from linter.reading import read_table
@@ -163,6 +163,20 @@ def test_the_gate_of_a_table_says_cell_and_range(tmp_path):
 def test_speeds_that_contradict_each_other(other, value, speed, severity):
     row = {"bore_diameter": 8, "outside_diameter": 22, "speed_max": speed, other: value}
     assert of_station("table.possible", stations_from_rows([row])) == severity
+
+
+def test_an_impossible_value_of_a_machine_is_told_once_and_of_stations_each_time():
+    rows = [
+        {"machine": m, "station": name, "bore_diameter": 8, "speed_max": 1e12, "static_rating": 1e12}
+        for m in "PQ"
+        for name in "AB"
+    ]
+    rows[2]["speed_max"] = rows[3]["speed_max"] = 9000
+    stations = only_possible(stations_from_rows(rows))
+    found = sorted((p.parameter, p.row) for p in stations.problems)
+    assert found == [("speed_max", 0), *(("static_rating", k) for k in range(4))]
+    aside = {name: rows.tolist() for name, rows in set_aside(stations).items()}
+    assert aside == {"speed_max": [True, True, False, False], "static_rating": [True] * 4}
 
 
 def test_two_witnesses_against_a_speed_weigh_more():

@@ -13,9 +13,10 @@ from linter.checks.shared.base import Result, View
 from linter.model.findings import OUTCOMES, SEVERITIES
 from linter.model.places import Place
 from linter.model.stations import Problem, stations_from_rows
+from linter.model.vocabulary import vocabulary
 from linter.review import assess as module
 from linter.review.assess import assess, in_parts
-from linter.review.records import assessments
+from linter.review.records import assessments, station_values
 from linter.rulebook.load import CURRENT, load
 
 
@@ -148,6 +149,13 @@ def test_a_limit_is_shown_unless_what_is_met_lies_beyond_it():
     np.testing.assert_array_equal(shown["upper"], [5.0, 5.0, np.nan, 5.0])
     outcome[:] = OUTCOMES.index("not assessed")
     assert np.isnan(module._figures(result, outcome)["observed"]).all()
+
+
+def test_values_of_a_station_are_those_of_the_vocabulary_without_its_name(stations):
+    values = station_values(stations, 0)
+    assert values and not {"machine", "station"} & set(values)
+    assert list(values) == [name for name in vocabulary() if name in values]
+    assert set(values) == {name for name in vocabulary() if stations.known(name)[0]} - {"machine", "station"}
 
 
 def test_what_is_kept_of_an_assessment_is_what_was_asked_for(stations):

@@ -103,6 +103,7 @@ def test_rows_that_are_no_further_apart_than_their_values_show_the_way(tmp_path)
     cells = Cells(wide(tmp_path))
     assert cells.like("cage", 1)[0] == 0  # the other station of the machine goes before the nearer row
     assert cells.like("speed_max", 2) == [1, 0] and cells.like("ring_chamfer", 0) == []
+    assert cells.like("speed_max", 0) == []  # the value of one machine says nothing of its own cell
     for row in range(4):
         assert cells.to_fill("cage", row).cell == f"E{row + 2}"
         assert cells.stated(row)["bore_diameter"].cell == f"C{row + 2}"
