@@ -2,18 +2,24 @@
 
 from collections import Counter
 from functools import cache
+from pathlib import Path
 
 import numpy as np
 import pytest
+from attrs import evolve
 
+import linter
 from linter.model.findings import SEVERITIES, ReviewResult
 from linter.model.plan import SizeValue
 from linter.model.stations import Stations, stations_from_rows
 from linter.model.vocabulary import parameter
+from linter.reading import read_table
+from linter.review.plan import planned
 from linter.review.plan.cells import Cell, Movable, is_decision
 from linter.review.plan.domains import domain
 from linter.review.plan.planned import with_plan
 from linter.review.plan.trials import machine_block, try_out, value_at, with_values
+from linter.review.records import review_reading
 from linter.rulebook.load import load
 from linter.rulebook.repairs import repairs
 from tests.designs.faulty import faulty_machines
@@ -266,3 +272,28 @@ def test_trials_are_judged_as_a_review_judges_them():
     for (clause, station), grade in grades(result_of(list(design.rows), BOOK)).items():
         row = 0 if station is None else names.index(station)
         assert found.grade[0, clauses.index(clause), row] == grade
+
+
+def test_of_many_machines_the_gravest_have_a_plan_and_a_note_says_so(monkeypatch):
+    folder = Path(linter.__file__).parents[1] / "sample_exports"
+    readings = [read_table(folder / name) for name in ("respirator-blower.xlsx", "conveyor-idler.json")]
+    whole = evolve(readings[0], stations=Stations.concat([reading.stations for reading in readings]))
+    book = load("2026.3")
+    result = review_reading(whole, book)
+    assert len({item.machine for item in result.closing}) == 2
+    monkeypatch.setattr(planned, "MOST_MACHINES", 1)
+    found = planned.with_plan(result, whole.stations, book)
+    gravest = max(
+        {item.machine for item in result.closing},
+        key=lambda name: [
+            sum(item.machine == name and item.severity == severity for item in result.assessments)
+            for severity in ("critical", "major", "minor")
+        ],
+    )
+    assert {line.machine for line in found.plan} == {gravest}
+    assert found.notes[-1].endswith("; 1 more has findings that close the gate.")
+    assert found.plan_result is not None and found.plan_result.gate == "closed"
+    monkeypatch.setattr(planned, "MOST_MACHINES", 2)
+    both = planned.with_plan(result, whole.stations, book)
+    assert both.notes == result.notes
+    assert [line for line in both.plan if line.machine == gravest] != []
