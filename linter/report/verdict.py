@@ -3,6 +3,10 @@
 from linter.model.findings import ReviewResult, at_least
 
 
+#: Said of a table that states nothing a clause about a seat could be held against.
+EMPTY = "the table states too little of any bearing position; is it filled in?"
+
+
 def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     """Why the gate stands as it does, one sentence each."""
     outcomes = result.outcomes
@@ -17,7 +21,7 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     if result.complete_wanted and outcomes["not assessed"]:
         reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
     if result.nothing_assessed:
-        reasons.append("Nothing could be assessed.")
+        reasons.append(f"Nothing could be assessed: {EMPTY}.")
     if result.left_out:
         count = len(result.left_out)
         reasons.append(f"The call asked for part of the rulebook only: {_things(count, 'clause')} left out.")
@@ -44,7 +48,7 @@ def not_used(result: ReviewResult, most: int = 5) -> str:
 
 def rests_on(result: ReviewResult) -> tuple[str, ...]:
     """What else a verdict rests on, piece by piece: values wanted and assumed, clauses loosened, columns not used."""
-    pieces = []
+    pieces = [EMPTY] if result.nothing_assessed else []
     if result.gate == "undecided":
         most_wanted = sorted(result.needed, key=lambda entry: -len(entry.clauses))
         first = ", ".join(str(entry) for entry in most_wanted[:3])
