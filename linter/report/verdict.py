@@ -2,7 +2,6 @@
 
 from linter.model.findings import ReviewResult, at_least
 
-
 #: Said of a table that states nothing a clause about a seat could be held against.
 EMPTY = "the table states too little of any bearing position; is it filled in?"
 
