@@ -188,3 +188,16 @@ def test_a_d_behind_a_seat_is_its_diameter(read):
     reading = read("Parameter;Value;Unit\nP_BRG_1_SHAFT_SEAT_D;17;mm\nP_BRG_1_SHAFT_SEAT_D_UPPER;0.009;mm\n"
                    "P_BRG_1_SHAFT_SEAT_D_LOWER;0.001;mm\nP_BRG_2_SHAFT_SEAT_D;15;mm\n")  # fmt: skip
     assert values(reading, "shaft_seat_diameter") == {"1": 17, "2": 15}
+
+
+def test_a_part_alone_over_sizes_with_classes_of_its_sort_is_its_seat(read):
+    reading = read("Palier,Roulement,Arbre,Logement\nA,6203,Ø17 k5,Ø40 H6\nB,6202,Ø15 k5,Ø35 H6\n")
+    assert values(reading, "shaft_seat_diameter") == {"A": 17, "B": 15}
+    other = read("Palier,Roulement,Arbre,Logement\nA,6203,acier,Ø40 H6\nB,6202,acier,Ø35 H6\n")
+    assert not other.stations.known("shaft_seat_diameter").any()
+
+
+def test_two_signed_numbers_in_a_column_that_is_not_read_are_told(read):
+    table = "Nr;Merkmal;Nennmaß;Zusatz 1;Zusatz 2;Einheit\n1;Lagersitz Welle;15;+0,009;+0,001;mm\n"
+    reading = read(f"{table}2;Lagersitz Gehäuse;32;+0,016;+0,002;mm\n3;Wellenschulter;18;;;mm\n")
+    assert [p.code for p in reading.stations.problems] == ["values-not-read", "values-not-read"]

@@ -17,6 +17,7 @@ from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 _MOST_NAMES = 2000  # rows whose names are counted
+_FEW_TEXTS = 5  # a row of names and words has no more
 _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
@@ -230,13 +231,19 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
 def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:
     """What the name of a row means, by its cells too: a row of designations names no stations."""
     label = grid.text(row, name)
-    heading = words.heading(label) if names_value(words, label) else None
+    heading = words.heading(label) if names_value(words, label) and not _heads_a_list(grid, row) else None
     if heading is not None and side_of(section_label(grid, row, name)):
         return None  # the heading of a block of rows
     if heading is None or heading.parameter != "station":
         return heading
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
     return heading_of(label, heading, [cell for cell in cells if cell], words)
+
+
+def _heads_a_list(grid: Grid, row: int) -> bool:
+    """Whether a row holds many texts and not one digit: the heading of a list, whose words are no values."""
+    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    return len(texts) > _FEW_TEXTS and not any(any(map(str.isdigit, text)) for text in texts)
 
 
 def _roles_of_values(

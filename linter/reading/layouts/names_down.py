@@ -232,9 +232,10 @@ class NamesDown:
                 continue
             if heading is not None and len(text) < 40 and is_value(text, heading.entry):
                 values.append(text)
+        signed = [text for text in values if text[0] in "+-−±"]  # deviations, of which two are enough
         counted = [int(text) for text in values if text.isdigit()]
         running = len(counted) == len(values) and (counted == sorted(set(counted)) or len(set(counted)) == 1)
-        if len(values) >= ENOUGH and not running:
+        if (len(values) >= ENOUGH and not running) or len(signed) > 1:
             self.found.problems.append(not_read(grid.place(rows[0], column), "a column", shown, len(values)))
 
     def tell_twice(self) -> None:

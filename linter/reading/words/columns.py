@@ -16,7 +16,7 @@ from linter.reading.words.cuts import WITH_TOLERANCE, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import is_tolerance_of_bore
+from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 
 Column = Heading | None
 
@@ -108,7 +108,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
-        return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells)
+        return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station" and _are_roles(cells):
@@ -142,6 +142,15 @@ def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
     """A tolerance of a bore over classes of holes: that of the housing seat (a ring has no such class)."""
     of_bore = is_tolerance_of_bore(label) and all(_HOLE.fullmatch(c) and _CLASS_ONLY.fullmatch(c) for c in cells)
     return Heading("housing_seat_diameter", aspect="tolerance") if of_bore else None
+
+
+def _seat_by_cells(label: str, cells: Sequence[str]) -> Column:
+    """The word for a part alone over sizes with a class of its sort (``Shaft``: ``17 k5``): its seat."""
+    part = part_alone(label)
+    side = {"shaft": _SHAFT, "housing": _HOLE}.get(part)
+    if side is None or not all(side.fullmatch(cell) and _SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
+        return None
+    return Heading(f"{part}_seat_diameter")
 
 
 def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:

@@ -117,6 +117,15 @@ def part_of_size(text: str) -> str:
     return said.pop() if len(said) == 1 else ""
 
 
+def part_alone(text: str) -> str:
+    """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty."""
+    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    if not 1 <= len(words) <= _MOST_WORDS:
+        return ""
+    said = {concepts - {"seat"} for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown}
+    return next((part for part in ("shaft", "housing") if said == {frozenset({part})}), "")
+
+
 def is_pair_of_fits(text: str) -> bool:
     """Whether words say the fits of shaft and housing together."""
     words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)

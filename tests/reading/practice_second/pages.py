@@ -8,7 +8,8 @@ A page is a list of rows, a row a list of cells. A cell is plain text, or text t
 The meaning is ``<machine letter><station number>.<short name>``, with a value behind ``=`` where it is not the number or
 the text of the cell itself; several are separated by ``;``. Machine ``a`` may be left out, and a value of the whole
 machine has no station number. A size is ``nominal/lower/upper/class`` with deviations in micrometres; ``?`` in place of
-a value says that the cell has to be asked about, ``?`` before one that it may be.
+a value says that the cell has to be asked about, ``?`` before one that it may be. ``limits`` in place of the class says
+that only the two limits are stated, without a nominal.
 """
 
 import csv
@@ -43,7 +44,7 @@ SIZES = {
     "6201": (12, 32, 10, 0.6), "6202": (15, 35, 11, 0.6), "6203": (17, 40, 12, 0.6), "6204": (20, 47, 14, 1.0),
     "6205": (25, 52, 15, 1.0), "7000": (10, 26, 8, 0.3), "7001": (12, 28, 8, 0.3), "7002": (15, 32, 9, 0.3),
     "61900": (10, 22, 6, 0.3), "61901": (12, 24, 6, 0.3), "61902": (15, 28, 7, 0.3), "61903": (17, 30, 7, 0.3),
-    "61904": (20, 37, 9, 0.3), "R8": (12.7, 28.575, 7.938, 0.4), "R6": (9.525, 22.225, 5.558, 0.4),
+    "61904": (20, 37, 9, 0.3), "R8ZZ": (12.7, 28.575, 7.938, 0.4), "R6ZZ": (9.525, 22.225, 7.142, 0.4),
 }  # fmt: skip
 _NOTE = re.compile(r"\s*«([^»]*)»$")
 _KEY = re.compile(r"([a-z]?)(\d?)\.(\w+)(?:=(.*))?$")
@@ -89,7 +90,8 @@ class Reader:
         if number and (seat or len(parts) == 4):
             given = [*parts, "", "", ""][:4]
             low, up = (float(text) / 1000 if text else None for text in given[1:3])
-            stated = Size(float(parts[0].replace(",", ".")), low, up, given[3])
+            limits = given[3] == "limits"
+            stated = Size(float(parts[0].replace(",", ".")), low, up, "" if limits else given[3], bare=limits)
         elif (
             number
             and len(parts) == 1

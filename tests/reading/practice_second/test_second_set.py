@@ -11,7 +11,7 @@ from linter.mechanics.limits import deviations_or_nan
 from practice_second import measure, shapes, written
 
 #: SHA-256 over the tables of both halves and what they mean.
-SET = "e29c4adcf07893f6738236afbe291478345917e6fa9e7556cc4d6353180741b3"
+SET = "b1c6eac9dc4c595eed20c28c70b0b8816a5ec9d7eac5eb7a0c4bb5a84ff30058"
 TABLES = measure.half("all")
 
 

@@ -257,8 +257,8 @@ UNLESS OTHERWISE SPECIFIED DIMENSIONS ARE IN INCHES||||||
 DWG NO|7731-204 «.dn»|REV|B «.dr»|||
 ||||||
 Brg Loc|Brg P/N|Shaft Dia Max|Shaft Dia Min|Hsg Bore Max|Hsg Bore Min|Shaft Shoulder Dia
-FWD «1.st»|R8ZZ «1.bd»|.5000 «1.ss=12.7/-7.62/0/»|.4997|1.1256 «1.hs=28.575/0/+15.24/»|1.1250|.590 «1.sS=14.986»
-AFT «2.st»|R6ZZ «2.bd»|.3750 «2.ss=9.525/-7.62/0/»|.3747|.8756 «2.hs=22.225/0/+15.24/»|.8750|.460 «2.sS=11.684»
+FWD «1.st»|R8ZZ «1.bd»|.5000 «1.ss=12.7/-7.62/0/limits»|.4997|1.1256 «1.hs=28.575/0/+15.24/limits»|1.1250|.590 «1.sS=14.986»
+AFT «2.st»|R6ZZ «2.bd»|.3750 «2.ss=9.525/-7.62/0/limits»|.3747|.8756 «2.hs=22.225/0/+15.24/limits»|.8750|.460 «2.sS=11.684»
 """)
     return page(number, rows, (("FWD", "AFT"),), shape="limits in inches", language="en")
 
