@@ -1,6 +1,6 @@
 from attrs import evolve
 
-from linter.model.findings import Needed
+from linter.model.findings import Assumed, Needed
 from linter.model.places import Place
 from linter.report.html import html_text
 from linter.report.verdict import gate_reasons, rests_on, summary_line
@@ -28,6 +28,29 @@ def test_an_undecided_gate_names_the_values_that_most_waits_for(sample, rulebook
     page = html_text(result, rulebook)
     assert "must be judged could not be" in gate_reasons(result)[0] and gate_reasons(result)[0].split(",")[0] in page
     assert "undecided passes as asked" in summary_line(undecided(sample, undecided_passes=True))
+
+
+def test_the_result_file_lists_what_must_be_judged_and_could_not_be(sample):
+    result = undecided(sample)
+    listed = result.as_dict()["summary"]["undecided"]
+    wanted = [a for a in result.assessments if a.must and a.outcome == "not assessed"]
+    assert wanted and [tuple(entry) for entry in listed] == [("clause", "machine", "station", "missing")] * len(wanted)
+    assert [tuple(entry.values())[:3] for entry in listed] == [(a.clause, a.machine, a.station) for a in wanted]
+    assert [entry["missing"] for entry in listed] == [list(a.missing) for a in wanted]
+
+
+def test_an_assumed_value_counts_once_for_each_station_and_once_for_a_machine(sample):
+    one = evolve(sample.assessments[0], must=True, outcome="met", severity=None, machine="fan")
+
+    def carried(name: str, **changes) -> int:
+        assumed = (Assumed(name, 1.0, "", "for a reason"),)
+        both = [evolve(one, station=station, assumed=assumed, **changes) for station in ("A", "B", "B")]
+        return evolve(sample, assessments=tuple(both)).carried
+
+    assert carried("ball_material") == 2
+    assert carried("speed_operating") == carried("speed_max") == 1
+    assert carried("of_no_vocabulary") == 2
+    assert carried("ball_material", must=False) == carried("ball_material", outcome="not assessed") == 0
 
 
 def test_a_decided_gate_says_what_it_rests_on(sample):
