@@ -148,13 +148,3 @@ def test_zero_without_a_unit_is_no_nominal(tmp_path, zero):
 def test_decimal_comma_of_one_zero_is_never_cut(text, decimal):
     size = read_size(text, "mm", decimal)
     assert isinstance(size, ReadError) or 31.0 in (size.nominal, size.lower, size.upper)
-
-
-def test_a_class_in_the_wrong_case_tells_the_one_that_may_be_meant(tmp_path):
-    table = tmp_path / "seats.csv"
-    table.write_text(
-        "machine,station,bore_diameter,shaft_seat_diameter\nM,A,15,15 J5\nM,B,15,15 t3\n", encoding="utf-8"
-    )
-    told = [problem.message for problem in read_table(table).stations.problems]
-    assert any("“J5” is not a tolerance class of ISO 286-1 at 15 mm (did you mean j5?)" in text for text in told)
-    assert any("“t3” is not a tolerance class of ISO 286-1 at 15 mm; it is not used" in text for text in told)

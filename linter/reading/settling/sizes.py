@@ -329,10 +329,7 @@ class _Parts:
         for index in np.flatnonzero(np.isnan(low)).tolist():
             group = int(named[index])
             size = f"{nominal[group]:g} {self.entry.unit}"
-            other = str(words[group]).swapcase()
-            there = self.entry.unit == "mm" and not np.isnan(deviations_or_nan(other, nominal[group])[0])
-            hint = f" (did you mean {other}?)" if there else ""
-            said = f"“{words[group]}” is not a tolerance class of ISO 286-1 at {size}{hint}; it is not used"
+            said = f"“{words[group]}” is not a tolerance class of ISO 286-1 at {size}; it is not used"
             self._tell("partly", group, int(at_words[group]), "unknown-class", "a class such as k5 or H6", said)
             words[group] = ""
         own = np.isnan(lower[named]) & np.isnan(upper[named]) & ~np.isnan(low)
