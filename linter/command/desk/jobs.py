@@ -24,6 +24,8 @@ MOST_JOBS = 60
 MEMORY = 700
 #: Seconds of processor time for one table, and of the clock for one call.
 SECONDS, LONGEST = 60, 300
+#: This program; of one that is frozen into a file, that file.
+_PROGRAM = [sys.executable] if getattr(sys, "frozen", False) else [sys.executable, "-m", "linter.command.cli"]
 _NAME = re.compile(r"[^\w.()+ -]", re.UNICODE)
 _DEVICES = re.compile(r"(?i)(con|prn|aux|nul|com\d|lpt\d)(\.|$)")
 
@@ -203,7 +205,7 @@ class Jobs:
                     return
                 job.state = "running"
                 job.process = subprocess.Popen(
-                    [sys.executable, "-m", "linter.command.cli", *call], stdin=subprocess.DEVNULL,
+                    [*_PROGRAM, *call], stdin=subprocess.DEVNULL,
                     stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, encoding="utf-8", errors="replace",
                     cwd=job.folder, env=_environment(), start_new_session=os.name == "posix",
                 )  # fmt: skip
