@@ -29,7 +29,7 @@ RANGES = {
     "base_oil_viscosity_100": (1, 50), "radial_load": (0, 2e4), "axial_load": (-5e3, 5e3), "shaft_bore": (0, 90),
     "housing_outer_diameter": (5, 300), "shaft_undercut_width": (0, 12), "housing_undercut_width": (0, 12),
     "shaft_undercut_depth": (0, 1), "housing_undercut_depth": (0, 1),
-    "first_bearing_position": (0, 60), "radial_stiffness": (100, 1e6),
+    "first_bearing_position": (0, 60), "radial_stiffness": (100, 1e6), "blade_count": (1, 40),
 }  # fmt: skip
 #: Nominal values of toleranced parameters; a seat takes that of its bearing.
 NOMINALS = {

@@ -15,7 +15,8 @@ from linter.rulebook.load import CURRENT, load
 BOOK = load(CURRENT)
 UNITS = {
     "", "1", "%", "mm", "um", "mm2", "mm2/s", "N", "MPa", "N/mm", "N/mm^1.5", "N.mm", "N.m", "deg", "arcmin", "degC",
-    "K", "W", "W/K", "J/K", "s", "h", "kg", "kg/m3", "g.mm", "r/min", "mm.r/min", "mm/s", "m/s", "1e6 revolutions",
+    "K", "W", "W/K", "J/K", "s", "h", "kg", "kg/m3", "g.mm", "r/min", "Hz", "mm.r/min", "mm/s", "m/s",
+    "1e6 revolutions",
 }  # fmt: skip
 
 

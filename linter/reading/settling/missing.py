@@ -27,7 +27,7 @@ MAY_LACK: dict[str, tuple[str, ...]] = {
     "rigid_preload_class": (), "rigid_preload_offset": (), "fatigue_load_limit": (), "reference_speed": (),
     "limiting_speed": (), "first_critical_speed": (), "drawing_number": (), "drawing_revision": (),
     "bearing_designation": (), "shaft_sections": (), "rotor_discs": (), "shaft_forces": (),
-    "first_bearing_position": (), "radial_stiffness": (),
+    "first_bearing_position": (), "radial_stiffness": (), "blade_count": (),
 }  # fmt: skip
 #: Parameters of which one of two is enough.
 _EITHER = {
