@@ -72,3 +72,27 @@ def test_cold_review_against_bare_import(benchmark, tmp_path):
     if benchmark.stats is not None:
         imports = min(run(bare) for _ in range(5))
         benchmark.extra_info["ratio_to_bare_import"] = benchmark.stats.stats.min / imports
+
+
+@pytest.mark.parametrize("count", [2, 1000])
+def test_whole_command(benchmark, tmp_path, count):
+    """Processor time, peak of memory and bytes of JSON of one call that writes html and json."""
+    resource = pytest.importorskip("resource")
+    head, *rows = (Path(__file__).parents[1] / "tests" / "golden" / "seats.csv").read_text("utf-8-sig").splitlines()
+    table = tmp_path / "table.csv"
+    lines = [f"{number} {row}" for number in range(count // 2) for row in rows[:2]]
+    table.write_text("\n".join([head, *lines]) + "\n", encoding="utf-8")
+    call = [sys.executable, "-m", "linter.command.cli", "review", str(table), "--out", str(tmp_path / "out")]
+
+    def run():
+        before = resource.getrusage(resource.RUSAGE_CHILDREN)
+        done = subprocess.run([*call, "--memory", "8000"], cwd=Path(__file__).parents[1], capture_output=True)
+        after = resource.getrusage(resource.RUSAGE_CHILDREN)
+        assert done.returncode in (0, 1, 3), done.stderr
+        return after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime, after.ru_maxrss
+
+    seconds, peak = benchmark.pedantic(run, rounds=1)
+    benchmark.extra_info["processor_seconds"] = seconds
+    benchmark.extra_info["peak_mib"] = peak / 1024
+    result = tmp_path / "out" / "table.result.json"
+    benchmark.extra_info["json_kb_a_station"] = result.stat().st_size / 1000 / count

@@ -1,6 +1,7 @@
 """Plain records of an assessment, made for what a report shows."""
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import cache
 from typing import Any, TypeVar
 
 import numpy as np
@@ -103,32 +104,26 @@ class _Inputs:
     """Inputs of one machine as records, each made once: clauses that share one share its record."""
 
     def __init__(self, stations: Stations, rows: Iterable[int]) -> None:
-        self.stations, self.rows = stations, rows
-        self.used: dict[tuple[str, int], Used | None] = {}
-        self.assumed: dict[tuple[str, int], Assumed | None] = {}
+        self.stations = stations
+        self.used = {row: _Made(self._used, row) for row in rows}
+        self.assumed = {row: _Made(self._assumed, row) for row in rows}
 
     def used_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Used, ...]:
         """Where the parameters stand that a clause looks at."""
-        return self._each(self.used, self._used, names, rows)
+        return self._each(self.used, names, rows)
 
     def assumed_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Assumed, ...]:
         """Documented defaults among the parameters that a clause looks at."""
-        return self._each(self.assumed, self._assumed, names, rows)
+        assumed = self.stations.assumed
+        return self._each(self.assumed, [name for name in names if name in assumed], rows)
 
-    def _each(
-        self, made: dict[tuple[str, int], T | None], make: Callable[[str, int], T | None], names: Iterable[str],
-        rows: Sequence[int],
-    ) -> tuple[T, ...]:  # fmt: skip
-        found = []
-        for name in names:
-            for row in rows[:1] if parameter(name).level == "machine" else rows:
-                key = (name, row)
-                if key not in made:
-                    made[key] = make(name, row)
-                entry = made[key]
-                if entry is not None:
-                    found.append(entry)
-        return tuple(found)
+    @staticmethod
+    def _each(made: Mapping[int, "_Made[T]"], names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
+        if len(rows) == 1:
+            at = made[rows[0]]
+            return tuple([entry for name in names if (entry := at[name]) is not None])
+        wanted = ((name, row) for name in names for row in (rows[:1] if parameter(name).level == "machine" else rows))
+        return tuple([entry for name, row in wanted if (entry := made[row][name]) is not None])
 
     def _used(self, name: str, row: int) -> Used | None:
         place = self.stations.place(name, row)
@@ -144,13 +139,31 @@ class _Inputs:
         return Assumed(name, value, parameter(name).unit, assumption.reason)
 
 
+class _Made(dict[str, T | None]):
+    """Records of one row by parameter, each made when it is first asked for."""
+
+    def __init__(self, make: Callable[[str, int], T | None], row: int) -> None:
+        super().__init__()
+        self.make, self.row = make, row
+
+    def __missing__(self, name: str) -> T | None:
+        made = self[name] = self.make(name, self.row)
+        return made
+
+
+@cache
+def _looked_at(needs: tuple[str, ...], uses: tuple[str, ...]) -> tuple[str, ...]:
+    """Parameters that a clause looks at, each once."""
+    return tuple(dict.fromkeys((*needs, *uses)))
+
+
 def _record(
     teller: Teller, inputs: _Inputs, rows: list[int], machine: str, station: str | None, full: bool
 ) -> Assessment:
     clause, result, review, row = teller.review.clause, teller.result, teller.review, teller.row
     outcome = int(review.outcome[row])
     message, remedy = TOLD[outcome](teller)
-    names = tuple(dict.fromkeys((*clause.needs, *clause.uses)))
+    names = _looked_at(clause.needs, clause.uses)
     cause = teller.assessed.cause(clause, row, teller.station_row)
     with_working = outcome in (FINDING, NOT_ASSESSED) or (full and outcome == MET)
     return Assessment(
