@@ -30,11 +30,22 @@ CAPS = (0.63, 0.4, 0.25, 0.16, 0.1, 0.063, 0.04, 0.025, 0.016, 0.01)
 #: Shares of the way through their domains at which blank cells are filled together.
 FILLS = (0.0, 0.35, 0.5, 0.65, 0.75, 0.82, 0.9)
 #: Trials of one round at most.
-MOST_TRIALS = 3000
+MOST_TRIALS = 1500
+#: Trials of one machine after which the beam goes no further.
+BUDGET = 5000
 #: Rounds in which a plan is made smaller.
 POLISH = 8
 
 Asked = Generator[Sequence[Trial], Any, Any]
+
+
+def spread(options: Sequence[Option], most: int) -> Sequence[Option]:
+    """So many of some values at most: the nearest ones and a spread of the others."""
+    if len(options) <= most:
+        return options
+    near = most // 2
+    others = np.unique(np.linspace(near, len(options) - 1, most - near).astype(int))
+    return [*options[:near], *(options[k] for k in others)]
 
 
 class Search:
@@ -60,6 +71,7 @@ class Search:
         self.stations, self.block, self.rulebook, self.base, self.movable = stations, block, rulebook, base, movable
         self.domains: dict[Cell, tuple[Option, ...]] = {}
         self.evidence: list[NDArray[np.bool_]] = []
+        self.spent = 0
         own = base.judge([{}], Grades(base.grade[None], base.measure[None]))
         #: The machine as it is.
         self.start = Entry(float(own.score[0]), int(own.wanting[0]), (0, 0.0), {}, own.bad[0])
@@ -87,8 +99,11 @@ class Search:
 
     def run(self) -> Asked:
         """The plan: yields trials, is sent what they come to, returns :class:`Found`."""
-        singles: list[State] = [{c: option} for c in self.cells(self.base.closing) for option in self.options(c)]
-        del singles[MOST_TRIALS:]
+        cells = self.cells(self.base.closing)
+        few = sum(len(self.options(c)) for c in cells) <= 2 * MOST_TRIALS
+        most = 2 * MOST_TRIALS if few else max(2 * MOST_TRIALS // len(cells), VALUES)
+        singles: list[State] = [{c: option} for c in cells for option in spread(self.options(c), most)]
+        del singles[2 * MOST_TRIALS :]
         filled = [*self.filled(self.base.closing), *self.capped(self.base.closing)]
         if not singles:
             return Found({}, self.start.score, self.base.grade, self.start.bad)
@@ -107,6 +122,7 @@ class Search:
 
     def entries(self, states: Sequence[State], judged: Judged) -> list[Entry]:
         """States with what they leave; the best one that makes nothing worse, and evidence of conflicts, are kept."""
+        self.spent += len(states)
         closing = self.base.closing
         worse = (judged.bad & ~closing).any(axis=(1, 2)) | (
             (judged.grade > self.base.grade) & closing & self.base.once
@@ -249,7 +265,7 @@ class Search:
                     if key not in seen:
                         seen.add(key)
                         states.append(new)
-            del states[MOST_TRIALS:]
+            del states[min(MOST_TRIALS, max(BUDGET - self.spent, 0)) :]
             if not states:
                 break
             before = pool[0].score
@@ -294,11 +310,7 @@ class Search:
         if not options:
             options = self.options(cell)
         most = VALUES if (item, cell) in self.helpful or not self.base.closing[item] else VALUES // 2
-        if len(options) <= most:
-            return options
-        near = most // 2
-        spread = np.unique(np.linspace(near, len(options) - 1, most - near).astype(int))
-        return [*options[:near], *(options[k] for k in spread)]
+        return spread(options, most)
 
     def following_force(self, state: State) -> State | None:
         """The state with the stated preload that its spring gives, where both are stated and the spring moves."""
