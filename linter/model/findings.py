@@ -22,7 +22,7 @@ from linter.model.vocabulary import vocabulary
 OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
 SEVERITIES = ("critical", "major", "minor", "remark")
 GATES = ("open", "closed", "undecided")
-FORMAT_VERSION = 3
+FORMAT_VERSION = 2
 #: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
 TABLE_CHAPTER = "table"
 

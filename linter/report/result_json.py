@@ -1,7 +1,7 @@
 """The result file: what other programs read.
 
-What many assessments share stands once: sources, parameters and the lines of the working with the clause, the cell of a
-value with its station or machine. An assessment says what is its own.
+An assessment that somebody acts on has its working and the cells of its inputs with it. Those of what is met or does
+not apply stand once: parameters with the clause, the cell of each value with its station or machine.
 """
 
 import json
@@ -12,13 +12,13 @@ from typing import Any
 
 from attrs import asdict, field, frozen
 
-from linter.model.findings import TABLE_CHAPTER, Assessment, Quantity, ReviewResult, Used, WorkingLine
+from linter.model.findings import Assessment, Quantity, ReviewResult
 from linter.model.places import Place
 from linter.model.reviewed import MachineRecord, StationRecord
 
 _SURROGATE = re.compile("[\ud800-\udfff]")
 _encode = json.JSONEncoder(sort_keys=True, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
-#: Outcomes that somebody acts on: these entries have every key, the others only those that say something.
+#: Outcomes that somebody acts on: their entries tell the cells of their inputs.
 TO_ACT_ON = ("finding", "conceded", "not assessed")
 #: Entries of a list that are handed on at once.
 _AT_ONCE = 500
@@ -79,12 +79,11 @@ def _bytes(text: str) -> bytes:
 
 @frozen
 class _Clause:
-    """What the assessments of one clause share: its sources, parameters, and lines of working by their names."""
+    """What the assessments of one clause share: title, sources and parameters."""
 
     title: str
     sources: tuple[str, ...]
     parameters: dict[str, None] = field(factory=dict)
-    working: dict[tuple[str, str, str, str, str], str] = field(factory=dict)
 
 
 class _Shared:
@@ -93,29 +92,18 @@ class _Shared:
     def __init__(self, result: ReviewResult) -> None:
         self._clauses: dict[str, _Clause] = {}
         self._cells: dict[tuple[str, str | None], dict[str, list[Place]]] = {}
-        self._of_machine: dict[str, set[tuple[str, Place]]] = {}
-        self._told: dict[int, bool] = {}  # a record of a value is shared by all that use it
         for cell in result.understood:
             self._cells.setdefault((cell.machine, cell.station), {}).setdefault(cell.parameter, []).append(cell.place)
-            self._of_machine.setdefault(cell.machine, set()).add((cell.parameter, cell.place))
 
     def entry(self, item: Assessment) -> dict[str, Any]:
-        """One assessment, without what its clause, station or machine tells for it."""
+        """One assessment with every key; cells of what is met or does not apply only where its working is told too."""
         clause = self._clauses.get(item.clause)
         if clause is None:
             clause = self._clauses[item.clause] = _Clause(item.title, item.sources)
-        told, names, others = self._told, clause.parameters, []
-        # a finding on the table itself is about these very cells
-        of_table = item.outcome in TO_ACT_ON and item.clause.startswith(f"{TABLE_CHAPTER}.")
-        for used in item.places:
-            known = False if of_table else told.get(id(used))
-            if known is None:
-                known = told[id(used)] = self._is_own(used, item)
-            if known:
-                names[used.parameter] = None
-            else:
-                others.append({"parameter": used.parameter, **used.place.as_dict()})
-        entry: dict[str, Any] = {
+        clause.parameters.update(dict.fromkeys(used.parameter for used in item.places))
+        told = item.places if item.outcome in TO_ACT_ON or item.working else ()
+        follows = item.follows
+        return {
             "clause": item.clause,
             "machine": item.machine,
             "station": item.station,
@@ -125,34 +113,21 @@ class _Shared:
             "lower": _quantity(item.lower),
             "upper": _quantity(item.upper),
             "message": item.message,
-        }
-        more: dict[str, Any] = {
+            "follows": None if follows is None else {"clause": follows.clause, "station": follows.station},
+            "working": [
+                {"symbol": w.symbol, "meaning": w.meaning, "value": w.value, "unit": w.unit, "formula": w.formula}
+                for w in item.working
+            ],
             "missing": list(item.missing),
             "assumed": [
                 {"parameter": a.parameter, "value": a.value, "unit": a.unit, "reason": a.reason} for a in item.assumed
             ],
+            "places": [{"parameter": used.parameter, **used.place.as_dict()} for used in told],
             "clears_with": [asdict(change) for change in item.clears_with],
+            "sources": list(item.sources),
             "concession": item.concession,
             "remedy": item.remedy,
-            "follows": None
-            if item.follows is None
-            else {"clause": item.follows.clause, "station": item.follows.station},
         }
-        entry.update(more if item.outcome in TO_ACT_ON else {key: value for key, value in more.items() if value})
-        if item.working:
-            entry["working"] = {_line(clause, line): line.value for line in item.working}
-        if others:
-            entry["places"] = others
-        if item.sources != clause.sources:
-            entry["sources"] = list(item.sources)
-        return entry
-
-    def _is_own(self, used: Used, item: Assessment) -> bool:
-        """Whether a value is told with the machine or station that an assessment is about."""
-        if item.station is None:
-            return (used.parameter, used.place) in self._of_machine.get(item.machine, ())
-        own = ((item.machine, item.station), (item.machine, None))
-        return any(used.place in self._cells.get(key, {}).get(used.parameter, ()) for key in own)
 
     def clauses(self) -> Iterator[dict[str, Any]]:
         """What the assessments of each clause share."""
@@ -163,10 +138,6 @@ class _Shared:
                 "title": clause.title,
                 "sources": list(clause.sources),
                 "parameters": sorted(clause.parameters),
-                "working": [
-                    {"line": line, "symbol": symbol, "meaning": meaning, "unit": unit, "formula": formula}
-                    for (_, symbol, meaning, unit, formula), line in clause.working.items()
-                ],
             }
 
     def machine(self, record: MachineRecord) -> dict[str, Any]:
@@ -196,16 +167,6 @@ class _Shared:
                         groups[key]["sheet"] = place.sheet
                 groups[key][kind].setdefault(name, []).append(at)
         return list(groups.values())
-
-
-def _line(clause: _Clause, line: WorkingLine) -> str:
-    """The name of a line of working: its key, with a number where another line of the clause has the same."""
-    whole = (line.key, line.symbol, line.meaning, line.unit, line.formula)
-    name = clause.working.get(whole)
-    if name is None:
-        same = sum(other[0] == line.key for other in clause.working)
-        name = clause.working[whole] = f"{line.key}-{same + 1}" if same else line.key
-    return name
 
 
 def _quantity(quantity: Quantity | None) -> dict[str, Any] | None:

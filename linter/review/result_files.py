@@ -1,4 +1,4 @@
-"""Result files read back: checked against their schema, those of earlier formats as one of today."""
+"""Result files read back: checked against their schema, those of earlier programs as one of today."""
 
 import json
 from collections.abc import Mapping
@@ -57,8 +57,8 @@ def read_result(path: Path) -> dict[str, Any]:
         raise ComparisonError(f"{path}: format_version is {read}; this program compares 1 to {FORMAT_VERSION}")
     if content["format_version"] == 1:
         content = _from_1(content)
-    if content["format_version"] == 2:
-        content = _from_2(content)
+    if "clauses" not in content:
+        content = _without_cells(content)
     fault = next(iter(_validator().iter_errors(content)), None)
     if fault is not None:
         where = "/".join(map(str, fault.absolute_path)) or "top level"
@@ -77,8 +77,8 @@ def _from_1(content: dict[str, Any]) -> dict[str, Any]:
     return {**content, "format_version": 2, "needed": [], "summary": whole, "assessments": entries}
 
 
-def _from_2(content: dict[str, Any]) -> dict[str, Any]:
-    """A result of format version 2 as one of today; it said with each assessment what those of a clause share."""
+def _without_cells(content: dict[str, Any]) -> dict[str, Any]:
+    """A result without parameters of clauses and cells of machines and stations, with both as far as told."""
     entries: Any = content.get("assessments")
     machines: Any
     stations: Any
@@ -88,21 +88,16 @@ def _from_2(content: dict[str, Any]) -> dict[str, Any]:
     ):
         return content
     used: dict[str, set[str]] = {}
-    now = []
     for entry in entries:
         places = entry.get("places")
         names = {p.get("parameter") for p in places if isinstance(p, dict)} if isinstance(places, list) else set()
         used.setdefault(str(entry.get("clause")), set()).update(name for name in names if isinstance(name, str))
-        shared = ("working", "places", "sources")
-        now.append({key: value for key, value in entry.items() if key not in shared})
     clauses = [
-        {"clause": name, "title": "", "sources": [], "parameters": sorted(names), "working": []}
+        {"clause": name, "title": "", "sources": [], "parameters": sorted(names)}
         for name, names in sorted(used.items())
     ]
     return {
         **content,
-        "format_version": FORMAT_VERSION,
-        "assessments": now,
         "clauses": clauses,
         "machines": [{**machine, "places": []} for machine in machines],
         "stations": [{**station, "places": []} for station in stations],

@@ -119,7 +119,7 @@ def test_an_interrupt_ends_all_processes_and_leaves_whole_reports(folder):
         os.killpg(process.pid, 0)
     names = sorted(path.name for path in (folder.parent / "out").iterdir())
     assert names == ["t0.html", "t0.result.json"]
-    assert json.loads((folder.parent / "out" / "t0.result.json").read_text(encoding="utf-8"))["format_version"] == 3
+    assert json.loads((folder.parent / "out" / "t0.result.json").read_text(encoding="utf-8"))["format_version"] == 2
 
 
 def test_only_a_summary_is_kept():

@@ -69,29 +69,24 @@ def assert_whole(result, content):
         clause = clauses[record.clause]
         keys = ("machine", "station", "outcome", "severity", "message")
         assert [entry[key] for key in keys] == [getattr(record, key) for key in keys]
-        assert tuple(entry.get("missing", ())) == record.missing
-        assert (entry.get("concession"), entry.get("remedy", "")) == (record.concession, record.remedy)
+        assert tuple(entry["missing"]) == record.missing
+        assert (entry["concession"], entry["remedy"]) == (record.concession, record.remedy)
         assert clause["title"] == record.title
-        assert tuple(entry.get("sources", clause["sources"])) == record.sources
-        lines = {line["line"]: line for line in clause["working"]}
-        values = entry.get("working", {})
-        told = {
-            (lines[k]["symbol"], lines[k]["meaning"], v, lines[k]["unit"], lines[k]["formula"])
-            for k, v in values.items()
-        }
-        assert len(values) == len(record.working)
-        assert told == {(w.symbol, w.meaning, w.value, w.unit, w.formula) for w in record.working}
+        assert tuple(entry["sources"]) == record.sources
+        assert entry["working"] == [
+            {key: getattr(line, key) for key in ("symbol", "meaning", "value", "unit", "formula")}
+            for line in record.working
+        ]
         own = {
-            (p["parameter"], p["file"], p.get("sheet"), p.get("cell") or p.get("pointer"))
-            for p in entry.get("places", ())
-        }
+            (p["parameter"], p["file"], p.get("sheet"), p.get("cell") or p.get("pointer")) for p in entry["places"]
+        }  # fmt: skip
+        used = {(u.parameter, u.place.file, u.place.sheet, u.place.cell or u.place.pointer) for u in record.places}
+        if record.outcome in ("finding", "conceded", "not assessed"):
+            assert own == used
+            continue
         here = set().union(*(v for k, v in cells.items() if k[0] == record.machine and record.station in (None, k[1])))
         here |= cells.get((record.machine, None), set())
-        here = {place for place in here if place[0] in clause["parameters"]}
-        used = {(u.parameter, u.place.file, u.place.sheet, u.place.cell or u.place.pointer) for u in record.places}
-        assert used <= own | here and own <= used
-        if record.outcome in ("finding", "conceded", "not assessed"):
-            assert {"missing", "assumed", "clears_with", "concession", "remedy", "follows"} <= set(entry)
+        assert used <= own | {place for place in here if place[0] in clause["parameters"]}
 
 
 @pytest.mark.parametrize(
@@ -102,7 +97,7 @@ def test_nothing_of_a_review_is_lost(table, schema):
     content = json.loads(result_text(result))
     schema.validate(content)
     assert_whole(result, content)
-    assert len(result_text(result)) < 180_000
+    assert len(result_text(review_reading(read_table(table), load("2026.3")))) < 200_000
 
 
 def test_any_text_can_be_encoded(hostile):
