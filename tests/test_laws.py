@@ -114,6 +114,8 @@ def never_falls_again(found):
 LOOKED_UP = {
     ("table.boundary-dimensions", "ring_width"), ("life.rating", "speed_operating"), ("life.rating", "speed_max"),
     ("speed.factor", "contact_angle"),  # beyond 40 degrees it is no spindle bearing
+    # where the bearings stand on a described shaft
+    ("alignment.tilt", "bearing_span"),
 }  # fmt: skip
 
 
@@ -122,9 +124,12 @@ def test_severity_never_drops_as_a_value_gets_worse(clause):
     entry = BOOK.clauses[clause]
     alone = evolve(BOOK, clauses={clause: entry})
     for case, index, name, way, values in moving(entry):
-        if (clause, name) in LOOKED_UP:
+        if (clause, name) in LOOKED_UP or clause == "rotor.orders":  # two orders meet, or they do not
             continue
-        assessed = assess(stations_from_rows(moved_rows(case, index, name, values)), alone)
+        rows = moved_rows(case, index, name, values)
+        if clause == "rotor.critical-speed" and not any("first_critical_speed" in row for row in rows):
+            continue  # a described rotor goes past two criticals, from either side
+        assessed = assess(stations_from_rows(rows), alone)
         review = assessed.reviews[clause]
         assert review.failure is None
         found = ranks(review)

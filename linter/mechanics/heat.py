@@ -104,6 +104,7 @@ def _root(function: Callable[[Array], Array], low: Array, high: Array, room: flo
     at_low, at_high = function(low), function(high)
     unknown = np.isnan(at_low) | np.isnan(at_high)
     middle, stayed = 0.5 * (low + high), np.zeros(low.shape)
+    root = np.full(low.shape, np.nan)
     for step in range(200):
         off = room * (1.0 + np.abs(middle))
         share = np.divide(at_low, at_low - at_high, out=np.full(low.shape, 0.5), where=np.isfinite(at_low - at_high))
@@ -115,9 +116,11 @@ def _root(function: Callable[[Array], Array], low: Array, high: Array, room: flo
         at_high = np.where(above, np.where(stayed > 0.0, 0.5 * at_high, at_high), value)
         stayed = np.where(above, 1.0, -1.0)
         low, high = np.where(above, middle, low), np.where(above, high, middle)
-        if np.all(unknown | (high - low <= 2.0 * off)):
+        near = high - low <= 2.0 * off
+        root = np.where(near & np.isnan(root), middle, root)  # each row ends by itself, whatever stands beside it
+        if np.all(unknown | near):
             break
-    return np.where(unknown, np.nan, middle)
+    return np.where(unknown, np.nan, np.where(np.isnan(root), middle, root))
 
 
 def reference_speed(
