@@ -46,7 +46,9 @@ def repair(table: Path, out: Path, options: Options) -> int:
         return NOT_DONE
     known = one_table(table, options)
     result = (
-        with_plan(known.result, known.reading.stations, known.book, movable) if known.result.closing else known.result
+        with_plan(known.result, known.reading.stations, known.book, movable, most=None)
+        if known.result.closing
+        else known.result
     )
     names, bearings = names_of(options), bearings_of(options.bearings, names_of(options))
 
@@ -83,7 +85,7 @@ def _reviewed(target: Path, known: OneTable, options: Options) -> ReviewResult:
     reading = read_table(target, names, shown_as=target.name, bearings=bearings_of(options.bearings, names))
     reading = evolve(reading, stations=with_defaults(reading.stations, known.book))
     result = review_reading(reading, known.book, gate=options.gate, complete=options.complete)
-    return with_plan(result, reading.stations, known.book, options.movable()) if result.closing else result
+    return with_plan(result, reading.stations, known.book, options.movable(), most=None) if result.closing else result
 
 
 def plan_text(result: ReviewResult, made: Repaired) -> str:

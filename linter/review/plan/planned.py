@@ -25,7 +25,12 @@ MOST_MACHINES = 16
 
 
 def with_plan(
-    result: ReviewResult, stations: Stations, rulebook: Rulebook, movable: Movable | None = None
+    result: ReviewResult,
+    stations: Stations,
+    rulebook: Rulebook,
+    movable: Movable | None = None,
+    *,
+    most: int | None = MOST_MACHINES,
 ) -> ReviewResult:
     """The same result with its plan, what the plan comes to, and the decisions outside it.
 
@@ -39,22 +44,24 @@ def with_plan(
         What it was reviewed under.
     movable : Movable, optional
         Parameters kept or freed by the caller.
+    most : int or None
+        Machines that a plan is searched for; None for all.
 
     Returns
     -------
     ReviewResult
-        The given one where no finding closes the gate: nothing is searched then. Of more than :data:`MOST_MACHINES`
-        machines those with the most severe findings have a plan; a note says how many have none.
+        The given one where no finding closes the gate: nothing is searched then. Of more machines than ``most`` those
+        with the most severe findings have a plan; a note says how many have none.
     """
     by_machine = _closing_machines(result)
     if not by_machine:
         return result
     index = {name: k for k, name in enumerate(stations.machines)}
     names = sorted(sorted(by_machine), key=lambda name: _gravity(by_machine[name]))
-    searched = sorted(names[:MOST_MACHINES])
+    searched = sorted(names[:most])
     wanted = [(index[name], by_machine[name]) for name in searched if name in index]
     if left := len(names) - len(searched):
-        said = f"A plan was searched for the {MOST_MACHINES} machines with the most severe findings"
+        said = f"A plan was searched for the {most} machines with the most severe findings"
         more = f"{left} more {'has' if left == 1 else 'have'} findings that close the gate."
         result = evolve(result, notes=(*result.notes, f"{said}; {more}"))
     recorder = Recorder(result, stations)
