@@ -274,15 +274,14 @@ def test_trials_are_judged_as_a_review_judges_them():
         assert found.grade[0, clauses.index(clause), row] == grade
 
 
-def test_of_many_machines_the_gravest_have_a_plan_and_a_note_says_so(monkeypatch):
+def test_of_many_machines_the_gravest_have_a_plan_and_a_note_says_so():
     folder = Path(linter.__file__).parents[1] / "sample_exports"
     readings = [read_table(folder / name) for name in ("respirator-blower.xlsx", "conveyor-idler.json")]
     whole = evolve(readings[0], stations=Stations.concat([reading.stations for reading in readings]))
     book = load("2026.3")
     result = review_reading(whole, book)
     assert len({item.machine for item in result.closing}) == 2
-    monkeypatch.setattr(planned, "MOST_MACHINES", 1)
-    found = planned.with_plan(result, whole.stations, book)
+    found = planned.with_plan(result, whole.stations, book, most=1)
     gravest = max(
         {item.machine for item in result.closing},
         key=lambda name: [
@@ -293,7 +292,6 @@ def test_of_many_machines_the_gravest_have_a_plan_and_a_note_says_so(monkeypatch
     assert {line.machine for line in found.plan} == {gravest}
     assert found.notes[-1].endswith("; 1 more has findings that close the gate.")
     assert found.plan_result is not None and found.plan_result.gate == "closed"
-    monkeypatch.setattr(planned, "MOST_MACHINES", 2)
-    both = planned.with_plan(result, whole.stations, book)
+    both = planned.with_plan(result, whole.stations, book, most=None)
     assert both.notes == result.notes
     assert [line for line in both.plan if line.machine == gravest] != []
