@@ -85,7 +85,9 @@ def test_the_steps_lead_to_a_clause_that_is_judged_shown_and_released(tmp_path):
     assert refreshed.returncode == 0, refreshed.stderr
     found = judged(folder, *JUDGES, "-k", ABOUT)
     assert found.returncode == 0, found.stdout[-3000:]
-    shown = run(folder, "-m", "linter.command.cli", "rulebook", "show", "fit.o-ring-squeeze", "--rulebook", "current")
+    shown = run(
+        folder, "-m", "linter.command.cli", "rulebook", "show", "fit.o-ring-squeeze", "--full", "--rulebook", "current"
+    )
     assert "hardly pressed: finding (major)." in shown.stdout and "Must be judged: yes" in shown.stdout
     released = run(folder, "-m", "linter.rulebook.release")
     assert released.returncode == 0, released.stderr

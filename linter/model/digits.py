@@ -112,7 +112,7 @@ def short_number(value: float, unit: str, digits: int = 3) -> str:
 def fit_text(smallest: float, largest: float, unit: str) -> str:
     """A fit from its loose to its tight end, interference positive: ``17 µm clearance to 1 µm interference``."""
     if math.isnan(smallest) or math.isnan(largest):
-        return "fit not known"
+        return "whatever its fit"
     if smallest < 0 < largest:
         return f"{quantity_text(-smallest, unit)} clearance to {quantity_text(largest, unit)} interference"
     word, ends = ("interference", (smallest, largest)) if smallest >= 0 else ("clearance", (-largest, -smallest))
