@@ -217,7 +217,7 @@ def machine_pictures(positions: Sequence[Position], whole: Sequence[int], rulebo
     points = []
     for position in positions:
         d, outside, n = (plain(position.values, name) for name in ("bore_diameter", "outside_diameter", "speed_max"))
-        if d and outside and n:
+        if d and outside and n and min(d, outside, n) > 0.0:  # a table may state what no machine has
             points.append(Point(position.name, 0.5 * (d + outside), n))
     kind, bore = str(values.get("bearing_type", "")), plain(values, "bore_diameter") or math.nan
     scales = (_published(c, kind, bore) for c in rulebook.clauses.values() if c.picture == "speed-scale")
