@@ -95,7 +95,9 @@ def set_aside(stations: Stations) -> dict[str, Bools]:
     found: dict[str, Bools] = {}
     for problem in stations.problems:
         if problem.kind == IMPOSSIBLE and problem.parameter is not None and problem.row is not None:
-            rows = found.setdefault(problem.parameter, np.zeros(len(stations), bool))
+            if problem.parameter not in found:
+                found[problem.parameter] = np.zeros(len(stations), bool)
+            rows = found[problem.parameter]
             if parameter(problem.parameter).level == "machine":
                 rows |= stations.machine_row == stations.machine_row[problem.row]
             else:

@@ -173,13 +173,15 @@ def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") ->
         stations = only_possible(stations)
     if keep == "results":
         view = View(stations)
-        reviews = {clause.id: _review_clause(view, clause, keep, strict) for clause in clauses}
+        aside = set_aside(stations) if strict else {}
+        reviews = {clause.id: _review_clause(view, clause, keep, aside, strict) for clause in clauses}
         return Assessed(stations, rulebook, reviews, view)
     parts: dict[str, list[ClauseReview]] = {clause.id: [] for clause in clauses}
     for part in in_parts(stations):
         view = View(part)
+        aside = set_aside(part) if strict else {}
         for clause in clauses:
-            parts[clause.id].append(_review_clause(view, clause, keep, strict))
+            parts[clause.id].append(_review_clause(view, clause, keep, aside, strict))
     return Assessed(stations, rulebook, {name: _joined(parts.pop(name)) for name in list(parts)}, View(stations))
 
 
@@ -227,7 +229,7 @@ def _joined_measure(parts: list[ClauseReview]) -> Floats | None:
     return np.concatenate([np.full(len(p.outcome), np.nan) if p.measure is None else p.measure for p in parts])
 
 
-def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> ClauseReview:
+def _review_clause(view: View, clause: Clause, keep: Keep, aside: dict[str, Bools], strict: bool) -> ClauseReview:
     """One clause over all rows; ``strict`` lets nothing stand in for what was set aside or hides something graver."""
     machine = clause.level == "machine"
     count = view.machine_count if machine else view.count
@@ -237,8 +239,8 @@ def _review_clause(view: View, clause: Clause, keep: Keep, strict: bool) -> Clau
         absent = ~(view.to_machines(known, "all") if machine else known)
         if absent.any():
             missing[name] = absent
-    if strict and clause.id != POSSIBLE:
-        for name, rows in set_aside(view.stations).items():
+    if clause.id != POSSIBLE:
+        for name, rows in aside.items():
             if name in clause.needs or name in clause.uses:
                 missing[name] = view.to_machines(rows, "any") if machine else rows
     try:
