@@ -50,7 +50,7 @@ class InputRecord:
 
 @frozen
 class Unrecognised:
-    """What stood in the table and was not used."""
+    """Data in the table that was not used."""
 
     name: str
     value: str

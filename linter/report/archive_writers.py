@@ -73,7 +73,7 @@ def portfolio_html(found: "Portfolio", gate: str) -> str:
             tables=[
                 ("Gates", "Machines by gate.", found.gates),
                 ("Clauses", "Findings by clause.", found.clauses),
-                ("Kinds and sizes", "Machines by kind of their first bearing and its bore.", found.kinds),
+                ("Kinds and sizes", "Machines by kind and bore of their first bearing.", found.kinds),
             ],
             unread=found.unread.slice(0, SHOWN).to_pylist(),
             words=lambda name: WORDS.get(name, name),

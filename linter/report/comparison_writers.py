@@ -13,9 +13,9 @@ COMPARISON_VERSION = 1
 
 MEANINGS = {
     "appeared": "Findings that were not there before.",
-    "changed": "Findings that stand in both, with another severity, value, limit or concession.",
+    "changed": "Findings in both, with a different severity, value, limit or concession.",
     "newly not assessed": "What was assessed before and no longer can be. It is not cleared.",
-    "no longer reviewed": "Findings and open questions whose clause or position is gone. They are not cleared.",
+    "no longer reviewed": "Findings and clauses not assessed whose clause or position is gone. They are not cleared.",
     "cleared": "Findings that are met now, or no longer apply.",
     "no longer not assessed": "What can be assessed now, without a finding.",
 }
@@ -25,7 +25,7 @@ CAUSES = {
     "table and rulebook": "The table and the rulebook",
     "concession": "A concession",
     "program": "The program",
-    "not told": "Not told by the two files",
+    "not told": "Not evident from the two files",
 }
 
 
@@ -76,7 +76,7 @@ def comparison_text(comparison: Comparison) -> str:
             details = [value_change_text(entry), state.message if state is not None else "", *entry.because]
             lines += [f"      {line}" for line in details if line]
     if not comparison.differences:
-        lines += ["", "No finding and nothing not assessed differs."]
+        lines += ["", "No difference in findings or in what is not assessed."]
     return "".join(visible(line) + "\n" for line in lines)
 
 

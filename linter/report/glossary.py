@@ -13,12 +13,16 @@ _TERMS = (
     ("finding", "", "a clause that is not met at a position, with its severity, figures, working and source"),
     ("fit", "", "clearance or interference between a ring and its seat, from the tolerances of both"),
     ("free ring", "", "the ring that has to slide on its seat so that shaft and housing may expand"),
-    ("gate", "", "open, closed or undecided: whether the drawing may go on under this rulebook"),
-    ("interference", "U", "by how much the seat is larger than the bore, or smaller than the outside, before mounting"),
+    ("gate", "", "open, closed or undecided: whether the drawing may go on to release under this rulebook"),
+    (
+        "interference",
+        "U",
+        "by how much, before mounting, a shaft seat is larger than its bore or a housing seat smaller than its ring",
+    ),
     ("internal clearance", "G_r", "radial play between the rings and the balls: as delivered, mounted, in operation"),
     ("land", "d_1, D_1", "the shoulder of a ring beside its raceway"),
     ("layer", "", "a company's rules on top of a released rulebook"),
-    ("not assessed", "", "a clause that applies and wants a value which the table does not state; never a pass"),
+    ("not assessed", "", "a clause that applies and needs a value which the table does not state; never a pass"),
     (
         "operating clearance",
         "",
@@ -36,10 +40,10 @@ _TERMS = (
         "",
         "a load whose direction turns relative to a ring: that ring is held, the other may slide",
     ),
-    ("rulebook", "", "the clauses with limits and sources, in versions; a release never changes"),
-    ("severity", "", "critical, major, minor or remark: how much depends on a finding"),
+    ("rulebook", "", "the clauses with limits and sources, in versions; a released one never changes"),
+    ("severity", "", "critical, major, minor or remark: how serious a finding is"),
     ("size-for-size fit", "", "a fit whose nominal clearance is zero"),
-    ("speed factor", "n\u00b7d_m", "speed times mean diameter (d + D)/2: what lubrication and cage have to carry"),
+    ("speed factor", "n\u00b7d_m", "speed times mean diameter (d + D)/2: how fast a bearing runs for its size"),
 )
 
 _HEAD = """# Glossary
@@ -54,7 +58,7 @@ Terms of the report. The symbols of its workings stand in [nomenclature.md](nome
 _PARAMETERS = """
 ## Parameters
 
-As a report calls them, and the name that a file wants.
+As a report calls them, and their names in a file.
 
 | parameter | symbol | unit | name in a file | meaning |
 | --- | --- | --- | --- | --- |

@@ -22,8 +22,8 @@ from linter.rulebook.model import Clause, Rulebook, Table
 _HERE = Path(__file__).resolve().parent
 PROVENANCE = {
     "read": "the value was read in the source named",
-    "from memory": "the value is remembered from the source named; confirm it before relying on it alone",
-    "common practice": "the trade works so; no published source was found",
+    "from memory": "quoted from memory of the source named; confirm it before relying on it alone",
+    "common practice": "customary in the trade; no published source was found",
     "derived": "worked out from figures of the sources named",
 }
 KINDS = {"clear": "clear of the limit", "limit": "at the limit", "beyond": "beyond the limit"}

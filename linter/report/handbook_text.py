@@ -38,9 +38,9 @@ def list_text(book: Rulebook) -> str:
                 WIDTH, initial_indent="  ", subsequent_indent=" " * (wide + 20), drop_whitespace=True,
             )  # fmt: skip
             lines += _wrapped("wants", ", ".join(clause.needs) or "nothing in particular", indent=6, hang=7)
-            lines += _wrapped("looks at", ", ".join(clause.uses), indent=6, hang=10)
+            lines += _wrapped("uses", ", ".join(clause.uses), indent=6, hang=10)
         lines.append("")
-    lines += ["Parameters, by how many clauses want them", ""]
+    lines += ["Parameters, by the number of clauses that need them", ""]
     wanted: dict[str, list[str]] = {}
     for clause in book.clauses.values():
         for name in clause.needs if clause.off is None else ():
@@ -84,8 +84,8 @@ def clause_text(book: Rulebook, name: str) -> str:
     lines += _wrapped("Question", clause.question) + _wrapped("Arithmetic", clause.arithmetic)
     lines += _wrapped("Measure", clause.measure) + _wrapped("Severity", steps_text(clause))
     lines += _wrapped("Must be judged", gate_text(clause))
-    lines += _wrapped("Wants", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
-    lines += _wrapped("Also looks at", ", ".join(map(parameter_text, clause.uses)))
+    lines += _wrapped("Needs", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
+    lines += _wrapped("Also uses", ", ".join(map(parameter_text, clause.uses)))
     lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", template_text(clause.remedy))
     if clause.limits:
         lines += ["", "Limits"]
@@ -126,7 +126,7 @@ def short_text(book: Rulebook, name: str) -> str:
         lines += _wrapped("Switched off", clause.off)
     lines += _wrapped("Question", clause.question) + _wrapped("Measure", clause.measure)
     lines += _wrapped("Severity", steps_text(clause)) + _wrapped("Must be judged", gate_text(clause))
-    lines += _wrapped("Wants", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
+    lines += _wrapped("Needs", ", ".join(map(parameter_text, clause.needs)) or "nothing in particular")
     lines += _wrapped("Why it matters", clause.consequence) + _wrapped("What to change", template_text(clause.remedy))
     lines += _wrapped("Sources", "; ".join(sources_of(clause)))
     held = f"{len(clause.limits)} limits, {len(clause.tables)} tables and the worked cases"

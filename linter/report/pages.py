@@ -20,7 +20,7 @@ SHOWN_PLACES = 6
 MEANING = {
     "critical": "the bearing or its seat fails, or cannot be mounted as drawn",
     "major": "function or life is likely to suffer",
-    "minor": "short of the rule, function likely kept",
+    "minor": "short of the rule, but likely to function",
     "remark": "worth a look",
 }
 

@@ -90,8 +90,8 @@ def request_text(item: Judged, report: PartsReport) -> str:
     )
     return (
         f"{item.machine}, {report.drawing}: {name_of(item)}. Drawing: {limits_of(item)}. Measured: {value_of(item)}, "
-        f"{beyond(item)}. With this part, rulebook {report.rulebook.version} finds nothing {report.gate} or graver in "
-        f"the clauses that look at it: {clauses}. To be decided by those who answer for the drawing."
+        f"{beyond(item)}. With this part, rulebook {report.rulebook.version} finds nothing {report.gate} or more "
+        f"severe in the clauses that use it: {clauses}. To be decided by those who answer for the drawing."
     )
 
 

@@ -129,8 +129,8 @@ def text_of(made: Proposal) -> str:
     if not made.lines:
         lines.append("nothing is proposed: every value that a drawing states is stated")
     if made.asked:
-        lines.append("asked for, never invented:")
-        lines += [f"  {words_of(name)}, wanted by {', '.join(clauses)}" for name, clauses in made.asked]
+        lines.append("to be stated, never invented:")
+        lines += [f"  {words_of(name)}, needed by {', '.join(clauses)}" for name, clauses in made.asked]
     if made.forbidding:
         lines.append("what no start value clears:")
         for item in made.forbidding:

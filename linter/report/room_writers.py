@@ -96,9 +96,9 @@ def empty_text(room: Room) -> str:
     """Why there is no room, empty where there is one."""
     said = []
     if room.standing:
-        said.append(f"none while these stand, whatever the value: {', '.join(room.standing)}")
+        said.append(f"none while these findings remain, whatever the value: {', '.join(room.standing)}")
     if room.conflict:
-        said.append(f"no value meets these together: {', '.join(room.conflict)}")
+        said.append(f"no value meets all of these: {', '.join(room.conflict)}")
     return "; ".join(said)
 
 
@@ -106,10 +106,10 @@ def text_of(found: Sequence[Rooms], severity: str) -> str:
     """The rooms of the machines of a table as lines for a terminal."""
     lines = []
     for machine in found:
-        lines.append(f"{machine.machine}: values that lead to nothing graver than {severity}, all else fixed")
+        lines.append(f"{machine.machine}: values that lead to no finding more severe than {severity}, all else fixed")
         shared = _shared(machine.rooms)
         if shared:
-            lines.append(f"  stands whatever one value is, left out below: {', '.join(shared)}")
+            lines.append(f"  remains whatever one value is, left out below: {', '.join(shared)}")
         free = [room for room in machine.rooms if room.unbounded]
         for room in machine.rooms:
             if room in free:
@@ -118,11 +118,11 @@ def text_of(found: Sequence[Rooms], severity: str) -> str:
             own = [clause for clause in room.standing if clause not in shared]
             tail = [f"room {room_text(room)}", bounds_text(room), distance_text(room)]
             tail += [f"stands: {', '.join(own)}"] if own else []
-            tail += [f"no value meets these together: {', '.join(room.conflict)}"] if room.conflict else []
+            tail += [f"no value meets all of these: {', '.join(room.conflict)}"] if room.conflict else []
             lines.append(f"{head}; {'; '.join(filter(None, tail))}")
         if free:
             names = dict.fromkeys(words_of(room.cell.name) for room in free)
-            lines.append(f"  bounded by no clause: {', '.join(names)}")
+            lines.append(f"  limited by no clause: {', '.join(names)}")
         if machine.map is not None:
             lines += ["", *_map_lines(machine)]
         if machine.reaches:
@@ -177,7 +177,7 @@ def speed_text(reach: Reach) -> str:
     if not room.stretches:
         return f"no speed: {', '.join(room.conflict)}"
     high = room.stretches[-1][1]
-    return f"{_value(high.value, room.unit)} ({', '.join(high.clauses) or 'no clause bounds it'})"
+    return f"{_value(high.value, room.unit)} ({', '.join(high.clauses) or 'no clause limits it'})"
 
 
 def as_json(found: Sequence[Rooms], result: ReviewResult, severity: str) -> str:

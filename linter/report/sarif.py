@@ -201,10 +201,10 @@ class _Run:
         """What keeps an undecided gate from being decided, and whether the caller goes on with that."""
         result = self.result
         if result.gate == "undecided":
-            passes = " The call lets an undecided gate pass." if result.undecided_passes else ""
+            passes = " By option an undecided gate passes." if result.undecided_passes else ""
             text = f"The gate is undecided: {len(result.unjudged)} assessments that must be judged were not.{passes}"
             yield self.notification("warning", text)
-            yield from (self.notification("warning", f"{value} is wanted") for value in result.needed)
+            yield from (self.notification("warning", f"{value} is needed") for value in result.needed)
 
     def notification(self, level: str, text: str, clause: str = "") -> dict[str, Any]:
         made: dict[str, Any] = {"level": level, "message": _message(text)}

@@ -19,9 +19,9 @@ SPREAD_VERSION = 1
 PICTURES = 16
 #: What one should know before a share is believed.
 CAUTIONS = (
-    "The draws are independent of one another, and each is as its tolerance says: a lathe that runs at one limit, a "
+    "The draws are independent of one another, and each follows its tolerance: a lathe that runs at one limit, a "
     "lot of bearings from one end of its class, or parts that were sorted give another share.",
-    "Form, run-out, loads, temperatures and materials stand at their stated values in every draw.",
+    "Form, run-out, loads, temperatures and materials have their stated values in every draw.",
     "A share is no release: the gate of the review holds the worst case, and the bearing maker and a licensed "
     "engineer decide whether a share may be accepted.",
 )
@@ -76,8 +76,8 @@ def spread_text(report: SpreadReport) -> str:
     lines = [f"{report.file}: {how(report.settings)}, rulebook {report.rulebook.version}"]
     for machine in report.machines:
         lines.append(
-            f"{machine.machine}: beyond a limit ({report.settings.gate} or graver) in {share_text(machine.any_limit)} "
-            f"of the assemblies; {100 * CONFIDENCE:g} % interval in brackets"
+            f"{machine.machine}: beyond a limit ({report.settings.gate} or more severe) in "
+            f"{share_text(machine.any_limit)} of the assemblies; {100 * CONFIDENCE:g} % interval in brackets"
         )
         for line in sorted((x for x in machine.lines if x.share.beyond), key=lambda x: -x.share.beyond):
             where = f" at {line.station}" if line.station else ""

@@ -18,17 +18,19 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
         count = len(result.failures)
         reasons.append(f"{count} {'clause' if count == 1 else 'clauses'} could not be run.")
     if result.complete_wanted and outcomes["not assessed"]:
-        reasons.append(f"{outcomes['not assessed']} assessments are missing, and a complete review was asked for.")
+        reasons.append(
+            f"{_things(outcomes['not assessed'], 'assessment')} could not be made, and a complete review was asked for."
+        )
     if result.nothing_assessed:
         reasons.append(f"Nothing could be assessed: {EMPTY}.")
     if result.left_out:
         count = len(result.left_out)
-        reasons.append(f"The call asked for part of the rulebook only: {_things(count, 'clause')} left out.")
+        reasons.append(f"Only part of the rulebook was asked for: {_things(count, 'clause')} left out.")
     if result.gate == "undecided" and result.unjudged:
         count = len(result.unjudged)
         reasons.append(f"No finding is {grade}, but {_things(count, 'assessment')} that must be judged could not be.")
         if result.undecided_passes:
-            reasons.append("The call lets an undecided gate pass; nobody has judged them.")
+            reasons.append("By option an undecided gate passes; nobody has judged them.")
     if not reasons:
         reasons.append(f"No finding is {grade}.")
     return tuple(reasons)
@@ -56,17 +58,17 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
             pieces.append(f"{_things(len(result.needed), 'value')} would decide it: {first}{more}")
         beyond = sum(not item.missing for item in result.unjudged)
         if beyond:
-            pieces.append(f"{_things(beyond, 'assessment')} outside the tables of a clause that must be judged")
+            pieces.append(f"{_things(beyond, 'assessment')} that must be judged beyond the tables of its clause")
         if result.undecided_passes:
-            pieces.append("undecided passes as asked")
+            pieces.append("undecided passes, as asked")
     if result.plan_result is not None:
         count = len(result.plan)
         told = f"{_things(count, 'change')}, gate {result.plan_result.gate} with {'it' if count == 1 else 'them'}"
-        pieces.append(f"plan: {told}" if count else "no plan helps")
+        pieces.append(f"plan: {told}" if count else "no change of sizes and tolerances helps")
     if result.left_out:
-        pieces.append(f"{_things(len(result.left_out), 'clause')} left out by the call")
+        pieces.append(f"{_things(len(result.left_out), 'clause')} left out as asked")
     if void := [f"{note.number} {note.state}" for note in result.concessions if note.state != "applied"]:
-        pieces.append(f"concessions that do not count: {', '.join(void)}")
+        pieces.append(f"concessions not applied: {', '.join(void)}")
     if result.carried:
         pieces.append(f"rests on {_things(result.carried, 'assumed value')}")
     if result.rulebook.loosened:

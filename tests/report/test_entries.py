@@ -108,7 +108,7 @@ def test_answers_come_before_hashes_workings_and_signature(sample, rulebook):
         'id="f1"',
         "SHA-256 of the table",
     ]
-    order += ["Signatures", "Cautions", 'class="appendix"', 'class="working"', "What was understood"]
+    order += ["Signatures", "Cautions", 'class="appendix"', 'class="working"', "The table as understood"]
     at = [page.index(part, page.index("<main")) for part in order]
     assert at == sorted(at)
 

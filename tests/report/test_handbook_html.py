@@ -145,8 +145,8 @@ Question: Can the lip of a contact seal rub at this speed?
         """
 Severity: above 1: minor; above 2: major; above 3: critical
 Must be judged: yes
-Wants: speed_max [r/min], closure
-Also looks at: seal_lip_diameter [mm], inner_ring_shoulder_diameter [mm]
+Needs: speed_max [r/min], closure
+Also uses: seal_lip_diameter [mm], inner_ring_shoulder_diameter [mm]
 """,
         """
 Limits
@@ -164,4 +164,4 @@ Limits
 def test_list_counts_wanted_parameters():
     text = list_text(load("2026.1"))
     assert "  speed.cage " in text and "      wants: speed_max, bore_diameter, cage\n" in text
-    assert "Parameters, by how many clauses want them" in text
+    assert "Parameters, by the number of clauses that need them" in text

@@ -27,7 +27,7 @@ def test_an_undecided_gate_names_the_values_that_most_waits_for(sample, rulebook
     )
     page = html_text(result, rulebook)
     assert "must be judged could not be" in gate_reasons(result)[0] and gate_reasons(result)[0].split(",")[0] in page
-    assert "undecided passes as asked" in summary_line(undecided(sample, undecided_passes=True))
+    assert "undecided passes, as asked" in summary_line(undecided(sample, undecided_passes=True))
 
 
 def test_the_result_file_lists_what_must_be_judged_and_could_not_be(sample):

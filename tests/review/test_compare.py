@@ -119,7 +119,7 @@ def test_the_same_review_twice_differs_in_nothing(compared):
     comparison = compared(result, result)
     assert comparison.differences == () and comparison.values == () and comparison.unchanged == 1
     assert comparison.notes == ("Both results are of the very same table.",)
-    assert "No finding and nothing not assessed differs." in comparison_text(comparison)
+    assert "No difference in findings or in what is not assessed." in comparison_text(comparison)
 
 
 @pytest.mark.parametrize(

@@ -101,7 +101,7 @@ def speed_scale(
     Markup
         The drawing as SVG.
     """
-    here = SpeedLimit("the limit that holds here", remark_from, limit_low, limit_high)
+    here = SpeedLimit("the limit that applies here", remark_from, limit_low, limit_high)
     rows = [here, *sorted(published, key=lambda row: row.low)]
     scale = fitting([speed_factor, *(v for row in rows for v in (row.low, row.high))], 6, WIDTH - 20)
     top, pitch = 24.0, 25.0
@@ -132,5 +132,6 @@ def speed_scale(
         f"{number_text(limit_low)} to {number_text(limit_high)}" if limit_high != limit_low else number_text(limit_low)
     )
     others = "".join(f" {row.lubrication}: {number_text(row.low)} to {number_text(row.high)}." for row in rows[1:])
-    says = f"{text}; the limit that holds here is {ends}. Published limits before factors:{others or ' none shown.'}"
+    says = f"{text}; the limit that applies here is {ends}. "
+    says += f"Published limits before correction factors:{others or ' none shown.'}"
     return drawing("speed", WIDTH, bottom + 20, "Speed factor on a scale of limits by lubrication", says, parts)

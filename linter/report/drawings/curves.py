@@ -74,7 +74,7 @@ def speed_map(points: Sequence[Point], published: Sequence[SpeedLimit]) -> Marku
     )
     limits = "; ".join(f"{e.lubrication} up to {short_number(e.high, 'mm.r/min')}" for e in published)
     return drawing("map", WIDTH, HEIGHT, "Speed against mean diameter among published limits",
-                   f"{told}. Published limits before factors: {limits}.", parts)  # fmt: skip
+                   f"{told}. Published limits before correction factors: {limits}.", parts)  # fmt: skip
 
 
 def _factor_line(factor: float, x: Axis, y: Axis) -> list[str | float] | None:
@@ -193,8 +193,8 @@ def fit_over_speed(
     parts.append(words(6, BOTTOM + 32, "µm of interference; below 0: clearance", "t quiet"))
     says = (
         f"As drawn {fit_text(*as_drawn, 'um')}; warm at standstill {fit_text(*still, 'um')}; at "
-        f"{quantity_text(speed, 'r/min')} {fit_text(*warm, 'um')}. Speed takes {short_text(speed_loss, 'um')}"
+        f"{quantity_text(speed, 'r/min')} {fit_text(*warm, 'um')}. Lost to speed: {short_text(speed_loss, 'um')}"
     )
     if slow_loss:
-        says += f", load and heat {short_text(slow_loss, 'um')}"
+        says += f", to load and heat: {short_text(slow_loss, 'um')}"
     return drawing("speedfit", WIDTH, HEIGHT + 2, "Interference over speed", f"{says}.", parts)

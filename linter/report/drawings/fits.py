@@ -117,10 +117,10 @@ def clearance_walk(
     for name, (least, most) in (("inner ring's fit", inner), ("outer ring's fit", outer)):
         low, high = low - most, high - least
         amount = _um(most) if least == most else f"{_um(least)} to {_um(most)}"
-        steps.append((f"less {amount} by the {name}", (low, high)))
+        steps.append((f"less {amount} from the {name}", (low, high)))
     low, high = low - temperature, high - temperature
     word = "less" if temperature >= 0 else "plus"
-    steps.append((f"{word} {_um(abs(temperature))} by temperature", (low, high)))
+    steps.append((f"{word} {_um(abs(temperature))} from temperature", (low, high)))
     steps.append(("running", running))
     scale = linear([0.0, *(v for _, ends in steps for v in ends)], _MARGIN, WIDTH - _MARGIN)
     zero, bottom = scale.x(0.0), 12.0 + 36 * len(steps)

@@ -64,7 +64,7 @@ def spring_stack(text: str) -> Markup | None:
     parts.append(words(6 if room > 0 else 0, y + 12, closing, "t strong"))
     parts.append(rect(scale.x(0.0), y + 16, scale.x(ends[-1]) - scale.x(0.0), 9, "zone strongzone"))
     says = f"{'; '.join(told)}. The chain closes on the spring: {number_text(ends[-1], 'mm')} mm, worst case "
-    says += f"{number_text(whole, 'mm')} mm wide in all."
+    says += f"{number_text(whole, 'mm')} mm in all."
     return drawing("stack", WIDTH, y + 30, "Chain of dimensions that the spring length closes", says, parts)
 
 

@@ -77,7 +77,7 @@ def _text(content: bytes, edits: Sequence[Edit]) -> bytes:
     for edit in edits:
         row, column = _cell(edit.place)
         if row > len(lines):
-            raise NotWritten(f"{edit.place}: there is no such line")
+            raise NotWritten(f"{edit.place}: no such line in the file")
         body = lines[row - 1].rstrip("\r\n")
         fields = _fields(body, delimiter)
         if column > len(fields):
@@ -129,7 +129,7 @@ def _bare(field: str) -> str:
 def _cell(place: Place) -> tuple[int, int]:
     match = re.fullmatch(r"([A-Z]+)([0-9]+)", place.cell or "")
     if match is None:
-        raise NotWritten(f"{place}: is no cell of a table")
+        raise NotWritten(f"{place}: is not a cell of a table")
     column = 0
     for letter in match[1]:
         column = column * 26 + ord(letter) - ord("A") + 1
@@ -181,7 +181,7 @@ def _member(text: str, at: int, key: str, place: Place) -> int:
         if at < len(text) and text[at] == ",":
             at = _skip(text, at + 1)
         number += 1
-    raise NotWritten(f"{place}: there is no such value")
+    raise NotWritten(f"{place}: no such value in the file")
 
 
 def _skip(text: str, at: int) -> int:
@@ -202,10 +202,10 @@ def _workbook(content: bytes, edits: Sequence[Edit]) -> bytes:
     fill = PatternFill("solid", fgColor=MARK)
     for edit in edits:
         if edit.place.sheet not in book.sheetnames or edit.place.cell is None:
-            raise NotWritten(f"{edit.place}: there is no such cell")
+            raise NotWritten(f"{edit.place}: no such cell in the sheet")
         cell: Any = book[edit.place.sheet][edit.place.cell]
         if isinstance(cell.value, str) and cell.value.startswith("="):
-            raise NotWritten(f"{edit.place}: a formula stands there")
+            raise NotWritten(f"{edit.place}: the cell holds a formula")
         number = re.fullmatch(r"-?\d+(\.\d+)?", edit.after) is not None
         cell.value = float(edit.after) if number and not isinstance(cell.value, str) else edit.after
         cell.fill = fill

@@ -29,7 +29,7 @@ WANTED = tuple(
     )
 )  # fmt: skip
 _PROPOSED_NOTE = (
-    "What is marked as proposed is a start value of this program, not stated by the table; decide it first."
+    "Values marked as proposed are start values of this program, not stated by the table; decide on them first."
 )
 
 
@@ -249,5 +249,5 @@ def _notes(
     if wanting := [words_of(name) for name in WANTED if not stated_rows(stations, name)[row]]:
         notes.append(f"Not stated by the table: {', '.join(wanting)}.")
     if habit := [words_of(name) for name in not_stated(values)]:
-        notes.append(f"Drawn by habit, not to be measured from the picture: {', '.join(habit)}.")
+        notes.append(f"Drawn in usual proportion, not to be scaled from the picture: {', '.join(habit)}.")
     return tuple(notes)

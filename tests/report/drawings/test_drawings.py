@@ -83,7 +83,7 @@ def test_limit_bar_of_any_figures(observed, lower, upper):
 def test_speed_scale_shows_every_lubrication_and_the_limit_that_holds():
     rows = [SpeedLimit("grease", 150e3, 500e3, 577.5e3), SpeedLimit("under-race oil", None, 2.5e6, 3e6)]
     root = drawn(speed_scale(561e3, 500e3, 577.5e3, 150e3, "grease", rows))
-    assert {"grease", "under-race oil", "the limit that holds here"} <= set(texts(root))
+    assert {"grease", "under-race oil", "the limit that applies here"} <= set(texts(root))
     assert any(line.get("class") == "here bad" for line in root.iter("line"))
     met = drawn(speed_scale(300e3, 500e3, 577.5e3, None, "", []))
     assert any(line.get("class") == "here good" for line in met.iter("line"))
@@ -104,10 +104,10 @@ def test_fit_diagram_of_25_k5_and_a_normal_bore():
 
 def test_clearance_walk_goes_down_by_the_losses():
     root = drawn(clearance_walk((5, 20), (0, 6.4), (0, 0), 3.1, (-4.5, 16.9)))
-    assert "less 0 to 6.4 by the inner ring's fit: −1.4 to 20 µm" in root.findtext("desc")
+    assert "less 0 to 6.4 from the inner ring's fit: −1.4 to 20 µm" in root.findtext("desc")
     assert root.findall("rect")[-1].get("class") == "zonebad"
     gained = drawn(clearance_walk((5, 20), (0, 0), (0, 0), -2, (7, 22)))
-    assert "plus 2 by temperature: 7 to 22 µm" in gained.findtext("desc")
+    assert "plus 2 from temperature: 7 to 22 µm" in gained.findtext("desc")
     assert gained.findall("rect")[-1].get("class") != "zonebad"
 
 

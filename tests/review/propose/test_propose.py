@@ -199,7 +199,7 @@ def test_a_machine_from_its_facts(tmp_path):
     sheet = CliRunner().invoke(main, ["sheet", str(path), "--proposed", "--out", str(tmp_path / "out")])
     assert sheet.exit_code == 0, sheet.output
     drawn = (tmp_path / "out" / "fan.sheet.html").read_text(encoding="utf-8")
-    assert 'class="proposed"' in drawn and "start value of this program" in drawn
+    assert 'class="proposed"' in drawn and "start values of this program" in drawn
 
 
 def test_the_fact_that_forbids_is_named(tmp_path):
