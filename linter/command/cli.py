@@ -85,6 +85,11 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
 )
 @click.option("--brief", is_flag=True, help="HTML with verdict, changes and what is not known; nothing behind them.")
 @click.option(
+    "--what-matters",
+    is_flag=True,
+    help="Tell what one step of each value moves.",
+)
+@click.option(
     "--only", default="", help="Chapters or clauses, such as fit,preload.window; nothing is released by such a review."
 )
 @click.option("--date", default=None, help="Date to print on the HTML report, as it should stand there.")

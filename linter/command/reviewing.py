@@ -48,6 +48,8 @@ class Options:
         Whether an undecided gate ends with 0.
     keep, free : tuple of str
         Parameters that the plan leaves alone, or may change.
+    what_matters : bool
+        Whether the reports say what one step of each parameter moves.
     stations : int or None
         How many stations each machine must have.
     seconds : float
@@ -81,6 +83,7 @@ class Options:
     today: datetime.date | None = None
     keep: Sequence[str] = ()
     free: Sequence[str] = ()
+    what_matters: bool = False
 
     def movable(self) -> Any:
         """What the plan leaves alone and may change, of type :class:`linter.review.plan.cells.Movable`.
@@ -191,6 +194,11 @@ class Reviewer:
         )  # fmt: skip
         if self.accepted is not None:
             result = self.accepted(result)
+        if options.what_matters:
+            from linter.review.matters import what_matters
+
+            self.progress.step("moving each value one step")
+            result = evolve(result, what_matters=what_matters(reading.stations, self.book, options.gate))
         only = asked(self.book, options.only)
         if limited(result, only).closing:
             # only a closed gate pays for the search

@@ -13,6 +13,7 @@ from linter.model.stations import Stations
 from linter.model.vocabulary import parameter, vocabulary
 from linter.report.room_writers import Rooms, as_json, html_of, text_of
 from linter.report.writing import write_file
+from linter.review.matters import of_machine
 from linter.review.room.domains import Cell
 from linter.review.room.maps import map_of, reaches
 from linter.review.room.room import rooms
@@ -65,8 +66,9 @@ def write_room(
                 shown = map_of(stations, machine, known.book, first, second)
             own = () if two is not None and not names else names
             wanted = rooms(stations, machine, known.book, severity=severity, names=own) if two is None or names else []
+            matters = None if names or two else of_machine(stations, machine, known.book)
             fast = reaches(stations, machine, known.book, severity) if speed else []
-            found.append(Rooms(name, places, tuple(wanted), shown, tuple(fast)))
+            found.append(Rooms(name, places, tuple(wanted), shown, tuple(fast), matters))
     except ValueError as error:
         complain(f"{known.result.input.file}: {error}")
         return NOT_DONE

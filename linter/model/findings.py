@@ -5,6 +5,7 @@ from typing import Any
 
 from attrs import asdict, frozen
 
+from linter.model.matters import Matters
 from linter.model.places import Place
 from linter.model.plan import Decision, PlanLine, PlanResult
 from linter.model.reviewed import (
@@ -170,7 +171,8 @@ class ReviewResult:
     ``complete_wanted``: anything not assessed closes the gate. ``undecided_passes``: the caller goes on with an
     undecided gate. ``needed``: values that would decide it. ``plan``: the changes that open the gate, or lower what
     closes it; ``plan_result``: what a review of the table with all of them says, None where nothing closes the gate;
-    ``decisions``: alternatives outside the plan.
+    ``decisions``: alternatives outside the plan; ``what_matters``: by machine what a step of each parameter moves,
+    empty where nobody asked.
     """
 
     tool: str
@@ -193,6 +195,7 @@ class ReviewResult:
     plan: tuple[PlanLine, ...] = ()
     plan_result: PlanResult | None = None
     decisions: tuple[Decision, ...] = ()
+    what_matters: tuple[Matters, ...] = ()
 
     @property
     def closing(self) -> tuple[Assessment, ...]:
@@ -256,7 +259,9 @@ class ReviewResult:
 
     def as_dict(self) -> dict[str, Any]:
         """The content of the result file but for its assessments, machines and stations."""
+        asked = {"what_matters": [matters.as_dict() for matters in self.what_matters]} if self.what_matters else {}
         return {
+            **asked,
             "format": "ringseat-result",
             "format_version": FORMAT_VERSION,
             "tool": {"name": self.tool, "version": self.tool_version},

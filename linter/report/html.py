@@ -22,6 +22,7 @@ from linter.report.cells import cells_of, cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
 from linter.report.drawings.half_section import half_section, listed_features, not_stated
 from linter.report.drawings.machine_sheet import Position
+from linter.report.drawings.steps import after_text, limit_name, percent, step_bars
 from linter.report.entries import same_observed
 from linter.report.pages import (
     DETAILS,
@@ -93,6 +94,10 @@ def environment() -> Environment:
         titles=_titles,
         helpful=_helpful,
         cells_of=cells_of,
+        step_bars=step_bars,
+        limit_name=limit_name,
+        percent=percent,
+        after_text=after_text,
         style=style,
     )
     return made

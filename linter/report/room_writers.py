@@ -7,11 +7,15 @@ from typing import Any
 from attrs import frozen
 
 from linter.model.findings import ReviewResult
+from linter.model.matters import Matters
 from linter.model.wording import number_text, quantity_text, unit_text, words_of
+from linter.report.drawings.steps import after_text, limit_name, percent
 from linter.report.html import environment
 from linter.review.room.maps import WORDS, Map, Reach
 from linter.review.room.room import Room
 
+#: Parameters told on a terminal of those that matter most; page and document have all.
+MATTERS_TOLD = 8
 #: Sign and word of each grade of a map, so that colour is never needed.
 SIGNS = {-1: ("?", "not judged"), **dict(enumerate(zip(("\u00b7", "r", "m", "M", "C"), WORDS, strict=True)))}
 
@@ -25,6 +29,7 @@ class Rooms:
     rooms: tuple[Room, ...]
     map: Map | None = None
     reaches: tuple[Reach, ...] = ()
+    matters: Matters | None = None
 
     def where(self, room: Room) -> str:
         """The position of a room, or that it is of the whole machine."""
@@ -127,6 +132,8 @@ def text_of(found: Sequence[Rooms], severity: str) -> str:
             lines += ["", *_map_lines(machine)]
         if machine.reaches:
             lines += ["", *_reach_lines(machine.reaches)]
+        if machine.matters is not None:
+            lines += ["", *_matter_lines(machine.matters)]
         lines.append("")
     return "\n".join(lines)
 
@@ -171,6 +178,15 @@ def _reach_lines(reaches: Sequence[Reach]) -> list[str]:
     return lines
 
 
+def _matter_lines(matters: Matters) -> list[str]:
+    nearest = matters.nearest
+    lines = [f"  what matters most; nearest limit {limit_name(nearest)}, margin {percent(nearest.margin)}"]
+    for matter in matters.matters[:MATTERS_TOLD]:
+        change = f"{limit_name(matter.limit)} from {percent(matter.limit.margin)} to {after_text(matter)}"
+        lines.append(f"  {words_of(matter.parameter)}, step {matter.step}: {change}")
+    return lines
+
+
 def speed_text(reach: Reach) -> str:
     """The highest speed with what bounds it."""
     room = reach.speed
@@ -194,6 +210,7 @@ def as_json(found: Sequence[Rooms], result: ReviewResult, severity: str) -> str:
                 "rooms": [_room_dict(machine, room) for room in machine.rooms],
                 "map": None if machine.map is None else _map_dict(machine.map),
                 "reaches": [_reach_dict(reach) for reach in machine.reaches],
+                "what_matters": None if machine.matters is None else machine.matters.as_dict(),
             }
             for machine in found
         ],
