@@ -120,15 +120,17 @@ class _Margins:
                 columns.append(margin[:, row])
                 self.keys.append((clause.id, clause.title, None if whole else names[row], review.unit))
                 self.figures.append((float(seen[0, row]), float(low[0, row]), float(high[0, row])))
-        every = np.array(columns).reshape(len(columns), -1).T
-        self.now, self.then = (every[0], every) if len(columns) else (np.zeros(0), np.zeros((0, 0)))
+        every = np.array(columns, dtype=float).reshape(len(columns), -1).T
+        self.then: Floats = every
+        self.now: Floats = every[0] if len(columns) else np.zeros(0)
 
     def limit(self, key: int) -> NearLimit:
         """One limit as it stands now."""
         clause, title, station, unit = self.keys[key]
         seen, low, high = self.figures[key]
-        ends = (None if np.isnan(end) else rounded(end) for end in (low, high))
-        return NearLimit(clause, title, station, rounded(float(self.now[key])), rounded(seen), *ends, unit)
+        lower, upper = (None if np.isnan(end) else rounded(end) for end in (low, high))
+        margin = rounded(float(self.now[key]))
+        return NearLimit(clause, title, station, margin, rounded(seen), lower, upper, unit)
 
     def matter(self, steps: Sequence[tuple[int, _Trial]]) -> Matter | None:
         """What the steps of one parameter do; None where they move nothing that is judged before and after."""
