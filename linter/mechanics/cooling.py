@@ -4,6 +4,7 @@ Diameters in mm, areas in mm², temperatures in degC, speeds of the air in m/s, 
 broadcast; NaN passes.
 """
 
+from functools import cache
 from typing import NamedTuple
 
 import numpy as np
@@ -32,14 +33,21 @@ def air(temperature: ArrayLike) -> Air:
 
     Temperature in degC. Source: ``data/air.csv``.
     """
-    kelvin = np.asarray(temperature, np.float64) + _KELVIN
-    rows = tables.rows("air")
-    at = [float(row["temperature_K"]) for row in rows]
-    nu, k, alpha, prandtl = (
-        np.interp(kelvin, at, [float(row[name]) for row in rows])
-        for name in ("viscosity_mm2_s", "conductivity_W_mK", "diffusivity_mm2_s", "prandtl")
-    )
+    at, values, slopes = _air_table()
+    kelvin = np.clip(np.asarray(temperature, np.float64) + _KELVIN, at[0], at[-1])
+    row = np.searchsorted(at, kelvin, side="right") - 1
+    past = kelvin - at[row]
+    nu, k, alpha, prandtl = (slope[row] * past + value[row] for value, slope in zip(values, slopes, strict=True))
     return Air(1e-6 * nu, k, 1e-6 * alpha, prandtl)
+
+
+@cache
+def _air_table() -> tuple[Array, Array, Array]:
+    """Temperatures [K], properties of air there and their slopes up to the next row, 0 at the last."""
+    names = ("viscosity_mm2_s", "conductivity_W_mK", "diffusivity_mm2_s", "prandtl")
+    at = np.array([float(row["temperature_K"]) for row in tables.rows("air")])
+    values = np.array([[float(row[name]) for row in tables.rows("air")] for name in names])
+    return at, values, np.append(np.diff(values) / np.diff(at), np.zeros((len(names), 1)), axis=1)
 
 
 def still_air_transfer(diameter: ArrayLike, surface: ArrayLike, ambient: ArrayLike) -> Array:
@@ -48,10 +56,14 @@ def still_air_transfer(diameter: ArrayLike, surface: ArrayLike, ambient: ArrayLi
     Diameter in mm > 0 (ValueError), temperatures in degC. Nu = {0.60 + 0.387 Ra^(1/6)/[1 + (0.559/Pr)^(9/16)]^(8/27)}²
     (Churchill and Chu, Ra up to 10¹²). Source: from memory of Incropera and DeWitt, eq. 9.34.
     """
-    d = 1e-3 * domain.positive("diameter", diameter)
     hot, cold = np.asarray(surface, np.float64), np.asarray(ambient, np.float64)
-    film = air(0.5 * (hot + cold))
-    expansion = 1.0 / (0.5 * (hot + cold) + _KELVIN)
+    middle = 0.5 * (hot + cold)
+    return _still(1e-3 * domain.positive("diameter", diameter), hot, cold, middle, air(middle))
+
+
+def _still(d: Array, hot: Array, cold: Array, middle: Array, film: Air) -> Array:
+    """`still_air_transfer` at a diameter in m with the air of the film."""
+    expansion = 1.0 / (middle + _KELVIN)
     rayleigh = _GRAVITY * expansion * np.abs(hot - cold) * d**3 / (film.viscosity * film.diffusivity)
     bracket = (1.0 + (0.559 / film.prandtl) ** (9.0 / 16.0)) ** (8.0 / 27.0)
     return np.asarray((0.60 + 0.387 * rayleigh ** (1.0 / 6.0) / bracket) ** 2 * film.conductivity / d)
@@ -64,9 +76,13 @@ def air_stream_transfer(diameter: ArrayLike, air_speed: ArrayLike, film_temperat
     Pr^(1/3)/[1 + (0.4/Pr)^(2/3)]^(1/4) [1 + (Re/282 000)^(5/8)]^(4/5) (Churchill and Bernstein, Re Pr from 0.2).
     Source: from memory of Incropera and DeWitt, eq. 7.57.
     """
-    d = 1e-3 * domain.positive("diameter", diameter)
-    film = air(film_temperature)
-    reynolds = domain.not_negative("air speed", air_speed) * d / film.viscosity
+    speed = domain.not_negative("air speed", air_speed)
+    return _stream(1e-3 * domain.positive("diameter", diameter), speed, air(film_temperature))
+
+
+def _stream(d: Array, speed: Array, film: Air) -> Array:
+    """`air_stream_transfer` at a diameter in m with the air of the film."""
+    reynolds = speed * d / film.viscosity
     nusselt = 0.3 + 0.62 * np.sqrt(reynolds) * np.cbrt(film.prandtl) / (
         1.0 + (0.4 / film.prandtl) ** (2.0 / 3.0)
     ) ** 0.25 * (1.0 + (reynolds / 282_000.0) ** (5.0 / 8.0)) ** (4.0 / 5.0)
@@ -122,9 +138,16 @@ def surface_conductance(
     Source: `still_air_transfer`, `air_stream_transfer`, `radiation_transfer`.
 
     """
-    film = 0.5 * (np.asarray(surface, np.float64) + np.asarray(ambient, np.float64))
-    convection = np.maximum(
-        still_air_transfer(diameter, surface, ambient), air_stream_transfer(diameter, air_speed, film)
-    )
+    d, speed, hot, cold = np.broadcast_arrays(
+        1e-3 * domain.positive("diameter", diameter), domain.not_negative("air speed", air_speed),
+        np.asarray(surface, np.float64), np.asarray(ambient, np.float64),
+    )  # fmt: skip
+    middle = 0.5 * (hot + cold)
+    film = air(middle)
+    convection = _still(d, hot, cold, middle, film)
+    blown = ~(speed <= 0.0)  # without a stream the still air takes more: Nu is 0.36 and above against 0.3
+    if blown.any():
+        stream = _stream(d[blown], speed[blown], Air(*(part[blown] for part in film)))
+        convection[blown] = np.maximum(convection[blown], stream)
     both = convection + radiation_transfer(surface, ambient, emissivity)
     return np.asarray(1e-6 * domain.positive("area", area) * both)

@@ -4,7 +4,7 @@ Diameters, widths in mm, areas in mm², speeds in r/min, torques in N mm, powers
 in W/K, heat capacities in J/K, times in s. All functions broadcast; NaN passes.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import cache
 from typing import NamedTuple
 
@@ -20,6 +20,8 @@ REFERENCE_BEARING, REFERENCE_AMBIENT, REFERENCE_LOAD_SHARE, REFERENCE_VISCOSITY 
 REFERENCE_DIFFERENCE = REFERENCE_BEARING - REFERENCE_AMBIENT
 #: Heat that one l/min of oil carries off per K of its rise [W] (from memory of DIN 732:2010; 1.7 kJ/(l K)).
 OIL_HEAT = 28.6
+#: How closely a root is found, of itself and 1.
+_ROOM = 1e-10
 
 
 def friction_power(torque: ArrayLike, speed: ArrayLike) -> Array:
@@ -95,32 +97,37 @@ def reference_coefficients(bearing_type: ArrayLike, series: ArrayLike) -> tuple[
     return found[..., 0], found[..., 1]
 
 
-def _root(function: Callable[[Array], Array], low: Array, high: Array, room: float = 1e-10) -> Array:
-    """Where a function that falls through zero between two bounds does so; NaN where it is not known.
+def _root(function: Callable[..., Array], low: Array, high: Array, given: Sequence[Array]) -> Array:
+    """Where a function of x and of the given arrays falls through zero between two bounds.
 
+    NaN where the function is not known, infinite where it is above zero at the upper bound still.
     Regula falsi that halves the value of an end that stays twice (Illinois), with a halving of the interval now and
-    then; a guess stands off the ends by the room, so that the interval closes from both sides.
+    then; a guess stands off the ends by the room, so that the interval closes from both sides. Rows that are found
+    leave, so that the function sees those alone that are sought: all arrays are of shape (rows,).
     """
-    at_low, at_high = function(low), function(high)
-    unknown = np.isnan(at_low) | np.isnan(at_high)
-    middle, stayed = 0.5 * (low + high), np.zeros(low.shape)
-    root = np.full(low.shape, np.nan)
+    at_low, at_high = function(low, *given), function(high, *given)
+    root = np.where(at_high > 0.0, np.inf, np.nan)
+    rows, sought = np.arange(len(low)), (at_high <= 0.0) & ~np.isnan(at_low)
+    held = [low, high, at_low, at_high, 0.5 * (low + high), np.zeros(low.shape), *given]
     for step in range(200):
-        off = room * (1.0 + np.abs(middle))
+        if not sought.all():
+            rows, held = rows[sought], [part[sought] for part in held]
+        low, high, at_low, at_high, middle, stayed, *given = held
+        if not rows.size:
+            break
+        off = _ROOM * (1.0 + np.abs(middle))
         share = np.divide(at_low, at_low - at_high, out=np.full(low.shape, 0.5), where=np.isfinite(at_low - at_high))
         share = np.where((share > 0.0) & (share < 1.0) & (step % 8 != 7), share, 0.5)
         middle = np.clip(low + share * (high - low), low + np.minimum(off, 0.5 * (high - low)), high - off)
-        value = function(middle)
+        value = function(middle, *given)
         above = value > 0.0
         at_low = np.where(above, value, np.where(stayed < 0.0, 0.5 * at_low, at_low))
         at_high = np.where(above, np.where(stayed > 0.0, 0.5 * at_high, at_high), value)
         stayed = np.where(above, 1.0, -1.0)
         low, high = np.where(above, middle, low), np.where(above, high, middle)
-        near = high - low <= 2.0 * off
-        root = np.where(near & np.isnan(root), middle, root)  # each row ends by itself, whatever stands beside it
-        if np.all(unknown | near):
-            break
-    return np.where(unknown, np.nan, np.where(np.isnan(root), middle, root))
+        held = [low, high, at_low, at_high, middle, stayed, *given]
+        root[rows], sought = middle, high - low > 2.0 * off
+    return root
 
 
 def reference_speed(
@@ -171,12 +178,14 @@ def reference_speed(
     f_0, f_1 = domain.positive("lubricant factor", lubricant_factor), domain.positive("load factor", load_factor)
     nu = domain.positive("viscosity", viscosity)
 
-    def left(n: Array) -> Array:
-        drag = 1e-7 * f_0 * np.cbrt(nu * n) ** 2 * d_m**3
-        return given - 1e-3 * n * np.pi / 30.0 * (drag + f_1 * load * d_m)
+    def left(x: Array, given: Array, factor: Array, nu: Array, cube: Array, by_load: Array) -> Array:
+        n = np.exp(x)
+        return given - 1e-3 * n * np.pi / 30.0 * (factor * np.cbrt(nu * n) ** 2 * cube + by_load)
 
-    start = np.zeros(np.broadcast(given, load, f_0, f_1, nu).shape)
-    return np.exp(_root(lambda x: left(np.exp(x)), start, start + np.log(1e8)))
+    arrays = np.broadcast_arrays(given, 1e-7 * f_0, nu, d_m**3, f_1 * load * d_m)
+    start = np.zeros(arrays[0].size)
+    found = _root(left, start, start + np.log(1e8), [part.ravel() for part in arrays])
+    return np.exp(found).reshape(arrays[0].shape)
 
 
 class PermissibleSpeed(NamedTuple):
@@ -258,9 +267,15 @@ def permissible_speed(
     drag = drag * np.cbrt(domain.positive("viscosity", viscosity) * n) ** 2
     k_l = friction_power(drag, n) / heat
     k_p = friction_power(friction.load_torque(load_factor, friction_load, d_m), n) / heat
-    start = np.zeros(np.broadcast(k_l, k_p).shape)
-    ratio = np.exp(_root(lambda x: 1.0 - k_l * np.exp(5.0 * x / 3.0) - k_p * np.exp(x), start - 25.0, start + 25.0))
+    arrays = np.broadcast_arrays(k_l, k_p)
+    end = np.full(arrays[0].size, 25.0)
+    found = _root(_friction_left, -end, end, [part.ravel() for part in arrays])
+    ratio = np.exp(found).reshape(arrays[0].shape)
     return PermissibleSpeed(np.asarray(heat), np.asarray(k_l), np.asarray(k_p), ratio, n * ratio)
+
+
+def _friction_left(x: Array, k_l: Array, k_p: Array) -> Array:
+    return 1.0 - k_l * np.exp(5.0 * x / 3.0) - k_p * np.exp(x)
 
 
 def temperature_rise(power: ArrayLike, conductance: ArrayLike) -> Array:
@@ -272,19 +287,26 @@ def temperature_rise(power: ArrayLike, conductance: ArrayLike) -> Array:
 
 
 def balance_temperature(
-    power_at: Callable[[Array], Array], given_off_at: Callable[[Array], Array], ambient: ArrayLike, most: float = 400.0
+    power_at: Callable[..., Array],
+    given_off_at: Callable[..., Array],
+    ambient: ArrayLike,
+    most: float = 400.0,
+    given: Sequence[ArrayLike] = (),
 ) -> Array:
     """Temperature at which a bearing gives off what its friction makes [degC].
 
     Parameters
     ----------
     power_at, given_off_at : function
-        From a temperature in degC to the friction power and to the heat given off [W]; the first may fall with
-        temperature, the second must rise, so that there is one root.
+        From a temperature in degC, shape (rows,), and the arrays given to the friction power and to the heat given off
+        [W]; the first may fall with temperature, the second must rise, so that there is one root.
     ambient
         degC.
     most : float
         Hottest temperature that is looked for.
+    given : sequence of array_like
+        What the functions take besides, of the shape of ``ambient``: they are called for the rows still sought alone,
+        so that whatever differs from row to row comes this way.
 
     Returns
     -------
@@ -292,13 +314,13 @@ def balance_temperature(
         degC, of the shape of ``ambient``; NaN where one of the functions is, infinite where even ``most`` is too cold.
     """
     cold = np.asarray(ambient, np.float64)
+    rows = [np.broadcast_to(part, cold.shape).ravel() for part in given]
 
-    def left(temperature: Array) -> Array:
-        return np.asarray(power_at(temperature) - given_off_at(temperature))
+    def left(temperature: Array, *of: Array) -> Array:
+        return np.asarray(power_at(temperature, *of) - given_off_at(temperature, *of))
 
-    top = np.full_like(cold, most)
-    found = _root(left, cold, top)
-    return np.where(left(top) > 0.0, np.inf, found)
+    top = np.full(cold.size, most)
+    return _root(left, cold.ravel(), top, rows).reshape(cold.shape)
 
 
 class Cycle(NamedTuple):

@@ -79,7 +79,16 @@ def viscosity_at(
 
     Arguments, errors and source as `viscosity_line`; ``temperature`` in degC.
     """
-    a, b = viscosity_line(viscosity_1, temperature_1, viscosity_2, temperature_2, zero_celsius)
+    return viscosity_on(
+        viscosity_line(viscosity_1, temperature_1, viscosity_2, temperature_2, zero_celsius), temperature, zero_celsius
+    )
+
+
+def viscosity_on(
+    line: tuple[ArrayLike, ArrayLike], temperature: ArrayLike, zero_celsius: float = _KELVIN
+) -> NDArray[np.float64]:
+    """Kinematic viscosity at a temperature [degC] on a line of `viscosity_line` [mm²/s]; errors and source as there."""
+    a, b = (np.asarray(constant, np.float64) for constant in line)
     return np.asarray(10.0**10.0 ** (a - b * _log_kelvin(temperature, zero_celsius)) - 0.7)
 
 

@@ -17,8 +17,9 @@ from numpy.typing import ArrayLike, NDArray
 _DATA = Path(__file__).resolve().parent / "data"
 
 
-def rows(table: str) -> list[dict[str, str]]:
-    """Rows of one data table.
+@cache
+def rows(table: str) -> tuple[dict[str, str], ...]:
+    """Rows of one data table, read once.
 
     Parameters
     ----------
@@ -27,12 +28,12 @@ def rows(table: str) -> list[dict[str, str]]:
 
     Returns
     -------
-    list of dict
-        One dictionary of texts per row, keyed by the heading.
+    tuple of dict
+        One dictionary of texts per row, keyed by the heading; not to be changed.
     """
     with (_DATA / f"{table}.csv").open(newline="", encoding="utf-8") as file:
         heading, *cells = csv.reader(file)
-    return [dict(zip(heading, row, strict=True)) for row in cells]
+    return tuple(dict(zip(heading, row, strict=True)) for row in cells)
 
 
 @cache

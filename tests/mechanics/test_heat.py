@@ -81,8 +81,9 @@ def test_at_the_reference_conditions_the_permissible_speed_is_the_reference_spee
 
 
 def test_balance_is_infinite_where_nothing_hot_enough_is_found_and_unknown_stays_unknown():
+    power = np.array([10.0, 1e6, np.nan])
     found = heat.balance_temperature(
-        lambda t: np.array([10.0, 1e6, np.nan]) + 0 * t, lambda t: 0.5 * (t - 20.0), np.array([20.0, 20.0, 20.0])
+        lambda t, power: power + 0 * t, lambda t, power: 0.5 * (t - 20.0), np.array([20.0, 20.0, 20.0]), given=[power]
     )
     assert found[0] == pytest.approx(40.0) and np.isinf(found[1]) and np.isnan(found[2])
 
@@ -131,3 +132,26 @@ def test_out_of_range_is_refused(call):
 def test_time_to_a_temperature_beyond_the_end_is_unknown():
     assert heat.time_to(63.2, 0.0, 100.0, 10.0) == pytest.approx(10.0, rel=1e-3)
     assert np.isnan(heat.time_to(120.0, 0.0, 100.0, 10.0)) and np.isnan(heat.time_to(100.0, 0.0, 100.0, 10.0))
+
+
+@given(
+    powers=st.lists(st.floats(0.0, 500.0), min_size=1, max_size=8),
+    thins=st.lists(st.floats(0.0, 0.02), min_size=8, max_size=8),
+)
+def test_a_balance_is_the_same_alone_and_among_others(powers, thins):
+    """Rows that are found leave the search; what is left must not see another row's figures."""
+    power, thin = np.array(powers), np.array(thins[: len(powers)])
+
+    def balance(power, thin):
+        return heat.balance_temperature(
+            lambda t, power, thin: power * np.exp(-thin * t), lambda t, power, thin: 0.9 * (t - 20.0),
+            np.full(len(power), 20.0), given=[power, thin],
+        )  # fmt: skip
+
+    together = balance(power, thin)
+    for row in range(len(power)):
+        assert np.array_equal(together[row : row + 1], balance(power[row : row + 1], thin[row : row + 1]))
+    found = np.isfinite(together)
+    assert power[found] * np.exp(-thin[found] * together[found]) == pytest.approx(
+        0.9 * (together[found] - 20.0), abs=1e-6
+    )

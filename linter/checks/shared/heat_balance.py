@@ -3,14 +3,13 @@
 Powers in W, temperatures in degC, conductances in W/K; arrays of shape (rows,), NaN where not known.
 """
 
-from collections.abc import Callable
 from typing import Any
 
 import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Assumes, Limits, View, within
+from linter.checks.shared.base import Assumes, Limits, View, shared, within
 from linter.checks.shared.quantities import contact_angle, mean_diameter, static_load_rating
 from linter.checks.shared.rated_life import loads
 from linter.checks.shared.seat_fits import word_array
@@ -65,8 +64,14 @@ class Surroundings:
         Heat of other parts per position [W].
     way : object array of str
         ``stated`` (cooling factor), ``air`` (surface of the housing) or ``seats`` (reference flow of ISO 15312).
-    given_off : function
-        From a temperature and an end (0 the best cooling, 1 the worst) to the heat given off [W].
+    conductance : tuple of float array
+        Of the other ways: by the best cooling and by the worst [W/K].
+    to_air : bool array
+        Rows whose heat leaves by the surface of the housing.
+    air : tuple of float array
+        Its area [mm2] and diameter [mm], the speed of the air [m/s], and the positions that share it.
+    emissivity : tuple of float
+        Of its surface, likewise.
     missing : dict of str to bool array
         What the stated way of cooling wants.
     """
@@ -74,23 +79,61 @@ class Surroundings:
     ambient: Floats
     added: Floats
     way: NDArray[Any]
-    given_off: Callable[[Floats, int], Floats]
+    conductance: Ends
+    to_air: Bools
+    air: tuple[Floats, ...]
+    emissivity: tuple[float, float]
     missing: dict[str, Bools]
+
+    def given_off(self, temperature: Floats, end: int) -> Floats:
+        """Heat given off at a temperature [W], with the best cooling (end 0) or the worst (1)."""
+        found = self.conductance[end] * (temperature - self.ambient)
+        rows = self.to_air
+        if rows.any():
+            emissivity = np.full(int(rows.sum()), self.emissivity[end])
+            found[rows] = _to_air(temperature[rows], self.ambient[rows], emissivity, *(p[rows] for p in self.air))
+        return found
+
+
+def _to_air(
+    temperature: Floats, ambient: Floats, emissivity: Floats,
+    area: Floats, diameter: Floats, blown: Floats, positions: Floats,
+) -> Floats:  # fmt: skip
+    """Heat that a position gives off by the surface of its housing [W]."""
+    by_air = cooling.surface_conductance(area, diameter, temperature, ambient, blown, emissivity)
+    return by_air / positions * (temperature - ambient)
+
+
+@shared
+def _oil_line(view: View) -> Ends:
+    """Constants of the line on which the viscosity of each position's (base) oil lies."""
+    warm, hot = (within(view.stations.number(f"base_oil_viscosity_{t}"), 0.3) for t in (40, 100))
+    return lubricant.viscosity_line(warm, 40.0, np.where(hot < warm, hot, np.nan), 100.0)
+
+
+def _viscosity(temperature: Floats, line: Ends) -> Floats:
+    with np.errstate(over="ignore"):
+        return within(np.minimum(lubricant.viscosity_on(line, temperature), _THICKEST))
 
 
 def viscosity_at(view: View, temperature: Floats) -> Floats:
     """Viscosity of the (base) oil at a temperature [mm2/s], at most 10^6."""
-    s = view.stations
-    warm, hot = (within(s.number(f"base_oil_viscosity_{t}"), 0.3) for t in (40, 100))
-    with np.errstate(over="ignore"):
-        found = lubricant.viscosity_at(
-            within(temperature, _COLDEST_AIR, HOTTEST), warm, 40.0, np.where(hot < warm, hot, np.nan), 100.0
-        )
-    return within(np.minimum(found, _THICKEST))
+    return _viscosity(within(temperature, _COLDEST_AIR, HOTTEST), _oil_line(view))
 
 
 def friction_of(view: View, limits: Limits) -> Friction:
-    """Friction of each position by the two-term method with its published ends; a stated power goes before it."""
+    """Friction of each position by the two-term method with its published ends; a stated power goes before it.
+
+    Computed once for the same limits.
+    """
+    key = (friction_of, float(limits["load_share"]), tuple(limits["ceramic_share"]))
+    if key not in view.cache:
+        view.cache[key] = _friction(view, limits)
+    found: Friction = view.cache[key]
+    return found
+
+
+def _friction(view: View, limits: Limits) -> Friction:
     s = view.stations
     kind = word_array(s.choice("bearing_type"))
     low, high = friction.lubricant_factor(kind, word_array(s.choice("lubrication")))
@@ -114,11 +157,22 @@ def friction_of(view: View, limits: Limits) -> Friction:
 
 def power_at(view: View, found: Friction, speed: Floats, temperature: Floats, end: int) -> Floats:
     """Friction power at a speed and temperature [W]; end 0 the least, 1 the largest that is published."""
-    drag = friction.lubricant_torque(
-        found.lubricant[end], viscosity_at(view, temperature), speed, within(mean_diameter(view))
-    )
-    computed = heat.friction_power(found.share[end] * (drag + found.load) + found.seal, speed)
-    return np.where(np.isnan(found.stated), computed, found.stated)
+    inside = within(temperature, _COLDEST_AIR, HOTTEST)
+    return _power(inside, *_oil_line(view), speed, within(mean_diameter(view)), *_of_end(found, end))
+
+
+def _of_end(found: Friction, end: int) -> tuple[Floats, ...]:
+    return found.lubricant[end], found.share[end], found.load, found.seal, found.stated
+
+
+def _power(
+    temperature: Floats, a: Floats, b: Floats, speed: Floats, diameter: Floats,
+    factor: Floats, share: Floats, load: Floats, seal: Floats, stated: Floats,
+) -> Floats:  # fmt: skip
+    """Friction power [W] of oil on the line of constants ``a`` and ``b``; the stated one where it is known."""
+    drag = friction.lubricant_torque(factor, _viscosity(temperature, (a, b)), speed, diameter)
+    computed = heat.friction_power(share * (drag + load) + seal, speed)
+    return np.where(np.isnan(stated), computed, stated)
 
 
 def power_by_maker(view: View, found: Friction, speed: Floats, temperature: Floats) -> Floats:
@@ -145,7 +199,18 @@ def power_by_maker(view: View, found: Friction, speed: Floats, temperature: Floa
 
 
 def surroundings(view: View, limits: Limits) -> Surroundings:
-    """The way that the heat takes: a stated cooling factor, the housing to the air, else the seats."""
+    """The way that the heat takes: a stated cooling factor, the housing to the air, else the seats.
+
+    Computed once for the same limits.
+    """
+    key = (surroundings, limits["ambient"], limits["seat_spread"], tuple(limits["emissivity"]))
+    if key not in view.cache:
+        view.cache[key] = _surroundings(view, limits)
+    found: Surroundings = view.cache[key]
+    return found
+
+
+def _surroundings(view: View, limits: Limits) -> Surroundings:
     s = view.stations
     ambient = within(s.number("ambient_temperature"), _COLDEST_AIR, _WARMEST_AIR)
     ambient = np.where(s.known("ambient_temperature"), ambient, limits["ambient"])
@@ -162,20 +227,14 @@ def surroundings(view: View, limits: Limits) -> Surroundings:
     seats = heat.seat_conductance(
         within(s.number("bore_diameter")), within(s.number("outside_diameter")), within(s.number("ring_width"))
     )
-    spread = (limits["seat_spread"], 1.0 / limits["seat_spread"])
-
-    def given_off(temperature: Floats, end: int) -> Floats:
-        conductance = np.where(s.known("cooling_factor"), stated, seats * spread[end])
-        if to_air.any():
-            by_air = cooling.surface_conductance(
-                area, diameter, temperature, ambient, blown, float(limits["emissivity"][end])
-            )
-            conductance = np.where(to_air, by_air / positions, conductance)
-        return conductance * (temperature - ambient)
-
+    best, worst = (
+        np.where(s.known("cooling_factor"), stated, seats * spread)
+        for spread in (limits["seat_spread"], 1.0 / limits["seat_spread"])
+    )
+    bright, dull = limits["emissivity"]
     way = np.select([s.known("cooling_factor"), to_air], ["stated", "air"], "seats").astype(object)
     return Surroundings(
-        ambient, added, way, given_off,
+        ambient, added, way, (best, worst), to_air, (area, diameter, blown, positions), (float(bright), float(dull)),
         {
             "cooling_surface": to_air & np.isnan(area),
             "air_speed": to_air & stream & np.isnan(s.number("air_speed")),
@@ -186,16 +245,28 @@ def surroundings(view: View, limits: Limits) -> Surroundings:
 
 def balance(view: View, limits: Limits, speed: Floats, found: Friction, around: Surroundings) -> Ends:
     """Coolest and hottest steady temperature of the bearing by what is published [degC]; infinite beyond 400 degC."""
-    coolest, hottest = (
-        heat.balance_temperature(
-            lambda t, end=end: power_at(view, found, speed, t, end) + around.added,  # type: ignore[misc]
-            lambda t, end=end: around.given_off(t, end),  # type: ignore[misc]
-            around.ambient,
-            HOTTEST,
-        )
-        for end in (0, 1)
-    )
+    coolest, hottest = np.full((2, view.count), np.nan)
+    rubs = (*_oil_line(view), speed, within(mean_diameter(view)))
+    for to_air, given_off in ((False, _conducted), (True, _to_air)):
+        rows = np.flatnonzero(around.to_air == to_air)
+        ends = []
+        for end in (0, 1):
+            shines = np.full(view.count, around.emissivity[end])
+            cools = (shines, *around.air) if to_air else (around.conductance[end],)
+            every = (around.ambient, around.added, *cools, *rubs, *_of_end(found, end))
+            ends.append([part[rows] for part in every])
+        both, count = [np.concatenate(parts) for parts in zip(*ends, strict=True)], len(cools)
+        made = heat.balance_temperature(
+            lambda t, ambient, added, *of, n=count: _power(t, *of[n:]) + added,
+            lambda t, ambient, added, *of, n=count, by=given_off: by(t, ambient, *of[:n]),
+            both[0], HOTTEST, both,
+        )  # fmt: skip
+        coolest[rows], hottest[rows] = made[: len(rows)], made[len(rows) :]
     return coolest, hottest
+
+
+def _conducted(temperature: Floats, ambient: Floats, conductance: Floats) -> Floats:
+    return conductance * (temperature - ambient)
 
 
 def wants(view: View, found: Friction, around: Surroundings, computed: bool = False) -> dict[str, Bools]:
