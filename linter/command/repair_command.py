@@ -1,7 +1,6 @@
 """One call of ``ringseat repair``: the table with its plan applied, the plan, the report of the repaired table."""
 
 import json
-import tempfile
 from pathlib import Path
 from typing import Any
 
@@ -12,8 +11,8 @@ from linter.command.console import complain, safe
 from linter.command.one_table import OneTable, one_table
 from linter.command.review_command import NOT_DONE, Options, bearings_of, names_of
 from linter.model.findings import ReviewResult
-from linter.model.stations import Stations
 from linter.reading import InputError, read_table
+from linter.report.repaired.again import reads_as
 from linter.report.repaired.table import Repaired, repaired_table
 from linter.report.writers import WRITERS, Job
 from linter.report.writing import write_file
@@ -51,17 +50,7 @@ def repair(table: Path, out: Path, options: Options) -> int:
         else known.result
     )
     names, bearings = names_of(options), bearings_of(options.bearings, names_of(options))
-
-    def read(content: bytes) -> Stations | None:
-        with tempfile.TemporaryDirectory() as folder:
-            path = Path(folder) / table.name
-            path.write_bytes(content)
-            try:
-                stations = read_table(path, names, shown_as=known.reading.file, bearings=bearings).stations
-            except InputError:
-                return None
-            return with_defaults(stations, known.book)
-
+    read = reads_as(known.reading, table.suffix, names, bearings, known.book)
     made = repaired_table(table.read_bytes(), known.reading.stations, known.reading.understood, result, read)
     name = f"{table.stem}.repaired"
     target = out / f"{name}{'.csv' if made.template else table.suffix}"

@@ -2,6 +2,7 @@
 
 import datetime
 from collections.abc import Callable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -143,6 +144,7 @@ class Reviewer:
     inputs: frozenset[tuple[int, int]]
     progress: Progress = field(factory=lambda: Progress(0))
     done: Done = field(factory=Done)
+    fixes: Any = None
 
     def review(self, table: Path, name: str) -> Done:
         """Review one table and write its reports, within the bounds for one table."""
@@ -200,6 +202,7 @@ class Reviewer:
             self.progress.step("moving each value one step")
             result = evolve(result, what_matters=what_matters(reading.stations, self.book, options.gate))
         only = asked(self.book, options.only)
+        self.fixes = None
         if limited(result, only).closing:
             # only a closed gate pays for the search
             from linter.review.plan.planned import with_plan
@@ -209,7 +212,16 @@ class Reviewer:
             seconds = options.seconds * max(1.0, len({a.machine for a in result.closing}) / MACHINES_IN_TIME)
             with within_bounds(shown(table), seconds, options.memory * 2**20):
                 result = with_plan(result, reading.stations, self.book, options.movable())
+            if "sarif" in options.write:
+                self.fixes = partial(self.fixes_of, table, reading, result)
         return limited(result, only)
+
+    def fixes_of(self, table: Path, reading: Any, result: ReviewResult) -> Any:
+        """The pieces of a text table that each line of the plan replaces."""
+        from linter.report.repaired.again import fixes_of, reads_as
+
+        read = reads_as(reading, table.suffix, self.mapping, self.bearings, self.book)
+        return fixes_of(table.read_bytes(), reading, result, read)
 
     def refuse_what_does_not_fit(self, table: Path, stations: Stations) -> None:
         """Refuse a table whose records will not fit into the memory allowed, before they are made."""
@@ -230,7 +242,8 @@ class Reviewer:
             self.progress.step(f"writing {kind}")
             writer = WRITERS[kind]
             try:
-                content = writer.content(Job(result, self.book, table, options.date, options.full, options.brief))
+                job = Job(result, self.book, table, options.date, options.full, options.brief, self.fixes)
+                content = writer.content(job)
                 write_file(options.out / f"{name}{writer.suffix}", content, inputs=self.inputs)
             except OSError as error:
                 self.done.fail(f"{shown(table)}: the report could not be written: {error}")

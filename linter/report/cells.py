@@ -52,14 +52,15 @@ def what_to_change(item: Assessment) -> str:
     """The lines of the plan that serve a finding and its remedy, in one line of plain text; empty without either."""
     parts = []
     if item.clears_with:
-        lines = "; ".join(f"line {change.line}, {_in_words(change)}" for change in item.clears_with)
+        lines = "; ".join(f"line {change.line}, {change_in_words(change)}" for change in item.clears_with)
         parts.append(sentence(f"In the plan: {lines}"))
     if item.remedy:
         parts.append(sentence(item.remedy))
     return " ".join(parts)
 
 
-def _in_words(change: Change) -> str:
+def change_in_words(change: Change) -> str:
+    """A change with the words of its parameter."""
     words = words_of(change.parameter)
     return change.text if words in change.text or change.parameter in change.text else f"{words}: {change.text}"
 

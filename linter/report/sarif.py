@@ -3,12 +3,16 @@
 Section numbers are those of that standard. A clause is a rule, a finding or what could not be
 assessed a result; a cell of a workbook is a
 logical location of kind ``cell`` below its ``sheet``, since a workbook has no lines; a value that was reviewed is one
-of kind ``parameter`` below its ``station`` and ``machine``.
+of kind ``parameter`` below its ``station`` and ``machine``. The message says what was found; what to change stands in
+``properties.remedy``, and as a fix (3.55) where the plan has lines for the finding and the table is text. A replacement
+(3.57) deletes a region of an artifact, and a cell of a workbook is no region of its bytes: there the cells of the plan
+stand in ``properties.clearsWith`` alone.
 """
 
 import hashlib
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
+from types import MappingProxyType
 from typing import Any
 from urllib.parse import quote
 
@@ -17,7 +21,8 @@ from attrs import asdict
 from linter.model.findings import Assessment, Loosened, ReviewResult, Used
 from linter.model.places import Place
 from linter.model.visible import visible
-from linter.report.cells import cells_to_change, sentence, what_to_change
+from linter.report.cells import cells_to_change, change_in_words, sentence, what_to_change
+from linter.report.repaired.files import Replaced
 from linter.rulebook.model import Clause, Rulebook
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -34,7 +39,13 @@ KIND = {
 }
 
 
-def sarif_text(result: ReviewResult, rulebook: Rulebook, *, passes: bool = False) -> str:
+def sarif_text(
+    result: ReviewResult,
+    rulebook: Rulebook,
+    *,
+    passes: bool = False,
+    fixes: Mapping[int, Sequence[Replaced]] = MappingProxyType({}),
+) -> str:
     """The result as a SARIF log with one run.
 
     Parameters
@@ -45,13 +56,15 @@ def sarif_text(result: ReviewResult, rulebook: Rulebook, *, passes: bool = False
         The one it was reviewed with.
     passes : bool
         Whether what is met and what is not applicable are results too; they are counted in the properties anyway.
+    fixes : mapping of int to sequence of Replaced
+        The pieces of the file that each line of the plan replaces, where the file is text.
 
     Returns
     -------
     str
         JSON with sorted keys, the same for the same inputs; it can be encoded as UTF-8.
     """
-    run = _Run(result, rulebook)
+    run = _Run(result, rulebook, fixes)
     results = ",\n   ".join(_json(run.entry(item)) for item in result.assessments if passes or not _passes(item))
     content = {**run.content(), "results": []}
     parts = [
@@ -86,8 +99,10 @@ def _part(text: str) -> str:
 
 
 class _Run:
-    def __init__(self, result: ReviewResult, rulebook: Rulebook) -> None:
-        self.result, self.rulebook = result, rulebook
+    def __init__(
+        self, result: ReviewResult, rulebook: Rulebook, fixes: Mapping[int, Sequence[Replaced]] = MappingProxyType({})
+    ) -> None:
+        self.result, self.rulebook, self.fixes = result, rulebook, fixes
         self.rules = {name: index for index, name in enumerate(rulebook.clauses)}
         self.logical: list[dict[str, Any]] = []
         self.logical_index: dict[tuple[str, str], int] = {}
@@ -102,6 +117,7 @@ class _Run:
         return {
             "tool": {"driver": self.driver()},
             "automationDetails": {"id": f"{result.tool}/{quote(visible(result.input.file))}"},
+            "columnKind": "unicodeCodePoints",
             "originalUriBaseIds": {BASE: {"description": {"text": "The folder the review was called in."}}},
             "invocations": [self.invocation()],
             "artifacts": [self.artifact(file) for file in self.artifacts],
@@ -230,7 +246,7 @@ class _Run:
             "ruleId": item.clause,
             "kind": KIND[item.outcome],
             "level": LEVEL[item.severity] if fails and item.severity is not None else "none",
-            "message": _message(f"{sentence(item.message)} {change}".strip()),
+            "message": _message(sentence(item.message)),
             "partialFingerprints": {"clauseMachineStation/v1": hashlib.sha256(identity.encode()).hexdigest()},
             "locations": [],
             "properties": {
@@ -254,6 +270,10 @@ class _Run:
             quantity = getattr(item, name)
             if quantity is not None:
                 made["properties"][name] = {"value": quantity.value, "unit": quantity.unit}
+        if change:
+            made["properties"]["remedy"] = visible(change)
+        if fix := self.fix(item):
+            made["fixes"] = [fix]
         if item.missing:
             made["properties"]["missing"] = [visible(name) for name in item.missing]
         if item.clears_with:
@@ -263,6 +283,34 @@ class _Run:
         if self.suppresses:
             made["suppressions"] = self.suppressions(item)
         return made
+
+    def fix(self, item: Assessment) -> dict[str, Any] | None:
+        """The lines of the plan that clear a finding, as one change of the file; None unless all of them are known."""
+        lines = sorted({change.line for change in item.clears_with})
+        if not lines or any(line not in self.fixes for line in lines):
+            return None
+        pieces = sorted((piece for line in lines for piece in self.fixes[line]), key=lambda p: (p.line, p.column))
+        told = "; ".join(f"line {change.line} of the plan, {change_in_words(change)}" for change in item.clears_with)
+        return {
+            "description": _message(sentence(told[:1].upper() + told[1:])),
+            "artifactChanges": [
+                {
+                    "artifactLocation": self.artifact_location(self.result.input.file),
+                    "replacements": [
+                        {
+                            "deletedRegion": {
+                                "startLine": piece.line,
+                                "startColumn": piece.column,
+                                "endLine": piece.end_line,
+                                "endColumn": piece.end_column,
+                            },
+                            "insertedContent": {"text": piece.text},
+                        }
+                        for piece in pieces
+                    ],
+                }
+            ],
+        }
 
     def suppressions(self, item: Assessment) -> list[dict[str, Any]]:
         if item.outcome != "conceded" or item.concession is None:

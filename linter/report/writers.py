@@ -1,6 +1,6 @@
 """The kinds of report: what each is called, how its file name ends, and who writes it."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -8,6 +8,7 @@ from attrs import frozen
 
 if TYPE_CHECKING:
     from linter.model.findings import ReviewResult
+    from linter.report.repaired.files import Replaced
     from linter.rulebook.model import Rulebook
 
 
@@ -16,6 +17,7 @@ class Job:
     """What a writer writes from: the result, the rulebook and the table it came from, and a date to print.
 
     ``passes``: SARIF and JUnit have what is met and not applicable too. ``brief``: HTML ends after what is not known.
+    ``fixes``: gives the pieces of the file that each line of the plan replaces, for SARIF.
     """
 
     result: "ReviewResult"
@@ -24,6 +26,7 @@ class Job:
     date: str | None = None
     passes: bool = False
     brief: bool = False
+    fixes: "Callable[[], Mapping[int, tuple[Replaced, ...]]] | None" = None
 
 
 @frozen
@@ -53,7 +56,8 @@ def _json(job: Job) -> Iterable[bytes]:
 def _sarif(job: Job) -> bytes:
     from linter.report.sarif import sarif_text
 
-    return sarif_text(job.result, job.rulebook, passes=job.passes).encode()
+    fixes = job.fixes() if job.fixes is not None and job.result.plan else {}
+    return sarif_text(job.result, job.rulebook, passes=job.passes, fixes=fixes).encode()
 
 
 def _junit(job: Job) -> bytes:

@@ -8,11 +8,13 @@ from pathlib import Path
 import openpyxl
 import pytest
 from click.testing import CliRunner
+from jsonschema import Draft4Validator
 
 from linter.command.cli import main
+from linter.model.places import Place
 from linter.model.plan import SizeValue
 from linter.reading import read_table
-from linter.report.repaired.files import MARK, Edit, NotWritten, edited
+from linter.report.repaired.files import MARK, Edit, NotWritten, edited, replaced
 from linter.report.repaired.texts import variants
 from linter.rulebook.load import load
 from tests.designs.complete import complete_design
@@ -22,6 +24,12 @@ from tests.designs.sweep import result_of
 
 BOOK = load()
 PLANTED = ("shaft seat loose under a rotating load", "fillet larger than the ring chamfer", "shaft seat runs out")
+
+
+@pytest.fixture(scope="module")
+def schema() -> Draft4Validator:
+    path = Path(__file__).parents[1] / "report/data/sarif-schema-2.1.0.json"
+    return Draft4Validator(json.loads(path.read_text(encoding="utf-8")))
 
 
 @pytest.fixture(scope="module")
@@ -187,8 +195,6 @@ def test_a_number_keeps_its_unit_and_decimal_mark(text, old, new, wanted):
 
 
 def test_a_cell_that_says_something_else_is_not_overwritten():
-    from linter.model.places import Place
-
     edit = Edit(Place("t.csv", None, "B2"), "25 k5", "25 m5", "")
     with pytest.raises(NotWritten, match="the field says '26 k5'"):
         edited(b"a,b\n1,26 k5\n", [edit])
@@ -198,3 +204,55 @@ def test_a_cell_that_says_something_else_is_not_overwritten():
     assert edited(b'{"s": [1, {"x/y": 3.0 , "z": [1]}]}', [node]) == b'{"s": [1, {"x/y": 4 , "z": [1]}]}'
     with pytest.raises(NotWritten, match="no such value"):
         edited(b'{"s": []}', [node])
+
+
+@pytest.mark.parametrize("layout", ["wide", "json"])
+def test_the_fixes_of_a_log_make_the_repaired_table(faulty, layout, tmp_path, schema):
+    suffix, content = sheet_text(sheet(faulty), layout)
+    table = tmp_path / f"fan{suffix}"
+    table.write_bytes(content)
+    call(table, "--out", tmp_path)
+    arguments = ["review", str(table), "--write", "sarif", "--out", str(tmp_path)]
+    assert CliRunner().invoke(main, arguments).exit_code == 1
+    log = json.loads((tmp_path / "fan.sarif").read_text(encoding="utf-8"))
+    schema.validate(log)
+    (run,) = log["runs"]
+    assert run["columnKind"] == "unicodeCodePoints"
+    pieces = {}
+    for result in run["results"]:
+        lines = {change["line"] for change in result["properties"].get("clearsWith", ())}
+        assert ("fixes" in result) == bool(lines)
+        for fix in result.get("fixes", ()):
+            assert fix["description"]["text"].startswith("Line ")
+            (change,) = fix["artifactChanges"]
+            assert change["artifactLocation"] == run["artifacts"][0]["location"] | {"index": 0}
+            for piece in change["replacements"]:
+                region = piece["deletedRegion"]
+                key = (region["startLine"], region["startColumn"], region["endLine"], region["endColumn"])
+                assert pieces.setdefault(key, piece["insertedContent"]["text"]) == piece["insertedContent"]["text"]
+    rows = content.decode().splitlines(keepends=True)
+    for (line, start, last, stop), text in sorted(pieces.items(), reverse=True):
+        assert line == last
+        rows[line - 1] = rows[line - 1][: start - 1] + text + rows[line - 1][stop - 1 :]
+    assert "".join(rows) == (tmp_path / f"fan.repaired{suffix}").read_text(encoding="utf-8")
+
+
+def test_a_workbook_has_no_fixes_and_names_its_cells(faulty, tmp_path):
+    suffix, content = sheet_text(sheet(faulty), "xlsx")
+    table = tmp_path / f"fan{suffix}"
+    table.write_bytes(content)
+    CliRunner().invoke(main, ["review", str(table), "--write", "sarif", "--out", str(tmp_path)])
+    (run,) = json.loads((tmp_path / "fan.sarif").read_text(encoding="utf-8"))["runs"]
+    served = [result for result in run["results"] if result["properties"].get("clearsWith")]
+    assert served and not any("fixes" in result for result in run["results"])
+    assert all("In the plan: line " in result["properties"]["remedy"] for result in served)
+
+
+def test_a_mark_of_byte_order_is_no_column_and_one_cell_has_one_change():
+    edit = Edit(Place("t.csv", None, "A1"), "4 k5", "4 m5", "")
+    (piece,) = replaced(b"\xef\xbb\xbf4 k5;8\r\n", [edit])
+    assert (piece.line, piece.column, piece.end_line, piece.end_column, piece.text) == (1, 1, 1, 5, "4 m5")
+    with pytest.raises(NotWritten, match="two lines of the plan"):
+        edited(b"4 k5;8\n", [edit, edit])
+    with pytest.raises(NotWritten, match="no lines"):
+        replaced(b"PK\x03\x04", [edit])

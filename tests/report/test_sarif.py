@@ -71,7 +71,8 @@ def test_one_result_per_assessment_with_kind_and_level(sample, rulebook):
 def test_not_assessed_says_what_is_missing(sample, rulebook):
     entry = one(run_of(sample, rulebook), "life.rating", None)
     assert entry["properties"]["missing"] == ["required_life"]
-    assert "State required_life." in entry["message"]["text"]
+    assert "State required_life." in entry["properties"]["remedy"]
+    assert "State" not in entry["message"]["text"]
 
 
 def test_rules_carry_their_help(sample, rulebook):
@@ -141,7 +142,7 @@ def test_the_first_location_is_the_cell_to_change(sample, rulebook):
     (entry,) = run_of(evolve(sample, assessments=(evolve(item, places=more),)), rulebook)["results"]
     assert entry["locations"][0]["logicalLocations"][0]["name"] == "shaft_seat_diameter"
     assert len(entry["relatedLocations"]) == 2
-    text = entry["message"]["text"]
+    text = entry["properties"]["remedy"]
     assert "In the plan: line 1, shaft seat diameter: h5 -> k5." in text
 
 

@@ -4,6 +4,7 @@ import io
 import json
 import re
 from collections.abc import Sequence
+from itertools import accumulate
 from typing import Any
 
 from attrs import frozen
@@ -24,6 +25,27 @@ class Edit:
     before: str
     after: str
     note: str
+
+
+@frozen
+class Replaced:
+    """One piece of a text file and what comes in its place; lines and columns count characters from 1.
+
+    Attributes
+    ----------
+    line, column : int
+        Its first character; a byte order mark is not counted.
+    end_line, end_column : int
+        The character behind its last one.
+    text : str
+        What comes in its place.
+    """
+
+    line: int
+    column: int
+    end_line: int
+    end_column: int
+    text: str
 
 
 class NotWritten(Exception):
@@ -52,9 +74,54 @@ def edited(content: bytes, edits: Sequence[Edit]) -> bytes:
     """
     if content[:2] == b"PK":
         return _workbook(content, edits)
+    text, encoding, spans = _spans(content, edits)
+    for start, stop, new in sorted(spans, reverse=True):
+        text = text[:start] + new + text[stop:]
+    try:
+        return text.encode(encoding)
+    except UnicodeEncodeError as error:
+        raise NotWritten(f"the encoding of the file ({encoding}) has no {error.object[error.start]!r}") from None
+
+
+def replaced(content: bytes, edits: Sequence[Edit]) -> tuple[Replaced, ...]:
+    """Where each edit stands in a text file, in the order of the edits.
+
+    Parameters
+    ----------
+    content : bytes
+        JSON or delimited text; a workbook is compressed and has no text that could be replaced.
+    edits : sequence of Edit
+        One for each cell.
+
+    Returns
+    -------
+    tuple of Replaced
+
+    Raises
+    ------
+    NotWritten
+        If a cell is not found as it was read, or the file is a workbook.
+    """
+    if content[:2] == b"PK":
+        raise NotWritten("a workbook has no lines")
+    text, _, spans = _spans(content, edits)
+    mark = text[:1] == "\ufeff"
+
+    def place(at: int) -> tuple[int, int]:
+        line = text.count("\n", 0, at) + 1
+        return line, at - text.rfind("\n", 0, at) - (mark and line == 1)
+
+    return tuple(Replaced(*place(start), *place(stop), new) for start, stop, new in spans)
+
+
+def _spans(content: bytes, edits: Sequence[Edit]) -> tuple[str, str, list[tuple[int, int, str]]]:
+    """The text, its encoding, and for each edit where it begins and ends there and what comes in its place."""
+    for number, edit in enumerate(edits):
+        if any(edit.place == other.place for other in edits[:number]):
+            raise NotWritten(f"{edit.place}: two lines of the plan change this cell")
     if any(edit.place.pointer is not None for edit in edits):
-        return _json(content, edits)
-    return _text(content, edits)
+        return _json_spans(content, edits)
+    return _text_spans(content, edits)
 
 
 # --- delimited text ---------------------------------------------------------------------------------------------------
@@ -70,10 +137,12 @@ def _coded(content: bytes) -> tuple[str, str]:
         return content.decode("latin-1"), "latin-1"
 
 
-def _text(content: bytes, edits: Sequence[Edit]) -> bytes:
+def _text_spans(content: bytes, edits: Sequence[Edit]) -> tuple[str, str, list[tuple[int, int, str]]]:
     text, encoding = _coded(content)
     lines = text.splitlines(keepends=True)
+    starts = [0, *accumulate(map(len, lines))]
     delimiter = _delimiter(lines, edits)
+    spans = []
     for edit in edits:
         row, column = _cell(edit.place)
         if row > len(lines):
@@ -85,12 +154,9 @@ def _text(content: bytes, edits: Sequence[Edit]) -> bytes:
         if _bare(fields[column - 1]) != edit.before.strip():
             raise NotWritten(f"{edit.place}: read was {edit.before!r}, the field says {_bare(fields[column - 1])!r}")
         quoted = fields[column - 1].strip()[:1] == '"' or delimiter in edit.after
-        fields[column - 1] = f'"{edit.after}"' if quoted else edit.after
-        lines[row - 1] = delimiter.join(fields) + lines[row - 1][len(body) :]
-    try:
-        return "".join(lines).encode(encoding)
-    except UnicodeEncodeError as error:
-        raise NotWritten(f"the encoding of the file ({encoding}) has no {error.object[error.start]!r}") from None
+        start = starts[row - 1] + sum(len(field) + 1 for field in fields[: column - 1])
+        spans.append((start, start + len(fields[column - 1]), f'"{edit.after}"' if quoted else edit.after))
+    return text, encoding, spans
 
 
 def _delimiter(lines: Sequence[str], edits: Sequence[Edit]) -> str:
@@ -139,7 +205,7 @@ def _cell(place: Place) -> tuple[int, int]:
 # --- JSON -------------------------------------------------------------------------------------------------------------
 
 
-def _json(content: bytes, edits: Sequence[Edit]) -> bytes:
+def _json_spans(content: bytes, edits: Sequence[Edit]) -> tuple[str, str, list[tuple[int, int, str]]]:
     encoding = "utf-16" if content[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8"
     text = content.decode(encoding)
     spans = []
@@ -150,9 +216,7 @@ def _json(content: bytes, edits: Sequence[Edit]) -> bytes:
         is_number = re.fullmatch(r"-?\d+(\.\d+)?", edit.after) is not None
         new = edit.after if is_number and (number or was is None) else json.dumps(edit.after, ensure_ascii=False)
         spans.append((start, stop, new))
-    for start, stop, new in sorted(spans, reverse=True):
-        text = text[:start] + new + text[stop:]
-    return text.encode(encoding)
+    return text, encoding, spans
 
 
 def _span(text: str, pointer: str, place: Place) -> tuple[int, int]:

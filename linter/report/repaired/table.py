@@ -65,31 +65,65 @@ def repaired_table(
     -------
     Repaired
     """
+    lines, reasons = line_edits(content, stations, understood, result, read)
+    if reasons:
+        return Repaired(template_text(stations, result).encode(), (), True, reasons)
+    taken = tuple(edit for edits in lines.values() for edit in edits)
+    return Repaired(edited(content, taken), taken, False, ())
+
+
+def line_edits(
+    content: bytes,
+    stations: Stations,
+    understood: Sequence[Any],
+    result: ReviewResult,
+    read: Reads,
+    most: int | None = None,
+) -> tuple[dict[int, tuple[Edit, ...]], tuple[str, ...]]:
+    """The cells that each line of a plan changes, as the file writes them.
+
+    Parameters
+    ----------
+    content, stations, understood, result, read
+        As for :func:`repaired_table`.
+    most : int, optional
+        How often the file is read again at most; lines that are not tried by then have no edits.
+
+    Returns
+    -------
+    dict of int to tuple of Edit
+        By number of the line, where a way of writing it is read back as planned.
+    tuple of str
+        Why a line has none.
+    """
     cells: dict[tuple[str, int], list[Any]] = {}
     for cell in understood:
         cells.setdefault((cell.parameter, cell.row), []).append(cell)
     comma = sum(re.fullmatch(r"\d+,\d+", c.read) is not None for c in understood) > sum(
         re.fullmatch(r"\d+\.\d+", c.read) is not None for c in understood
     )
-    taken: list[Edit] = []
+    found: dict[int, tuple[Edit, ...]] = {}
     reasons: list[str] = []
+    tries = 0
     for line in result.plan:
         row = row_of(stations, line)
         reason = f"{line.parameter} {line.after}: the table has no cell for it that is read back as planned"
         for ways in _ways(line, row, stations, cells, comma):
+            if most is not None and tries >= most:
+                break
+            tries += 1
+            taken = [edit for edits in found.values() for edit in edits]
             try:
                 again = read(edited(content, [*taken, *ways]))
             except NotWritten as error:
                 reason = str(error)
                 continue
             if again is not None and len(again) == len(stations) and says(again, line, row):
-                taken += ways
+                found[line.line] = tuple(ways)
                 break
-        else:
+        if line.line not in found:
             reasons.append(reason)
-    if not reasons:
-        return Repaired(edited(content, taken), tuple(taken), False, ())
-    return Repaired(template_text(stations, result).encode(), (), True, tuple(reasons))
+    return found, tuple(reasons)
 
 
 def row_of(stations: Stations, line: PlanLine) -> int:
