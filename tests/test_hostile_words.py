@@ -27,7 +27,7 @@ PAYLOADS = {
     "braces": "{{7*7}}{%raw%}${7*7}",
     "direction": "a\u202egnp.exe\u2066b\u2029c\u061cd",
     "blanks": "w\u200bx\u2060y\ufeffz",
-    "long": "x" * 100_000,
+    "long": "x" * 33_000,  # longer than a cell of a workbook can be
     "formula": '=HYPERLINK("http://x.invalid","y")',
     "call": "@SUM(1+1)*cmd|' /C calc'!A0",
     "plus": "+cmd|'x'!A1",
@@ -111,10 +111,10 @@ def written(tmp_path_factory) -> tuple[Path, str]:
     assert result.exit_code == 2 and "a fault of the program" not in result.stderr, result.stderr[:2000]
     for name in ("words.csv", "words.json", "words.xlsx"):
         proposal = folder / "out" / f"{name}.toml"
-        shown = runner.invoke(main, ["names", str(tables / name)])
-        kept = runner.invoke(main, ["names", str(tables / name), "--out", str(proposal)])
-        assert shown.exit_code == kept.exit_code == 0, shown.output[:500] + kept.output[:500]
-        told += [shown.stdout, shown.stderr, kept.stdout, kept.stderr]
+        for where in ([], ["--out", str(proposal)]) if name == "words.csv" else (["--out", str(proposal)],):
+            result = runner.invoke(main, ["names", str(tables / name), *where])
+            assert result.exit_code == 0, result.output[:500]
+            told += [result.stdout, result.stderr]
     one, other = sorted(out.glob("words*.result.json"))[:2]
     result = runner.invoke(main, ["compare", str(one), str(other), "--out", str(out / "compared")])
     assert result.exit_code == 0, result.output[:500]
