@@ -1,5 +1,8 @@
 """Chapter parts: what holds a ring: retaining rings in their grooves, nuts, O-rings, the wall and its sleeve."""
 
+from collections.abc import Callable
+from typing import NamedTuple
+
 import numpy as np
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
@@ -7,7 +10,10 @@ from linter.checks.shared.quantities import preload_force
 from linter.checks.shared.seat_fits import of_material
 from linter.checks.shared.two_sides import BASIC, SIDES, sinking
 from linter.mechanics import attached_parts as parts
+from linter.mechanics import limits as tolerances
 from linter.mechanics import materials
+from linter.model.stations import Floats
+from linter.model.wording import quantity_text
 
 
 def groove(view: View, limits: Limits) -> Result:
@@ -57,6 +63,52 @@ def groove(view: View, limits: Limits) -> Result:
             Working("force", "F_a + F_p", "axial load and preload", force, "N"),
             Working("shaft_carries", "F_N", "load of the groove on the shaft", loads["shaft"], "N", "R_e A_N/(S q)"),
             Working("housing_carries", "F_N", "load of the groove, housing", loads["housing"], "N", "R_e A_N/(S q)"),
+        ],
+    )
+
+
+def ring_play(view: View, limits: Limits) -> Result:
+    """Width of the groove against the least one for the ring, and the axial play that it leaves the ring."""
+    s = view.stations
+    found = {}
+    for side in SIDES:
+        width = within(s.number(f"{side}_groove_width"))
+        ring = parts.retaining_ring(within(s.number(BASIC[side])), side)
+        step = 1e-3 * tolerances.it_value_or_nan(f"IT{int(limits['width_grade'])}", ring.groove_width)
+        narrow = sinking(width, ring.groove_width, ring.thickness)
+        wide = np.minimum(ladder(np.maximum(width - ring.groove_width, 0.0), step), float(limits["wide_most"]))
+        tight = width < ring.groove_width
+        stated = s.known(f"{side}_groove_width") & ~(np.isnan(ring.thickness) & s.known(BASIC[side]))
+        found[side] = (
+            np.where(stated, np.where(tight, narrow, wide), -1.0), stated, width, ring.groove_width,
+            ring.groove_width + step, width - ring.thickness, tight, ring.thickness,
+        )  # fmt: skip
+    measures = {side: values[0] for side, values in found.items()}
+    worse = np.isnan(measures["housing"]) | (measures["housing"] > measures["shaft"])
+    measure, stated, width, least, most, play, tight, thickness = (
+        np.where(worse, *both) for both in zip(found["housing"], found["shaft"], strict=True)
+    )
+    return Result(
+        measure=measure,
+        unit="mm",
+        observed=width,
+        lower=least,
+        upper=most,
+        applies=found["shaft"][1] | found["housing"][1],
+        reason="no width of a groove is stated, or no retaining ring of this size is printed",
+        missing={BASIC[side]: found[side][1] & ~s.known(BASIC[side]) for side in SIDES},
+        variant=np.select([tight & (width < thickness), tight], ["shut", "narrow"], "").astype(object),
+        facts={
+            "side": np.where(worse, "housing", "shaft").astype(object),
+            "play": (play, "mm"),
+            "thickness": (thickness, "mm"),
+        },
+        working=[
+            Working("width", "m", "width of the groove", width, "mm"),
+            Working("thickness", "s", "thickness of the ring", thickness, "mm", "DIN 471 or 472, table by diameter"),
+            Working("least", "m", "least width of the groove", least, "mm", "the same table"),
+            Working("most", "", "largest width of the groove", most, "mm", "m H13"),
+            Working("play", "", "axial play of a ring of nominal thickness", play, "mm", "m - s"),
         ],
     )
 
@@ -137,24 +189,32 @@ def o_ring(view: View, limits: Limits) -> Result:
     by_fill = np.where(over > 0.0, np.maximum(by_fill, limits["outside_measure"]), by_fill)
     by_squeeze = np.where(loose + tight > 0.0, np.maximum(by_squeeze, limits["outside_measure"]), by_squeeze)
     filled = by_fill > by_squeeze
+    size = _around(view, limits, cord, depth)
+    by_size = np.fmax(size.by_stretch, size.by_girth)
+    fits = np.nan_to_num(by_size) > np.maximum(by_squeeze, by_fill)
+    stretched = fits & (np.nan_to_num(size.by_stretch) >= np.nan_to_num(size.by_girth))
     return Result(
-        measure=np.maximum(by_squeeze, by_fill),
+        measure=np.fmax(np.maximum(by_squeeze, by_fill), np.where(fits, by_size, np.nan)),
         unit="%",
-        observed=np.where(filled, found.fill, found.squeeze),
-        lower=np.where(filled, np.nan, low),
-        upper=np.where(filled, float(limits["fill_most"]), most),
+        observed=np.select([stretched, fits, filled], [size.stretch, size.girth, found.fill], found.squeeze),
+        lower=np.where(filled | fits, np.nan, low),
+        upper=np.select([stretched, fits, filled], [size.most, size.girth_most, float(limits["fill_most"])], most),
         applies=s.known("seal_ring_cord"),
         reason="no O-ring is stated",
         missing={
             "seal_ring_groove_depth": np.isnan(depth),
             "seal_ring_groove_width": np.isnan(width),
         },
-        variant=np.select([filled, loose > 0.0, slides], ["full", "loose", "sliding"], "").astype(object),
+        variant=np.select(
+            [stretched, fits, filled, loose > 0.0, slides], ["stretched", "girth", "full", "loose", "sliding"], ""
+        ).astype(object),
         facts={
             "squeeze": (found.squeeze, "%"),
             "fill": (found.fill, "%"),
             "shallowest": (cord * (1.0 - most / 100.0), "mm"),
             "deepest": (cord * (1.0 - low / 100.0), "mm"),
+            "smallest": (size.smallest, "mm"),
+            "largest": (size.largest, "mm"),
         },
         working=[
             Working("cord", "d_2", "diameter of the cord", cord, "mm"),
@@ -162,8 +222,52 @@ def o_ring(view: View, limits: Limits) -> Result:
             Working("width", "b", "width of the groove", width, "mm"),
             Working("squeeze", "", "squeeze of the cord", found.squeeze, "%", "(d_2 - t)/d_2"),
             Working("fill", "", "fill of the groove", found.fill, "%", "π d_2²/(4 t b)"),
+            Working("stretch", "", "stretch over the outer ring", size.stretch, "%", "D/d_1 - 1"),
+            Working("girth", "", "how much larger than its groove", size.girth, "%", "1 - (D + 2 t)/(d_1 + 2 d_2)"),
         ],
     )
+
+
+class _Around(NamedTuple):
+    """How an O-ring in the bore lies around the outer ring: shares in %, measures, inside diameters that suit [mm]."""
+
+    stretch: Floats
+    girth: Floats
+    by_stretch: Floats
+    by_girth: Floats
+    most: Floats
+    girth_most: Floats
+    smallest: Floats
+    largest: Floats
+
+
+def _around(view: View, limits: Limits, cord: Floats, depth: Floats) -> _Around:
+    """Stretch of the O-ring over the outer ring and its excess over the groove; NaN where nothing is asked."""
+    inside, outer = (within(view.stations.number(n)) for n in ("seal_ring_inside_diameter", "outside_diameter"))
+    most, girth_most = (np.full(view.count, limits.get(name, np.nan)) for name in ("stretch_most", "girth_most"))
+    stretch, girth = 100.0 * (outer / inside - 1.0), 100.0 * (1.0 - (outer + 2.0 * depth) / (inside + 2.0 * cord))
+    over = (np.maximum(stretch - most, 0.0), np.maximum(girth - girth_most, 0.0))
+    least = limits["outside_measure"]
+    by_stretch, by_girth = (
+        np.where(beyond > 1e-9, np.maximum(ladder(beyond, mark), least), 0.0 * beyond)
+        for beyond, mark in zip(over, (most, girth_most), strict=True)
+    )
+    largest = (outer + 2.0 * depth) / (1.0 - girth_most / 100.0) - 2.0 * cord
+    return _Around(
+        stretch, girth, by_stretch, by_girth, most, girth_most, outer / (1.0 + most / 100.0), largest
+    )  # fmt: skip
+
+
+def _computed_wall(view: View) -> Callable[[int], str]:
+    """The wall that the fits are computed with, in words by row."""
+    outside = within(view.stations.number("housing_outer_diameter"))
+
+    def make(row: int) -> str:
+        if np.isnan(outside[row]):
+            return "thick, for no outside diameter is stated"
+        return f"{quantity_text(float(outside[row]), 'mm')} outside"
+
+    return make
 
 
 def housing_wall(view: View, limits: Limits) -> Result:
@@ -193,7 +297,10 @@ def housing_wall(view: View, limits: Limits) -> Result:
         applies=wall.known | ~np.isnan(sleeve),
         reason="the table says nothing of the wall of the housing",
         variant=variant.astype(object),
-        facts={"material": s.choice("housing_material").texts().astype(object)},
+        facts={
+            "material": s.choice("housing_material").texts().astype(object),
+            "computed": _computed_wall(view),
+        },
         working=[
             Working("sleeve", "", "wall of the sleeve or insert", sleeve, "mm"),
             Working("thin", "", "wall that holds the seat round", thin, "mm", "share of D"),

@@ -10,6 +10,7 @@ from linter.checks.shared.two_sides import chamfer, sinking
 from linter.mechanics import abutment
 from linter.mechanics import attached_parts as parts
 from linter.mechanics import limits as tolerances
+from linter.mechanics.tolerance_chain import parse_chain
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
 
@@ -186,6 +187,35 @@ def washer_face(view: View, limits: Limits) -> Result:
             Working("face", "", "height of the face", face, "mm"),
             Working("touched", "", "height that the washer touches", touched, "mm"),
             Working("share", "", "share of the face", share, "%"),
+        ],
+    )
+
+
+def washer_thickness(view: View, limits: Limits) -> Result:
+    """Whether the chain of dimensions that the spring length closes has a member of the washer's thickness."""
+    s = view.stations
+    thickness = within(s.number("washer_thickness"))
+    texts = s.text("spacer_stack")
+    nearest = np.full(view.count, np.nan)
+    wanted = s.known("washer_thickness") & s.choice("axial_role").is_in("spring-loaded") & (texts != "")
+    for row in np.flatnonzero(wanted):
+        try:
+            members = parse_chain(str(texts[row])).nominal
+        except ValueError:  # told by the clause about the spring
+            continue
+        nearest[row] = members[np.argmin(np.abs(members - thickness[row]))]
+    lacks = np.abs(nearest - thickness) > limits["same"] + 1e-9
+    return Result(
+        measure=np.where(np.isnan(nearest), np.nan, np.where(lacks, 1.0, 0.0)),
+        unit="mm",
+        observed=thickness,
+        applies=wanted,
+        reason="no washer of a stated thickness lies at a spring whose chain of dimensions is stated",
+        missing={"spacer_stack": wanted & np.isnan(nearest)},
+        facts={"nearest": (nearest, "mm")},
+        working=[
+            Working("thickness", "", "thickness of the washer", thickness, "mm"),
+            Working("nearest", "", "member of the chain that is nearest to it", nearest, "mm"),
         ],
     )
 

@@ -55,6 +55,8 @@ class RetainingRing(NamedTuple):
         F_R with a sharp abutting edge [N].
     lift_off : ndarray
         Printed, else computed speed at which a shaft ring lifts off [r/min].
+    thickness, groove_width : ndarray
+        Thickness s of the ring and the least width m of its groove [mm].
     """
 
     groove_diameter: Array
@@ -62,6 +64,8 @@ class RetainingRing(NamedTuple):
     edge_distance: Array
     ring_load: Array
     lift_off: Array
+    thickness: Array
+    groove_width: Array
 
 
 def retaining_ring(diameter: ArrayLike, side: str) -> RetainingRing:
@@ -103,8 +107,9 @@ def retaining_ring(diameter: ArrayLike, side: str) -> RetainingRing:
         return np.where(hit, values[index], np.nan)
 
     return RetainingRing(
-        column("d2_groove_mm"), column("t_mm"), column("n_min_mm"), column("F_R_kN", 1e3), column("n_liftoff_rpm")
-    )
+        column("d2_groove_mm"), column("t_mm"), column("n_min_mm"), column("F_R_kN", 1e3), column("n_liftoff_rpm"),
+        column("s_mm"), column("m_min_mm"),
+    )  # fmt: skip
 
 
 def nut_force(torque: ArrayLike, bore_diameter: ArrayLike, factor: float = NUT_FACTOR) -> Array:

@@ -24,6 +24,41 @@ def test_lift_off_speeds_of_din_471(case):
     assert parts.retaining_ring(10.0, "shaft").lift_off == 84_000
 
 
+@pytest.mark.parametrize(
+    ("side", "size", "thickness", "width"),
+    [("shaft", 10.0, 1.0, 1.1), ("shaft", 6.0, 0.7, 0.8), ("shaft", 3.0, 0.4, 0.5), ("housing", 8.0, 0.8, 0.9),
+     ("housing", 16.0, 1.0, 1.1)],
+)  # fmt: skip
+def test_thickness_and_groove_width_of_retaining_rings(side, size, thickness, width):
+    """DIN 471 (capitalbolts.in) and DIN 472 (dongbofastener.com), s and m as printed; m exceeds s."""
+    ring = parts.retaining_ring(size, side)
+    assert (float(ring.thickness), float(ring.groove_width)) == (thickness, width)
+    every = parts.retaining_ring(np.arange(3.0, 111.0), side)
+    known = ~np.isnan(every.thickness)
+    assert known.sum() > 50 and (every.groove_width[known] > every.thickness[known]).all()
+
+
+def test_o_ring_around_a_bearing():
+    """Stretch of 1 to 5 % (Apple Rubber, Seal design guide) and 0 to 2 % over a bore's groove (Chamberlain's notes)."""
+    from linter.review.assess import assess
+    from linter.review.cases import case_stations
+    from linter.rulebook.load import load
+
+    station = {
+        "seal_ring_cord": 1,
+        "seal_ring_groove_depth": 0.8,
+        "seal_ring_groove_width": 1.4,
+        "outside_diameter": 26,
+    }
+    cases = {24.5: "remark", 25.0: "met", 25.7: "met", 26.1: "met", 26.5: "minor"}
+    for inside, wanted in cases.items():
+        review = assess(
+            case_stations({"stations": [station | {"seal_ring_inside_diameter": inside}]}), load("current")
+        ).reviews["parts.o-ring"]
+        severity = int(review.severity[0])
+        assert ("met" if severity < 0 else ("critical", "major", "minor", "remark")[severity]) == wanted, inside
+
+
 def test_locknut_forces(case):
     """Timken, super precision catalogue, after MIL-B-17931."""
     c = case("A16-LOCKNUT")
