@@ -155,7 +155,9 @@ def _text_spans(content: bytes, edits: Sequence[Edit]) -> tuple[str, str, list[t
             raise NotWritten(f"{edit.place}: read was {edit.before!r}, the field says {_bare(fields[column - 1])!r}")
         quoted = fields[column - 1].strip()[:1] == '"' or delimiter in edit.after
         start = starts[row - 1] + sum(len(field) + 1 for field in fields[: column - 1])
-        spans.append((start, start + len(fields[column - 1]), f'"{edit.after}"' if quoted else edit.after))
+        stop = start + len(fields[column - 1])
+        start += fields[column - 1][:1] == "\ufeff"  # the mark of byte order stays
+        spans.append((start, stop, f'"{edit.after}"' if quoted else edit.after))
     return text, encoding, spans
 
 
