@@ -19,8 +19,8 @@ from linter.model.version import __version__
 if TYPE_CHECKING:
     from linter.model.stations import Stations
     from linter.reading import InputError, read_table
+    from linter.report.door import Review, review_table
     from linter.review.assess import assess
-    from linter.review.door import Review, review_table
     from linter.rulebook.load import load as load_rulebook
     from linter.rulebook.model import RulebookError
 
@@ -38,13 +38,13 @@ __all__ = [
 
 _HOME = {
     "InputError": ("reading", "InputError"),
-    "Review": ("review.door", "Review"),
+    "Review": ("report.door", "Review"),
     "RulebookError": ("rulebook.model", "RulebookError"),
     "Stations": ("model.stations", "Stations"),
     "assess": ("review.assess", "assess"),
     "load_rulebook": ("rulebook.load", "load"),
     "read_table": ("reading", "read_table"),
-    "review_table": ("review.door", "review_table"),
+    "review_table": ("report.door", "review_table"),
 }
 
 

@@ -8,8 +8,9 @@ from attrs import evolve, frozen
 
 from linter.command.console import complain
 from linter.command.review_command import NOT_DONE, Options, bearings_of, names_of
-from linter.command.tables import find_tables, shown
+from linter.command.tables import find_tables
 from linter.model.findings import ReviewResult
+from linter.model.places import shown
 from linter.reading.files.bounds import within_bounds
 from linter.rulebook.load import load
 from linter.rulebook.model import Rulebook, RulebookError

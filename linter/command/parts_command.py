@@ -8,7 +8,8 @@ import click
 from linter.command.console import complain, safe
 from linter.command.one_table import OneTable, one_table
 from linter.command.review_command import CLOSED, NOT_DONE, OPEN, UNDECIDED, Options, names_of
-from linter.command.tables import report_names, shown
+from linter.command.tables import report_names
+from linter.model.places import shown
 from linter.reading import InputError
 from linter.reading.files.bounds import within_bounds
 from linter.reading.measured import MeasuredList, read_measured

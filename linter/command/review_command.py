@@ -11,8 +11,9 @@ from attrs import define, evolve, field
 
 from linter.command.console import Progress, complain, say
 from linter.command.reviewing import CLOSED, NOT_DONE, OPEN, UNDECIDED, Done, Options, Reviewer, asked
-from linter.command.tables import Tables, find_tables, passed_lines, report_names, shown
+from linter.command.tables import Tables, find_tables, passed_lines, report_names
 from linter.model.findings import ReviewResult
+from linter.model.places import shown
 from linter.reading.files.bounds import within_bounds
 from linter.report.writing import file_ids, write_file
 from linter.rulebook.load import load

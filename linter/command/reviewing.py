@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Any
 from attrs import define, evolve, field, frozen
 
 from linter.command.console import Progress, did_you_mean
-from linter.command.tables import shown
 from linter.model.findings import ReviewResult
+from linter.model.places import shown
 from linter.model.stations import Problem, Stations
 from linter.reading.files.bounds import within_bounds
 from linter.report.verdict import summary_line

@@ -13,7 +13,8 @@ from numpy.typing import NDArray
 from linter.command.console import complain, safe
 from linter.command.one_table import one_table
 from linter.command.review_command import NOT_DONE, OPEN, Options
-from linter.command.tables import report_names, shown
+from linter.command.tables import report_names
+from linter.model.places import shown
 from linter.model.stations import Stations
 from linter.report.spread_writers import SpreadReport, spread_html, spread_json, spread_text
 from linter.report.writing import write_file

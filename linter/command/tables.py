@@ -10,6 +10,8 @@ from pathlib import Path
 
 from attrs import field, frozen
 
+from linter.model.places import shown
+
 TABLE_SUFFIXES = (".xlsx", ".xlsm", ".csv", ".tsv", ".txt", ".json", ".qif", ".xml")
 #: Tables of kinds that are not read: one of them in a folder means that the folder was not reviewed as a whole.
 UNREAD_SUFFIXES = (
@@ -172,11 +174,6 @@ def passed_lines(passed: Sequence[Passed]) -> list[str]:
         f"{shown(folder)}: passed over: {', '.join(names)}: {reason}"
         for (folder, reason), names in sorted(groups.items())
     ]
-
-
-def shown(path: Path) -> str:
-    """A file as reports name it: as given, but only its name where an absolute path was given."""
-    return path.name if path.is_absolute() else path.as_posix()
 
 
 def report_names(tables: Sequence[Path]) -> dict[Path, str]:

@@ -14,7 +14,7 @@ from attrs import define
 
 from linter.command.console import Progress
 from linter.command.reviewing import Done, Reviewer
-from linter.command.tables import shown
+from linter.model.places import shown
 
 Job = tuple[Path, str]
 TERMINATED = 143

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -17,6 +18,11 @@ def column_letters(column: int) -> str:
         column, rest = divmod(column - 1, 26)
         letters = chr(ord("A") + rest) + letters
     return letters
+
+
+def shown(path: Path) -> str:
+    """A file as reports name it: as given, but only its name where an absolute path was given."""
+    return path.name if path.is_absolute() else path.as_posix()
 
 
 @frozen(order=True)

@@ -17,12 +17,12 @@ import pyarrow.parquet as pq
 
 from linter import load_rulebook, read_table
 from linter.command.cli import main
+from linter.report.door import review_table
 from linter.review.archive.columns import from_table, to_table
 from linter.review.archive.compare import portfolio
 from linter.review.archive.run import Archive, digest_of
 from linter.review.archive.stages import GATES, Drawing, hashed, judge_batch, judged, read_batch
 from linter.review.archive.workers import Processes
-from linter.review.door import review_table
 
 ROOT = Path(__file__).parents[2]
 TABLES = [*sorted((ROOT / "sample_exports").glob("*.*")), ROOT / "tests" / "golden" / "seats.csv"]

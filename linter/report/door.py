@@ -2,7 +2,8 @@
 
 import os
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -10,7 +11,9 @@ from typing import TYPE_CHECKING, Any
 from attrs import evolve, field, frozen
 
 from linter.model.findings import Assessment, ReviewResult
-from linter.reading import Reading, read_table
+from linter.model.places import shown
+from linter.reading import Reading, read_bearings, read_table
+from linter.reading.words.names import Names
 from linter.review.defaults import with_defaults
 from linter.review.plan.cells import Movable
 from linter.review.records import review_reading
@@ -19,8 +22,6 @@ from linter.rulebook.model import Rulebook
 
 if TYPE_CHECKING:
     import pandas as pd
-
-    from linter.reading.words.names import Names
 
 
 @frozen(slots=False, eq=False)
@@ -40,6 +41,7 @@ class Review:
     result: ReviewResult
     reading: Reading = field(repr=False)
     rulebook: Rulebook = field(repr=False)
+    _source: "_Source" = field(repr=False)
 
     @property
     def verdict(self) -> str:
@@ -86,6 +88,49 @@ class Review:
         ]
         return pd.DataFrame(rows, columns=list(names))
 
+    def write(self, folder: str | os.PathLike[str], kinds: Iterable[str] = ("html", "json")) -> tuple[Path, ...]:
+        """Write reports, the same as those of ``ringseat review``.
+
+        Parameters
+        ----------
+        folder : path
+            Where they go; made if need be. Each is named after the table (``DataFrame`` for a frame).
+        kinds : iterable of str
+            Any of ``html``, ``json``, ``sarif``, ``junit`` and ``xlsx``.
+
+        Returns
+        -------
+        tuple of Path
+            The files, in the order of ``kinds``.
+
+        Raises
+        ------
+        ValueError
+            For a word that is no kind of report.
+        OSError
+            If a file cannot be written, or would take the place of the table.
+        """
+        from linter.report.repaired.again import fixes_of, reads_as
+        from linter.report.writers import WRITERS, Job
+        from linter.report.writing import write_file
+
+        wanted = [kinds] if isinstance(kinds, str) else list(kinds)
+        if unknown := [kind for kind in wanted if kind not in WRITERS]:
+            raise ValueError(f"{unknown[0]!r} is no kind of report; there are {', '.join(WRITERS)}")
+        source, written = self._source, []
+        with source.file() as table:
+
+            def fixes() -> Any:
+                read = reads_as(self.reading, table.suffix, source.names, source.bearings, self.rulebook)
+                return fixes_of(table.read_bytes(), self.reading, self.result, read)
+
+            for kind in wanted:
+                path = Path(folder) / f"{Path(self.result.input.file).stem}{WRITERS[kind].suffix}"
+                job = Job(self.result, self.rulebook, table, fixes=fixes)
+                write_file(path, WRITERS[kind].content(job), inputs=(table,))
+                written.append(path)
+        return tuple(written)
+
     def _repr_html_(self) -> str:
         """What a notebook shows: the verdict, the plan, the findings."""
         from html import escape
@@ -96,6 +141,26 @@ class Review:
             plan = self.plan[["cell", "station", "parameter", "before", "after"]]
             parts.append(plan.to_html(index=False, na_rep="", escape=True))
         return "".join([*parts, shown.to_html(index=False, na_rep="", escape=True) if len(shown) else ""])
+
+
+@frozen(eq=False)
+class _Source:
+    """Where a review came from: a path, or the text that a frame was read as; how it was read."""
+
+    table: Path | bytes
+    names: Any
+    bearings: Any
+
+    @contextmanager
+    def file(self) -> Iterator[Path]:
+        """The table as a file, for as long as it is looked at."""
+        if isinstance(self.table, Path):
+            yield self.table
+            return
+        with tempfile.TemporaryDirectory() as folder:
+            path = Path(folder) / "frame.csv"
+            path.write_bytes(self.table)
+            yield path
 
 
 def _row_names() -> tuple[str, ...]:
@@ -117,8 +182,10 @@ def _row(item: Assessment) -> dict[str, Any]:
 def review_table(
     table: "str | os.PathLike[str] | pd.DataFrame",
     rulebook: str | os.PathLike[str] | Rulebook | None = None,
-    names: "str | os.PathLike[str] | Names | None" = None,
+    names: str | os.PathLike[str] | Names | None = None,
     *,
+    bearings: str | os.PathLike[str] | None = None,
+    concessions: str | os.PathLike[str] | None = None,
     gate: str = "major",
     complete: bool = False,
     changes: bool = True,
@@ -136,6 +203,10 @@ def review_table(
         A released version, a folder, or one that is loaded; the newest release where absent.
     names : path or Names, optional
         Name mapping.
+    bearings : path, optional
+        A firm's list of bearings.
+    concessions : path, optional
+        Accepted deviations, held against today.
     gate : {"critical", "major", "minor", "remark"}
         Lowest severity that closes the gate.
     complete : bool
@@ -157,7 +228,7 @@ def review_table(
     RulebookError
         If the rulebook cannot be used.
     ValueError
-        For a name to keep or free that is no parameter.
+        For a name to keep or free that is no parameter; for a list of concessions that cannot be used.
 
     Examples
     --------
@@ -175,31 +246,29 @@ def review_table(
     """
     book = rulebook if isinstance(rulebook, Rulebook) else load(None if rulebook is None else str(rulebook))
     known = _names(names)
+    listed = None if bearings is None else read_bearings(bearings, known)
     if isinstance(table, (str, os.PathLike)):
-        reading = read_table(table, known)
+        source = _Source(Path(table), known, listed)
     else:
-        reading = _read_frame(table, known)
+        # a frame is read as the text table that it would be saved as
+        known = known or Names.built_in()
+        known = Names(evolve(known.mapping, decimal="."))
+        source = _Source(table.to_csv(index=False).encode(), known, listed)
+    with source.file() as path:
+        name = shown(path) if path is source.table else "DataFrame"
+        reading = read_table(path, known, shown_as=name, bearings=listed)
     reading = evolve(reading, stations=with_defaults(reading.stations, book))
     result = review_reading(reading, book, gate=gate, complete=complete)
+    if concessions is not None:
+        from linter.review.concessions import apply, load_concessions
+
+        result = apply(result, load_concessions(Path(concessions)), factor=book.concessions_up_to)
     if changes and result.closing:
         from linter.review.plan.planned import with_plan
 
         result = with_plan(result, reading.stations, book, Movable.of(keep, free))
-    return Review(result, reading, book)
+    return Review(result, reading, book, source)
 
 
-def _names(names: "str | os.PathLike[str] | Names | None") -> "Names | None":
-    from linter.reading.words.names import Names
-
+def _names(names: str | os.PathLike[str] | Names | None) -> Names | None:
     return Names.load(Path(names)) if isinstance(names, (str, os.PathLike)) else names
-
-
-def _read_frame(frame: "pd.DataFrame", names: "Names | None") -> Reading:
-    """A frame read as the text table that it would be saved as."""
-    from linter.reading.words.names import Names
-
-    known = names or Names.built_in()
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "frame.csv"
-        frame.to_csv(path, index=False, encoding="utf-8")
-        return read_table(path, Names(evolve(known.mapping, decimal=".")), shown_as="DataFrame")
