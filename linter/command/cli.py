@@ -14,7 +14,7 @@ from linter.command.console import Commands, Console, OneOf, did_you_mean
 from linter.command.design_commands import COMMANDS, FREE_OPTION, KEEP_OPTION, table_options
 from linter.model.findings import SEVERITIES
 from linter.model.version import __version__
-from linter.report.writers import WRITERS
+from linter.report.writers import LANGUAGES, WRITERS
 
 
 class CannotBeDone(click.ClickException):
@@ -88,6 +88,13 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     "--what-matters",
     is_flag=True,
     help="Tell what one step of each value moves.",
+)
+@click.option(
+    "--language",
+    default="en",
+    show_default=True,
+    type=OneOf(LANGUAGES),
+    help="Language of the HTML report; ids, figures and the result file stay as they are.",
 )
 @click.option(
     "--only", default="", help="Chapters or clauses, such as fit,preload.window; nothing is released by such a review."

@@ -130,7 +130,7 @@ class _Call:
         complaints = [Unread(*text.partition(": ")[::2]) for text in self.tables.complaints]
         unread = [*(Unread(*entry) for entry in self.unread), *complaints]
         try:
-            page = index_text(self.listed, unread, passed, date=self.options.date)
+            page = index_text(self.listed, unread, passed, date=self.options.date, language=self.options.language)
             write_file(self.options.out / "index.html", page.encode(), inputs=file_ids(self.tables.found))
         except OSError as error:
             self.fail(f"the index page could not be written: {error}")

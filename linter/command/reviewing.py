@@ -43,6 +43,8 @@ class Options:
         absent).
     brief : bool
         Whether the HTML report ends after what is not known.
+    language : str
+        Language of the HTML report.
     only : str
         Chapters or clauses to hold the tables against, with commas; all where empty.
     undecided_passes : bool
@@ -80,6 +82,7 @@ class Options:
     date: str | None = None
     full: bool = False
     brief: bool = False
+    language: str = "en"
     only: str = ""
     today: datetime.date | None = None
     keep: Sequence[str] = ()
@@ -214,7 +217,7 @@ class Reviewer:
                 result = with_plan(result, reading.stations, self.book, options.movable())
             if "sarif" in options.write:
                 self.fixes = partial(self.fixes_of, table, reading, result)
-        return limited(result, only)
+        return evolve(limited(result, only), language=options.language)
 
     def fixes_of(self, table: Path, reading: Any, result: ReviewResult) -> Any:
         """The pieces of a text table that each line of the plan replaces."""

@@ -172,7 +172,7 @@ class ReviewResult:
     undecided gate. ``needed``: values that would decide it. ``plan``: the changes that open the gate, or lower what
     closes it; ``plan_result``: what a review of the table with all of them says, None where nothing closes the gate;
     ``decisions``: alternatives outside the plan; ``what_matters``: by machine what a step of each parameter moves,
-    empty where nobody asked.
+    empty where nobody asked; ``language``: the one that the report is written in.
     """
 
     tool: str
@@ -196,6 +196,7 @@ class ReviewResult:
     plan_result: PlanResult | None = None
     decisions: tuple[Decision, ...] = ()
     what_matters: tuple[Matters, ...] = ()
+    language: str = "en"
 
     @property
     def closing(self) -> tuple[Assessment, ...]:
@@ -295,6 +296,7 @@ class ReviewResult:
             "notes": list(self.notes),
             "concessions": [asdict(note) for note in self.concessions],
             "failures": [failure.text for failure in self.failures],
+            **({} if self.language == "en" else {"language": self.language}),
         }
 
 

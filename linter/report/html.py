@@ -16,7 +16,7 @@ from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.plan import Decision
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
-from linter.model.wording import number_text, quantity_text, unit_text, words_of
+from linter.model.wording import number_text, quantity_text, unit_text
 from linter.report.balls import ball_tables
 from linter.report.cells import cells_of, cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
@@ -24,6 +24,8 @@ from linter.report.drawings.half_section import half_section, listed_features, n
 from linter.report.drawings.machine_sheet import Position
 from linter.report.drawings.steps import after_text, limit_name, percent, step_bars
 from linter.report.entries import same_observed
+from linter.report.language import choice_of, in_words, say, speaking, tag, template, told
+from linter.report.language.catalogue import fill
 from linter.report.pages import (
     DETAILS,
     LARGEST,
@@ -62,12 +64,15 @@ def environment() -> Environment:
         keep_trailing_newline=False,
     )
     made.filters.update(
-        words=words_of,
+        words=in_words,
+        told=told,
+        choice=choice_of,
         label=label,
         formula=formula,
         unit=unit_text,
         plural=_plural,
         sentence=_sentence,
+        stopped=_stopped,
         basename=_basename,
         prose=prose,
         shortened=shortened,
@@ -99,12 +104,25 @@ def environment() -> Environment:
         percent=percent,
         after_text=after_text,
         style=style,
+        say=_said,
+        counted=_counted,
+        language_tag=tag,
     )
     return made
 
 
 def _plural(count: int, word: str, many: str = "") -> str:
     return f"{number_text(float(count))} {word if count == 1 else many or word + 's'}"
+
+
+def _said(message: str, **values: Any) -> Markup:
+    """A message of a page with its placeholders filled; markup of the message stays, values are escaped."""
+    return Markup(fill(template(message), {name: str(escape(_shown(None, value))) for name, value in values.items()}))
+
+
+def _counted(count: int, one: str, many: str, **values: Any) -> Markup:
+    """One of two messages by a count, which is ``{count}`` in both."""
+    return _said(one if count == 1 else many, count=number_text(float(count)), **values)
 
 
 _SUBSCRIPT = re.compile(r"(?<![^\W_])([^\W\d_])_([^\W_]+(?: (?:min|max)\b)?)")
@@ -119,8 +137,8 @@ def label(name: str) -> Markup:
     """A parameter in words with its symbol, where it has one."""
     entry = vocabulary().get(name)
     if entry is None or not entry.symbol:
-        return escape(visible(words_of(name)))
-    return escape(words_of(name)) + Markup(' <span class="sym">{}</span>').format(formula(entry.symbol))
+        return escape(visible(in_words(name)))
+    return escape(in_words(name)) + Markup(' <span class="sym">{}</span>').format(formula(entry.symbol))
 
 
 def _basename(file: str) -> str:
@@ -133,7 +151,7 @@ def shortened(text: str, most: int = 160, told: bool = True) -> str:
     text = visible(text)
     if not told and len(text) > most:
         return f"{text[:most].rsplit(' ', 1)[0].rstrip(' ,;:(')}…"
-    return text if len(text) <= most else f"{text[:most].rstrip()}… ({len(text)} characters)"
+    return text if len(text) <= most else f"{text[:most].rstrip()}… ({say('{count} characters', count=len(text))})"
 
 
 def limits_text(item: Assessment) -> tuple[str, str]:
@@ -142,28 +160,35 @@ def limits_text(item: Assessment) -> tuple[str, str]:
     A count of faults has neither: its message says which they are. What the table states stays as it is stated, and a
     negative clearance is an interference.
     """
-    limits = [(word, q) for word, q in (("at least", item.lower), ("at most", item.upper)) if q is not None]
+    limits = [
+        (word, q) for word, q in (("at least {limit}", item.lower), ("at most {limit}", item.upper)) if q is not None
+    ]
     if item.observed is None or counts_faults(item):
         return "", ""
     seen, name = item.observed, item.quantity
     kinds = {"clearance": "clearance", "gap": "clearance", "play": "clearance", "interference": "interference"}
     kind = next((kind for word, kind in kinds.items() if word in name), "")
     if kind and seen.value < 0:
-        name, shown = "", one_side_text(seen.value, seen.unit, kind)
+        name, shown = "", told(one_side_text(seen.value, seen.unit, kind))
     else:
         shown = quantity_text(seen.value, seen.unit)
-    between = " and ".join(f"{word} {quantity_text(q.value, q.unit)}" for word, q in limits)
+    between = f" {say('and')} ".join(say(word, limit=quantity_text(q.value, q.unit)) for word, q in limits)
     if len(limits) == 2 and limits[0][1] == limits[1][1]:
         between = quantity_text(limits[0][1].value, limits[0][1].unit)
-    told = with_digits(f"{name} {shown}; {between}".strip(), 3, lambda: [used.text for used in item.places])
-    first, _, rest = told.partition("; ")
+    text = with_digits(f"{told(name)} {shown}; {between}".strip(), 3, lambda: [used.text for used in item.places])
+    first, _, rest = text.partition("; ")
     return first, rest
 
 
 def _sentence(text: str) -> Markup:
     """The text in plain words and with a full stop, where it has none of its own."""
+    return _stopped(told(text))
+
+
+def _stopped(text: str) -> Markup:
+    """A text as it stands in plain words and with a full stop, where it has none of its own."""
     text = prose(text)
-    return formula(text if text.endswith((".", "!", "?", ":", "…")) or not text else f"{text}.")
+    return formula(text if text.endswith((".", "!", "?", ":", "…", "。")) or not text else say("{text}.", text=text))
 
 
 @cache
@@ -180,7 +205,7 @@ def policy(sheet: str | None = None) -> str:
 
 def _titles(clauses: Iterable[str], rulebook: Rulebook) -> str:
     """Clauses by their titles, with commas."""
-    return ", ".join(rulebook.clauses[name].title if name in rulebook.clauses else name for name in clauses)
+    return ", ".join(told(rulebook.clauses[name].title) if name in rulebook.clauses else name for name in clauses)
 
 
 def _helpful(decisions: Iterable[Decision]) -> list[Decision]:
@@ -201,7 +226,7 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
     Parameters
     ----------
     result : ReviewResult
-        As reviewed.
+        As reviewed; its language is that of the report.
     rulebook : Rulebook
         The one it was reviewed with.
     date : str, optional
@@ -214,13 +239,30 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
     str
         HTML that can be encoded as UTF-8.
     """
-    template = environment().get_template("report.html.j2")
+    with speaking(result.language, _own(result)):
+        return _html_text(result, rulebook, date, brief)
+
+
+def _own(result: ReviewResult) -> set[str]:
+    """Texts of the table itself, which no language translates: names of machines and stations, what its cells say."""
+    found = {result.input.file, result.rulebook.name, *(note.number for note in result.concessions)}
+    for machine in result.machines:
+        found.update((machine.machine, machine.drawing_number or "", machine.drawing_revision or "", *machine.stations))
+    for cell in result.understood:
+        found.update((cell.read, cell.place.short()))
+    for entry in result.unrecognised:
+        found.update((entry.name, entry.value, entry.place.short()))
+    return found - {choice for entry in vocabulary().values() for choice in entry.choices}
+
+
+def _html_text(result: ReviewResult, rulebook: Rulebook, date: str | None, brief: bool) -> str:
+    page = environment().get_template("report.html.j2")
     found = result.outcomes["finding"] + result.outcomes["conceded"]
     text = ""
     for detail, most in DETAILS.items():
         if most is not None and found > most:
             continue
-        text = template.render(
+        text = page.render(
             result=result,
             rulebook=rulebook,
             report=report_of(result, rulebook, detail),

@@ -7,6 +7,7 @@ from attrs import frozen
 
 from linter.model.findings import SEVERITIES, ReviewResult
 from linter.report.html import environment
+from linter.report.language import speaking
 
 
 @frozen
@@ -90,8 +91,9 @@ def _frequent(listed: Iterable[Listed]) -> tuple[Frequent, ...]:
 
 
 def index_text(
-    listed: Sequence[Listed], unread: Sequence[Unread] = (), passed: Sequence[Unread] = (), *, date: str | None = None
-) -> str:
+    listed: Sequence[Listed], unread: Sequence[Unread] = (), passed: Sequence[Unread] = (), *, date: str | None = None,
+    language: str = "en",
+) -> str:  # fmt: skip
     """The page that stands over the reports of one call.
 
     Parameters
@@ -104,6 +106,8 @@ def index_text(
         What was found in a folder and passed over.
     date : str, optional
         A date to print.
+    language : str
+        A key of :data:`linter.report.language.LANGUAGES`.
 
     Returns
     -------
@@ -111,13 +115,16 @@ def index_text(
         HTML that can be encoded as UTF-8, the same for the same tables in any order.
     """
     tables = sorted(listed, key=lambda entry: (entry.file, entry.report))
-    template = environment().get_template("index.html.j2")
-    return template.render(
-        listed=tables,
-        unread=sorted(unread, key=lambda entry: (entry.file, entry.reason)),
-        frequent=_frequent(tables),
-        passed=sorted(passed, key=lambda entry: (entry.file, entry.reason)),
-        closed=sum(entry.gate == "closed" for entry in tables),
-        undecided=sum(entry.gate == "undecided" for entry in tables),
-        date=date,
-    )
+    page = environment().get_template("index.html.j2")
+    content = {
+        "listed": tables,
+        "unread": sorted(unread, key=lambda entry: (entry.file, entry.reason)),
+        "frequent": _frequent(tables),
+        "passed": sorted(passed, key=lambda entry: (entry.file, entry.reason)),
+        "closed": sum(entry.gate == "closed" for entry in tables),
+        "undecided": sum(entry.gate == "undecided" for entry in tables),
+        "date": date,
+    }
+    own = {*(entry.file for entry in tables), *(entry.file for entry in (*unread, *passed))}
+    with speaking(language, own):
+        return page.render(content)

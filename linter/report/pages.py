@@ -8,8 +8,9 @@ from attrs import field, frozen
 
 from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult
 from linter.model.vocabulary import vocabulary
-from linter.model.wording import quantity_text, words_of
+from linter.model.wording import quantity_text
 from linter.report.entries import Entry, entries_of
+from linter.report.language import counted, in_words, say, told
 from linter.report.verdict import gate_reasons, rests_on
 from linter.rulebook.model import Rulebook
 
@@ -140,7 +141,7 @@ class Report:
     def where(self, item: Assessment) -> str:
         """A position in words: the machine only where there are several."""
         if len(self.machines) == 1:
-            return item.station or "whole machine"
+            return item.station or say("whole machine")
         return place_name(item.machine, item.station)
 
     def places(self, entry: Entry) -> str:
@@ -149,8 +150,8 @@ class Report:
             return self.where(entry.item)
         names = [item.station or "" for item in entry.items]
         if len(names) > SHOWN_PLACES:
-            names = [*names[: SHOWN_PLACES - 1], f"{len(names) - SHOWN_PLACES + 1} more"]
-        text = f"{', '.join(names[:-1])} and {names[-1]}"
+            names = [*names[: SHOWN_PLACES - 1], say("{count} more", count=len(names) - SHOWN_PLACES + 1)]
+        text = f"{', '.join(names[:-1])} {say('and')} {names[-1]}"
         return text if len(self.machines) == 1 else place_name(entry.item.machine, text)
 
     @property
@@ -162,12 +163,13 @@ class Report:
         number = len(entries) + following
         if not found:
             return ""
-        text = f"{number} finding{'' if number == 1 else 's'}"
+        text = say("{count} finding" if number == 1 else "{count} findings", count=number)
         if found > number:
-            text += f" ({found} with each position counted)"
+            text += f" ({say('{count} with each position counted', count=found)})"
         if following:
-            text += f", of which {following} {'follows' if following == 1 else 'follow'} from others"
-        return text + "."
+            one, many = "of which {count} follows from others", "of which {count} follow from others"
+            text += f", {counted(following, one, many)}"
+        return say("{text}.", text=text)
 
     def by_clause(self, severity: str) -> list[tuple[str, list[Entry]]]:
         """Entries of one severity by the title of their clause, the commonest first."""
@@ -270,13 +272,13 @@ def _where(result: ReviewResult, places: Iterable[tuple[str, str | None]]) -> st
     found = dict.fromkeys(places)
     everywhere = [(m.machine, station) for m in result.machines for station in m.stations]
     if len(everywhere) > 1 and all(place in found for place in everywhere):
-        return "both positions" if len(everywhere) == 2 else f"all {len(everywhere)} positions"
+        return say("both positions") if len(everywhere) == 2 else say("all {count} positions", count=len(everywhere))
     if len(result.machines) == 1:
-        names = [station or "the machine as a whole" for _, station in found]
+        names = [station or say("the machine as a whole") for _, station in found]
     else:
         names = [place_name(*place) for place in found]
     if len(names) > SHOWN_PLACES:
-        return f"{', '.join(names[: SHOWN_PLACES - 1])} and {len(names) - SHOWN_PLACES + 1} more"
+        return f"{', '.join(names[: SHOWN_PLACES - 1])} {say('and {count} more', count=len(names) - SHOWN_PLACES + 1)}"
     return ", ".join(names)
 
 
@@ -306,7 +308,7 @@ def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
     for item in result.assessments:
         if item.outcome == "not assessed" and not item.missing:
             places.setdefault((item.title, item.message), []).append((item.machine, item.station))
-    return tuple((f"{title}: {text}", _where(result, where)) for (title, text), where in places.items())
+    return tuple((f"{told(title)}: {told(text)}", _where(result, where)) for (title, text), where in places.items())
 
 
 def _assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
@@ -333,7 +335,7 @@ def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
         whole = stations.pop(None, {})
         names = sorted(whole, key=lambda n: (order.get(n, len(order)), n))
         if names:
-            tables.append(ReadTable(machine, ("whole machine",), tuple(ReadRow(n, (whole[n],)) for n in names)))
+            tables.append(ReadTable(machine, (say("whole machine"),), tuple(ReadRow(n, (whole[n],)) for n in names)))
         heads = sorted(s for s in stations if s is not None)
         for start in range(0, len(heads), 4):
             chunk = heads[start : start + 4]
@@ -346,7 +348,7 @@ def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
 def value_of(value: float | str | None, unit: str) -> str:
     """A number with its unit, or a word."""
     if value is None:
-        return "not known"
+        return say("not known")
     return value if isinstance(value, str) else quantity_text(value, unit)
 
 
@@ -358,7 +360,7 @@ def _names() -> re.Pattern[str]:
 
 def prose(text: str) -> str:
     """The text with parameter names in words: ``shaft_fillet_radius`` is "shaft fillet radius"."""
-    return _names().sub(lambda found: words_of(found[0]), text)
+    return _names().sub(lambda found: in_words(found[0]), text)
 
 
 def named_cells(item: Assessment, report: Report) -> tuple[NamedCell, ...]:

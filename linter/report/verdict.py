@@ -1,6 +1,7 @@
 """The verdict in words: why the gate stands as it does, and what that rests on."""
 
 from linter.model.findings import ReviewResult, at_least
+from linter.report.language import say, told
 
 #: Said of a table that states nothing a clause about a seat could be held against.
 EMPTY = "the table states too little of any bearing position; is it filled in?"
@@ -10,71 +11,83 @@ def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     """Why the gate stands as it does, one sentence each."""
     outcomes = result.outcomes
     closing = sum(a.outcome == "finding" and at_least(a.severity, result.gate_severity) for a in result.assessments)
-    grade = result.gate_severity if result.gate_severity == "critical" else f"{result.gate_severity} or more severe"
+    severity = told(result.gate_severity)
+    grade = severity if result.gate_severity == "critical" else say("{severity} or more severe", severity=severity)
     reasons = []
     if closing:
-        reasons.append(f"{closing} {'finding is' if closing == 1 else 'findings are'} {grade}.")
+        reasons.append(_by("{count} finding is {grade}.", "{count} findings are {grade}.", closing, grade=grade))
     if result.failures:
-        count = len(result.failures)
-        reasons.append(f"{count} {'clause' if count == 1 else 'clauses'} could not be run.")
-    if result.complete_wanted and outcomes["not assessed"]:
         reasons.append(
-            f"{_things(outcomes['not assessed'], 'assessment')} could not be made, and a complete review was asked for."
+            _by("{count} clause could not be run.", "{count} clauses could not be run.", len(result.failures))
         )
+    if result.complete_wanted and outcomes["not assessed"]:
+        one = "{count} assessment could not be made, and a complete review was asked for."
+        many = "{count} assessments could not be made, and a complete review was asked for."
+        reasons.append(_by(one, many, outcomes["not assessed"]))
     if result.nothing_assessed:
-        reasons.append(f"Nothing could be assessed: {EMPTY}.")
+        reasons.append(say("Nothing could be assessed: {reason}.", reason=told(EMPTY)))
     if result.left_out:
-        count = len(result.left_out)
-        reasons.append(f"Only part of the rulebook was asked for: {_things(count, 'clause')} left out.")
+        one = "Only part of the rulebook was asked for: {count} clause left out."
+        many = "Only part of the rulebook was asked for: {count} clauses left out."
+        reasons.append(_by(one, many, len(result.left_out)))
     if result.gate == "undecided" and result.unjudged:
-        count = len(result.unjudged)
-        reasons.append(f"No finding is {grade}, but {_things(count, 'assessment')} that must be judged could not be.")
+        one = "No finding is {grade}, but {count} assessment that must be judged could not be."
+        many = "No finding is {grade}, but {count} assessments that must be judged could not be."
+        reasons.append(_by(one, many, len(result.unjudged), grade=grade))
         if result.undecided_passes:
-            reasons.append("By option an undecided gate passes; nobody has judged them.")
+            reasons.append(say("By option an undecided gate passes; nobody has judged them."))
     if not reasons:
-        reasons.append(f"No finding is {grade}.")
+        reasons.append(say("No finding is {grade}.", grade=grade))
     return tuple(reasons)
 
 
-def _things(count: int, word: str) -> str:
-    return f"{count} {word if count == 1 else word + 's'}"
+def _by(one: str, many: str, count: int, **values: str) -> str:
+    """One of two messages by a count."""
+    return say(one if count == 1 else many, count=count, **values)
 
 
 def not_used(result: ReviewResult, most: int = 5) -> str:
     """Names of columns that were not used, the first of them and a count; empty where all were."""
     names = list(dict.fromkeys(entry.name for entry in result.unrecognised if entry.name))
-    more = f" and {len(names) - most} more" if len(names) > most else ""
+    more = f" {say('and {count} more', count=len(names) - most)}" if len(names) > most else ""
     return ", ".join(names[:most]) + more
 
 
 def rests_on(result: ReviewResult) -> tuple[str, ...]:
     """What else a verdict rests on, piece by piece: values wanted and assumed, clauses loosened, columns not used."""
-    pieces = [EMPTY] if result.nothing_assessed else []
+    pieces = [told(EMPTY)] if result.nothing_assessed else []
     if result.gate == "undecided":
         most_wanted = sorted(result.needed, key=lambda entry: -len(entry.clauses))
-        first = ", ".join(str(entry) for entry in most_wanted[:3])
-        more = f" and {len(result.needed) - 3} more" if len(result.needed) > 3 else ""
+        first = ", ".join(told(str(entry)) for entry in most_wanted[:3])
+        more = f" {say('and {count} more', count=len(result.needed) - 3)}" if len(result.needed) > 3 else ""
         if result.needed:
-            pieces.append(f"{_things(len(result.needed), 'value')} would decide it: {first}{more}")
+            one, many = "{count} value would decide it: {values}", "{count} values would decide it: {values}"
+            pieces.append(_by(one, many, len(result.needed), values=f"{first}{more}"))
         beyond = sum(not item.missing for item in result.unjudged)
         if beyond:
-            pieces.append(f"{_things(beyond, 'assessment')} that must be judged beyond the tables of its clause")
+            one = "{count} assessment that must be judged beyond the tables of its clause"
+            many = "{count} assessments that must be judged beyond the tables of its clause"
+            pieces.append(_by(one, many, beyond))
         if result.undecided_passes:
-            pieces.append("undecided passes, as asked")
+            pieces.append(say("undecided passes, as asked"))
     if result.plan_result is not None:
-        count = len(result.plan)
-        told = f"{_things(count, 'change')}, gate {result.plan_result.gate} with {'it' if count == 1 else 'them'}"
-        pieces.append(f"plan: {told}" if count else "no change of sizes and tolerances helps")
+        one, many = "plan: {count} change, gate {gate} with it", "plan: {count} changes, gate {gate} with them"
+        gate = told(result.plan_result.gate)
+        pieces.append(_by(one, many, len(result.plan), gate=gate) if result.plan else say("no change of sizes and tolerances helps"))
     if result.left_out:
-        pieces.append(f"{_things(len(result.left_out), 'clause')} left out as asked")
-    if void := [f"{note.number} {note.state}" for note in result.concessions if note.state != "applied"]:
-        pieces.append(f"concessions not applied: {', '.join(void)}")
+        pieces.append(
+            _by("{count} clause left out as asked", "{count} clauses left out as asked", len(result.left_out))
+        )
+    if void := [f"{note.number} {told(note.state)}" for note in result.concessions if note.state != "applied"]:
+        pieces.append(say("concessions not applied: {numbers}", numbers=", ".join(void)))
     if result.carried:
-        pieces.append(f"rests on {_things(result.carried, 'assumed value')}")
+        pieces.append(_by("rests on {count} assumed value", "rests on {count} assumed values", result.carried))
     if result.rulebook.loosened:
-        pieces.append(f"{_things(len(result.rulebook.loosened), 'limit')} loosened or switched off by a layer")
+        one = "{count} limit loosened or switched off by a layer"
+        many = "{count} limits loosened or switched off by a layer"
+        pieces.append(_by(one, many, len(result.rulebook.loosened)))
     if unused := not_used(result):
-        pieces.append(f"not used: {unused}")
+        pieces.append(say("not used: {names}", names=unused))
     return tuple(pieces)
 
 

@@ -12,6 +12,10 @@ if TYPE_CHECKING:
     from linter.rulebook.model import Rulebook
 
 
+#: Languages that a report can be written in; :mod:`linter.report.language` speaks them.
+LANGUAGES = ("en", "de", "ja", "zh")
+
+
 @frozen
 class Job:
     """What a writer writes from: the result, the rulebook and the table it came from, and a date to print.

@@ -10,6 +10,7 @@ from linter.model.findings import Quantity
 from linter.model.wording import number_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, polygon, rect, spread, text_width, words
+from linter.report.language import choice_of, say
 
 WIDTH = 340.0
 
@@ -48,10 +49,10 @@ def limit_bar(observed: Quantity | None, lower: Quantity | None, upper: Quantity
     if end >= start:
         parts.append(rect(start, 21.5, end - start, 5, "okay"))
     marks = []
-    for limit, name in ((lower, "at least"), (upper, "at most")):
+    for limit, name in ((lower, "at least {limit}"), (upper, "at most {limit}")):
         if limit is not None:
             parts.append(line(x(limit.value), 17, x(limit.value), 31, "limit"))
-            marks.append((x(limit.value), f"{name} {short_text(limit.value, unit)}"))
+            marks.append((x(limit.value), say(name, limit=short_text(limit.value, unit))))
     widths = [text_width(text) for _, text in marks]
     marks.sort()
     for centre, (_, text) in zip(spread([m[0] for m in marks], widths, 0, WIDTH), marks, strict=True):
@@ -60,9 +61,10 @@ def limit_bar(observed: Quantity | None, lower: Quantity | None, upper: Quantity
     parts.append(polygon([(at, 23), (at - 5, 14.5), (at + 5, 14.5)], "seen bad" if outside else "seen"))
     width = text_width(text) + 6
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 10.5, text, "t strong", "middle"))
-    wanted = " and ".join(text for _, text in marks)
-    where = "outside" if outside else "inside"
-    return drawing("bar", WIDTH, 48, "Observed value against its limits", f"{text}; required {wanted}; {where}.", parts)
+    wanted = f" {say('and')} ".join(text for _, text in marks)
+    says = say("{value}; required {limits}; outside." if outside else "{value}; required {limits}; inside.",
+               value=text, limits=wanted)  # fmt: skip
+    return drawing("bar", WIDTH, 48, say("Observed value against its limits"), says, parts)
 
 
 @frozen
@@ -101,7 +103,7 @@ def speed_scale(
     Markup
         The drawing as SVG.
     """
-    here = SpeedLimit("the limit that applies here", remark_from, limit_low, limit_high)
+    here = SpeedLimit(say("the limit that applies here"), remark_from, limit_low, limit_high)
     rows = [here, *sorted(published, key=lambda row: row.low)]
     scale = fitting([speed_factor, *(v for row in rows for v in (row.low, row.high))], 6, WIDTH - 20)
     top, pitch = 24.0, 25.0
@@ -118,20 +120,26 @@ def speed_scale(
         parts.append(rect(scale.x(row.low), y + 14, scale.x(row.high) - scale.x(row.low), 6, "zone2"))
         if row.remark_from is not None:
             parts.append(line(scale.x(row.remark_from), y + 11, scale.x(row.remark_from), y + 23, "thin"))
-        end = "" if row.high == row.low else f" to {short_number(row.high, 'mm.r/min')}"
-        parts.append(words(6, y + 11, row.lubrication, "t strong" if mine else "t"))
+        end = "" if row.high == row.low else f" {say('to')} {short_number(row.high, 'mm.r/min')}"
+        parts.append(words(6, y + 11, choice_of(row.lubrication), "t strong" if mine else "t"))
         parts.append(words(WIDTH - 4, y + 11, f"{short_number(row.low, 'mm.r/min')}{end}", "t quiet", "end"))
         y += pitch
     at = scale.x(speed_factor)
-    text = f"speed factor {short_text(speed_factor, 'mm.r/min')}"
+    text = say("speed factor {factor}", factor=short_text(speed_factor, "mm.r/min"))
     width = text_width(text)
     parts.append(line(at, 15, at, bottom, f"here {bad}"))
     parts.append(words(min(max(at, width / 2), WIDTH - width / 2), 11, text, "t strong", "middle"))
     parts += scale.drawn(bottom, "mm.r/min")
     ends = (
-        f"{number_text(limit_low)} to {number_text(limit_high)}" if limit_high != limit_low else number_text(limit_low)
+        f"{number_text(limit_low)} {say('to')} {number_text(limit_high)}"
+        if limit_high != limit_low
+        else number_text(limit_low)
     )
-    others = "".join(f" {row.lubrication}: {number_text(row.low)} to {number_text(row.high)}." for row in rows[1:])
-    says = f"{text}; the limit that applies here is {ends}. "
-    says += f"Published limits before correction factors:{others or ' none shown.'}"
-    return drawing("speed", WIDTH, bottom + 20, "Speed factor on a scale of limits by lubrication", says, parts)
+    others = " ".join(
+        f"{choice_of(row.lubrication)}: {number_text(row.low)} {say('to')} {number_text(row.high)}." for row in rows[1:]
+    )
+    says = say(
+        "{factor}; the limit that applies here is {limits}. Published limits before correction factors: {others}",
+        factor=text, limits=ends, others=others or say("none shown."),
+    )  # fmt: skip
+    return drawing("speed", WIDTH, bottom + 20, say("Speed factor on a scale of limits by lubrication"), says, parts)

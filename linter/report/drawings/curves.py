@@ -11,6 +11,7 @@ from linter.model.wording import number_text, quantity_text
 from linter.report.drawings.axis import Axis, linear
 from linter.report.drawings.bars import SpeedLimit
 from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, words
+from linter.report.language import choice_of, say, told
 
 WIDTH, HEIGHT = 340.0, 236.0
 LEFT, RIGHT, TOP, BOTTOM = 64.0, 330.0, 12.0, 200.0
@@ -56,25 +57,32 @@ def speed_map(points: Sequence[Point], published: Sequence[SpeedLimit]) -> Marku
             parts.append(path(shown, "thin"))
             ends.append((y.x(min(max(limit.high / x.high, y.low), y.high)), limit))
     for (_, limit), at in zip(ends, _apart([a for a, _ in ends]), strict=True):
-        name = f"{limit.lubrication} {short_number(limit.high, 'mm.r/min')}"
+        name = f"{choice_of(limit.lubrication)} {short_number(limit.high, 'mm.r/min')}"
         parts.append(words(RIGHT - 2, at, name, "t quiet", "end"))
     for tick in x.ticks():
         parts.append(line(x.x(tick), BOTTOM, x.x(tick), BOTTOM + 4, "axis"))
         parts.append(words(x.x(tick), BOTTOM + 15, number_text(tick), "t quiet", "middle"))
-    parts.append(words(RIGHT, BOTTOM + 30, "mean diameter, mm", "t quiet", "end"))
+    parts.append(words(RIGHT, BOTTOM + 30, say("mean diameter, mm"), "t quiet", "end"))
     for tick in y.ticks():
         parts.append(line(LEFT - 4, y.x(tick), LEFT, y.x(tick), "axis"))
         parts.append(words(LEFT - 6, y.x(tick) + 4, number_text(tick), "t quiet", "end"))
-    parts.append(words(6, BOTTOM + 30, "speed, r/min", "t quiet"))
+    parts.append(words(6, BOTTOM + 30, say("speed, r/min"), "t quiet"))
     parts += [circle(x.x(p.mean_diameter), y.x(p.speed), 4.5, "here dot") for p in points]
-    told = "; ".join(
-        f"{p.name}: {short_text(p.mean_diameter, 'mm')} at {quantity_text(p.speed, 'r/min')}, speed factor "
-        f"{short_text(p.mean_diameter * p.speed, 'mm.r/min')}"
+    places = "; ".join(
+        say(
+            "{name}: {diameter} at {speed}, speed factor {factor}",
+            name=p.name, diameter=short_text(p.mean_diameter, "mm"), speed=quantity_text(p.speed, "r/min"),
+            factor=short_text(p.mean_diameter * p.speed, "mm.r/min"),
+        )
         for p in points
+    )  # fmt: skip
+    limits = "; ".join(
+        say("{lubrication} up to {limit}", lubrication=choice_of(e.lubrication), limit=short_number(e.high, "mm.r/min"))
+        for e in published
     )
-    limits = "; ".join(f"{e.lubrication} up to {short_number(e.high, 'mm.r/min')}" for e in published)
-    return drawing("map", WIDTH, HEIGHT, "Speed against mean diameter among published limits",
-                   f"{told}. Published limits before correction factors: {limits}.", parts)  # fmt: skip
+    return drawing("map", WIDTH, HEIGHT, say("Speed against mean diameter among published limits"),
+                   say("{places}. Published limits before correction factors: {limits}.", places=places, limits=limits),
+                   parts)  # fmt: skip
 
 
 def _factor_line(factor: float, x: Axis, y: Axis) -> list[str | float] | None:
@@ -135,15 +143,16 @@ def preload_over_temperature(
         outside = any(v is not None and sign * (force - v) > 0 for v, sign in zip(window, (-1, 1), strict=True))
         parts.append(circle(x, y, 4, "seen bad" if outside else "seen"))
         parts.append(words(x, y - 8, short_text(force, "N"), "t strong", "middle"))
-        parts.append(words(x, BOTTOM + 15, state, "t quiet", "middle"))
+        parts.append(words(x, BOTTOM + 15, told(state), "t quiet", "middle"))
     parts.append(path(steps, "thin"))
-    says = "; ".join(f"{state} {short_text(force, 'N')}" for state, force in forces.items())
+    says = "; ".join(f"{told(state)} {short_text(force, 'N')}" for state, force in forces.items())
     if limits:
-        named = zip(("at least", "at most"), window, strict=True)
-        ends = [f"{word} {short_text(v, 'N')}" for word, v in named if v is not None]
-        says += f"; allowed {' and '.join(ends)}"
-        parts.append(words(6, BOTTOM + 32, f"shaded: {' and '.join(ends)}", "t quiet"))
-    return drawing("temperature", WIDTH, HEIGHT + 2, "Preload over temperature", f"{says}.", parts)
+        named = zip(("at least {limit}", "at most {limit}"), window, strict=True)
+        ends = [say(word, limit=short_text(v, "N")) for word, v in named if v is not None]
+        both = f" {say('and')} ".join(ends)
+        says += f"; {say('allowed {limits}', limits=both)}"
+        parts.append(words(6, BOTTOM + 32, say("shaded: {limits}", limits=both), "t quiet"))
+    return drawing("temperature", WIDTH, HEIGHT + 2, say("Preload over temperature"), f"{says}.", parts)
 
 
 def fit_over_speed(
@@ -187,14 +196,15 @@ def fit_over_speed(
         parts.append(line(LEFT - 4, y.x(tick), LEFT, y.x(tick), "axis"))
         parts.append(words(LEFT - 6, y.x(tick) + 4, number_text(tick), "t quiet", "end"))
     parts.append(line(LEFT, BOTTOM, RIGHT, BOTTOM, "axis"))
-    parts.append(words(LEFT + 23, BOTTOM + 15, "drawn", "t quiet", "middle"))
-    parts.append(words(LEFT + 62, BOTTOM + 15, "warm: 0", "t quiet"))
+    parts.append(words(LEFT + 23, BOTTOM + 15, say("drawn"), "t quiet", "middle"))
+    parts.append(words(LEFT + 62, BOTTOM + 15, say("warm: 0"), "t quiet"))
     parts.append(words(RIGHT, BOTTOM + 15, quantity_text(speed, "r/min"), "t quiet", "end"))
-    parts.append(words(6, BOTTOM + 32, "µm of interference; below 0: clearance", "t quiet"))
-    says = (
-        f"As drawn {fit_text(*as_drawn, 'um')}; warm at standstill {fit_text(*still, 'um')}; at "
-        f"{quantity_text(speed, 'r/min')} {fit_text(*warm, 'um')}. Lost to speed: {short_text(speed_loss, 'um')}"
-    )
+    parts.append(words(6, BOTTOM + 32, say("µm of interference; below 0: clearance"), "t quiet"))
+    says = say(
+        "As drawn {drawn}; warm at standstill {still}; at {speed} {fast}. Lost to speed: {loss}",
+        drawn=told(fit_text(*as_drawn, "um")), still=told(fit_text(*still, "um")), speed=quantity_text(speed, "r/min"),
+        fast=told(fit_text(*warm, "um")), loss=short_text(speed_loss, "um"),
+    )  # fmt: skip
     if slow_loss:
-        says += f", to load and heat: {short_text(slow_loss, 'um')}"
-    return drawing("speedfit", WIDTH, HEIGHT + 2, "Interference over speed", f"{says}.", parts)
+        says += say(", to load and heat: {loss}", loss=short_text(slow_loss, "um"))
+    return drawing("speedfit", WIDTH, HEIGHT + 2, say("Interference over speed"), f"{says}.", parts)

@@ -5,6 +5,7 @@ from markupsafe import Markup
 from linter.model.digits import short_number, short_text
 from linter.report.drawings.axis import Axis, linear
 from linter.report.drawings.svg import drawing, line, rect, words
+from linter.report.language import say, told
 
 WIDTH = 340.0
 _MARGIN = 46.0
@@ -58,14 +59,15 @@ def fit_diagram(
         The drawing as SVG.
     """
     low, middle, high = fit
+    seat_name, ring_name = told(seat_name), told(ring_name)
     scale = linear([0.0, *seat, *ring, low, high, *(in_use or ())], _MARGIN, WIDTH - _MARGIN)
     zero = scale.x(0.0)
     rows: list[tuple[tuple[float, float], str, str, float | None]] = []
-    rows.append((ring, f"{ring_name}: deviation from the nominal", "zone", None))
-    rows.append((seat, f"{seat_name}: deviation from the nominal", "zone strongzone", None))
-    rows.append(((low, high), "fit: smallest, probable, largest", "zone2", middle))
+    rows.append((ring, say("{part}: deviation from the nominal", part=ring_name), "zone", None))
+    rows.append((seat, say("{part}: deviation from the nominal", part=seat_name), "zone strongzone", None))
+    rows.append(((low, high), say("fit: smallest, probable, largest"), "zone2", middle))
     if in_use:
-        rows.append((in_use, "fit in use", "zone2 strongzone2", None))
+        rows.append((in_use, say("fit in use"), "zone2 strongzone2", None))
     y, parts = 12.0, []
     bottom = y + 36 * len(rows)
     parts.append(line(zero, 4, zero, bottom, "zero"))
@@ -73,18 +75,19 @@ def fit_diagram(
         parts += _band(scale, y, start, end, name, kind, tick)
         y += 36
     parts += scale.drawn(bottom, "um")
-    parts.append(words(6, bottom + 30, "\u2190 clearance", "t quiet"))
-    parts.append(words(WIDTH - 4, bottom + 30, "interference \u2192", "t quiet", "end"))
-    says = (
-        f"{ring_name} {_um(ring[0])} to {_um(ring[1])} µm, {seat_name} {_um(seat[0])} to "
-        f"{_um(seat[1])} µm from the nominal. Fit, interference positive: smallest {short_text(low, 'um')}, "
-        f"probable {short_text(middle, 'um')}, largest {short_text(high, 'um')}."
-    )
+    parts.append(words(6, bottom + 30, f"\u2190 {say('clearance')}", "t quiet"))
+    parts.append(words(WIDTH - 4, bottom + 30, f"{say('interference')} \u2192", "t quiet", "end"))
+    says = say(
+        "{ring} {ring_low} to {ring_high} µm, {seat} {seat_low} to {seat_high} µm from the nominal. "
+        "Fit, interference positive: smallest {smallest}, probable {probable}, largest {largest}.",
+        ring=ring_name, ring_low=_um(ring[0]), ring_high=_um(ring[1]), seat=seat_name, seat_low=_um(seat[0]),
+        seat_high=_um(seat[1]), smallest=short_text(low, "um"), probable=short_text(middle, "um"),
+        largest=short_text(high, "um"),
+    )  # fmt: skip
     if in_use:
-        says += f" In use {short_text(in_use[0], 'um')} to {short_text(in_use[1], 'um')}."
-    return drawing(
-        "fit", WIDTH, bottom + 36, f"Tolerance zones of {ring_name} and {seat_name}, and their fit", says, parts
-    )
+        says += f" {say('In use {low} to {high}.', low=short_text(in_use[0], 'um'), high=short_text(in_use[1], 'um'))}"
+    title = say("Tolerance zones of {ring} and {seat}, and their fit", ring=ring_name, seat=seat_name)
+    return drawing("fit", WIDTH, bottom + 36, title, says, parts)
 
 
 def clearance_walk(
@@ -112,16 +115,19 @@ def clearance_walk(
     Markup
         The drawing as SVG.
     """
-    steps = [("as delivered", delivered)]
+    steps = [(say("as delivered"), delivered)]
     low, high = delivered
-    for name, (least, most) in (("inner ring's fit", inner), ("outer ring's fit", outer)):
+    for name, (least, most) in (
+        ("less {amount} from the inner ring's fit", inner),
+        ("less {amount} from the outer ring's fit", outer),
+    ):
         low, high = low - most, high - least
-        amount = _um(most) if least == most else f"{_um(least)} to {_um(most)}"
-        steps.append((f"less {amount} from the {name}", (low, high)))
+        amount = _um(most) if least == most else f"{_um(least)} {say('to')} {_um(most)}"
+        steps.append((say(name, amount=amount), (low, high)))
     low, high = low - temperature, high - temperature
-    word = "less" if temperature >= 0 else "plus"
-    steps.append((f"{word} {_um(abs(temperature))} from temperature", (low, high)))
-    steps.append(("running", running))
+    word = "less {amount} from temperature" if temperature >= 0 else "plus {amount} from temperature"
+    steps.append((say(word, amount=_um(abs(temperature))), (low, high)))
+    steps.append((say("running"), running))
     scale = linear([0.0, *(v for _, ends in steps for v in ends)], _MARGIN, WIDTH - _MARGIN)
     zero, bottom = scale.x(0.0), 12.0 + 36 * len(steps)
     parts = [line(zero, 4, zero, bottom, "zero")]
@@ -135,5 +141,5 @@ def clearance_walk(
             for here, there in zip((start, end), following, strict=True):
                 parts.append(line(scale.x(here), y + 16, scale.x(there), y + 41, "thin"))
     parts += scale.drawn(bottom, "um")
-    says = "; ".join(f"{name}: {_um(s)} to {_um(e)} µm" for name, (s, e) in steps)
-    return drawing("walk", WIDTH, bottom + 20, "Radial clearance from delivered to running", f"{says}.", parts)
+    says = "; ".join(f"{name}: {_um(s)} {say('to')} {_um(e)} µm" for name, (s, e) in steps)
+    return drawing("walk", WIDTH, bottom + 20, say("Radial clearance from delivered to running"), f"{says}.", parts)

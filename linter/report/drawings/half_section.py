@@ -20,6 +20,7 @@ from linter.report.drawings.seat_parts import (
     spring_part,
 )
 from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, text_width, words
+from linter.report.language import choice_of, say, told
 
 WIDTH = 440.0
 LABELS = 284.0
@@ -172,7 +173,14 @@ def value_label(values: Mapping[str, Any], name: str) -> str:
         return text if unit == "mm" else f"{text} {unit_text(unit)}"
     if isinstance(value, (int, float)):
         return lead + (number_text(float(value), unit) if unit == "mm" else quantity_text(float(value), unit))
-    return str(value) if value else "not stated"
+    return choice_of(str(value)) if value else say("not stated")
+
+
+def _state(feature: Feature) -> str:
+    """What a parameter states of its feature; a word may have a meaning of its own there, as the solid spring."""
+    whole = f"{feature.name} {feature.states}"
+    known = choice_of(whole)
+    return told(feature.states) if known == whole else known
 
 
 def marked_features(marks: Mapping[str, Sequence[int]]) -> dict[str, tuple[int, ...]]:
@@ -186,9 +194,10 @@ def marked_features(marks: Mapping[str, Sequence[int]]) -> dict[str, tuple[int, 
 
 @frozen
 class _Label:
-    """A balloon with its lines; the first one is strong."""
+    """A balloon with its lines; the first one is strong, and one of them is ``name``, what the feature is called."""
 
     feature: str
+    name: str
     numbers: tuple[int, ...]
     lines: tuple[str, ...]
 
@@ -205,15 +214,15 @@ def _labels(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) -> li
             continue
         names = [name for name in FEATURES if FEATURES[name].name == feature and name in marks]
         whole = _WHOLE.get(feature)
-        lines = [feature]
+        lines = [told(feature)]
         if whole and (whole in values or whole in names):
             lines.insert(0, value_label(values, whole))
         lines += [
-            f"{states} {value_label(values, name)}" if name in values else f"no {states} stated"
+            f"{states} {value_label(values, name)}" if name in values else say("no {what} stated", what=states)
             for name in names
-            if (states := FEATURES[name].states)
+            if (states := _state(FEATURES[name]))
         ]
-        labels.append(_Label(feature, numbers, tuple(lines)))
+        labels.append(_Label(feature, told(feature), numbers, tuple(lines)))
     return labels
 
 
@@ -221,8 +230,8 @@ def listed_features(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]
     """What the balloons of :func:`half_section` say, one line a feature, with the numbers of its findings."""
     found = []
     for label in _labels(values, marks):
-        rest = [text for text in label.lines if text != label.feature]
-        found.append((f"{label.feature}: {', '.join(rest)}" if rest else label.feature, label.numbers))
+        rest = [text for text in label.lines if text != label.name]
+        found.append((f"{label.name}: {', '.join(rest)}" if rest else label.name, label.numbers))
     return found
 
 
@@ -315,12 +324,14 @@ def half_section(values: Mapping[str, Any], marks: Mapping[str, Sequence[int]]) 
     labels = _labels(values, marks)
     parts += _drawn_labels(labels, s, sheet)
     height = max(sheet.bottom + 18, 10 + sum(label.height for label in labels))
-    says = (
-        f"Shaft, inner ring, ball, outer ring and housing above the axis, bore {number_text(2 * s.bore, 'mm')} mm, "
-        f"outside diameter {number_text(2 * s.outside, 'mm')} mm."
-    )
+    says = say(
+        "Shaft, inner ring, ball, outer ring and housing above the axis, "
+        "bore {bore} mm, outside diameter {outside} mm.",
+        bore=number_text(2 * s.bore, "mm"), outside=number_text(2 * s.outside, "mm"),
+    )  # fmt: skip
     if s.spring:
-        says += f" The spring presses on the {s.spring} ring."
+        says += f" {told(f'The spring presses on the {s.spring} ring.')}"
     if labels:
-        says += f" Marked: {'; '.join(', '.join(reversed(label.lines)) for label in labels)}."
-    return drawing("half", WIDTH, height, "Half section of the seat, to scale", says, parts)
+        marked = "; ".join(", ".join(reversed(label.lines)) for label in labels)
+        says += f" {say('Marked: {features}.', features=marked)}"
+    return drawing("half", WIDTH, height, say("Half section of the seat, to scale"), says, parts)

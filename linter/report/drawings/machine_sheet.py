@@ -10,6 +10,7 @@ from linter.model.wording import number_text, quantity_text
 from linter.report.drawings.half_section import FEATURES, marked_features, value_label
 from linter.report.drawings.seat_parts import plain
 from linter.report.drawings.svg import circle, drawing, line, path, rect, text_width, words
+from linter.report.language import choice_of, say, told
 
 WIDTH, MIDDLE = 720.0, 150.0
 #: Half height of the largest bearing, and of the housing round it.
@@ -60,20 +61,20 @@ def machine_sheet(positions: Sequence[Position], whole: Sequence[int] = ()) -> M
     parts: list[str] = []
     if len(places) > 1:
         parts += _both(places[0] + 14, places[-1] - 14, 0.0, thick, "steel", "edge")
-    told = []
+    texts = []
     for k, (position, x, (d, outside)) in enumerate(zip(positions, places, sizes, strict=True)):
         assert d is not None and outside is not None
         stub = (x - (40 if k == 0 else 14), x + (40 if k == len(places) - 1 else 14))
         parts += _bearing(position, x, d * scale, outside * scale, stub)
         parts += _labels(position, x, outside * scale)
-        told.append(_told(position))
+        texts.append(_told(position))
     parts.append(line(20, MIDDLE, WIDTH - 20, MIDDLE, "centre"))
     parts += _span(positions, places)
     if whole:
         parts += _balloon(places[0] / 2 + places[-1] / 2, MIDDLE - thick - 26, whole, "machine")
-        told.append(f"Whole machine: {_numbers(whole)}.")
-    title = "The machine with its seats, not to scale"
-    return drawing("half whole", WIDTH, 2 * MIDDLE + 22, title, " ".join(told), parts)
+        texts.append(say("Whole machine: {numbers}.", numbers=_numbers(whole)))
+    title = say("The machine with its seats, not to scale")
+    return drawing("half whole", WIDTH, 2 * MIDDLE + 22, title, " ".join(texts), parts)
 
 
 def _both(left: float, right: float, low: float, high: float, name: str, edge: str, hatch: str = "") -> list[str]:
@@ -116,11 +117,15 @@ def _labels(position: Position, x: float, outside: float) -> list[str]:
     values = position.values
     top, bottom = MIDDLE - HALF - WALL, MIDDLE + HALF + WALL
     name = _short(position.name)
-    role = str(values.get("axial_role", "role not stated"))
+    role = _role(values)
     parts = [words(x, top - 38, name, "t strong", "middle"), words(x, top - 24, role, "t quiet", "middle")]
-    for y, side, word in ((top - 7, "housing", "in"), (bottom + 16, "shaft", "on")):
-        size, material = value_label(values, f"{side}_seat_diameter"), str(values.get(f"{side}_material", side))
-        parts.append(words(x, y, f"{_short(size)} {word} {_short(material, 16)}", "t", "middle"))
+    for y, side, text in (
+        (top - 7, "housing", "{size} in {material}"),
+        (bottom + 16, "shaft", "{size} on {material}"),
+    ):
+        size = value_label(values, f"{side}_seat_diameter")
+        material = choice_of(str(values.get(f"{side}_material", say(side))))
+        parts.append(words(x, y, say(text, size=_short(size), material=_short(material, 16)), "t", "middle"))
     found: dict[str, set[int]] = {}
     for feature, numbers in marked_features(position.marks).items():
         found.setdefault(PARTS.get(feature, "bearing"), set()).update(numbers)
@@ -141,11 +146,12 @@ def _span(positions: Sequence[Position], places: Sequence[float]) -> list[str]:
     span = value_label(positions[0].values, "bearing_span")
     speed = plain(positions[0].values, "speed_max")
     ring = positions[0].values.get("rotating_ring")
-    text = f"span {span}" if span == "not stated" else f"span {span} mm"
+    known = plain(positions[0].values, "bearing_span") is not None
+    text = say("span {span}", span=f"{span} mm" if known else span)
     if speed is not None:
-        text += f" \u00b7 up to {quantity_text(speed, 'r/min')}"
+        text += f" \u00b7 {say('up to {speed}', speed=quantity_text(speed, 'r/min'))}"
     if ring:
-        text += f" \u00b7 {ring} ring{'s' if ring == 'both' else ''} turn{'' if ring == 'both' else 's'}"
+        text += f" \u00b7 {told('both rings turn' if ring == 'both' else f'{ring} ring turns')}"
     return [*parts, words((places[0] + places[-1]) / 2, y + 18, text, "t quiet", "middle")]
 
 
@@ -163,14 +169,20 @@ def _short(text: str, most: int = 22) -> str:
     return text if len(text) <= most else f"{text[: most - 1]}\u2026"
 
 
+def _role(values: Mapping[str, Any]) -> str:
+    role = values.get("axial_role")
+    return choice_of(str(role)) if role else say("role not stated")
+
+
 def _told(position: Position) -> str:
     """A position in words, for the text alternative."""
     values = position.values
-    told = [f"{position.name}: {values.get('axial_role', 'role not stated')}"]
+    texts = [f"{position.name}: {_role(values)}"]
     for name, word in (("housing_seat_diameter", "housing seat"), ("shaft_seat_diameter", "shaft seat")):
-        told.append(f"{word} {value_label(values, name)}")
+        texts.append(f"{say(word)} {value_label(values, name)}")
     d, outside = plain(values, "bore_diameter"), plain(values, "outside_diameter")
-    told.append(f"bearing {number_text(d or 0.0, 'mm')} by {number_text(outside or 0.0, 'mm')} mm")
+    sizes = {"bore": number_text(d or 0.0, "mm"), "outside": number_text(outside or 0.0, "mm")}
+    texts.append(say("bearing {bore} by {outside} mm", **sizes))
     for feature, numbers in marked_features({n: v for n, v in position.marks.items() if n in FEATURES}).items():
-        told.append(f"findings {_numbers(numbers)} at the {feature}")
-    return f"{', '.join(told)}."
+        texts.append(say("findings {numbers} at the {feature}", numbers=_numbers(numbers), feature=told(feature)))
+    return f"{', '.join(texts)}."

@@ -9,6 +9,7 @@ from linter.model.digits import short_number
 from linter.model.wording import number_text
 from linter.report.drawings.axis import Axis
 from linter.report.drawings.svg import drawing, line, rect, text_width, words
+from linter.report.language import say
 
 WIDTH, ROW = 340.0, 30.0
 
@@ -51,7 +52,7 @@ def spring_stack(text: str) -> Markup | None:
         share = widths[k] / whole if whole > 0 else 0.0
         lead = "+" if sign > 0 else "\u2212"
         size = f"{lead}{number_text(nominal, 'mm')} {_deviations(lower, upper)}".rstrip()
-        figure = f"{short_number(100.0 * share, '%')} % of the tolerance"
+        figure = say("{share} % of the tolerance", share=short_number(100.0 * share, "%"))
         parts.append(words(6, y + 11, size, "t strong"))
         parts.append(words(WIDTH - 4, y + 11, figure, "t quiet", "end"))
         parts.append(rect(min(start, end), y + 15, abs(end - start), 7, "zone" if sign > 0 else "zone2"))
@@ -59,13 +60,15 @@ def spring_stack(text: str) -> Markup | None:
             parts.append(line(end, y + 15, end, y + ROW + 22, "thin"))
         told.append(f"{size} mm ({figure})")
         y += ROW
-    closing = f"spring {number_text(ends[-1], 'mm')} \u00b1{number_text(whole / 2, 'mm')} mm"
+    closing = f"{say('spring')} {number_text(ends[-1], 'mm')} \u00b1{number_text(whole / 2, 'mm')} mm"
     room = WIDTH - 8 - text_width(closing)
     parts.append(words(6 if room > 0 else 0, y + 12, closing, "t strong"))
     parts.append(rect(scale.x(0.0), y + 16, scale.x(ends[-1]) - scale.x(0.0), 9, "zone strongzone"))
-    says = f"{'; '.join(told)}. The chain closes on the spring: {number_text(ends[-1], 'mm')} mm, worst case "
-    says += f"{number_text(whole, 'mm')} mm in all."
-    return drawing("stack", WIDTH, y + 30, "Chain of dimensions that the spring length closes", says, parts)
+    says = say(
+        "{members}. The chain closes on the spring: {length} mm, worst case {width} mm in all.",
+        members="; ".join(told), length=number_text(ends[-1], "mm"), width=number_text(whole, "mm"),
+    )  # fmt: skip
+    return drawing("stack", WIDTH, y + 30, say("Chain of dimensions that the spring length closes"), says, parts)
 
 
 def _deviations(lower: float, upper: float) -> str:

@@ -1,10 +1,17 @@
 """The few SVG elements that the drawings are made of: rounded numbers, escaped text, classes instead of styles."""
 
+import re
+import unicodedata
 from collections.abc import Iterable
 
 from markupsafe import Markup, escape
 
 from linter.model.visible import visible
+
+#: Where a line may break: after a space, and beside a sign of a script that has none, but not before its stops.
+_BREAKS = re.compile(
+    "(?<= )(?! )|(?<=[\u3040-\u30ff\u3400-\u9fff、。，）])(?![、。，）ー])|(?<=[^ （])(?=[\u3400-\u9fff])"
+)
 
 
 def num(value: float) -> str:
@@ -77,18 +84,19 @@ def words(x: float, y: float, text: str, name: str = "t", anchor: str = "start")
 
 def text_width(text: str, size: float = 12.0) -> float:
     """A safe estimate of how wide a line of text is, in user units (system fonts differ)."""
-    return 0.56 * size * len(text)
+    wide = 0 if text.isascii() else sum(unicodedata.east_asian_width(sign) in "WF" for sign in text)
+    return size * (0.56 * len(text) + 0.46 * wide)
 
 
 def wrapped(text: str, width: float) -> list[str]:
-    """The text in lines no wider than that, broken at spaces."""
+    """The text in lines no wider than that, broken at spaces, and between the signs of a script without them."""
     lines: list[str] = []
-    for word in text.split(" "):
-        if lines and text_width(f"{lines[-1]} {word}") <= width:
-            lines[-1] += f" {word}"
+    for word in _BREAKS.split(text):
+        if lines and text_width(f"{lines[-1]}{word}".rstrip()) <= width:
+            lines[-1] += word
         else:
             lines.append(word)
-    return lines
+    return [line.strip() for line in lines]
 
 
 def spread(wanted: list[float], widths: list[float], lowest: float, highest: float, gap: float = 5.0) -> list[float]:

@@ -8,6 +8,7 @@ from markupsafe import Markup
 from linter.model.digits import short_number, short_text
 from linter.report.drawings.axis import fitting
 from linter.report.drawings.svg import drawing, line, rect, text_width, words, wrapped
+from linter.report.language import say, told
 
 WIDTH = 340.0
 
@@ -44,8 +45,8 @@ def preload_window(
     scale = fitting([*(c.force for c in (*lows, *highs)), *force], 6, WIDTH - 20)
     rows = []
     for criterion, least in [(c, True) for c in lows] + [(c, False) for c in highs]:
-        figure = f"{'at least' if least else 'at most'} {short_text(criterion.force, 'N')}"
-        rows.append((criterion, least, figure, wrapped(criterion.name, WIDTH - 16 - text_width(figure))))
+        figure = say("at least {limit}" if least else "at most {limit}", limit=short_text(criterion.force, "N"))
+        rows.append((criterion, least, figure, wrapped(told(criterion.name), WIDTH - 16 - text_width(figure))))
     bottom = sum(18 + 12.0 * len(lines) for *_, lines in rows) + 34
     left = scale.left if floor is None else scale.x(floor)
     right = scale.right if ceiling is None else scale.x(ceiling)
@@ -66,15 +67,16 @@ def preload_window(
         y += 18
     smallest, nominal, largest = force
     inside = (floor is None or smallest >= floor) and (ceiling is None or largest <= ceiling)
-    parts.append(words(6, y + 11, "preload: smallest, nominal, largest", "t strong"))
+    parts.append(words(6, y + 11, say("preload: smallest, nominal, largest"), "t strong"))
     spread_text = " / ".join(short_number(value, "N") for value in force) + " N"
     parts.append(words(WIDTH - 4, y + 11, spread_text, "t strong", "end"))
     width = max(scale.x(largest) - scale.x(smallest), 2.0)
     parts.append(rect(scale.x(smallest), y + 15, width, 11, "zone2 strongzone2" if inside else "zonebad"))
     parts.append(line(scale.x(nominal), y + 13, scale.x(nominal), y + 28, "limit"))
     parts += scale.drawn(bottom, "N")
-    says = "; ".join(f"{criterion.name}: {figure}" for criterion, _, figure, _ in rows)
-    says += f"; preload {spread_text}, {'inside' if inside else 'outside'} the window"
+    says = "; ".join(f"{told(criterion.name)}: {figure}" for criterion, _, figure, _ in rows)
+    place = "preload {forces}, inside the window" if inside else "preload {forces}, outside the window"
+    says += f"; {say(place, forces=spread_text)}"
     if floor is not None and ceiling is not None and floor > ceiling:
-        says += "; the window is empty"
-    return drawing("win", WIDTH, bottom + 20, "Preload and the window it must lie in", f"{says}.", parts)
+        says += f"; {say('the window is empty')}"
+    return drawing("win", WIDTH, bottom + 20, say("Preload and the window it must lie in"), f"{says}.", parts)

@@ -1,0 +1,25 @@
+"""Messages that no place of the program writes in one piece: words of verdicts, fits, and sentences put together."""
+
+TEXTS = (
+    # verdicts
+    "critical", "major", "minor", "remark", "open", "closed", "undecided", "met", "not assessed", "not applicable",
+    "conceded", "finding", "applied", "expired", "exceeded",
+    # states, sides and parts by one word
+    "cold", "running", "soaked", "assembled", "rate", "installed", "free", "solid", "material", "ball", "ring", "seat",
+    "shaft", "housing", "inner", "outer", "both", "given", "bore", "inner ring", "outer ring", "shaft seat",
+    "housing seat", "clearance", "interference",
+    # fits
+    "{size} clearance", "{size} interference", "clearance {size}", "interference {size}",
+    "clearance {small} to {large}", "interference {small} to {large}",
+    # plans
+    "clears {titles}", "lowers {titles}", "what forbids it: {facts}", "{before} -> {after}", "not stated -> {after}",
+    # facts
+    "cage {figure}", "spin of a ball {figure}", "balls over the outer ring {figure}",
+    "balls over the inner ring {figure}",
+    "blades {figure}", "a {kind} of {size} bore", "an {kind} of {size} bore", "viscosity", "Ra at most {limit}",
+    "{figure}\u00a01e6 revolutions", "seat that stands worse", "spring solid",
+    "point", "comma", "semicolon", "tab", "decimal sign: {sign}", "{before} → {after}",
+    "yes", "no", "unlimited", "not known", "not stated",
+    # leading stops
+    ":{1}", ";{1}", ",{1}",
+)  # fmt: skip
