@@ -73,7 +73,11 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
     if result.plan_result is not None:
         one, many = "plan: {count} change, gate {gate} with it", "plan: {count} changes, gate {gate} with them"
         gate = told(result.plan_result.gate)
-        pieces.append(_by(one, many, len(result.plan), gate=gate) if result.plan else say("no change of sizes and tolerances helps"))
+        pieces.append(
+            _by(one, many, len(result.plan), gate=gate)
+            if result.plan
+            else say("no change of sizes and tolerances helps")
+        )
     if result.left_out:
         pieces.append(
             _by("{count} clause left out as asked", "{count} clauses left out as asked", len(result.left_out))

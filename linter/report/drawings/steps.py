@@ -4,9 +4,9 @@ from markupsafe import Markup
 
 from linter.model.digits import short_number
 from linter.model.matters import Matter, Matters, NearLimit
-from linter.model.wording import words_of
 from linter.report.drawings.axis import Axis
 from linter.report.drawings.svg import drawing, line, rect, text_width, words
+from linter.report.language import in_words, say, told
 
 WIDTH, LEFT, ROW = 720.0, 330.0, 34.0
 #: Margins that the scale shows; a bar beyond them ends at its edge, its figure tells how far.
@@ -20,13 +20,14 @@ def percent(margin: float) -> str:
 
 def limit_name(limit: NearLimit) -> str:
     """A limit by the title of its clause and its position."""
-    return limit.title if limit.station is None else f"{limit.title}, {limit.station}"
+    title = told(limit.title)
+    return title if limit.station is None else f"{title}, {limit.station}"
 
 
 def after_text(matter: Matter) -> str:
     """The margins after a step down and up, in words."""
-    told = [(matter.less, "down"), (matter.more, "up")]
-    return ", ".join(f"{percent(margin)} a step {way}" for margin, way in told if margin is not None)
+    margins = [(matter.less, "{margin} a step down"), (matter.more, "{margin} a step up")]
+    return ", ".join(say(text, margin=percent(margin)) for margin, text in margins if margin is not None)
 
 
 def step_bars(matters: Matters, most: int = 12) -> Markup | None:
@@ -54,25 +55,30 @@ def step_bars(matters: Matters, most: int = 12) -> Markup | None:
     bottom = 20.0 + ROW * len(shown)
     zero = scale.x(0.0)
     parts = [rect(scale.left, 14, zero - scale.left, bottom - 14, "zone2")] if zero > scale.left else []
-    parts += [line(zero, 10, zero, bottom, "limit"), words(zero, 8, "limit", "t quiet", "middle")]
-    told, y = [], 20.0
+    parts += [line(zero, 10, zero, bottom, "limit"), words(zero, 8, say("limit"), "t quiet", "middle")]
+    texts, y = [], 20.0
     for matter in shown:
         now = scale.x(matter.limit.margin)
         ends = [(scale.x(m), m < -1e-9) for m in (matter.less, matter.more) if m is not None]
         for end, beyond in ends:
             parts.append(rect(now, y + 5, end - now, 11, "seen bad" if beyond else "okay"))
         parts.append(line(now, y + 1, now, y + 20, "thin"))
-        name, step = words_of(matter.parameter), f"step {matter.step}"
+        name, step = in_words(matter.parameter), say("step {size}", size=told(matter.step))
         parts.append(words(4, y + 11, name, "t strong"))
         parts.append(words(4, y + 25, _cut(f"{step}: {limit_name(matter.limit)}", LEFT - 12), "t quiet"))
-        after = " or ".join(percent(margin) for margin in (matter.less, matter.more) if margin is not None)
-        told.append(f"{name}: {limit_name(matter.limit)}, {percent(matter.limit.margin)} to {after}")
+        after = f" {say('or')} ".join(percent(margin) for margin in (matter.less, matter.more) if margin is not None)
+        texts.append(
+            say(
+                "{name}: {limit}, {now} to {after}",
+                name=name, limit=limit_name(matter.limit), now=percent(matter.limit.margin), after=after,
+            )
+        )  # fmt: skip
         y += ROW
     parts += [line(scale.left, bottom, scale.right, bottom, "axis")]
     for tick in scale.ticks():
         parts.append(words(scale.x(tick), bottom + 14, percent(tick), "t quiet", "middle"))
-    says = f"{'; '.join(told)}. Margins are shares of the limit; below 0 is beyond it."
-    return drawing("whole", WIDTH, bottom + 20, "What one step of each parameter moves", says, parts)
+    says = say("{steps}. Margins are shares of the limit; below 0 is beyond it.", steps="; ".join(texts))
+    return drawing("whole", WIDTH, bottom + 20, say("What one step of each parameter moves"), says, parts)
 
 
 def _cut(text: str, width: float) -> str:

@@ -17,7 +17,7 @@ TEXTS = (
     "cage {figure}", "spin of a ball {figure}", "balls over the outer ring {figure}",
     "balls over the inner ring {figure}",
     "blades {figure}", "a {kind} of {size} bore", "an {kind} of {size} bore", "viscosity", "Ra at most {limit}",
-    "{figure}\u00a01e6 revolutions", "seat that stands worse", "spring solid",
+    "{figure}\u00a01e6 revolutions", "seat that stands worse", "spring solid", "its tolerance",
     "point", "comma", "semicolon", "tab", "decimal sign: {sign}", "{before} → {after}",
     "yes", "no", "unlimited", "not known", "not stated",
     # leading stops
