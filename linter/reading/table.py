@@ -17,6 +17,7 @@ from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
+from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.layouts.together import take_apart
@@ -175,6 +176,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
     take_apart(found, source.file)
+    by_custom(found, source.file)
     tell_unheaded_rows(found)
     if seen is not None:
         seen.extend(grids)

@@ -10,7 +10,9 @@ from attrs import define, field
 from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, within
+from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.sections import heads_machine, named_by_part, section_label, sections
+from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.title import is_label, is_title_row, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -22,7 +24,6 @@ _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
 _LIKE_VALUE = re.compile(r"[\W_]*\d")
-_SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 
 
@@ -80,7 +81,7 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
             parts = parts_below(grid, part, row + 1) if part is not None else {}
             counts = {
                 c: _names_below(grid, c, row + 1, words)
-                + _named_by_part(grid, c, parts or _sections(grid, c, row + 1), words)
+                + named_by_part(grid, c, parts or sections(grid, c, row + 1), words)
                 for c in candidates
                 if c != part
             }
@@ -96,6 +97,7 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
                 for column in set(range(grid.width)) - {best}:
                     if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
                         roles[column] = "PART"
+                _beside(grid, row, best, roles, words)
                 objects = _objects(grid, best, roles, row + 1, words)
                 return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
@@ -141,9 +143,10 @@ def _objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Wo
     if {"STATION", "MACHINE"} & set(roles.values()):
         return {}
     rows = range(start, min(grid.height, start + _MOST_NAMES))
-    for column in (c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")):
+    columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
+    for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
         texts = {row: text for row in rows if (text := grid.text(row, column))}
-        said = {text: words.names.station(text) or "" for text in set(texts.values())}
+        said = {text: words.station_said(text) for text in set(texts.values())}
         keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
         again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}
         if len({station for station, _ in keys}) > 1 and again and len(set(keys)) == len(keys):
@@ -152,23 +155,16 @@ def _objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Wo
     return {}
 
 
-def _sections(grid: Grid, column: int, start: int) -> dict[int, Side]:
-    """The part of each row below lines that say shaft or housing alone."""
-    result: dict[int, Side] = {}
-    current = None
-    for row in range(start, min(grid.height, start + _MOST_NAMES)):
-        if (side := side_of(section_label(grid, row, column))) is not None:
-            current = side
-        elif current is not None:
-            result[row] = current
-    return result
-
-
-def _named_by_part(grid: Grid, column: int, parts: dict[int, Side], words: Words) -> int:
-    """Number of names that a column states together with the part of each row, and not by itself."""
-    pairs = {(side.side, side.word, grid.text(row, column)) for row, side in parts.items()}
-    joined = (within(words, Side(s, word), text) for s, word, text in pairs if text and words.heading(text) is None)
-    return len(set(joined) - {None})
+def _beside(grid: Grid, header: int, name: int, roles: dict[int, str], words: Words) -> None:
+    """Columns whose heading says another feature of what each row names (``Shaft seat`` in the column ``Ra``)."""
+    cells = grid.columns[name][header + 1 : header + 1 + _SAMPLE].tolist()
+    texts = {cell.strip() for cell in cells if type(cell) is str}
+    for column in range(grid.width):
+        label = grid.text(header, column)
+        if column == name or not label or roles.get(column) or words.heading(label) is not None:
+            continue
+        if any(feature_beside(words, text, label) is not None for text in texts):
+            roles[column] = "BESIDE"
 
 
 def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
@@ -317,7 +313,9 @@ def _header_above(grid: Grid, words: Words, name: int, first: int, values: Seque
     """
     for row in range(first - 1, -1, -1):
         heads = [grid.text(row, c) for c in values]
-        if "NAME" in words.groups(grid.text(row, name)) and _are_heads(heads) and not is_title_row(grid, row, words):
+        if "NAME" not in words.groups(grid.text(row, name)) or is_title_row(grid, row, words):
+            continue
+        if _are_heads(heads) and not (len(values) == 1 and row and heads_machine(grid, row - 1, name, words)):
             return row
     row = first - 1
     while row >= 0 and all(is_blank(cell) for cell in grid.row(row)):
@@ -378,16 +376,11 @@ def _first_row(table: LongTable, words: Words) -> int:
         if is_blank(grid.columns[table.name][row]):
             continue
         section = section_label(grid, row, table.name)
-        names_part = bool(section) and (bool(words.station_said(section)) or side_of(section) is not None)
+        names_part = bool(section) and (
+            bool(words.station_said(section))
+            or side_of(section) is not None
+            or heads_machine(grid, row, table.name, words)
+        )
         if names_part or any(not is_blank(grid.columns[c][row]) for c in values):
             return row
     return 0
-
-
-def section_label(grid: Grid, row: int, name: int) -> str:
-    """The words of a row with nothing but its label, without the signs around them; empty for another row."""
-    label = grid.text(row, name)
-    if len(label) >= 60 or any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width)):
-        return ""
-    inner = _SECTION.fullmatch(label)
-    return inner.group(1) if inner else ""

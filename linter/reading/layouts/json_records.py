@@ -1,6 +1,7 @@
 """What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from attrs import define, evolve, field, frozen
@@ -9,7 +10,7 @@ from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.lost import is_value
-from linter.reading.words.columns import KEYS
+from linter.reading.words.columns import KEYS, heading_of
 from linter.reading.words.dictionary import Version, dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
@@ -94,11 +95,26 @@ def local(key: str) -> str:
     return key.rpartition(INNER)[2].rpartition(":")[2].strip().casefold()
 
 
+_UNIT_OF_LENGTHS = re.compile(
+    r"(?:units?|uom|einheit(?:en)?|unités?|unidad(?:es)?|unità|単位|单位|единицы?)"
+    r"(?:[ _.-]?(?:of[ _-]|der[ _-]|de[ _-]|di[ _-])?"
+    r"(?:lengths?|dimensions?|dims?|l(?:ä|ae)ngen?|ma(?:ß|ss)e|longueurs?|longitud(?:es)?|lunghezz[ae]|длины))?"
+    r"|(?:lengths?|dimensions?|dims?|linear|l(?:ä|ae)ngen?|ma(?:ß|ss)|longueur|長さの?|寸法の?|长度|尺寸)"
+    r"[ _.-]?(?:units?|uom|einheit(?:en)?|単位|单位)"
+)
+
+
+def names_unit_of_lengths(key: str) -> bool:
+    """Whether a key of a document says the unit of its lengths (``units``, ``length_unit``, ``Einheit_Laenge``)."""
+    return _UNIT_OF_LENGTHS.fullmatch(local(key)) is not None
+
+
 def file_unit(document: dict[str, Any]) -> str:
     """The unit of lengths that a field of a document states for all of it, or empty."""
     said = ""
-    for key in UNIT_KEYS:
-        stated = document.get(key)
+    for key, stated in document.items():
+        if not names_unit_of_lengths(key):
+            continue
         if isinstance(stated, dict):
             stated = stated.get("length", stated.get("lengths"))
         if isinstance(stated, str) and (unit := known_unit(stated.strip())) is not None and unit.dimension == "length":
@@ -249,3 +265,27 @@ def station_key(nodes: Sequence[Any], words: Words) -> str:
         and all(words.names.station(node[key]) for node in objects)
     ]  # fmt: skip
     return fitting[0] if len(fitting) == 1 else ""
+
+
+def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
+    """Key and text of the machine or station that an object names itself."""
+    for key, value in node.items():
+        if isinstance(value, (str, int)) and not isinstance(value, bool):
+            heading = heading_of(key, words.heading(key), (cell_text(value),), words)
+            if heading is not None and heading.parameter == wanted and heading.aspect == "value":
+                return key, cell_text(value)
+    return "", ""
+
+
+def stations_in(
+    node: Any, path: tuple[str | int, ...], words: Words
+) -> Iterator[tuple[str, list[str], tuple[str | int, ...]]]:
+    """Station, names of parameters with a value, and place of every object below a node that names a station."""
+    children = node.items() if isinstance(node, dict) else enumerate(node) if isinstance(node, list) else ()
+    if isinstance(node, dict) and (station := key_text(node, "station", words)[1]):
+        known = {key: words.heading(key) for key in node}
+        names = [key for key, h in known.items() if h is not None and is_value(node[key], h.entry)]
+        yield words.station(station), names, path
+    for step, child in children:
+        if isinstance(child, (dict, list)):
+            yield from stations_in(child, (*path, step), words)

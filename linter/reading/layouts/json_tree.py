@@ -1,7 +1,7 @@
 """JSON documents: nested machines with stations, lists of parameter records, flat keys."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable
 from typing import Any
 
 import numpy as np
@@ -10,10 +10,12 @@ from attrs import define, evolve, field
 from linter.model.places import Place
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import conversion, known_unit, split_heading_unit
+from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
+from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.json_flat import unflattened
 from linter.reading.layouts.json_records import (
     CALLED,
     CONTEXT,
@@ -26,10 +28,13 @@ from linter.reading.layouts.json_records import (
     all_shapes,
     aspect_of,
     file_unit,
+    key_text,
     local,
+    names_unit_of_lengths,
     opened,
     record_shape,
     station_key,
+    stations_in,
     version_of,
 )
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
@@ -67,6 +72,7 @@ class _Walk:
     results: list[tuple[Any, Path]] = field(factory=list)
     shapes: dict[frozenset[str], Shape] = field(factory=dict)
     size: tuple[Path, Heading | None] = field(default=((), None))
+    origin: Callable[[Path], Path] = field(default=lambda path: path)
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
@@ -75,7 +81,9 @@ class _Walk:
             self.found.say(f"lengths are stated in {unit}")
         if isinstance(document, (dict, list)):
             self.shapes = all_shapes(document, self.words)
-        self._node(document, (), Here())
+        flat = unflattened(document, self.words)
+        self.origin = flat.path
+        self._node(flat.document, (), Here())
         self._tell_lost()
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.length_unit)
         for pile in self.piles.values():
@@ -92,6 +100,10 @@ class _Walk:
         if _WITH_STATIONS in self.found.layouts:
             self.found.layouts[:] = [_WITH_STATIONS]
 
+    def _pointer(self, path: Path) -> str:
+        """JSON Pointer of a place in the file."""
+        return pointer(self.origin(path))
+
     def _layout(self, text: str) -> None:
         if text not in self.found.layouts:
             self.found.layouts.append(text)
@@ -104,7 +116,7 @@ class _Walk:
         pile = self.piles.setdefault((heading, label), Pile(heading, label))
         pile.cells.append(value)
         pile.rows.append(row)
-        pile.pointers.append(pointer(path))
+        pile.pointers.append(self._pointer(path))
         if self.stated.setdefault((heading, row), (value, path)) == (value, path):
             return
         if self.stated[heading, row][0] == value and station and heading.parameter not in ("machine", "station"):
@@ -116,7 +128,7 @@ class _Walk:
             return
         if len(self.found.seen) < 100:
             self.found.seen.append(name)
-        self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=pointer(path)), reason))
+        self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=self._pointer(path)), reason))
 
     def _node(self, node: Any, path: Path, here: Here) -> None:
         if isinstance(node, dict):
@@ -158,27 +170,18 @@ class _Walk:
         """The shape of a list of one record, where the document has others like it."""
         return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
 
-    def _key_text(self, node: dict[str, Any], wanted: str) -> tuple[str, str]:
-        """Key and text of the machine or station that a dict names itself."""
-        for key, value in node.items():
-            if isinstance(value, (str, int)) and not isinstance(value, bool):
-                heading = heading_of(key, self.words.heading(key), (cell_text(value),), self.words)
-                if heading is not None and heading.parameter == wanted and heading.aspect == "value":
-                    return key, cell_text(value)
-        return "", ""
-
     def _dict(self, node: dict[str, Any], path: Path, here: Here, station_key: str = "") -> None:
         """One object; ``station_key`` is the key of its station where its siblings tell that."""
         shape = record_shape([node], self.words)
         if shape:
             self._record(node, shape, path, here)
             return
-        machine_key, machine = self._key_text(node, "machine")
+        machine_key, machine = key_text(node, "machine", self.words)
         if station_key:
             station = cell_text(node[station_key])
             self._assume_station(station_key, station, path)
         else:
-            station_key, station = self._key_text(node, "station")
+            station_key, station = key_text(node, "station", self.words)
         unit = next((text for key in node if local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
         here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
         for key, value in node.items():
@@ -192,7 +195,7 @@ class _Walk:
 
     def _assume_station(self, key: str, station: str, path: Path) -> None:
         """Say that a key is taken for the name of the station, since it tells the objects of a list apart."""
-        place, expected = Place(self.source.file, pointer=pointer((*path, key))), "a key such as station"
+        place, expected = Place(self.source.file, pointer=self._pointer((*path, key))), "a key such as station"
         message = (
             f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
             f"the objects of the list apart; expected {expected}."
@@ -227,7 +230,7 @@ class _Walk:
         before, size = self.size
         aspect = JOINABLE.get(self.words.group(label), "")
         if heading is None and size is not None and before == where and aspect not in ("", "unit"):
-            return evolve(size, aspect=aspect, unit=split_heading_unit(label)[1] or size.unit, own_unit=False)
+            return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
         toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
         self.size = (where, heading if toleranced else None)
         return heading
@@ -236,6 +239,8 @@ class _Walk:
         """One key of an object that is no record."""
         word = local(key)
         if word in UNIT_KEYS and (path == () or known_unit(cell_text(value))):
+            return
+        if path == () and self.length_unit and names_unit_of_lengths(key):
             return
         if word in _RESULTS:
             self._unused(key, value, at, "results of a calculation are no input")
@@ -280,7 +285,7 @@ class _Walk:
                 self._unused(str(step), child, (*at, step), f"not an object that describes a {level}")
                 self._tell_bare(child, (*at, step), level)
                 continue
-            own = self._key_text(child, level)[1]
+            own = key_text(child, level, self.words)[1]
             called = next((key for word in CALLED for key in child if local(key) == word), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
@@ -293,19 +298,21 @@ class _Walk:
                 )
                 child = {key: value for key, value in child.items() if key != called}
             if not own and isinstance(value, list):
-                self.found.say(f"{pointer((*at, step))} names no {level}; its position {name} stands in")
+                self.found.say(f"{self._pointer((*at, step))} names no {level}; its position {name} stands in")
             if level == "machine":
                 self._dict(child, (*at, step), evolve(here, machine=own or name, station="", trail=()))
             else:
                 self._dict(child, (*at, step), evolve(here, station=own or name, trail=()))
-                self.rows.setdefault((self._key_text(child, "machine")[1] or here.machine, own or name), len(self.rows))
+                self.rows.setdefault(
+                    (key_text(child, "machine", self.words)[1] or here.machine, own or name), len(self.rows)
+                )
 
     def _tell_bare(self, child: Any, path: Path, level: str) -> None:
         """A station or machine as a list of values or as one text says nothing of what its values are."""
         pieces = re.split(r"[;,|\t\n]", child) if isinstance(child, str) else child if isinstance(child, list) else []
         count = sum(is_value(piece, parameter("bore_diameter")) for piece in pieces)
         if count >= ENOUGH:
-            place = Place(self.source.file, pointer=pointer(path))
+            place = Place(self.source.file, pointer=self._pointer(path))
             shown = ", ".join(cell_text(piece) for piece in pieces if not isinstance(piece, (dict, list)))
             self.found.problems.append(not_read(place, f"what stands for a {level}", shown, count))
 
@@ -315,7 +322,8 @@ class _Walk:
         for row, paths in self.again.items():
             if len(paths) >= ENOUGH:
                 name = visible(" ".join(filter(None, keys[row])), 60)
-                place, expected = Place(self.source.file, pointer=pointer(paths[0])), "every value of a station once"
+                place = Place(self.source.file, pointer=self._pointer(paths[0]))
+                expected = "every value of a station once"
                 message = (
                     f"{place}: {len(paths)} values of {name} are stated again, alike; expected {expected}; "
                     "a station may carry the wrong name, or none."
@@ -325,28 +333,17 @@ class _Walk:
                 )
         known = {station for _, station in keys}
         for node, path in self.results:
-            for station, names, at in self._stations_in(node, path):
+            for station, names, at in stations_in(node, path, self.words):
                 if station not in known and len(names) >= ENOUGH:
-                    place = Place(self.source.file, pointer=pointer(at))
+                    place = Place(self.source.file, pointer=self._pointer(at))
                     read = f"{station}: {', '.join(names)}"
                     self.found.problems.append(not_read(place, "a part of results", read, len(names)))
-
-    def _stations_in(self, node: Any, path: Path) -> Iterator[tuple[str, list[str], Path]]:
-        """Station, names of parameters with a value, and place of every object that names a station."""
-        children = node.items() if isinstance(node, dict) else enumerate(node) if isinstance(node, list) else ()
-        if isinstance(node, dict) and (station := self._key_text(node, "station")[1]):
-            known = {key: self.words.heading(key) for key in node}
-            names = [key for key, h in known.items() if h is not None and is_value(node[key], h.entry)]
-            yield self.words.station(station), names, path
-        for step, child in children:
-            if isinstance(child, (dict, list)):
-                yield from self._stations_in(child, (*path, step))
 
     def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self._layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
-        machine, station = self._key_text(node, "machine")[1], self._key_text(node, "station")[1]
+        machine, station = key_text(node, "machine", self.words)[1], key_text(node, "station", self.words)[1]
         station = station or self.words.station(cell_text(node.get(shape.station)))
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
@@ -391,6 +388,10 @@ class _Walk:
                 traits = Heading(heading.parameter, heading.station, own or unit, aspect, heading.own_unit, version)
                 at = (*path, *key.split(INNER))
                 self._cell(traits, f"{label} {at[-1]}" if "minus" in word else label, value, at, here)
+                continue
+            at = (*path, *key.split(INNER))
+            beside = None if isinstance(value, (dict, list)) else feature_beside(self.words, label, local(key))
+            if beside is not None:
+                self._cell(evolve(beside, station=heading.station), f"{label} {at[-1]}", value, at, here)
             else:
-                at = (*path, *key.split(INNER))
                 self._unused(f"{label} {at[-1]}", value, at, "not a part of a value that is recognised")

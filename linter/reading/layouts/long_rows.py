@@ -5,11 +5,14 @@ import re
 from attrs import define, evolve, field
 
 from linter.model.vocabulary import parameter
+from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
-from linter.reading.layouts.find_long import ASPECTS, section_label
+from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.find_long import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.sections import heads_machine, section_label
 from linter.reading.layouts.sides import Side, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
@@ -21,6 +24,11 @@ _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
 
+def _fits(unit: str, heading: Heading) -> bool:
+    """Whether a unit is one of the kind that a parameter is stated in."""
+    return heading.entry.unit not in ("", "1") and conversion(unit, heading.entry.unit) is not None
+
+
 @define(eq=False)
 class ByRow(NamesDown):
     """Reads a table whose every row states one parameter."""
@@ -30,6 +38,7 @@ class ByRow(NamesDown):
     section: Side | None = field(init=False, default=None)
     outer: str = field(init=False, default="")
     several: bool = field(init=False, default=False)
+    of_machine: bool = field(init=False, default=False)
     nameless: list[int] = field(init=False, factory=list)
     commented: list[int] = field(init=False, factory=list)
 
@@ -76,9 +85,15 @@ class ByRow(NamesDown):
         if (section := section_label(grid, row, self.table.name)) and (station := self._section_station(section)):
             self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of {visible(station)}")
             self._begin("station")
-            self.station = station
+            self.station, self.of_machine = station, False
+            return
+        if heads_machine(grid, row, self.table.name, self.words):
+            self.section, self.station, self.of_machine = None, self.outside.station, True
             return
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
+        if heading is None and self.of_machine and "NAME" in self.words.groups(label):
+            heading = Heading("machine")
+        heading = self.with_its_unit(row, label, self._side(row), heading)
         if (value_at := self._value_column(row)) is not None:
             heading = heading_of(label, heading, (grid.text(row, value_at),), self.words)
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -139,6 +154,7 @@ class ByRow(NamesDown):
         if value_at is not None:
             self.pieces.add(heading, label, row, value_at, self.machine, station, part)
         self._tolerance(row, label, named, value_at, station)
+        self._beside(row, label, named, station)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
 
@@ -159,6 +175,18 @@ class ByRow(NamesDown):
                     self.pieces.add(shape, label, row, column, self.machine, station)
                 else:
                     self.leave_cell(label, row, column, f"{named.parameter} carries no tolerance")
+
+    def _beside(self, row: int, label: str, named: Heading, station: str) -> None:
+        """Other features of the seat that a row names, each in a column of its own."""
+        grid, unit_at = self.table.grid, self.one("UNIT")
+        unit = grid.text(row, unit_at).strip("[] ") if unit_at is not None else ""
+        for column in self.columns_of("BESIDE"):
+            head = grid.text(self.table.header, column)
+            if is_blank(grid.columns[column][row]) or (found := feature_beside(self.words, label, head)) is None:
+                continue
+            if unit and not found.unit and not found.parameter.endswith("_roughness") and _fits(unit, found):
+                found = evolve(found, unit=unit)  # a roughness is stated in its own unit, whatever that of the row
+            self.pieces.add(evolve(found, station=named.station), f"{label} {head}", row, column, self.machine, station)
 
     def _other_row(self, row: int, label: str) -> None:
         """A row without a known name: a section, a remark, or nothing that is used."""

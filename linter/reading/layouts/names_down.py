@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from attrs import define, evolve, field
 
 from linter.model.stations import Problem, Unused
-from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.characteristics import Characteristics
 from linter.reading.layouts.find_long import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
+from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.words.headings import Heading, Words
 
@@ -130,7 +131,7 @@ class NamesDown:
         at = self.one("UNIT")
         unit = grid.text(row, at).strip("[] ") if at is not None else ""
         if self.table.header >= 0:
-            unit = split_heading_unit(grid.text(self.table.header, column))[1] or unit
+            unit = self.words.unit_of(grid.text(self.table.header, column)) or unit
         entry = heading.entry
         if entry.unit in ("", "1"):
             return evolve(heading, unit=unit) if unit and known_unit(unit) else heading
@@ -192,11 +193,17 @@ class NamesDown:
         Rows of sizes and of their parts follow each other; any other row ends that.
         """
         if heading is None and self.size is not None and (aspect := ASPECTS.get(self.words.group(label), "")):
-            return evolve(self.size, aspect=aspect, unit=split_heading_unit(label)[1] or self.size.unit)
+            return evolve(self.size, aspect=aspect, unit=self.words.unit_of(label) or self.size.unit)
         if label or any(not is_blank(cell) for cell in self.table.grid.row(row)):
             toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
             self.size = heading if toleranced else None
         return heading
+
+    def with_its_unit(self, row: int, label: str, side: Side | None, heading: Heading | None) -> Heading | None:
+        """What a name says together with the unit of its row, where it says nothing alone (``Speed``, ``1/min``)."""
+        at = self.one("UNIT")
+        unit = self.table.grid.text(row, at).strip("[] ") if at is not None and heading is None and label else ""
+        return within(self.words, side, f"{label} [{unit}]") if unit and known_unit(unit) is not None else heading
 
     def leave_columns(self) -> None:
         """One entry for each column that is not read: comments, numbers of characteristics, measured values."""

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from attrs import define, evolve, field
 
 from linter.model.stations import Unused
-from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
@@ -110,7 +110,7 @@ def _headings(
             and size is not None
             and (aspect := JOINABLE.get(words.group(label), "")) not in ("", "unit")
         ):
-            heading = evolve(size, unit=split_heading_unit(label)[1] or size.unit, aspect=aspect)
+            heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
         elif heading is not None:
             size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
         unit = unit_text(grid.text(units, column)) if units >= 0 else ""

@@ -1,26 +1,44 @@
-"""Roughness without a unit below a title that states the unit of sizes."""
+"""Roughness without a unit in a table that states the unit of its sizes."""
 
 import re
 
 from attrs import evolve
 
 from linter.model.stations import Problem
+from linter.model.vocabulary import parameter
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
-from linter.reading.layouts.strips import Found, Strip
+from linter.reading.layouts.strips import Block, Found, Strip
 
+_CLASSED = re.compile(r"\s*[Ø⌀ø]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)")
 _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")
 #: Ra of turned, ground and lapped faces in µm (common practice; ISO 21920-3 tabulates 0.025 to 50).
 _LEAST, _MOST = 0.01, 25.0
 
 
-def by_custom(strip: Strip, length_unit: str, found: Found, file: str) -> Strip:
-    """The strip with µm as its unit, where drawings state roughness so by custom; that is told as an assumption.
+def by_custom(found: Found, file: str) -> None:
+    """Give µm to roughness without a unit, where drawings state it so by custom; that is told as an assumption.
 
-    A title ``all dimensions in mm`` speaks of sizes: a roughness beside it is in µm (ISO 21920-1, common practice).
-    Below a title in inches it may be in µin, which is asked for.
+    A title ``all dimensions in mm`` speaks of sizes, and so do units beside them: a roughness without one is in µm
+    (ISO 21920-1, common practice). In a table in inches it may be in µin, which is asked for.
     """
+    for block in found.blocks:
+        unit = block.length_unit or _unit_of_sizes(block)
+        block.strips[:] = [_in_microns(strip, unit, found, file) for strip in block.strips]
+
+
+def _unit_of_sizes(block: Block) -> str:
+    """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
+    sizes = [s for s in block.strips if s.aspect == "value" and parameter(s.parameter).kind == "toleranced"]
+    units = {strip.unit for strip in sizes}
+    if units == {""} and all(_CLASSED.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c)):
+        return "mm"  # an ISO 286 class speaks of millimetres
+    return units.pop() if len(units) == 1 else ""
+
+
+def _in_microns(strip: Strip, length_unit: str, found: Found, file: str) -> Strip:
+    """The strip, in µm where it is a roughness without a unit and its numbers are usual ones."""
     stated = known_unit(length_unit)
     metric = stated is not None and stated.name in ("mm", "cm", "m")
     if not metric or strip.unit or strip.own_unit or not strip.parameter.endswith("_roughness") or not len(strip.cells):
@@ -32,7 +50,7 @@ def by_custom(strip: Strip, length_unit: str, found: Found, file: str) -> Strip:
     first = next(index for index, cell in enumerate(strip.cells.tolist()) if cell_text(cell))
     place, expected = strip.place(file, first), "a roughness with its unit"
     message = (
-        f"{place}: {visible(strip.label, 60)} stands without a unit below a title in {visible(length_unit, 20)}; "
+        f"{place}: {visible(strip.label, 60)} stands without a unit where sizes are in {visible(length_unit, 20)}; "
         f"µm is taken, as drawings have it by custom; expected {expected}."
     )
     found.problems.append(

@@ -16,7 +16,6 @@ from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
-from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import Title, is_title_row, read_title
@@ -166,7 +165,6 @@ class _Sheet:
             found.say(f"{where}read as {layout}: {' and '.join([first, *others])}")
         if layout not in found.layouts:
             found.layouts.append(layout)
-        block.strips[:] = [by_custom(strip, block.length_unit, found, grid.file) for strip in block.strips]
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:

@@ -1,13 +1,16 @@
 """Headings over a block of rows or columns that say shaft, housing or bearing, and names below them."""
 
 import re
+from functools import lru_cache
 
 from attrs import frozen
 
 from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import part_alone
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
 _WORDS = {
@@ -34,10 +37,13 @@ class Side:
     word: str
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def side_of(text: str) -> Side | None:
     """The side that a heading of a block names, or None."""
-    word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]") if 0 < len(text) < 40 else ""
-    side = _SIDES.get(caseless(word), "")
+    if not 0 < len(text) < 40:
+        return None
+    word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
+    side = _SIDES.get(caseless(word), "") or part_alone(word)
     return Side(side, word) if side else None
 
 

@@ -30,6 +30,7 @@ _UNITS_SENTENCE = re.compile(
 _PARTS_OF_TEXT = re.compile(
     r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.;|]\s+|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:", re.IGNORECASE
 )
+_COLON = re.compile("[:：]")
 _BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")
 # Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
 _LABELS = frozenset(
@@ -52,7 +53,13 @@ _LABELS = frozenset(
 
 def is_label(text: str) -> bool:
     """Whether a text is a label of a drawing frame or of a revision table."""
-    return text.strip(" .:").casefold() in _LABELS
+    return text.strip(" .:：").casefold() in _LABELS
+
+
+def label_and_value(text: str) -> tuple[str, str]:
+    """A text before and behind its first colon; nothing behind it where it has none."""
+    label, *value = _COLON.split(text, maxsplit=1)
+    return label.strip(), "".join(value).strip()
 
 
 def begins_with_label(text: str) -> bool:
@@ -153,8 +160,7 @@ def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
 
 def _inline(text: str) -> bool:
     """Whether a cell holds label and value both."""
-    _, colon, value = text.partition(":")
-    return bool(colon and value.strip()) or bool(units_said(text))
+    return bool(label_and_value(text)[1]) or bool(units_said(text))
 
 
 def _take_unit(title: Title, text: str, row: int, column: int) -> bool:
@@ -173,8 +179,8 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
     if unit_text := units_said(text):
         title.units.append((unit_text, grid.place(row, column)))
         return True
-    label, colon, value = (part.strip() for part in text.partition(":"))
-    inline = bool(colon and value)
+    label, value = label_and_value(text)
+    inline = bool(value)
     value_text = value if inline else grid.text(row, right) if right is not None else ""
     if words.group(label) == "UNIT":
         unit_text = one_length(value_text)

@@ -3,9 +3,9 @@
 from attrs import define
 
 from linter.reading.files.grids import is_blank
-from linter.reading.layouts.find_long import section_label
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import Side, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
@@ -71,7 +71,8 @@ class ByColumn(NamesDown):
             self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
             return side
         label = self.label(row)
-        heading = self.of_size_above(row, label, self._judged(row, label, within(self.words, section, label)))
+        named = self.with_its_unit(row, label, section, within(self.words, section, label))
+        heading = self.of_size_above(row, label, self._judged(row, label, named))
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         if heading is None:

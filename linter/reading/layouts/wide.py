@@ -1,6 +1,7 @@
 """Tables with a heading row: one row per station (or per machine), one column per parameter."""
 
-from linter.reading.files.grids import Grid
+from linter.reading.files.grids import LONGEST_MIXED, Grid
+from linter.reading.layouts.bill import find_bill
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.wide_heading import find_wide
@@ -10,7 +11,7 @@ from linter.reading.words.headings import Words
 
 def find(grid: Grid, words: Words) -> Candidate | None:
     """The best heading row of a grid with what stands below it, or None."""
-    table = find_wide(grid, words)
+    table = find_wide(grid, words) or (find_bill(grid, words) if grid.height <= LONGEST_MIXED else None)
     if table is None:
         return None
 

@@ -10,7 +10,7 @@ from linter.model.stations import Problem
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Column, Grid, TextColumn, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
-from linter.reading.layouts.strips import Found, Strip
+from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Heading
 
 Rows = NDArray[np.intp]
@@ -128,3 +128,16 @@ def inherited(
             Problem("assumption", None, heading.parameter, place, "*", "a value", message, "inherited")
         )
     return cells
+
+
+def drop_unstated(block: Block, start: int, count: int) -> None:
+    """A station that only headings name is none of a machine whose cells for it are all blank."""
+    stated = np.zeros(len(block.machines), dtype=bool)
+    for strip in block.strips:
+        inside = (strip.rows >= start) & (strip.rows < start + count)
+        if inside.any():
+            filled = [not is_blank(cell) for cell in strip.cells[inside].tolist()]
+            stated[strip.rows[inside][filled]] = True
+    for row in range(start, start + count):
+        if not stated[row]:
+            block.stations[row] = ""

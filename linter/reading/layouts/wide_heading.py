@@ -4,7 +4,9 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
+import numpy as np
 from attrs import define, field
+from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
@@ -36,6 +38,8 @@ class WideTable:
         Number of different names.
     positions : list of (str, int, int)
         Station, first column and column behind the last of each position that stands over headings of its own.
+    only : int array or None
+        The rows that are read, where the others are of other things (a bill of material).
     """
 
     grid: Grid
@@ -45,6 +49,7 @@ class WideTable:
     headings: list[Heading | None]
     score: int = field(default=0)
     positions: list[tuple[str, int, int]] = field(factory=list)
+    only: NDArray[np.intp] | None = None
 
 
 def heading_labels(grid: Grid, rows: Sequence[int]) -> list[str]:
@@ -89,8 +94,17 @@ def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) 
     if below and not (single is not None and _holds_values(grid, single, row + 1)):
         pair = _candidate(grid, words, (row, row + 1))
         if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
-            return pair
+            return _with_parts_below(grid, words, pair)
     return best
+
+
+def _with_parts_below(grid: Grid, words: Words, pair: WideTable) -> WideTable:
+    """A heading of two rows, or of three where the row below them says which part of a size a column states."""
+    row = pair.bottom + 1
+    if row + 1 >= grid.height or not _is_second_heading(grid, row, words):
+        return pair
+    three = _candidate(grid, words, (pair.top, pair.top + 1, row))
+    return three if three is not None and 4 * three.score >= 3 * pair.score else pair
 
 
 def _explains_more(single: WideTable, joined: WideTable) -> bool:
@@ -163,6 +177,8 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
+    if sum(_NUMBER.fullmatch(label.strip()) is not None and not words.mapped(label) for label in labels) > len(named):
+        return None  # a row of data with a name in it
     said = [label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]
     if not names_a_table(said) and not _one_size(labels, headings, words):
         return None
@@ -227,7 +243,7 @@ def _below_groups(
         upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
             current = group
-        if current is None or not lower:
+        if current is None or not lower or (upper and known_unit(unit_text(lower)) is not None):
             continue
         if current.side == "bearing" and headings[column] is None:
             headings[column] = words.heading(lower)

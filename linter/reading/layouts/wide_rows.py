@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import known_unit, split_heading_unit
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Bad, TextColumn, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
@@ -16,7 +16,7 @@ from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values
 from linter.reading.layouts.positions import judged_by_position, tell_machine
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
-from linter.reading.layouts.wide_cells import inherited, merged_down, strips_of
+from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
 from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row, unit_text
 from linter.reading.layouts.wide_kinds import RowKinds, behind
 from linter.reading.words.columns import judge_columns
@@ -50,15 +50,18 @@ def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) 
         label = table.labels[column]
         if heading is None and label and size is not None:
             if aspect := JOINABLE.get(words.group(label), ""):
-                heading = evolve(size, unit=split_heading_unit(label)[1] or size.unit, aspect=aspect)
+                heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
         elif heading is not None:
             size = heading if parameter(heading.parameter).kind == "toleranced" else None
+        if heading is None and label and units[column] and not words.groups(label):
+            heading = words.heading(f"{label} [{units[column]}]")
         if heading is not None and units[column] and not heading.unit:
             heading = evolve(heading, unit=units[column])
         result.append(heading)
 
     def cells(column: int) -> list[str]:
-        below = table.grid.columns[column][first : first + _LOOKED_AT].tolist()
+        rows = slice(first, first + _LOOKED_AT) if table.only is None else table.only[:_LOOKED_AT]
+        below = table.grid.columns[column][rows].tolist()
         return [cell_text(cell) for cell in below if not is_blank(cell) and not isinstance(cell, Bad)]
 
     if not table.positions:
@@ -110,7 +113,7 @@ class _Rows:
             if heading.aspect != "unit":
                 self._add(block, column, heading, base, keys, homeless)
         for start in extra.values():
-            self._drop_unstated(block, start, count)
+            drop_unstated(block, start, count)
         return block
 
     # whose a row is
@@ -239,10 +242,21 @@ class _Rows:
                 keep[index] = False
                 if filled:
                     self._leave_row(row, filled, what, lost)
+        self._of_other_things(keep, lost)
         self._tell_lost(lost)
         self._cut_commas(keep, kinds)
         self._cut_off(keep)
         return np.flatnonzero(keep) + self.first
+
+    def _of_other_things(self, keep: NDArray[np.bool_], lost: list[tuple[int, str, int]]) -> None:
+        """Rows of a bill of material that name no bearing."""
+        if self.table.only is None:
+            return
+        others = np.setdiff1d(np.flatnonzero(keep) + self.first, self.table.only)
+        for row in others.tolist():
+            keep[row - self.first] = False
+            filled = [c for c in range(self.table.grid.width) if not is_blank(self.table.grid.columns[c][row])]
+            self._leave_row(row, filled, "a row that names no bearing", lost)
 
     def _leave_row(self, row: int, filled: Sequence[int], what: str, lost: list[tuple[int, str, int]]) -> None:
         """List the cells of a row that holds no data; what it says of units is taken."""
@@ -377,15 +391,3 @@ class _Rows:
         if at is not None and not heading.unit:
             return {row: text for row in self.rows.tolist() if (text := grid.text(row, at))}
         return {r: f for (r, c), f in grid.formats.items() if c == column} if grid.formats else {}
-
-    def _drop_unstated(self, block: Block, start: int, count: int) -> None:
-        """A station that only headings name is none of a machine whose cells for it are all blank."""
-        stated = np.zeros(len(block.machines), dtype=bool)
-        for strip in block.strips:
-            inside = (strip.rows >= start) & (strip.rows < start + count)
-            if inside.any():
-                filled = [not is_blank(cell) for cell in strip.cells[inside].tolist()]
-                stated[strip.rows[inside][filled]] = True
-        for row in range(start, start + count):
-            if not stated[row]:
-                block.stations[row] = ""

@@ -10,6 +10,7 @@ from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError, missing_state
 from linter.reading.files.grids import Bad, cell_text
 from linter.reading.layouts.strips import Strip
+from linter.reading.settling.derive import DESIGNATION
 from linter.reading.settling.quantities import Quantities
 from linter.reading.settling.values import (
     MISSING,
@@ -22,6 +23,7 @@ from linter.reading.settling.values import (
     spread,
     trouble_of,
 )
+from linter.reading.words.bearing_tables import without_words
 
 
 def read_values(strip: Strip, entry: Parameter, terms: Terms) -> Values:
@@ -41,6 +43,8 @@ def _says_nothing(text: str) -> bool:
 def _read_texts(strip: Strip) -> Values:
     distinct, codes, others = distinct_texts(strip.cells)
     plain = [text.strip() for text in distinct]
+    if strip.parameter == DESIGNATION:
+        plain = [without_words(text) for text in plain]
     wrong: dict[int, Trouble] = {}
     for index, text in enumerate(plain if strip.parameter not in ("machine", "station") else ()):
         if _says_nothing(text) and (state := missing_state(text)) and state != "empty":

@@ -177,3 +177,11 @@ def _words() -> frozenset[str]:
 def is_word(chunk: str) -> bool:
     """Whether a part of the text is a word of parts lists that says nothing about the bearing."""
     return caseless(chunk) in _words()
+
+
+def without_words(text: str) -> str:
+    """A designation without the words for a bearing before it (``Deep groove ball bearing 6203-2Z``); else the text."""
+    pieces = text.split()
+    first = next((k for k, piece in enumerate(pieces) if any(map(str.isdigit, piece))), 0)
+    words = [word for piece in pieces[:first] for word in re.split(r"[^\w]+", piece.casefold()) if word]
+    return " ".join(pieces[first:]) if words and all(map(is_word, words)) else text

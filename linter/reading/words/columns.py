@@ -12,9 +12,10 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError, fold
+from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.cuts import WITH_TOLERANCE, station_cuts
 from linter.reading.words.designations import designation_strength
-from linter.reading.words.dictionary import word_key
+from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 
@@ -108,7 +109,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
-        return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
+        return _by_cells(label, key, cells, words)
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station" and _are_roles(cells):
@@ -116,6 +117,19 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
+
+
+def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
+    """What a column is whose heading says too little by itself, by its cells."""
+    if key in dictionary().speeds and all(map(_is_speed, cells)):
+        return Heading("speed_max")  # a table's only word for a speed, with the unit that shows it
+    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
+
+
+def _is_speed(cell: str) -> bool:
+    """Whether a cell states its unit, and that of a rotational speed."""
+    unit = known_unit(split_quantity(cell)[1])
+    return unit is not None and unit.dimension == "rotational speed"
 
 
 def _coded(key: str, cells: Sequence[str]) -> Column:

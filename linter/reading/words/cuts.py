@@ -2,8 +2,10 @@
 
 import re
 
+from linter.reading.cells.units import split_heading_unit
 from linter.reading.words.dictionary import CAMEL, JOINT, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect
+from linter.reading.words.parts import names_place
 
 _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
@@ -16,7 +18,19 @@ WITH_TOLERANCE = re.compile(
     r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$",
     re.IGNORECASE,
 )
-_INNER_STATION = re.compile(r"(?<=[^\W\d_])[ _.\-]([A-ZА-Я])[ _.\-](?=[^\W\d_])")
+# Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
+_CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
+_CAMEL_UNITS = {
+    "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
+    "Gmm": "g.mm", "Percent": "%", "Hours": "h",
+}  # fmt: skip
+#: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
+_UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
+#: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
+_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
+LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
+#: A piece between two others that may be a station: a capital, or a word looked up (``shaft/DE/seat``).
+_INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])")
 
 
 def joint_cuts(text: str, most: int) -> list[tuple[int, int]]:
@@ -85,5 +99,42 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
         if before and after:
             found.append((before, after, False))
             found.append((after, before, False))
-    inner = _INNER_STATION.search(text)  # Shaft seat A cylindricity
-    return [*found, (f"{text[: inner.start()]} {text[inner.end() :]}", inner[1], False)] if inner else found
+    for inner in _INNER.finditer(text):  # Shaft seat A cylindricity
+        capital = len(inner[1]) == 1 and inner[1].isupper()
+        if capital or (not text.isupper() and len(inner[1]) > 1 and word_key(inner[1]) in dictionary().stations):
+            found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
+            break
+    return found
+
+
+def station_at_end(feature: str) -> str:
+    """The station at the end of a path of names (``assembly.bearings.front``, ``Welle.Lagersitz_A``), or empty."""
+    pieces = [piece for piece in JOINT.split(feature) if piece]
+    if len(pieces) < 2:
+        return ""
+    word = word_key(pieces[-1]) in dictionary().stations and len(pieces[-1]) > 2
+    letter = LETTER_STATION.fullmatch(pieces[-1]) is not None and names_place(pieces[-2])
+    return pieces[-1] if word or letter else ""
+
+
+def spelled_out(key: str) -> tuple[str, ...]:
+    """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
+    if key.startswith("brg "):
+        key = "bearing " + key[4:]
+    last = key.rpartition(" ")[2]
+    if last not in ("dia", "diam", "ø"):
+        return (key,)
+    rest = key[: -len(last)].rstrip()
+    return key, f"{rest} diameter", f"{rest}durchmesser"
+
+
+def unit_behind(text: str) -> tuple[str, str]:
+    """A heading and the unit behind it, in brackets or in one of the other ways of writing; no unit where none is."""
+    if camel := _CAMEL_UNIT.fullmatch(text):
+        return camel[1], _CAMEL_UNITS[camel[2]]
+    rest, unit = split_heading_unit(text)
+    if not unit and (letter := _LETTER_UNIT.fullmatch(text)):
+        return (letter[1], letter[2]) if letter[2] else (letter[3], letter[4])
+    if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
+        return behind[1], behind[2]
+    return rest, unit

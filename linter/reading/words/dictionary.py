@@ -7,6 +7,7 @@ import re
 from functools import cache, lru_cache
 from pathlib import Path
 from typing import Literal
+from unicodedata import combining, normalize
 
 from attrs import frozen
 
@@ -31,6 +32,18 @@ MOST_REMEMBERED = 16_384
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
 CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[a-z]{3})(?=[0-9])")
+
+
+_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+_ACCENTED = re.compile("[à-öø-ÿ]")
+
+
+def plain_spellings(key: str) -> tuple[str, ...]:
+    """A word key written without its accents or umlauts (``gehaeuse``, ``diametre``); none where it has none."""
+    if not _ACCENTED.search(key):
+        return ()
+    bare = "".join(sign for sign in normalize("NFD", key) if not combining(sign))
+    return tuple(dict.fromkeys((key.translate(_UMLAUTS), bare)))
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -90,6 +103,12 @@ def dictionary() -> Dictionary:
             put(exact, fold(word), target)
             if language != "symbol":
                 put(words, word_key(word), target)
+    for table in (words, group_words):
+        for key, targets in list(table.items()):
+            for plain in plain_spellings(key):
+                table.setdefault(plain, targets)
+    for plain in [plain for key in stations for plain in plain_spellings(key)]:
+        stations.add(plain)
     return Dictionary(exact, words, groups, group_words, frozenset(stations), frozenset(speeds), versions)
 
 

@@ -14,6 +14,8 @@ from linter.reading.words.parts import is_bearing
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
 _NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
 _ASPECTS = {"class": "tolerance"}
+#: Words that are part of a station's name.
+_SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
 
@@ -84,6 +86,10 @@ class Words:
         """Every kind of heading word that a text is."""
         return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
 
+    def unit_of(self, text: str) -> str:
+        """The unit that a heading carries (``Upper dev. [µm]``, ``sup. µm``), or empty."""
+        return self.names.split_unit(text.strip())[1]
+
     def mapped(self, text: str) -> bool:
         """Whether the name mapping itself names a text, be it a number or one sign."""
         mapping = self.names.mapping
@@ -109,9 +115,14 @@ class Words:
             heading = self.heading(head)
             if heading is None or heading.parameter != "station" or heading.station or not rest:
                 continue
+            if fold(head).casefold() in _SIDES and text[cut.start() : cut.end()] == " ":
+                return text  # "lato motore" is the name as it stands
             if is_bearing(head):
-                return self.names.station(rest) or ""
-            return "" if self.groups(rest) or self.heading(rest) is not None else rest
+                if station := self.names.station(rest):
+                    return station
+                continue
+            behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
+            return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
         return ""
 
     def why(self, text: str) -> str:

@@ -15,27 +15,32 @@ from attrs import evolve, field, frozen
 from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
-from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit, split_heading_unit
+from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit
 from linter.reading.words.boundary import names_dimensions
-from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, joint_cuts, station_cuts, version_cuts
-from linter.reading.words.dictionary import GROUPS, MOST_REMEMBERED, Version, dictionary, group_key, word_key
+from linter.reading.words.cuts import (
+    BRACKET,
+    LETTER_STATION,
+    WITH_TOLERANCE,
+    aspect_cuts,
+    joint_cuts,
+    spelled_out,
+    station_at_end,
+    station_cuts,
+    unit_behind,
+    version_cuts,
+)
+from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-# Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
-_CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
-_CAMEL_UNITS = {
-    "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
-    "Gmm": "g.mm", "Percent": "%", "Hours": "h",
-}  # fmt: skip
-#: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
-_UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
-#: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
-_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
-#: A capital behind an underscore: the station in the names of CAD parameters (``SHAFT_SEAT_DIA_A``).
-_UNDERSCORED = re.compile(r"[^\W\d]{2,}_[A-Z]$")
+#: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
+_CAPITAL = re.compile(
+    r"[^\W\d]{2,}(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])|^DE[ _.\-/]"
+)
+#: In capitals the article that begins what a feature is of looks like a station (``DIÁMETRO DE ASIENTO``).
+_ARTICLE = re.compile(r"^(?:DE|DU|DEL|DI)(?= )")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -47,7 +52,6 @@ IS_LARGEST = (
     "coaxiality_of_shaft_seats",
 )
 _IS_SMALLEST = ("ring_chamfer",)
-_LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -143,11 +147,11 @@ class Names:
         if len(text) > LONGEST_TEXT:
             return ()
         headings = dictionary()
-        for word in dict.fromkeys((fold(text), fold(split_heading_unit(text)[0]))):
+        for word in dict.fromkeys((fold(text), fold(self.split_unit(text)[0]))):
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
-        bare = split_heading_unit(text)[0]
+        bare = self.split_unit(text)[0]
         if "±" in bare and bare.strip("± ()[]"):
             return tuple(group for group in self.groups(bare.replace("±", " ")) if group == "CLASS")  # ± tol
         return tuple(filter(None, (part_of_size(bare),)))
@@ -159,22 +163,15 @@ class Names:
             return mapped
         piece = fold(text)
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
-        if _LETTER_STATION.fullmatch(shorter):
+        if LETTER_STATION.fullmatch(shorter):
             return shorter.lstrip("0")
         return piece if word_key(piece) in dictionary().stations else None
 
-    def _split_unit(self, text: str) -> tuple[str, str]:
+    def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
         if (bracket := BRACKET.fullmatch(text)) and fold(bracket[2]) in self.mapping.units:
             return bracket[1], self.mapping.unit(bracket[2])
-        if camel := _CAMEL_UNIT.fullmatch(text):
-            return camel[1], _CAMEL_UNITS[camel[2]]
-        rest, unit = split_heading_unit(text)
-        if not unit and (letter := _LETTER_UNIT.fullmatch(text)):
-            return (letter[1], letter[2]) if letter[2] else (letter[3], letter[4])
-        if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
-            return behind[1], behind[2]
-        return rest, unit
+        return unit_behind(text)
 
     def _look(self, text: str) -> Match | str:
         if len(self._found) >= MOST_REMEMBERED:
@@ -191,7 +188,7 @@ class Names:
         if mapped is not None:
             if not mapped.parameter:
                 return "the name mapping says to leave it out"
-            unit = mapped.unit or self._split_unit(folded)[1]
+            unit = mapped.unit or self.split_unit(folded)[1]
             meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
             return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
         reasons: list[str] = []
@@ -204,7 +201,7 @@ class Names:
 
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""
-        core, unit = self._split_unit(text)
+        core, unit = self.split_unit(text)
         stated = known_unit(unit) if unit else None
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
@@ -212,7 +209,7 @@ class Names:
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
         whole: list[tuple[str, str | None]] = [(core, None)]
-        ways = [*self._stationed(core), *whole] if _UNDERSCORED.search(core) else [*whole, *self._stationed(core)]
+        ways = [*self._stationed(core), *whole] if _CAPITAL.search(core) else [*whole, *self._stationed(core)]
         for rest, station in ways:
             match = _together(rest) or _named(rest)
             if match is None:
@@ -235,8 +232,15 @@ class Names:
                 yield bracket[1], station
             return
         for rest, piece, _ in station_cuts(text):
-            if len(rest) > 3 and (station := self.station(piece)):
+            if len(rest) > 3 and (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station
+
+    def _is_part_of_size(self, text: str, piece: str) -> bool:
+        """Whether a piece at the end of a name says a deviation together with the word before it (``Abmaß oben``)."""
+        if len(piece) < 3 or not text.endswith(piece):
+            return False
+        before = [word for word in JOINT.split(text[: -len(piece)]) if word]
+        return bool(before) and not {"UPPER", "LOWER"}.isdisjoint(self.groups(f"{before[-1]} {piece}"))
 
     def _whole(self, text: str, reasons: list[str]) -> Match | None:
         """A name with nothing around it."""
@@ -245,7 +249,7 @@ class Names:
         if mapped is not None and mapped.parameter:
             return Match(mapped.parameter, mapped.station, mapped.unit, mapped.aspect, mapped=True)
         found = headings.exact.get(text, ())
-        for key in () if found else _spelled_out(word_key(text)):
+        for key in () if found else spelled_out(word_key(text)):
             found = found or headings.words.get(key, ())
         if len(found) > 1:
             reasons.append(f"it can mean {' or '.join(found)}")
@@ -256,7 +260,7 @@ class Names:
         if match := self._whole(text, reasons):
             return match
         if "unit" not in done:
-            rest, unit = self._split_unit(text)
+            rest, unit = self.split_unit(text)
             if unit and (match := self._peel(rest, done | {"unit"}, reasons)):
                 trouble = _unit_trouble(match, unit)
                 if not trouble:
@@ -292,6 +296,7 @@ class Names:
         for start, end in joint_cuts(text, 3):
             for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
                 characteristic = characteristic_of(word.strip(" ,:"))
+                rest = _ARTICLE.sub("", rest, count=1) if text.isupper() else rest
                 inner = self._peel(rest.strip(" ,:"), done, []) if characteristic else None
                 if inner is None or inner.aspect != "value":
                     continue
@@ -348,6 +353,7 @@ class Names:
 
 def _placed(match: Match, station: str | None, feature: str) -> Match:
     """A name with the station or the feature that a piece of it says; R of a radius and D of a diameter are symbols."""
+    station = station or station_at_end(feature)
     if match.parameter.endswith({"R": "_radius", "r": "_radius", "D": "_diameter"}.get(station or "", "-")):
         return match  # few machines reach a station D or R
     return evolve(match, station=station) if station else evolve(match, feature=feature or None)
@@ -374,17 +380,6 @@ def _named(text: str) -> Match | None:
 def _is_short(text: str) -> bool:
     """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
     return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
-
-
-def _spelled_out(key: str) -> tuple[str, ...]:
-    """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
-    if key.startswith("brg "):
-        key = "bearing " + key[4:]
-    last = key.rpartition(" ")[2]
-    if last not in ("dia", "diam", "ø"):
-        return (key,)
-    rest = key[: -len(last)].rstrip()
-    return key, f"{rest} diameter", f"{rest}durchmesser"
 
 
 def _unit_trouble(match: Match, unit: str) -> str:

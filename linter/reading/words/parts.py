@@ -17,7 +17,7 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.words.dictionary import word_key
+from linter.reading.words.dictionary import plain_spellings, word_key
 from linter.reading.words.mapping import Aspect
 
 _DATA = Path(__file__).resolve().parent / "data"
@@ -67,6 +67,9 @@ def _lexicon() -> dict[str, tuple[Concepts, ...]]:
         known = table.get(key, ())
         if concepts not in known:
             table[key] = (*known, concepts)
+    for key, several in list(table.items()):
+        for plain in plain_spellings(key):
+            table.setdefault(plain, several)
     return table
 
 
@@ -87,6 +90,12 @@ def named_by_parts(text: str) -> Named | None:
 def is_bearing(text: str) -> bool:
     """Whether a word says bearing and nothing else."""
     return frozenset({"bearing"}) in _of_word(word_key(text)) if text else False
+
+
+def names_place(text: str) -> bool:
+    """Whether a word says a bearing, a shaft, a housing or a seat and nothing else."""
+    said = {"bearing", "shaft", "housing", "seat"}
+    return any(concepts and concepts <= said for concepts in _of_word(word_key(text))) if text else False
 
 
 def is_bearing_size(text: str) -> bool:

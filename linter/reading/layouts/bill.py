@@ -1,0 +1,62 @@
+"""Bills of material with columns for the seats: the rows of bearings are read, those of other parts are not."""
+
+import numpy as np
+
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.wide_heading import WideTable
+from linter.reading.words.columns import judge_columns
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.headings import Words
+
+#: Rows in which the heading is looked for, and rows below it.
+_HEAD, _MOST = 30, 2000
+_OF_ITEMS = ("drawing_number", "drawing_revision", "machine")
+
+
+def find_bill(grid: Grid, words: Words) -> WideTable | None:
+    """A heading row whose columns only their cells explain: designations in one of them, seats in others."""
+    for row in range(min(grid.height - 1, _HEAD)):
+        cells = [cell for cell in grid.row(row) if not is_blank(cell)]
+        if len(cells) < 3 or any(type(cell) is not str or any(map(str.isdigit, cell)) for cell in cells):
+            continue
+        if (table := _headed(grid, row, words)) is not None:
+            return table
+    return None
+
+
+def _headed(grid: Grid, row: int, words: Words) -> WideTable | None:
+    """The table below a row, where a column names bearings in some of its rows and another one is of their seats."""
+    bearings = _rows_of_bearings(grid, row)
+    if not bearings:
+        return None
+    labels = [grid.text(row, column) for column in range(grid.width)]
+
+    def below(column: int) -> list[str]:
+        return [text for r in bearings if (text := cell_text(grid.columns[column][r]))]
+
+    alone = [words.heading(label) if label else None for label in labels]
+    for column, heading in enumerate(alone):
+        if heading is not None and heading.parameter in _OF_ITEMS and len(set(below(column))) > 1:
+            alone[column] = None  # the number of each item, not of the drawing
+    headings = judge_columns(labels, alone, below, words)
+    named = {(h.parameter, h.aspect) for h in headings if h is not None and h.entry.level == "station"}
+    if ("bearing_designation", "value") not in named or not any("_seat_" in name for name, _ in named):
+        return None
+    return WideTable(grid, row, row, labels, alone, len(named), only=np.array(bearings, dtype=np.intp))
+
+
+def _rows_of_bearings(grid: Grid, row: int) -> list[int]:
+    """Rows below a heading that name a bearing in the column that names most of them."""
+    best: list[int] = []
+    for column in range(grid.width):
+        cells = grid.columns[column][row + 1 : row + 1 + _MOST].tolist()
+        found = [row + 1 + k for k, cell in enumerate(cells) if type(cell) is str and _names_bearing(cell)]
+        if len(found) > len(best):
+            best = found
+    return best
+
+
+def _names_bearing(text: str) -> bool:
+    """Whether a text is beyond doubt a designation, or the words for a bearing with a number (no bare number)."""
+    strength = designation_strength(text)
+    return strength == "certain" or (strength == "possible" and any(map(str.isalpha, text)) and " " in text.strip())

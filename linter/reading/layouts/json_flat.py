@@ -1,0 +1,93 @@
+"""JSON objects whose keys are paths (``shaft.seat_A.diameter``, ``bearings[0]/bore``) as the trees that they name."""
+
+import re
+from typing import Any
+
+from attrs import define, field
+
+from linter.reading.words.headings import Words
+
+Path = tuple[str | int, ...]
+
+#: Between the steps of a path; the number of an entry may stand in brackets.
+_BETWEEN = re.compile(r"\s*(?:\.|/|::|->|\[(?=\d{1,4}\]))\s*")
+_NUMBER = re.compile(r"(\d{1,4})\]?")
+#: Keys that are paths, and their share of all keys of an object.
+_LEAST, _SHARE = 4, 0.5
+
+
+@define(eq=False)
+class Unflattened:
+    """A document whose flat objects are made trees; ``origin`` has the path in the file of what was moved."""
+
+    document: Any
+    origin: dict[Path, Path] = field(factory=dict)
+
+    def path(self, path: Path) -> Path:
+        """The path in the file of a place in the document."""
+        for end in range(len(path), 0, -1) if self.origin else ():
+            if path[:end] in self.origin:
+                return (*self.origin[path[:end]], *path[end:])
+        return path
+
+
+def unflattened(document: Any, words: Words) -> Unflattened:
+    """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
+    result = Unflattened(document)
+    if isinstance(document, dict):
+        result.document = _tree(document, (), words, result.origin)
+    elif isinstance(document, list):
+        result.document = [
+            _tree(node, (index,), words, result.origin) if isinstance(node, dict) else node
+            for index, node in enumerate(document)
+        ]
+    return result
+
+
+def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]) -> dict[str, Any]:
+    """An object with paths for keys as a tree, or as it stands."""
+    paths = {key: _steps(key) for key in node}
+    deep = {key: steps for key, steps in paths.items() if len(steps) > 1}
+    known = all(words.heading(key) is not None and not any(step.isdigit() for step in deep[key]) for key in deep)
+    if len(deep) < max(_LEAST, _SHARE * len(node)) or len({steps[0] for steps in deep.values()}) == len(deep) or known:
+        return node
+    tree: dict[str, Any] = {}
+    for key, value in node.items():
+        steps = paths[key]
+        inner = tree
+        for step in steps[:-1]:
+            below = inner.setdefault(step, {})
+            if not isinstance(below, dict):
+                return node  # a value and a group of the same name
+            inner = below
+        if steps[-1] in inner:
+            return node
+        inner[steps[-1]] = value
+    moved: dict[Path, Path] = {(*at, *paths[key]): (*at, key) for key in node}
+    lists: dict[Path, Path] = {}
+    result = _with_lists(tree, at, at, lists)
+    for path, before in lists.items():
+        if before in moved:
+            origin[path] = moved[before]
+    return result if isinstance(result, dict) else node
+
+
+def _steps(key: str) -> tuple[str, ...]:
+    """The steps of a path; a key that is none has one."""
+    steps = _BETWEEN.split(key.strip())
+    if not all(steps) or any(not step.strip() for step in steps):
+        return (key,)
+    return tuple(number[1] if (number := _NUMBER.fullmatch(step)) else step for step in steps)
+
+
+def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -> Any:
+    """The tree with objects whose keys count (``0``, ``1``) as lists; ``places`` gets each place and the one before."""
+    places[path] = before
+    if not isinstance(node, dict):
+        return node
+    counted = [key for key in node if key.isdigit()]
+    if counted and len(counted) == len(node):
+        first = int(counted[0])
+        if first in (0, 1) and [int(key) for key in counted] == list(range(first, first + len(counted))):
+            return [_with_lists(node[key], (*path, k), (*before, key), places) for k, key in enumerate(counted)]
+    return {key: _with_lists(value, (*path, key), (*before, key), places) for key, value in node.items()}
