@@ -62,14 +62,14 @@ def stated(view: View, limits: Limits) -> Result:
         measure=measure,
         observed=absent_count,
         upper=np.zeros(view.count),
-        facts={"unstated": unstated(features)},
-        assumed=[
+        facts=lambda: {"unstated": unstated(features)},
+        assumed=lambda: [
             Assumes(
                 "tolerance_class", np.full(view.count, "Normal", dtype=object), "",
                 "not stated; class Normal stands in for the values to put", assumed_class & (absent_count > 0),
             )
         ],
-        working=[
+        working=lambda: [
             Working("absent", "", "features not stated", absent_count, "1"),
             Working("demand", "n·d_m", "speed factor that weighs them", demand(view), "mm.r/min"),
             Working("class_used", "", "tolerance class that weighs them", kind.texts(), ""),
@@ -148,8 +148,8 @@ def form(view: View, limits: Limits, feature: str, *, published: bool = False) -
         reason="neither ring bears on a shoulder here",
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        facts=to_put(put),
-        working=[
+        facts=lambda: to_put(put),
+        working=lambda: [
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
             Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
             Working("shaft_value", "t", "tolerance at the shaft", observed["shaft"], "um"),
@@ -191,11 +191,11 @@ def form_within_size(view: View, limits: Limits) -> Result:
         upper=sides.upper,
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        facts={
+        facts=lambda: {
             "shaft_put": (down(limits["share_near"] * width["shaft"] / UM), "mm"),
             "housing_put": (down(limits["share_near"] * width["housing"] / UM), "mm"),
         },
-        working=[
+        working=lambda: [
             Working("shaft_value", "t_1", "cylindricity of the shaft seat", observed["shaft"], "um"),
             Working("shaft_width", "T", "size tolerance, shaft seat", width["shaft"], "um", "upper - lower"),
             Working("housing_value", "t_1", "cylindricity of the housing seat", observed["housing"], "um"),
@@ -242,9 +242,9 @@ def coaxiality_of(view: View, limits: Limits, *, published: bool = False) -> Res
         reason="the machine has one position",
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        facts=to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
+        facts=lambda: to_put({side: (bounds[side][0] / UM, bounds[side][1] / UM) for side in SIDES}),
         assumed=assumed,
-        working=[
+        working=lambda: [
             Working("shaft_value", "t", "coaxiality of the shaft seats", observed["shaft"], "um"),
             Working("housing_value", "t", "coaxiality of the bores", observed["housing"], "um"),
             Working("shaft_limit", "", "limit, shaft seats", bounds["shaft"][1], "um", "IT at the smaller d"),
@@ -334,10 +334,10 @@ def tilt_of(
         applies=two_stations(view),
         reason="the machine has one position",
         missing=missing,
-        variant=np.where(by_bending, "bending", np.where(passed == 1.0, "remark", "")).astype(object),
-        facts={"takes": takes, "largest": words[largest], "largest_words": plain[largest]},
+        variant=lambda: np.where(by_bending, "bending", np.where(passed == 1.0, "remark", "")).astype(object),
+        facts=lambda: {"takes": takes, "largest": words[largest], "largest_words": plain[largest]},
         assumed=assumed,
-        working=[
+        working=lambda: [
             Working("span", "l", "bearing span", span, "mm"),
             Working("from_shaft", "", "coaxiality of the shaft seats", angles["shaft_coaxiality"], "arcmin", "t/(2 l)"),
             Working("from_bores", "", "coaxiality of the bores", angles["housing_coaxiality"], "arcmin", "t/(2 l)"),
@@ -381,7 +381,7 @@ def roughness_of(view: View, limits: Limits, *, published: bool = False) -> Resu
         upper=sides.upper,
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        working=[
+        working=lambda: [
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number("bore_diameter"), "mm"),
             Working("housing_seat", "D", "nominal of the housing seat", s.number("outside_diameter"), "mm"),
             Working("mean", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),

@@ -90,15 +90,15 @@ def process(view: View, limits: Limits) -> Result:
         observed=value,
         lower=rough,
         missing={f"{name}_seat_diameter": ~known[name] & ~found for name in SIDES},
-        variant=np.where(found & ~by_mould, "finer", "").astype(object),
-        facts={
+        variant=lambda: np.where(found & ~by_mould, "finer", "").astype(object),
+        facts=lambda: {
             "side": side,
             "finest_form": (np.full(view.count, float(limits["finest_form"])), "um"),
             "shaft_ways": _ways(table, "shaft", np.fmax(grade["shaft"], finest["shaft"])),
             "housing_ways": _ways(table, "housing", np.fmax(grade["housing"], finest["housing"])),
             "coarser": _coarser(view, limits.table("form"), s.choice("tolerance_class")),
         },
-        working=[
+        working=lambda: [
             Working("shaft_seat", "d", "nominal of the shaft seat", s.number(BASIC["shaft"]), "mm"),
             Working("shaft_grade", "IT", "grade that the shaft seat asks for", grade["shaft"], "1",
                     "T = IT, t_1 = IT/2"),

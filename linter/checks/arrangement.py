@@ -53,9 +53,9 @@ def arrangement(view: View, limits: Limits) -> Result:
         observed=locating,
         lower=np.where(cross == 2, 0.0, 1.0),
         upper=np.where(cross == 2, 0.0, 1.0),
-        variant=variant.astype(object),
-        facts={"not_assessed": _lone(view)},
-        working=[
+        variant=lambda: variant.astype(object),
+        facts=lambda: {"not_assessed": _lone(view)},
+        working=lambda: [
             Working("locating", "", "positions that locate both ways", locating),
             Working("movable", "", "positions that float or carry the spring", movable),
             Working("cross", "", "positions that locate one way each", cross),
@@ -143,17 +143,17 @@ def free_ring(view: View, limits: Limits) -> Result:
     return Result(
         measure=np.minimum(turns, retained),
         applies=(moves & ~separable) | ~role.known,
-        reason=np.where(
+        reason=lambda: np.where(
             separable, "a roller bearing takes up the growth inside itself", "no ring of this position has to move"
         ).astype(object),
         missing={"axial_role": ~role.known, "free_ring": moves & ~ring.known, **wants},
-        variant=np.select(
+        variant=lambda: np.select(
             [held, load.is_in("indeterminate"), held_by_preload(view, limits)],
             ["held", "indeterminate", "preloaded"],
             "",
         ).astype(object),
-        facts={"other": np.where(ring.is_in("inner"), "outer", "inner").astype(object)},
-        working=[
+        facts=lambda: {"other": np.where(ring.is_in("inner"), "outer", "inner").astype(object)},
+        working=lambda: [
             Working("ring", "", "ring that has to slide", ring.texts()),
             Working("free_sees", "", "load seen by that ring", load.texts()),
             Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
@@ -207,7 +207,7 @@ def outer_slides(view: View, limits: Limits) -> Result:
         observed=0.0 - tightest,
         lower=np.zeros(view.count),
         applies=(moves & ~separable) | ~role.known,
-        reason=np.where(
+        reason=lambda: np.where(
             separable, "a roller bearing takes up the growth inside itself", "no ring of this position has to move"
         ).astype(object),
         missing={
@@ -220,12 +220,12 @@ def outer_slides(view: View, limits: Limits) -> Result:
             "temperature_min": cold_unknown & ~bonded,
             "temperature_max": hot_unknown & ~bonded,
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [blocked, tightest <= 0, fit.largest <= 0, inner & ~turns, ~inner & ~turns, inner],
             ["bonded", "", np.where(inner, "inner_heat", "outer_heat"), "inner", "outer", "inner_turning"],
             "outer_turning",
         ).astype(object),
-        facts={
+        facts=lambda: {
             "state": name,
             "ring": ring.texts(),
             "lift": (np.maximum(tightest, 0.0), "um"),
@@ -235,8 +235,8 @@ def outer_slides(view: View, limits: Limits) -> Result:
             **advice_facts(advice[0], "shaft_draw"),
             **advice_facts(advice[1], "housing_draw"),
         },
-        assumed=[ring_assumed(view)],
-        working=[
+        assumed=lambda: [ring_assumed(view)],
+        working=lambda: [
             *deviation_lines(fit),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
@@ -287,12 +287,12 @@ def outer_looseness(view: View, limits: Limits) -> Result:
             "housing_seat_diameter": np.isnan(fit.seat_lower) & s.known("outside_diameter"),
             "temperature_max": ~warm,
         },
-        variant=np.where(
+        variant=lambda: np.where(
             measure < loose, "held", np.where(is_free(view, "outer"), "free", np.where(change < 0, "warm", ""))
         ).astype(object),
-        facts={"state": name, "grown": (-change, "um"), "far": (far_edge, "um"), "opens": _opens(view, change)},
-        assumed=[ring_assumed(view)],
-        working=[
+        facts=lambda: {"state": name, "grown": (-change, "um"), "far": (far_edge, "um"), "opens": _opens(view, change)},
+        assumed=lambda: [ring_assumed(view)],
+        working=lambda: [
             *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
@@ -323,7 +323,7 @@ def outer_hold(view: View, limits: Limits) -> Result:
         observed=smallest,
         lower=np.zeros(view.count),
         applies=~load.is_in("stationary", "indeterminate") & (plastic | ~(fit.largest <= 0)),
-        reason=np.where(
+        reason=lambda: np.where(
             load.is_in("stationary", "indeterminate"),
             "the outer ring sees no rotating load",
             "the outer ring is loose at 20 °C already, which fit.load-rotation judges",
@@ -333,10 +333,10 @@ def outer_hold(view: View, limits: Limits) -> Result:
             "housing_seat_diameter": np.isnan(fit.seat_lower) & s.known("outside_diameter"),
             "temperature_max": ~warm,
         },
-        variant=np.where(plastic, "plastic", np.where(measure < creep, "held", "")).astype(object),
-        facts={"state": name, "lift": (np.maximum(-smallest, 0.0), "um")},
-        assumed=[ring_assumed(view)],
-        working=[
+        variant=lambda: np.where(plastic, "plastic", np.where(measure < creep, "held", "")).astype(object),
+        facts=lambda: {"state": name, "lift": (np.maximum(-smallest, 0.0), "um")},
+        assumed=lambda: [ring_assumed(view)],
+        working=lambda: [
             *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference at 20 °C", fit.largest, "um"),
@@ -384,8 +384,8 @@ def axial_float(view: View, limits: Limits) -> Result:
             "temperature_min": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_min")),
         },
         withheld=half_stated(view),
-        facts={"not_assessed": _lone(view), "wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
-        working=[
+        facts=lambda: {"not_assessed": _lone(view), "wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
+        working=lambda: [
             Working("span", "l", "distance of the bearings", view.to_machines(span), "mm"),
             *(
                 Working(f"growth_{i}", "", f"shaft less housing, {state[0]}", view.to_machines(growth), "um",

@@ -126,8 +126,8 @@ def load_rotation(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": unknown_seat(wants_inner, inner_fit.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": unknown_seat(wants_outer, outer_fit.seat_lower) & s.known("outside_diameter"),
         },
-        variant=np.array(_VARIANTS, dtype=object)[variant],
-        facts={
+        variant=lambda: np.array(_VARIANTS, dtype=object)[variant],
+        facts=lambda: {
             **advice_facts(shaft, "shaft_draw"),
             **advice_facts(housing, "housing_draw"),
             "inner_lift": (np.maximum(-inner_fit.smallest, 0.0), "um"),
@@ -137,7 +137,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
             "grade_wanted": (s.number("balance_grade") * wanted_share, "mm/s"),
             "unbalance_wanted": (rotor_unbalance(view) * wanted_share, "g.mm"),
         },
-        working=[
+        working=lambda: [
             Working("fixed_load", "F", "radial load of fixed direction", fixed_radial_load(view), "N"),
             Working("unbalance", "U", "unbalance force at the highest speed", unbalance_force(view), "N", "U_res · ω²"),
             Working("ratio", "U/F", "unbalance force over fixed load", ratio),
@@ -185,7 +185,7 @@ def one_ring_free(view: View, limits: Limits) -> Result:
         observed=free.mean,
         upper=np.zeros(view.count),
         applies=whole & ~(inner.known & outer.known & ~definite),
-        reason=np.where(
+        reason=lambda: np.where(
             whole, "no ring sees a stationary load", "the bearing is separable: both rings may be tight"
         ).astype(object),
         missing={
@@ -194,12 +194,12 @@ def one_ring_free(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": np.isnan(inner_fit.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": np.isnan(outer_fit.seat_lower) & s.known("outside_diameter"),
         },
-        variant=np.where(free_inner, "inner", "outer").astype(object),
-        facts={
+        variant=lambda: np.where(free_inner, "inner", "outer").astype(object),
+        facts=lambda: {
             **advice_facts(recommended(view, limits, "shaft"), "shaft_draw"),
             **advice_facts(recommended(view, limits, "housing"), "housing_draw"),
         },
-        working=[
+        working=lambda: [
             Working("inner_sees", "", "load seen by the inner ring", inner.texts()),
             Working("outer_sees", "", "load seen by the outer ring", outer.texts()),
             Working("held_mean", "", "mean interference of the ring with the rotating load", held.mean, "um"),

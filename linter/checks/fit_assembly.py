@@ -69,14 +69,16 @@ def mounting(view: View, limits: Limits) -> Result:
             name: by_press & (inner.largest > 0) & np.isnan(force) & ~np.isnan(outer.largest) & ~s.known(name)
             for name in ("ring_width", "shaft_material")
         },
-        variant=np.where(on_ring, np.where(by_press & (inner.largest > 0), "press", "ring"), "housing").astype(object),
-        assumed=[
+        variant=lambda: np.where(
+            on_ring, np.where(by_press & (inner.largest > 0), "press", "ring"), "housing"
+        ).astype(object),
+        assumed=lambda: [
             ring_assumed(view),
             hole_assumed(view),
             Assumes("closure", np.full(view.count, "open", dtype=object), "",
                     "not stated; the limit of an open bearing stands in", ~closure.known & ~by_press),
         ],
-        working=[
+        working=lambda: [
             Working("fit_largest", "", "largest interference on the shaft", inner.largest, "um"),
             Working("ring_hot", "t", "temperature at which it slips on", ring_hot, "degC", "20 + (U_max + gap)/(α d)"),
             Working("ring_limit", "", "highest temperature for this bearing", limit, "degC"),
@@ -118,9 +120,9 @@ def adhesive_gap(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": on_shaft & np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": in_housing & np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },
-        variant=np.char.add(np.where(first, "shaft", "housing"), np.where(wide, "_wide", "")).astype(object),
-        facts={"more": (np.maximum(limits["least_gap"] + fit.largest, 0.0), "um")},
-        working=[
+        variant=lambda: np.char.add(np.where(first, "shaft", "housing"), np.where(wide, "_wide", "")).astype(object),
+        facts=lambda: {"more": (np.maximum(limits["least_gap"] + fit.largest, 0.0), "um")},
+        working=lambda: [
             *deviation_lines(fit),
             Working("fit_smallest", "", "smallest interference", fit.smallest, "um"),
             Working("fit_largest", "", "largest interference", fit.largest, "um"),

@@ -89,7 +89,7 @@ def _against(view: View, limits: Limits, side: str) -> Result:
             **rotation_wants(view, limits),
         },
         variant=variant,
-        facts={
+        facts=lambda: {
             **advice_facts(advice),
             "fit_told": told(""),
             "fit_words": fit_words,
@@ -162,9 +162,9 @@ def grade(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": np.isnan(measures[0]) & (worst > 1.0),
             "housing_seat_diameter": np.isnan(measures[1]) & (worst > 1.0),
         },
-        variant=np.where(on_shaft, "shaft", "housing").astype(object),
-        facts={"grade": np.where(on_shaft, marks[0][3], marks[1][3]), "coarsest": (far, "um")},
-        working=[
+        variant=lambda: np.where(on_shaft, "shaft", "housing").astype(object),
+        facts=lambda: {"grade": np.where(on_shaft, marks[0][3], marks[1][3]), "coarsest": (far, "um")},
+        working=lambda: [
             Working("shaft_width", "T", "tolerance of the shaft seat", marks[0][0], "um", "upper less lower deviation"),
             Working("shaft_near", "IT", "finer grade asked for on the shaft", marks[0][1], "um", "table, ISO 286-1"),
             Working("shaft_far", "IT", "coarsest grade on the shaft", marks[0][2], "um", "table, ISO 286-1"),
@@ -198,9 +198,9 @@ def split_housing(view: View, limits: Limits) -> Result:
         applies=~s.choice("housing_split").is_in("no"),
         reason="the housing is not split",
         missing={"housing_seat_diameter": np.isnan(fit.seat_lower) & s.known("outside_diameter")},
-        variant=np.where(tight > 0, "", np.where(fine > 0, "fine", "")).astype(object),
-        facts={"width": (width, "um"), "finest": (finest, "um")},
-        working=[
+        variant=lambda: np.where(tight > 0, "", np.where(fine > 0, "fine", "")).astype(object),
+        facts=lambda: {"width": (width, "um"), "finest": (finest, "um")},
+        working=lambda: [
             *deviation_lines(fit, "the housing seat", "the outer ring"),
             Working("lowest", "", f"lower deviation of {limits['tightest']}", lowest, "um", "ISO 286-1"),
             Working("forbidden_lower", "", f"lower deviation of {limits['forbidden']}", forbidden, "um", "ISO 286-1"),

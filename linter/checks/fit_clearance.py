@@ -102,8 +102,8 @@ def miniature_play(view: View, limits: Limits) -> Result:
             "shaft_seat_diameter": np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },
-        facts={"lift": (np.maximum(-worst, 0.0), "um")},
-        working=[
+        facts=lambda: {"lift": (np.maximum(-worst, 0.0), "um")},
+        working=lambda: [
             Working("play_low", "G_r", "smallest play as delivered", low, "um"),
             Working("play_high", "G_r", "largest play as delivered", high, "um"),
             Working("shaft_largest", "", "largest interference on the shaft", inner.largest, "um"),
@@ -323,11 +323,11 @@ def _told(view: View, seats: _Seats, found: _InUse) -> Result:
             "shaft_seat_diameter": np.isnan(inner.seat_lower) & s.known("bore_diameter"),
             "housing_seat_diameter": np.isnan(outer.seat_lower) & s.known("outside_diameter"),
         },
-        variant=np.where(
+        variant=lambda: np.where(
             is_loose, "loose", np.where(walk.mean < 0, np.where(known | (measure > 1.0), "mean", "assumed"), "")
         ).astype(object),
-        facts={"more": _more_clearance(view, np.maximum(-walk.worst, 0.0)), "ordinary": (ordinary, "um")},
-        assumed=[
+        facts=lambda: {"more": _more_clearance(view, np.maximum(-walk.worst, 0.0)), "ordinary": (ordinary, "um")},
+        assumed=lambda: [
             ring_assumed(view),
             hole_assumed(view),
             Assumes(
@@ -339,7 +339,7 @@ def _told(view: View, seats: _Seats, found: _InUse) -> Result:
                 "not stated; a thick wall stands in", np.isnan(s.number("housing_outer_diameter")),
             ),
         ],
-        working=[
+        working=lambda: [
             Working("clearance_delivered_min", "G_r", "smallest clearance as delivered", low, "um"),
             Working("clearance_delivered_max", "G_r", "largest clearance as delivered", high, "um"),
             Working("growth", "", "raceway growth per interference, inner ring", seats.growth, "1",

@@ -75,7 +75,7 @@ def inner_hold(view: View, limits: Limits) -> Result:
         observed=left[0],
         lower=np.zeros(view.count),
         applies=~load.is_in("stationary") & ~(fit.largest <= 0),
-        reason=np.where(
+        reason=lambda: np.where(
             load.is_in("stationary"),
             "the load stands still relative to the inner ring, which need not be held",
             "the inner ring is loose before any loss, which fit.load-rotation judges",
@@ -86,10 +86,10 @@ def inner_hold(view: View, limits: Limits) -> Result:
             "radial_load": np.isnan(fixed_radial_load(view)),
             "shaft_temperature": np.isnan(shaft_heat(view)),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [held, contained & ~(creep > 0) & (left[0] < 0), enough], ["held", "published", ""], "near"
         ).astype(object),
-        facts={
+        facts=lambda: {
             **advice_facts(advice),
             "lift": (np.maximum(-left[0], 0.0) / share, "um"),
             "needed": (needed, "um"),
@@ -99,8 +99,8 @@ def inner_hold(view: View, limits: Limits) -> Result:
             "creeping": (100.0 * np.minimum(creep, 1.0), "%"),
             "loose": (100.0 * np.minimum(loose, 1.0), "%"),
         },
-        assumed=[ring_assumed(view), hole_assumed(view), roughness_assumed(view, "turned")],
-        working=[
+        assumed=lambda: [ring_assumed(view), hole_assumed(view), roughness_assumed(view, "turned")],
+        working=lambda: [
             Working("fit_smallest", "U_min", "smallest interference at the limits", fit.smallest, "um"),
             Working("fit_mean", "U", "mean interference", fit.mean, "um"),
             Working("fit_largest", "U_max", "largest interference at the limits", fit.largest, "um"),
@@ -167,10 +167,10 @@ def inner_stress(view: View, limits: Limits) -> Result:
         observed=stress,
         upper=low,
         missing={"shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter")},
-        variant=np.where(
+        variant=lambda: np.where(
             fast, "speed", np.where(published, "published", np.where(by_ratio > by_rest, "ratio", ""))
         ).astype(object),
-        facts={
+        facts=lambda: {
             **advice_facts(advice),
             "not_assessed": np.where(
                 kind.known & np.isnan(low), "the rulebook has no hoop stress limit for this ring material", ""
@@ -178,8 +178,8 @@ def inner_stress(view: View, limits: Limits) -> Result:
             "far": (high, "MPa"),
             "allowed": (1000.0 * limits["largest_ratio"] * bore, "um"),
         },
-        assumed=[ring_assumed(view), hole_assumed(view), roughness_assumed(view, "ground")],
-        working=[
+        assumed=lambda: [ring_assumed(view), hole_assumed(view), roughness_assumed(view, "ground")],
+        working=lambda: [
             Working("largest", "U_max", "largest interference at the limits", fit.largest, "um"),
             Working("ratio", "U_max/d", "interference over bore", 1000.0 * ratio, "1", "in thousandths"),
             Working("effective", "U_eff", "after smoothing, with unlike expansion", standing + warm, "um"),
@@ -212,8 +212,8 @@ def thin_ring(view: View, limits: Limits) -> Result:
         applies=~(wall >= limits["wall_below"]),
         reason="the wall of the inner ring is thick enough for a press fit",
         missing={"shaft_seat_diameter": np.isnan(fit.seat_lower) & s.known("bore_diameter")},
-        facts={"lift": (np.maximum(fit.largest - limits["transition"], 0.0), "um")},
-        working=[
+        facts=lambda: {"lift": (np.maximum(fit.largest - limits["transition"], 0.0), "um")},
+        working=lambda: [
             Working(
                 "raceway",
                 "",

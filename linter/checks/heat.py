@@ -79,7 +79,7 @@ def balanced(view: View, limits: Limits) -> Result:
         applies=_wet(view),
         reason=_DRY,
         missing={"speed_operating": np.isnan(speed), **wants(view, found, around)},
-        variant=np.select(
+        variant=lambda: np.select(
             [
                 np.isnan(stated),
                 ~_steady(view) & (stated < coolest),
@@ -90,15 +90,15 @@ def balanced(view: View, limits: Limits) -> Result:
             ["open", "rests", "guess", "endless", "warmer"],
             "",
         ).astype(object),
-        facts={
+        facts=lambda: {
             "coolest": (coolest, "degC"),
             "range": _range(coolest, hottest, "degC"),
             "powers": _powers(power),
             "way": _way(around),
             "ambient": (around.ambient, "degC"),
         },
-        assumed=assumptions(view, limits, found, around),
-        working=[
+        assumed=lambda: assumptions(view, limits, found, around),
+        working=lambda: [
             Working("speed", "n", "speed in operation", speed, "r/min"),
             Working("f0_low", "f_0", "lubricant factor, least", found.lubricant[0], "1", "table by kind, lubrication"),
             Working("f0_high", "f_0", "lubricant factor, largest", found.lubricant[1], "1", "the same table"),
@@ -191,12 +191,12 @@ def thermal_speed(view: View, limits: Limits) -> Result:
         applies=_wet(view),
         reason=_DRY,
         missing=lacking,
-        variant=np.select(
+        variant=lambda: np.select(
             [~decides & (speed > reference), ~decides, ~_steady(view) & (speed > near)],
             ["above_reference", "reference", "rests"],
             "",
         ).astype(object),
-        facts={
+        facts=lambda: {
             "reference": (reference, "r/min"),
             "range": _range(near, far, "r/min"),
             "times": _times(speed / reference),
@@ -204,8 +204,8 @@ def thermal_speed(view: View, limits: Limits) -> Result:
             "way": _way(around),
             "known_reference": _reference_told(reference),
         },
-        assumed=assumptions(view, limits, found, around),
-        working=[
+        assumed=lambda: assumptions(view, limits, found, around),
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("area", "A_r", "heat-emitting reference area", area, "mm2", "π B (d + D)"),
             Working("reference_heat", "", "reference heat flow", heat.reference_flow(area) * area, "W", "q_r A_r"),
@@ -292,14 +292,14 @@ def cycle(view: View, limits: Limits) -> Result:
             **{name: cycles & view.to_machines(rows, "any") for name, rows in around.missing.items()},
             "cooling": cycles & np.isnan(found.conductance) & whole,
         },
-        variant=np.select([milder > 0, stated < 0, milder < 0], ["", "derived", "stricter"], "").astype(object),
-        facts={
+        variant=lambda: np.select([milder > 0, stated < 0, milder < 0], ["", "derived", "stricter"], "").astype(object),
+        facts=lambda: {
             "derived": names[found.derived],
             "stated": names[stated],
             "constant": (found.constant, "s"),
             "rest": (100.0 * found.rest, "%"),
         },
-        working=[
+        working=lambda: [
             Working("on", "t_on", "running time of a cycle", found.on, "s"),
             Working("off", "t_off", "pause of a cycle", found.off, "s"),
             Working("capacity", "C_th", "heat capacity of what warms up", found.capacity, "J/K"),
@@ -346,9 +346,9 @@ def grease_fill(view: View, limits: Limits) -> Result:
             "bore_diameter": np.isnan(s.number("bore_diameter")),
             "outside_diameter": np.isnan(s.number("outside_diameter")),
         },
-        variant=np.where(fill < low, "scant", "").astype(object),
-        facts={"factor": (factor, "mm.r/min")},
-        working=[
+        variant=lambda: np.where(fill < low, "scant", "").astype(object),
+        facts=lambda: {"factor": (factor, "mm.r/min")},
+        working=lambda: [
             Working("factor", "n·d_m", "speed factor", factor, "mm.r/min", "n (d + D)/2"),
             Working("fill", "", "share of the free space filled", fill, "%"),
             Working("low", "", "least published", low, "%", "table by speed factor"),

@@ -57,9 +57,9 @@ def groove(view: View, limits: Limits) -> Result:
             **{f"{side}_material": wants[side] & ~s.choice(f"{side}_material").known for side in SIDES},
             **{BASIC[side]: wants[side] & np.isnan(s.number(BASIC[side])) for side in SIDES},
         },
-        variant=np.where(near_edge, "edge", "").astype(object),
-        facts={"side": np.where(worse, "housing", "shaft").astype(object), "carries": (load, "N")},
-        working=[
+        variant=lambda: np.where(near_edge, "edge", "").astype(object),
+        facts=lambda: {"side": np.where(worse, "housing", "shaft").astype(object), "carries": (load, "N")},
+        working=lambda: [
             Working("force", "F_a + F_p", "axial load and preload", force, "N"),
             Working("shaft_carries", "F_N", "load of the groove on the shaft", loads["shaft"], "N", "R_e A_N/(S q)"),
             Working("housing_carries", "F_N", "load of the groove, housing", loads["housing"], "N", "R_e A_N/(S q)"),
@@ -97,13 +97,13 @@ def ring_play(view: View, limits: Limits) -> Result:
         applies=found["shaft"][1] | found["housing"][1],
         reason="no width of a groove is stated, or no retaining ring of this size is printed",
         missing={BASIC[side]: found[side][1] & ~s.known(BASIC[side]) for side in SIDES},
-        variant=np.select([tight & (width < thickness), tight], ["shut", "narrow"], "").astype(object),
-        facts={
+        variant=lambda: np.select([tight & (width < thickness), tight], ["shut", "narrow"], "").astype(object),
+        facts=lambda: {
             "side": np.where(worse, "housing", "shaft").astype(object),
             "play": (play, "mm"),
             "thickness": (thickness, "mm"),
         },
-        working=[
+        working=lambda: [
             Working("width", "m", "width of the groove", width, "mm"),
             Working("thickness", "s", "thickness of the ring", thickness, "mm", "DIN 471 or 472, table by diameter"),
             Working("least", "m", "least width of the groove", least, "mm", "the same table"),
@@ -127,8 +127,8 @@ def ring_lift(view: View, limits: Limits) -> Result:
         & ~(np.isnan(ring.lift_off) & s.known("bore_diameter")),
         reason="no retaining ring of a printed size turns with the shaft",
         missing={"bore_diameter": ~s.known("bore_diameter")},
-        facts={"lifts": (ring.lift_off, "r/min")},
-        working=[
+        facts=lambda: {"lifts": (ring.lift_off, "r/min")},
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("lift_off", "", "lift-off speed of the ring", ring.lift_off, "r/min", "DIN 471, table by diameter"),
         ],
@@ -158,12 +158,12 @@ def nut(view: View, limits: Limits) -> Result:
         applies=s.known("nut_torque") & (inside | np.isnan(bore)),
         reason="no torque of a nut is stated, or no force is published for this bore",
         missing={"bore_diameter": np.isnan(bore)},
-        variant=np.where(force < low, "loose", "").astype(object),
-        facts={
+        variant=lambda: np.where(force < low, "loose", "").astype(object),
+        facts=lambda: {
             "least_torque": (1e-3 * limits["nut_factor"] * low * bore, "N.m"),
             "most_torque": (1e-3 * limits["nut_factor"] * high * bore, "N.m"),
         },
-        working=[
+        working=lambda: [
             Working("torque", "T", "torque of the nut", torque, "N.m"),
             Working("force", "F", "clamping force, dry threads", force, "N", "T/(K d)"),
             Working("preload", "F_p", "preload", preload, "N"),
@@ -205,10 +205,10 @@ def o_ring(view: View, limits: Limits) -> Result:
             "seal_ring_groove_depth": np.isnan(depth),
             "seal_ring_groove_width": np.isnan(width),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [stretched, fits, filled, loose > 0.0, slides], ["stretched", "girth", "full", "loose", "sliding"], ""
         ).astype(object),
-        facts={
+        facts=lambda: {
             "squeeze": (found.squeeze, "%"),
             "fill": (found.fill, "%"),
             "shallowest": (cord * (1.0 - most / 100.0), "mm"),
@@ -216,7 +216,7 @@ def o_ring(view: View, limits: Limits) -> Result:
             "smallest": (size.smallest, "mm"),
             "largest": (size.largest, "mm"),
         },
-        working=[
+        working=lambda: [
             Working("cord", "d_2", "diameter of the cord", cord, "mm"),
             Working("depth", "t", "depth of the groove", depth, "mm"),
             Working("width", "b", "width of the groove", width, "mm"),
@@ -296,12 +296,12 @@ def housing_wall(view: View, limits: Limits) -> Result:
         lower=np.where(weak & soft, thin, np.nan),
         applies=wall.known | ~np.isnan(sleeve),
         reason="the table says nothing of the wall of the housing",
-        variant=variant.astype(object),
-        facts={
+        variant=lambda: variant.astype(object),
+        facts=lambda: {
             "material": s.choice("housing_material").texts().astype(object),
             "computed": _computed_wall(view),
         },
-        working=[
+        working=lambda: [
             Working("sleeve", "", "wall of the sleeve or insert", sleeve, "mm"),
             Working("thin", "", "wall that holds the seat round", thin, "mm", "share of D"),
         ],

@@ -188,18 +188,18 @@ def ball_inertia(view: View, limits: Limits) -> Result:
         observed=np.where(stress_leads, np.nan, ratio),
         upper=np.where(stress_leads, np.nan, float(limits["share_near"])),
         applies=_applies(view),
-        reason=_reasons(view),
+        reason=lambda: _reasons(view),
         missing=state.missing,
-        variant=np.where(stress_leads, "stress", "").astype(object),
-        facts={
+        variant=lambda: np.where(stress_leads, "stress", "").astype(object),
+        facts=lambda: {
             "stress_limit": (np.full(view.count, float(limits["stress_near"])), "MPa"),
             "preload_wanted": (
                 kinematics.preload_against_skidding(state.centrifugal, ball_count(view), state.angle),
                 "N",
             ),
         },
-        assumed=_assumed(view),
-        working=[
+        assumed=lambda: _assumed(view),
+        working=lambda: [
             *_working(view, state),
             Working("share", "F_c/Q", "centrifugal force over ball load", ratio, "1", "F_c/Q"),
             Working("outer_load", "Q_o", "load at the outer race", outer_load, "N", "Q and F_c added as vectors"),
@@ -223,15 +223,15 @@ def spin(view: View, limits: Limits) -> Result:
         observed=observed,
         upper=hold_low,
         applies=_applies(view),
-        reason=_reasons(view),
+        reason=lambda: _reasons(view),
         missing=state.missing,
-        variant=np.where(observed <= hold_high, "remark", "").astype(object),
-        facts={
+        variant=lambda: np.where(observed <= hold_high, "remark", "").astype(object),
+        facts=lambda: {
             "hold_high": (hold_high, "N.mm"),
             "preload_wanted": (wanted, "N"),
         },
-        assumed=_assumed(view),
-        working=[
+        assumed=lambda: _assumed(view),
+        working=lambda: [
             *_working(view, state),
             Working("ball_spin", "n_b", "speed of the ball about its own axis", state.ball_spin, "r/min"),
             Working("moment", "M_g", "gyroscopic moment", observed, "N.mm", "ρ π/6 D_w³ · D_w²/10 · ω_b ω_c sin α"),

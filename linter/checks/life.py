@@ -81,8 +81,8 @@ def rating(view: View, limits: Limits) -> Result:
             "dynamic_rating": np.isnan(capacity),
             **{name: rows & spoilt for name, rows in unusable(view).items()},
         },
-        variant=words.astype(object),
-        facts={
+        variant=lambda: words.astype(object),
+        facts=lambda: {
             "rating_needed": (needed, "N"),
             "basic_hours": (a_1 * hours, "h"),
             "far_life": (far, "h"),
@@ -91,8 +91,10 @@ def rating(view: View, limits: Limits) -> Result:
             ).astype(object),
             "unknown": _unknown(view),
         },
-        assumed=[a for a in (*station_band(view).assumed, *contact(view).assumed) if a.parameter == "preload_force"],
-        working=[
+        assumed=lambda: [
+            a for a in (*station_band(view).assumed, *contact(view).assumed) if a.parameter == "preload_force"
+        ],
+        working=lambda: [
             Working("radial", "F_r", "radial load", radial, "N"),
             Working("axial", "F_a", "axial load with preload", axial, "N", "F_a + F_p"),
             Working("load", "P", "equivalent load", load, "N", "X F_r + Y F_a, X and Y by f_0 F_a/C_0"),
@@ -148,10 +150,12 @@ def static(view: View, limits: Limits) -> Result:
         observed=safety,
         lower=leads,
         missing={**_load_wants(view), "static_rating": np.isnan(capacity)},
-        variant=np.where(unloaded, "unloaded", np.where((measure <= 2.0) & (not told), "remark", "")).astype(object),
-        facts={"rating_needed": (leads * load, "N"), "quiet": (marks[0], "1")},
+        variant=lambda: np.where(
+            unloaded, "unloaded", np.where((measure <= 2.0) & (not told), "remark", "")
+        ).astype(object),
+        facts=lambda: {"rating_needed": (leads * load, "N"), "quiet": (marks[0], "1")},
         assumed=station_band(view).assumed,
-        working=[
+        working=lambda: [
             Working("radial", "F_r", "radial load", radial, "N"),
             Working("axial", "F_a", "axial load with preload", axial, "N", "F_a + F_p"),
             Working("x_0", "X_0", "radial factor", x_0),
@@ -187,16 +191,16 @@ def film(view: View, limits: Limits) -> Result:
         applies=~solid,
         reason="a solid film needs no oil film",
         missing={**viscosity_wants(view), "speed_operating": np.isnan(s.number("speed_operating"))},
-        variant=np.select(
+        variant=lambda: np.select(
             [kappa > high, kappa < boundary, with_ep & (limits.get("ep_most") is not None), kappa < extreme],
             ["thick", "boundary", "ep", "additives"],
             "",
         ).astype(object),
-        facts={
+        facts=lambda: {
             "viscosity_needed": (needed, "mm2/s"),
             "additives_from": (extreme, "1"),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "speed in operation", s.number("speed_operating"), "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", s.number("operating_temperature"), "degC"),
             Working("viscosity", "ν", "viscosity in use", viscosity(view), "mm2/s", "ASTM D341"),
@@ -297,8 +301,8 @@ def grease(view: View, limits: Limits) -> Result:
             "limiting_speed": unknown & limiting & ~np.isnan(temperature + speed),
             "operating_temperature": np.isnan(temperature),
         },
-        variant=np.select([hot, life == far_life], ["hot", "one"], "").astype(object),
-        facts={
+        variant=lambda: np.select([hot, life == far_life], ["hot", "one"], "").astype(object),
+        facts=lambda: {
             "near_life": (life, "h"),
             "cooler": (temperature - limits["halving"], "degC"),
             "hottest": (hottest, "degC"),
@@ -306,7 +310,7 @@ def grease(view: View, limits: Limits) -> Result:
                 ~covered & ~np.isnan(ratio + factor), "the speed lies beyond the range of every published formula", ""
             ).astype(object),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "speed in operation", speed, "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", temperature, "degC"),
             Working("ratio", "n/n_lim", "share of the limiting speed", ratio),

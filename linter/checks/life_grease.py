@@ -90,17 +90,17 @@ def lasting(view: View, limits: Limits) -> Result:
             "limiting_speed": np.isnan(life) & ~hot & np.isnan(ratio) & ~np.isnan(temperature + speed),
             "operating_temperature": np.isnan(temperature),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [hot, fast, cold & one, cold, one], ["hot", "fast", "cold_one", "cold", "one"], ""
         ).astype(object),
-        facts={
+        facts=lambda: {
             "near_life": (life, "h"),
             "asked": np.where(target < required, "regreasing interval", "required life").astype(object),
             "hottest": (hottest, "degC"),
             "coolest": (np.full(view.count, float(limits["coolest"])), "degC"),
             "ways": _ways(cooler, wide, life),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "speed in operation", speed, "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", temperature, "degC"),
             Working("ratio", "n/n_lim", "share of the limiting speed", ratio),

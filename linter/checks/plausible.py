@@ -172,9 +172,9 @@ def plausible(view: View, limits: Limits) -> Result:
         measure=np.where(hard > 0, 2.0 + hard, np.where(soft > 0, 2.0 - 1.0 / (1.0 + soft), 0.0)),
         observed=hard + soft,
         upper=np.zeros(view.count),
-        variant=np.where(hard > 0, "", "doubtful").astype(object),
-        facts={"told": tell, "cells": cells},
-        working=[
+        variant=lambda: np.where(hard > 0, "", "doubtful").astype(object),
+        facts=lambda: {"told": tell, "cells": cells},
+        working=lambda: [
             Working("impossible", "", "values that exclude each other", hard),
             Working("doubtful", "", "values outside what occurs", soft),
         ],

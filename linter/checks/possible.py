@@ -115,8 +115,8 @@ def positions(view: View, limits: Limits) -> Result:
     return Result(
         measure=count,
         observed=view.station_count.astype(float),
-        facts={"told": tell, "cells": cells},
-        working=[Working("count", "", "values that speak of a second position", count)],
+        facts=lambda: {"told": tell, "cells": cells},
+        working=lambda: [Working("count", "", "values that speak of a second position", count)],
     )
 
 
@@ -163,9 +163,9 @@ def possible(view: View, limits: Limits) -> Result:
         measure=np.where(count > 0, 3.0, gravity),
         observed=concerned,
         upper=np.zeros(view.count),
-        variant=np.where(count > 0, "", "contradiction").astype(object),
-        facts={"told": tell, "cells": cells},
-        working=[
+        variant=lambda: np.where(count > 0, "", "contradiction").astype(object),
+        facts=lambda: {"told": tell, "cells": cells},
+        working=lambda: [
             Working("set_aside", "", "values outside the range of their parameter", count),
             Working("contradictions", "", "values that contradict each other", concerned - count),
         ],

@@ -65,9 +65,12 @@ def present(view: View, limits: Limits) -> Result:
             "contact_angle": none & np.isnan(contact(view).free_angle),
             "speed_max": none & np.isnan(relative),
         },
-        variant=np.where(none, np.where(fast, "fast", ""), "preloaded").astype(object),
-        facts={"wanted": (least, "N"), "speed_limit": (limits["fast_share"] * s.number("limiting_speed"), "r/min")},
-        working=[
+        variant=lambda: np.where(none, np.where(fast, "fast", ""), "preloaded").astype(object),
+        facts=lambda: {
+            "wanted": (least, "N"),
+            "speed_limit": (limits["fast_share"] * s.number("limiting_speed"), "r/min"),
+        },
+        working=lambda: [
             Working("rating", "C", "dynamic rating", rating, "N"),
             Working("least", "F_min", "least load", least, "N", "share · C"),
             Working("load", "P", "equivalent load without preload", np.where(none, load, np.nan), "N", "X F_r + Y F_a"),
@@ -122,24 +125,24 @@ def minimum(view: View, limits: Limits) -> Result:
         observed=band.smallest,
         lower=np.where(np.isnan(wish), np.nan, wanted),
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             **band.missing,
             "dynamic_rating": ~rating_known,
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [np.isnan(wish), spring & (length > 0) & below_firm, spring & (length > 0)],
             ["free", "spring", "spring_advice"],
             np.where(below_firm, "", "advice"),
         ).astype(object),
-        facts={
+        facts=lambda: {
             "criterion": np.where(below_firm, firm_words, wish_words),
             "length_wanted": (length, "mm"),
             "firm": (firm, "N"),
         },
-        assumed=[*band.assumed, *contact(view).assumed],
-        working=[
+        assumed=lambda: [*band.assumed, *contact(view).assumed],
+        working=lambda: [
             *force_lines(view),
             *lines(criteria.firm, criteria.advice),
             Working(
@@ -175,21 +178,21 @@ def maximum(view: View, limits: Limits) -> Result:
         observed=band.largest,
         upper=limit,
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             **band.missing,
             **stress_wants(view),
             "static_rating": ~exact & np.isnan(static),
         },
-        variant=np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
-        facts={
+        variant=lambda: np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
+        facts=lambda: {
             "stress_limit": (stress_limit, "MPa"),
             "cap_share": (cap / static, "1"),
             "usual": (usual, "N"),
         },
-        assumed=[*band.assumed, *contact(view).assumed],
-        working=[
+        assumed=lambda: [*band.assumed, *contact(view).assumed],
+        working=lambda: [
             *force_lines(view),
             Working("angle", "α", "contact angle under the largest preload", state.contact_angle, "deg"),
             Working("ball_load", "Q", "load of one ball", state.ball_load, "N", "F_p/(Z sin α)"),
@@ -225,7 +228,7 @@ def window(view: View, limits: Limits) -> Result:
         observed=np.where(closed, low_firm, low_wish),
         upper=np.where(closed, high_firm, high_wish),
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             "preload_method": ~s.choice("preload_method").known & np.isnan(band.nominal),
@@ -233,13 +236,13 @@ def window(view: View, limits: Limits) -> Result:
             **stress_wants(view),
             "static_rating": ~contact(view).exact & np.isnan(static_load_rating(view).value),
         },
-        variant=np.where(closed, "", "narrow").astype(object),
-        facts={
+        variant=lambda: np.where(closed, "", "narrow").astype(object),
+        facts=lambda: {
             "minimum_by": np.where(closed, low_words, low_wish_words),
             "maximum_by": np.where(closed, high_words, high_wish_words),
             "firm_minimum": (low_firm, "N"),
             "firm_maximum": (high_firm, "N"),
         },
         assumed=contact(view).assumed,
-        working=[*force_lines(view), *lines(low.firm, low.advice, high.advice, high.firm)],
+        working=lambda: [*force_lines(view), *lines(low.firm, low.advice, high.advice, high.firm)],
     )  # fmt: skip

@@ -71,7 +71,7 @@ def thermal(view: View, limits: Limits) -> Result:
         observed=100.0 * worst,
         upper=np.full(count, 100.0 * limits["change_near"]),
         applies=view.to_machines(ball_positions(view) & preloaded(view), "all"),
-        reason=view.to_machines(why_not(view)),
+        reason=lambda: view.to_machines(why_not(view)),
         withheld=half_stated(view),
         missing={
             **found.missing,
@@ -86,8 +86,8 @@ def thermal(view: View, limits: Limits) -> Result:
             "ball_diameter": rigid & ~pair & ~view.to_machines(s.known("ball_diameter"), "all"),
             "contact_angle": rigid & ~pair & np.isnan(view.to_machines(contact(view).free_angle, "max")),
         },
-        variant=np.where(rigid, np.where(loses, "loose", "rigid"), "").astype(object),
-        facts={
+        variant=lambda: np.where(rigid, np.where(loses, "loose", "rigid"), "").astype(object),
+        facts=lambda: {
             "state": name,
             "grows": np.where(
                 growth < 0, "the shaft outgrows the housing by", "the housing outgrows the shaft by"
@@ -95,7 +95,7 @@ def thermal(view: View, limits: Limits) -> Result:
             "growth_um": (1000.0 * np.abs(growth), "um"),
         },
         assumed=found.assumed,
-        working=[
+        working=lambda: [
             Working("force_nominal", "F_p", "preload at assembly", found.nominal, "N"),
             *(Working(f"growth_{a.name}", "Δl", f"growth of housing over shaft, {a.name}", a.growth, "mm",
                       "l (α_h Δϑ_h - α_s Δϑ_s)") for a in states(view)),
@@ -139,20 +139,20 @@ def unload(view: View, limits: Limits) -> Result:
         observed=pull,
         upper=np.where(pull > limit, limit, near),
         applies=view.to_machines(ball_positions(view) & preloaded(view), "all"),
-        reason=view.to_machines(why_not(view)),
+        reason=lambda: view.to_machines(why_not(view)),
         missing={
             **found.missing,
             "axial_load": np.isnan(stated) & ~vertical,
             "rotor_mass": np.isnan(stated) & vertical & np.isnan(weight),
         },
-        variant=np.where(
+        variant=lambda: np.where(
             pull > limit, np.where(rigid, "rigid", ""), np.where(rigid, "rigid_near", "near")
         ).astype(object),
-        facts={
+        facts=lambda: {
             "preload_wanted": (found.smallest * np.where(limit > 0, pull / near, np.nan), "N"),
             "limit": (limit, "N"),
         },
-        assumed=[
+        assumed=lambda: [
             *found.assumed,
             Assumes(
                 "ball_count",
@@ -162,7 +162,7 @@ def unload(view: View, limits: Limits) -> Result:
                 stands_in,
             ),
         ],
-        working=[
+        working=lambda: [
             Working("axial", "F_a", "largest axial load", pull, "N", "stated, else the weight of a vertical rotor"),
             Working("force_smallest", "F_p min", "smallest preload", found.smallest, "N"),
             Working("lift_off", "", "load that unloads the other bearing", limit, "N",
@@ -186,11 +186,11 @@ def rigid_speed(view: View, limits: Limits) -> Result:
         observed=observed,
         upper=near,
         applies=ball_positions(view) & (method.is_in("rigid") | ~method.known),
-        reason=np.where(
+        reason=lambda: np.where(
             ball_positions(view), "the pair is not preloaded rigidly", "preload of roller bearings has other rules"
         ).astype(object),
-        facts={"speed_at_limit": (s.number("speed_max") * near / observed, "r/min")},
-        working=[
+        facts=lambda: {"speed_at_limit": (s.number("speed_max") * near / observed, "r/min")},
+        working=lambda: [
             Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n (d + D)/2"),
             Working("limit_low", "", "from here on a spring is the rule", near, "mm.r/min", "limit · factor"),
             Working("limit_high", "", "from here on a rigid pair is not run", far, "mm.r/min", "limit · factor"),
@@ -219,9 +219,9 @@ def angle(view: View, limits: Limits) -> Result:
         observed=found,
         lower=np.full(count, near),
         applies=(deep | ~s.choice("bearing_type").known) & preloaded(view),
-        reason=np.where(deep, "the bearings are not preloaded", "the contact angle is built into the bearing").astype(
-            object
-        ),
+        reason=lambda: np.where(
+            deep, "the bearings are not preloaded", "the contact angle is built into the bearing"
+        ).astype(object),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             "preload_method": ~s.choice("preload_method").known & np.isnan(station_band(view).nominal),
@@ -229,10 +229,10 @@ def angle(view: View, limits: Limits) -> Result:
             "ball_count": deep & ~s.known("ball_count"),
             "ball_diameter": deep & np.isnan(at.distance),
         },
-        variant=np.where(at.clearance <= 0.0, "none", "").astype(object),
-        facts={"clearance_wanted": (needed, "um")},
-        assumed=at.assumed[1:2],
-        working=[
+        variant=lambda: np.where(at.clearance <= 0.0, "none", "").astype(object),
+        facts=lambda: {"clearance_wanted": (needed, "um")},
+        assumed=lambda: at.assumed[1:2],
+        working=lambda: [
             Working("clearance", "G_r", "radial clearance in use", 1000.0 * at.clearance, "um", "less losses"),
             Working("distance", "A", "distance of the groove centres", at.distance, "mm", "(f_i + f_e - 1) D_w"),
             Working("free_angle", "α_0", "contact angle without load", found, "deg", "cos α_0 = 1 - G_r/(2 A)"),

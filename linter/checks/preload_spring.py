@@ -79,7 +79,7 @@ def force(view: View, limits: Limits) -> Result:
         lower=np.where(chain_leads, np.nan, low),
         upper=np.where(chain_leads, np.nan, high),
         applies=_by_spring(view),
-        reason=_not_spring(view),
+        reason=lambda: _not_spring(view),
         missing={
             "preload_method": ~view.to_machines(s.choice("preload_method").known),
             **absent,
@@ -88,8 +88,8 @@ def force(view: View, limits: Limits) -> Result:
             "spring_load_tolerance": np.isnan(found.tolerance) & ~np.logical_or.reduce(list(absent.values())),
             "preload_force": np.isnan(low) | np.isnan(high),
         },
-        variant=word.astype(object),
-        facts={
+        variant=lambda: word.astype(object),
+        facts=lambda: {
             "not_assessed": length.problem,
             "target": np.where(stated, "the preload that is stated", "the window of the two bearings").astype(object),
             "share": (share, "%"),
@@ -99,8 +99,8 @@ def force(view: View, limits: Limits) -> Result:
             "closing": (length.closing, "mm"),
             "stated_length": (length.stated, "mm"),
         },
-        assumed=[_usual(view, bare, limits)],
-        working=[
+        assumed=lambda: [_usual(view, bare, limits)],
+        working=lambda: [
             Working("rate", "c", "spring rate", rate, "N/mm"),
             Working("free_length", "L_0", "free length", free, "mm"),
             Working("length", "L_1", "installed length", length.nominal, "mm", "as stated, else the chain"),
@@ -171,7 +171,7 @@ def travel(view: View, limits: Limits) -> Result:
         lower=np.where(toward_free, 100.0 * limits["free_near"], np.nan),
         upper=np.where(toward_free, np.nan, 100.0 * limits["solid_near"]),
         applies=_by_spring(view),
-        reason=_not_spring(view),
+        reason=lambda: _not_spring(view),
         missing={
             "preload_method": ~view.to_machines(s.choice("preload_method").known),
             "spring_free_length": np.isnan(free),
@@ -179,14 +179,14 @@ def travel(view: View, limits: Limits) -> Result:
             "spring_installed_length": np.isnan(length.nominal),
             "spacer_stack": (np.isnan(length.half) & ~np.isnan(length.nominal)) | (length.problem != ""),
         },
-        variant=np.where(toward_free, "free", "").astype(object),
-        facts={
+        variant=lambda: np.where(toward_free, "free", "").astype(object),
+        facts=lambda: {
             "not_assessed": length.problem,
             "end_length": (np.where(toward_free, longest, shortest), "mm"),
             "growth_told": _growth_told(view),
             "middle_length": (inside, "mm"),
         },
-        working=[
+        working=lambda: [
             Working("free_length", "L_0", "free length", free, "mm"),
             Working("solid_length", "L_c", "solid length", solid, "mm"),
             Working("length", "L_1", "installed length", length.nominal, "mm"),
@@ -255,7 +255,7 @@ def axial_play(view: View, limits: Limits) -> Result:
         observed=pair,
         upper=near,
         applies=by_spring & ball,
-        reason=np.where(by_spring, no_spring, _not_spring(view)).astype(object),
+        reason=lambda: np.where(by_spring, no_spring, _not_spring(view)).astype(object),
         missing={
             "preload_method": ~view.to_machines(s.choice("preload_method").known),
             "spring_free_length": np.isnan(at.free),
@@ -266,15 +266,15 @@ def axial_play(view: View, limits: Limits) -> Result:
             "clearance_class": some(deep & ~s.known("clearance_class") & ~s.known("radial_clearance")),
             "contact_angle": some(~deep & kind.known & ~s.known("contact_angle")),
         },
-        variant=np.where(pair > deflection, "lost", "").astype(object),
-        facts={
+        variant=lambda: np.where(pair > deflection, "lost", "").astype(object),
+        facts=lambda: {
             "not_assessed": length.problem,
             "growth_told": _growth_told(view),
             "softer": softer,
             "wanted": (wanted, "mm"),
             "left": (100.0 - used, "%"),
         },
-        assumed=[
+        assumed=lambda: [
             Assumes(
                 "radial_clearance", mounted, "um",
                 "seats or tolerance class not stated; the clearance before mounting stands in for the one mounted",
@@ -285,7 +285,7 @@ def axial_play(view: View, limits: Limits) -> Result:
                 "one position stated; an equal bearing stands in for the other", one,
             ),
         ],
-        working=[
+        working=lambda: [
             Working("clearance", "G_r", "largest radial clearance, mounted", mounted, "um", "as delivered, less fits"),
             Working("first", "", "axial play, first bearing", first, "mm", "2 A sin α_0, cos α_0 = 1 - G_r/(2 A)"),
             Working("last", "", "axial play, last bearing", last, "mm", "2 A sin α_0, cos α_0 = 1 - G_r/(2 A)"),
@@ -319,19 +319,19 @@ def axial_demand(view: View, limits: Limits) -> Result:
         observed=np.where(reversing, pull, np.nan),
         upper=np.where(reversing, upper, np.nan),
         applies=_by_spring(view),
-        reason=_not_spring(view),
+        reason=lambda: _not_spring(view),
         missing={
             "preload_method": ~view.to_machines(s.choice("preload_method").known),
             "axial_demand": ~view.to_machines(demand.known),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [held, reversing & (pull > upper), words == "stiffness", words == "shock"],
             ["held", "beyond", "stiffness", "shock"],
             "",
         ).astype(object),
-        facts={"preload_wanted": (limits["disturbance_factor"] * pull, "N")},
-        assumed=[a for a in band(view).assumed if a.parameter == "preload_force"],
-        working=[
+        facts=lambda: {"preload_wanted": (limits["disturbance_factor"] * pull, "N")},
+        assumed=lambda: [a for a in band(view).assumed if a.parameter == "preload_force"],
+        working=lambda: [
             Working("demand", "", "what the machine asks axially", words),
             Working("axial", "F_a", "largest axial load", pull, "N"),
             Working("force_smallest", "F_p min", "smallest preload", band(view).smallest, "N"),
@@ -356,7 +356,7 @@ def solid(view: View, limits: Limits) -> Result:
         observed=force,
         upper=near,
         applies=method.is_in("spring") | ~method.known,
-        reason=np.where(
+        reason=lambda: np.where(
             method.is_in("none"), "the bearings are not preloaded", "a rigid pair has no spring"
         ).astype(object),
         missing={
@@ -366,8 +366,8 @@ def solid(view: View, limits: Limits) -> Result:
             "spring_solid_length": np.isnan(shut),
             "static_rating": np.isnan(rating),
         },
-        facts={"share": (force / rating, "1")},
-        working=[
+        facts=lambda: {"share": (force / rating, "1")},
+        working=lambda: [
             Working("rate", "c", "spring rate", rate, "N/mm"),
             Working("free_length", "L_0", "free length", free, "mm"),
             Working("solid_length", "L_c", "solid length", shut, "mm"),

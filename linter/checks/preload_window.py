@@ -49,24 +49,24 @@ def minimum(view: View, limits: Limits) -> Result:
         observed=band.smallest,
         lower=wanted,
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             **band.missing,
             "dynamic_rating": np.isnan(dynamic_rating(view).value),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [np.isnan(found.wish), met, spring & (length > 0) & below, spring & (length > 0)],
             ["free", "", "spring", "spring_advice"],
             np.where(below, "", "advice"),
         ).astype(object),
-        facts={
+        facts=lambda: {
             "criterion": np.where(below, found.low_by, found.wish_by),
             "length_wanted": (length, "mm"),
             "firm": (found.low, "N"),
         },
-        assumed=[*band.assumed, *contact(view).assumed],
-        working=[
+        assumed=lambda: [*band.assumed, *contact(view).assumed],
+        working=lambda: [
             *force_lines(view),
             *_window_lines(found),
             Working(
@@ -94,21 +94,21 @@ def maximum(view: View, limits: Limits) -> Result:
         observed=band.largest,
         upper=np.where(over_cap, cap, np.where(beyond, found.firm, found.high)),
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~view.stations.choice("bearing_type").known,
             **band.missing,
             **stress_wants(view),
             "static_rating": ~exact & np.isnan(static),
         },
-        variant=np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
-        facts={
+        variant=lambda: np.where(over_cap, "cap", np.where(exact, "", "estimate")).astype(object),
+        facts=lambda: {
             "criterion": np.where(beyond, found.firm_by, found.high_by),
             "cap_share": (cap / static, "1"),
             "usual": (found.high, "N"),
         },
-        assumed=[*band.assumed, *contact(view).assumed],
-        working=[
+        assumed=lambda: [*band.assumed, *contact(view).assumed],
+        working=lambda: [
             *force_lines(view),
             Working("angle", "α", "contact angle under the largest preload", state.contact_angle, "deg"),
             Working("ball_load", "Q", "load of one ball", state.ball_load, "N", "F_p/(Z sin α)"),
@@ -141,7 +141,7 @@ def window(view: View, limits: Limits) -> Result:
         observed=np.where(narrow, found.wish, found.low),
         upper=np.where(closed, found.firm, np.where(narrow, usual, found.high)),
         applies=ball_positions(view) & preloaded(view),
-        reason=why_not(view),
+        reason=lambda: why_not(view),
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             "preload_method": ~s.choice("preload_method").known & np.isnan(band.nominal),
@@ -149,8 +149,8 @@ def window(view: View, limits: Limits) -> Result:
             **stress_wants(view),
             "static_rating": ~contact(view).exact & np.isnan(static_load_rating(view).value),
         },
-        variant=np.select([closed, narrow, np.isnan(found.low)], ["", "narrow", "free"], "").astype(object),
-        facts={
+        variant=lambda: np.select([closed, narrow, np.isnan(found.low)], ["", "narrow", "free"], "").astype(object),
+        facts=lambda: {
             "lighter": np.where(
                 s.choice("ball_material").is_in("silicon nitride"),
                 "smaller balls or angle against slip; ",
@@ -162,5 +162,5 @@ def window(view: View, limits: Limits) -> Result:
             "firm_maximum": (found.firm, "N"),
         },
         assumed=contact(view).assumed,
-        working=[*force_lines(view), *_window_lines(found)],
+        working=lambda: [*force_lines(view), *_window_lines(found)],
     )

@@ -48,13 +48,13 @@ def unbalance(view: View, limits: Limits) -> Result:
             "rotor_mass": unknown & np.isnan(s.number("rotor_mass")),
             "dynamic_rating": np.isnan(measure) & ~unknown,
         },
-        variant=np.where(leads, "", "rating").astype(object),
-        facts={
+        variant=lambda: np.where(leads, "", "rating").astype(object),
+        facts=lambda: {
             "finer": _finer(rotor_unbalance(view) * upper / force, grade * upper / force),
             "preload_wanted": (force / limits["preload_near"], "N"),
         },
         assumed=station_band(view).assumed,
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("mass", "m", "rotor mass", s.number("rotor_mass"), "kg"),
             Working("grade", "G", "balance grade that the unbalance amounts to", grade, "mm/s", "U ω/m"),
@@ -128,14 +128,14 @@ def _balance_grade(view: View, limits: Limits, *, residual_first: bool = False) 
             "bore_diameter": np.isnan(factor) & ~view.to_machines(s.known("bore_diameter"), "all"),
             "outside_diameter": np.isnan(factor) & ~view.to_machines(s.known("outside_diameter"), "all"),
         },
-        variant=np.where(by_grade, "", "computed").astype(object),
-        facts={
+        variant=lambda: np.where(by_grade, "", "computed").astype(object),
+        facts=lambda: {
             "machines": machines,
             "far_end": (far, "mm/s"),
             "eccentricity": (balance.permissible_eccentricity(near, speed), "um"),
             "unbalance_wanted": (balance.permissible_unbalance(near, mass, speed), "g.mm"),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("speed_factor", "n·d_m", "largest speed factor of the machine", factor, "mm.r/min", "n (d + D)/2"),
             Working("precise", "", "tolerance class", np.where(precise, "P4 or P2", "").astype(object)),
@@ -224,7 +224,7 @@ def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False, resi
         observed=shift,
         upper=upper,
         applies=~(tight | assembled),
-        reason=np.where(
+        reason=lambda: np.where(
             tight, "the ring that turns is tight on its seat", "the rotor is balanced in its own bearings"
         ).astype(object),
         missing={
@@ -245,17 +245,17 @@ def _seat_eccentricity(view: View, limits: Limits, *, likely: bool = False, resi
             "shaft_seat_runout": asked & inner & np.isnan(runout) & found,
             "housing_seat_runout": asked & outer & np.isnan(runout) & found,
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [~asked, np.isnan(runout), by_runout > upper], ["seats", "bare", "runout"], ""
         ).astype(object),
-        facts={
+        facts=lambda: {
             "part": np.where(inner, "shaft", "housing").astype(object),
             "edge": edge,
             "room": (room, "um"),
             "runout_allowed": (2.0 * upper / 1000.0, "mm"),
             "share": (np.full(view.count, 100.0 * limits["share"]), "%"),
         },
-        working=[
+        working=lambda: [
             Working("ring", "", "ring that turns", ring.texts()),
             *deviation_lines(fit, "its seat"),
             Working("clearance", "s", "likely largest clearance" if likely else "largest clearance", clearance, "um",
@@ -289,14 +289,14 @@ def critical_speed(view: View, limits: Limits) -> Result:
         observed=critical,
         lower=np.where(above, np.nan, high),
         upper=np.where(above, low, np.nan),
-        variant=np.select([clear & above, above], ["supercritical", "above"], "").astype(object),
-        facts={
+        variant=lambda: np.select([clear & above, above], ["supercritical", "above"], "").astype(object),
+        facts=lambda: {
             "margin": (100.0 * apart, "%"),
             "speed_below": (critical / (1.0 + near), "r/min"),
             "far_margin": (100.0 * far, "%"),
             "near_margin": (100.0 * near, "%"),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("critical", "n_c", "first bending critical speed, as stated", critical, "r/min"),
             Working("ratio", "n_c/n", "critical over running speed", ratio, "1", "n_c/n"),

@@ -110,8 +110,8 @@ def critical_speed(view: View, limits: Limits) -> Result:
             "rotor_discs": light | (computed & line.faulty["rotor_discs"]),
             "radial_stiffness": unknown & no_stiffness,
         },
-        variant=variant.astype(object),
-        facts={
+        variant=lambda: variant.astype(object),
+        facts=lambda: {
             "not_assessed": np.where(computed & ~light, line.problem, np.where(
                 light & ~np.isnan(mass / rotor), "the sections and discs do not make up the rotor_mass", ""
             )).astype(object),
@@ -123,8 +123,8 @@ def critical_speed(view: View, limits: Limits) -> Result:
             "band": _band(one_low, one_high),
             "range": _band(slow, speed),
         },
-        assumed=(*line_assumed(view, computed), _stiffness_assumed(view, found, computed, limits)),
-        working=[
+        assumed=lambda: (*line_assumed(view, computed), _stiffness_assumed(view, found, computed, limits)),
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("critical", "n_c", "critical speed nearest to it", critical, "r/min"),
             Working("stated", "", "first bending critical speed, as stated", stated, "r/min"),
@@ -171,26 +171,26 @@ def bearing_loads(view: View, limits: Limits) -> Result:
         observed=np.where(np.isnan(stated), computed, stated),
         lower=computed * (1.0 - limits["near"]),
         applies=described & ~out,
-        reason=np.where(described, view.to_stations(line.problem), "the table does not describe the rotor"),
+        reason=lambda: np.where(described, view.to_stations(line.problem), "the table does not describe the rotor"),
         missing={
             **{name: lacking & np.isnan(values) for name, values in names.items()},
             "shaft_orientation": lacking & ~s.choice("shaft_orientation").known,
             **{name: described & view.to_stations(rows) for name, rows in line.faulty.items()},
             "shaft_forces": described & (found.problem != ""),
         },
-        variant=np.select(
+        variant=lambda: np.select(
             [np.isnan(stated) & ~found.stated, np.isnan(stated)], ["weight", "derived"], ""
         ).astype(object),
-        facts={
+        facts=lambda: {
             "not_assessed": np.where(found.problem != "", found.problem, view.to_stations(line.problem)).astype(object),
             "computed": (computed, "N"),
             "short": (100.0 * short, "%"),
         },
-        assumed=[
+        assumed=lambda: [
             Assumes(a.parameter, view.to_stations(a.values), a.unit, a.reason, view.to_stations(a.rows))
             for a in line_assumed(view, line.described) if a.parameter == "shaft_material"
         ],
-        working=[
+        working=lambda: [
             Working("weight", "F_G", "reaction to the weight", found.weight, "N", "sections and discs"),
             Working("outside", "F", "reaction to shaft_forces", found.forces, "N", "magnitudes added"),
             Working("computed_load", "F_r", "static load, computed", computed, "N", "F_G + F"),

@@ -49,8 +49,8 @@ def orders(view: View, limits: Limits) -> Result:
             "pitch_diameter": np.isnan(pitch),
             "contact_angle": np.isnan(angle),
         },
-        variant=np.select([~alone & (to_whole >= near), to_whole < near], ["", "whole"], "").astype(object),
-        facts={
+        variant=lambda: np.select([~alone & (to_whole >= near), to_whole < near], ["", "whole"], "").astype(object),
+        facts=lambda: {
             "told": _told(cage, spin, over_outer, over_inner, blades),
             "which": np.where(worse == over_inner, "inner", "outer").astype(object),
             "order": (worse, "1"),
@@ -61,7 +61,7 @@ def orders(view: View, limits: Limits) -> Result:
                 np.round(over_inner), np.round(over_outer),
             ), "1"),
         },
-        working=[
+        working=lambda: [
             Working("cage", "", "order of the cage", cage, "1", "(1 - γ)/2, fixed outer ring"),
             Working("spin", "", "order of the spin of a ball", spin, "1", "D_pw (1 - γ²)/(2 D_w)"),
             Working("defect", "", "order of a defect on a ball", 2.0 * spin, "1", "it meets a ring twice a turn"),

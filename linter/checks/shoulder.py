@@ -71,9 +71,9 @@ def stated(view: View, limits: Limits) -> Result:
         upper=np.zeros(view.count),
         applies=wanted["shaft"] | wanted["housing"],
         reason="neither ring bears on a shoulder here",
-        facts={"unstated": unstated(features)},
-        assumed=[chamfer(view).assumed],
-        working=[
+        facts=lambda: {"unstated": unstated(features)},
+        assumed=lambda: [chamfer(view).assumed],
+        working=lambda: [
             Working("chamfer", "r_s min", "smallest ring chamfer", chamfer(view).value, "mm"),
             Working("height", "h_min", "smallest shoulder height", loose, "mm", "table by bearing type and r_s min"),
             Working("fillet", "r_as max", "largest fillet", fillet, "mm", "table by r_s min"),
@@ -144,8 +144,8 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
             name: np.isnan(height) & ~found,
         },
         withheld={land_name: np.isnan(land) & found, name: np.isnan(height) & found},
-        variant=variant.astype(object),
-        facts={
+        variant=lambda: variant.astype(object),
+        facts=lambda: {
             "height": (height, "mm"),
             "height_least": (loose, "mm"),
             "height_strict": (strict, "mm"),
@@ -153,8 +153,8 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
             "bound_strict": (basic + sign * 2.0 * strict, "mm"),
             "land": (land, "mm"),
         },
-        assumed=[chamfer(view).assumed, size.assumed],
-        working=[
+        assumed=lambda: [chamfer(view).assumed, size.assumed],
+        working=lambda: [
             Working("basic", "d" if side == "shaft" else "D", "ring diameter at the seat", basic, "mm"),
             Working("chamfer", "r_s min", "smallest ring chamfer", chamfer(view).value, "mm"),
             Working("smallest", "", "smallest abutment diameter", size.smallest, "mm", "nominal + lower deviation"),
@@ -206,8 +206,8 @@ def fillet_of(view: View, limits: Limits, *, published: bool = False, wanted: Si
         reason="neither ring bears on a shoulder here",
         missing=sides.missing, withheld=sides.withheld,
         variant=sides.variant,
-        assumed=[chamfer(view).assumed],
-        working=[
+        assumed=lambda: [chamfer(view).assumed],
+        working=lambda: [
             Working("chamfer", "r_s min", "smallest ring chamfer", corner, "mm"),
             Working("shaft_fillet", "r_a", "fillet at the shaft shoulder", observed["shaft"], "mm"),
             Working("housing_fillet", "r_b", "fillet at the housing shoulder", observed["housing"], "mm"),
@@ -253,10 +253,10 @@ def undercut(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="no undercut is stated beside either ring",
         missing=sides.missing, withheld=sides.withheld,
-        variant=np.where(by_face, "face", told).astype(object),
-        facts={"side": np.where(on_housing, "housing", "shaft").astype(object)},
-        assumed=[chamfer(view).assumed],
-        working=[
+        variant=lambda: np.where(by_face, "face", told).astype(object),
+        facts=lambda: {"side": np.where(on_housing, "housing", "shaft").astype(object)},
+        assumed=lambda: [chamfer(view).assumed],
+        working=lambda: [
             Working("chamfer", "r_s min", "smallest ring chamfer", corner, "mm"),
             Working("ring_width", "B", "ring width", ring_width, "mm"),
             Working("width", "b", "width of the undercut that stands worse", of_side("width"), "mm"),
@@ -303,11 +303,11 @@ def other_ring_of(view: View, limits: Limits, wanted: Sides) -> Result:
         lower=wanted_gap,
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
-        missing=sides.missing, withheld=sides.withheld,
-        variant=sides.variant,
-        facts={"shaft_most": (outer - 2.0 * wanted_gap, "mm"), "housing_least": (inner + 2.0 * wanted_gap, "mm")},
-        assumed=[shaft.assumed, housing.assumed],
-        working=[
+        missing=sides.missing, withheld=sides.withheld, variant=sides.variant,
+        facts=lambda: {"shaft_most": (outer - 2.0 * wanted_gap, "mm"),
+                       "housing_least": (inner + 2.0 * wanted_gap, "mm")},
+        assumed=lambda: [shaft.assumed, housing.assumed],
+        working=lambda: [
             Working("inner_land", "d_1", "land of the inner ring", inner, "mm"),
             Working("outer_land", "D_1", "land of the outer ring", outer, "mm"),
             Working("room", "", "radial room between the lands", room, "mm", "(D_1 - d_1)/2"),
@@ -384,9 +384,9 @@ def pressure(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing, withheld=sides.withheld,
-        variant=np.where(no_face == "", sides.variant, no_face).astype(object),
-        assumed=[corner.assumed, *general],
-        working=[
+        variant=lambda: np.where(no_face == "", sides.variant, no_face).astype(object),
+        assumed=lambda: [corner.assumed, *general],
+        working=lambda: [
             Working("force", "F_a + F_p", "axial load and preload", force, "N"),
             Working("shaft_area", "A", "face on the shaft", area["shaft"], "mm2", "π/4 (d_a² - (d + 2 r_s max)²)"),
             Working("housing_area", "A", "face, housing", area["housing"], "mm2", "π/4 ((D - 2 r_s max)² - D_a²)"),

@@ -109,20 +109,20 @@ def factor(view: View, limits: Limits) -> Result:
         unit="mm.r/min",
         observed=observed,
         upper=limit_low,
-        variant=np.where(rests, "duty", np.where(measure <= 2.0, "remark", "")).astype(object),
-        facts={
+        variant=lambda: np.where(rests, "duty", np.where(measure <= 2.0, "remark", "")).astype(object),
+        facts=lambda: {
             "steady": (steady_low, "mm.r/min"),
             "far_end": (limit_high, "mm.r/min"),
             "speed_allowed": (limit_low / mean_diameter(view), "r/min"),
             "ways": ways,
         },
-        assumed=[
+        assumed=lambda: [
             Assumes(
                 "radial_load", np.full(view.count, limits["load_ratios"][-1]), "C/P",
                 "loads or rating not stated; the limit for light load (C/P of 15 and more) stands in", unknown_load,
             )
         ],
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("mean_diameter", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),
             Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n · d_m"),
@@ -167,9 +167,9 @@ def cage(view: View, limits: Limits) -> Result:
             "ball_diameter": unknown & np.isnan(ball_diameter(view)),
             "contact_angle": unknown & np.isnan(contact_angle(view)),
         },
-        variant=np.where(outer, "outer", "").astype(object),
-        facts={"far_end": (high, "mm.r/min")},
-        working=[
+        variant=lambda: np.where(outer, "outer", "").astype(object),
+        facts=lambda: {"far_end": (high, "mm.r/min")},
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("bore", "d", "bore", s.number("bore_diameter"), "mm"),
             Working("gamma", "γ", "ball over pitch diameter", np.where(outer, gamma, np.nan), "1", "D_w cos α/D_pw"),
@@ -202,8 +202,8 @@ def cage_temperature(view: View, limits: Limits) -> Result:
         upper=np.where(cold_leads, np.nan, warm_low),
         applies=bound | ~kind.known,
         reason="a metal cage holds any temperature that the rings hold",
-        variant=np.where(cold_leads, "cold", "").astype(object),
-        working=[
+        variant=lambda: np.where(cold_leads, "cold", "").astype(object),
+        working=lambda: [
             Working("operating", "ϑ", "bearing in use", s.number("operating_temperature"), "degC"),
             Working("soaked", "ϑ_max", "highest temperature of the assembly", s.number("temperature_max"), "degC"),
             Working("hottest", "", "warmest the cage becomes", hottest, "degC", "larger of the two"),
@@ -233,14 +233,14 @@ def seal(view: View, limits: Limits) -> Result:
         applies=contact | ~s.choice("closure").known,
         reason="no seal lip rubs",
         missing={"seal_lip_diameter": contact & np.isnan(lip)},
-        facts={"far_end": (high, "m/s"), "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min")},
-        assumed=[
+        facts=lambda: {"far_end": (high, "m/s"), "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min")},
+        assumed=lambda: [
             Assumes(
                 "seal_lip_diameter", lip, "mm",
                 "not stated; the land of the inner ring (inner_ring_shoulder_diameter) stands in", stands_in,
             )
         ],
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("lip", "d_lip", "diameter on which the lip rubs", lip, "mm"),
             Working("lip_speed", "v", "rubbing speed", observed, "m/s", "π · d_lip · n/60 000"),
@@ -268,12 +268,12 @@ def maker_limit(view: View, limits: Limits) -> Result:
         upper=np.where(leads, reference, limit),
         applies=~(np.isnan(limit) & np.isnan(reference)),
         reason="the table states neither a limiting_speed nor a reference_speed of the maker",
-        variant=np.where(leads, "thermal", plain).astype(object),
-        facts={
+        variant=lambda: np.where(leads, "thermal", plain).astype(object),
+        facts=lambda: {
             "attention": (limits["attention_share"] * limit, "r/min"),
             "agreement": (limits["agreement_share"] * limit, "r/min"),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("limit", "n_lim", "maker's limiting speed", limit, "r/min"),
             Working("reference", "n_ref", "maker's thermal reference speed", reference, "r/min"),
@@ -296,9 +296,9 @@ def precision(view: View, limits: Limits) -> Result:
         upper=high,
         applies=~np.isnan(high) | ~kind.known,
         reason="this class is made for the highest speeds",
-        variant=np.where(observed <= high, "remark", "").astype(object),
-        facts={"near": (low, "mm.r/min"), "better": _better_class(table, kind)},
-        working=[
+        variant=lambda: np.where(observed <= high, "remark", "").astype(object),
+        facts=lambda: {"near": (low, "mm.r/min"), "better": _better_class(table, kind)},
+        working=lambda: [
             Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n (d + D)/2"),
             Working("near", "", "from here on one source asks for a finer class", low, "mm.r/min", "table by class"),
             Working("limit", "", "from here on a finer class is asked for", high, "mm.r/min", "table by class"),

@@ -123,8 +123,8 @@ def factor(view: View, limits: Limits) -> Result:
         unit="mm.r/min",
         observed=observed,
         upper=np.where(beyond | (rests & wording), limit_high, limit_low),
-        variant=variant.astype(object),
-        facts={
+        variant=lambda: variant.astype(object),
+        facts=lambda: {
             "kind": _kind_told(view),
             "factors": factors_told(corrections),
             "published_low": (low, "mm.r/min"),
@@ -136,8 +136,8 @@ def factor(view: View, limits: Limits) -> Result:
             "matters": (np.full(view.count, float(limits["grease_matters_from"])), "mm.r/min"),
             "ways": ways,
         },
-        assumed=[light_load_assumed(view, limits)],
-        working=[
+        assumed=lambda: [light_load_assumed(view, limits)],
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("mean_diameter", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),
             Working("speed_factor", "n·d_m", "speed factor", observed, "mm.r/min", "n · d_m"),
@@ -171,15 +171,15 @@ def maker_limit(view: View, limits: Limits) -> Result:
         observed=speed,
         upper=np.where(leads, reference, allowed),
         missing={"limiting_speed": np.isnan(limit)},
-        variant=np.select(
+        variant=lambda: np.select(
             [leads, (measure > 1.0) & corrected, (measure > 1.0), plain], ["thermal", "corrected", "", "attention"], ""
         ).astype(object),
-        facts={
+        facts=lambda: {
             "attention": (limits["attention_share"] * allowed, "r/min"),
             "factors": factors_told(corrections),
         },
-        assumed=[light_load_assumed(view, limits)],
-        working=[
+        assumed=lambda: [light_load_assumed(view, limits)],
+        working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("limit", "n_lim", "maker's limiting speed", limit, "r/min"),
             *(correction.working() for correction in corrections),
@@ -224,9 +224,9 @@ def cage(view: View, limits: Limits) -> Result:
             "ball_diameter": unknown & np.isnan(ball_diameter(view)),
             "contact_angle": unknown & np.isnan(contact_angle(view)),
         },
-        variant=np.where(vouched & (measure > 1.0), "vouched", np.where(outer, "outer", "")).astype(object),
-        facts={"far_end": (high, "mm.r/min"), "better": better},
-        working=[
+        variant=lambda: np.where(vouched & (measure > 1.0), "vouched", np.where(outer, "outer", "")).astype(object),
+        facts=lambda: {"far_end": (high, "mm.r/min"), "better": better},
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("mean_diameter", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),
             Working("gamma", "γ", "ball over pitch diameter", np.where(outer, gamma, np.nan), "1", "D_w cos α/D_pw"),
@@ -263,13 +263,13 @@ def seal(view: View, limits: Limits) -> Result:
         applies=contact | ~s.choice("closure").known,
         reason="no seal lip rubs",
         missing={"seal_lip_diameter": contact & np.isnan(lip) & ~vouched},
-        variant=np.select([vouched, doubted & (measure > 1.0)], ["vouched", "doubted"], "").astype(object),
-        facts={
+        variant=lambda: np.select([vouched, doubted & (measure > 1.0)], ["vouched", "doubted"], "").astype(object),
+        facts=lambda: {
             "far_end": (high, "m/s"),
             "sealed_speed": (sealed, "r/min"),
             "speed_at_limit": (60_000.0 * low / (np.pi * lip), "r/min"),
         },
-        working=[
+        working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("lip", "d_lip", "diameter on which the lip rubs", lip, "mm", "stated, else the inner ring's land"),
             Working("lip_speed", "v", "rubbing speed", observed, "m/s", "π · d_lip · n/60 000"),
@@ -295,8 +295,8 @@ def lubricant_reaches(view: View, limits: Limits) -> Result:
         measure[worse], why[worse] = weight, str(table["why"][index])
     return Result(
         measure=measure,
-        facts={"why": why},
-        variant=np.where(columns["closure"].is_in("open"), "open", "").astype(object),
+        facts=lambda: {"why": why},
+        variant=lambda: np.where(columns["closure"].is_in("open"), "open", "").astype(object),
     )
 
 

@@ -26,8 +26,8 @@ def identity(view: View, limits: Limits) -> Result:
         measure=absent,
         observed=absent,
         upper=np.zeros(view.machine_count),
-        variant=variant.astype(object),
-        working=[Working("absent", "", "of drawing number and revision not stated", absent)],
+        variant=lambda: variant.astype(object),
+        working=lambda: [Working("absent", "", "of drawing number and revision not stated", absent)],
     )
 
 
@@ -76,9 +76,9 @@ def _of_kind(view: View, kind: str) -> Result:
         measure=count,
         observed=count,
         upper=np.zeros(view.machine_count),
-        variant=np.where(count == 1, "", "many").astype(object),
-        facts={"told": tell, "cells": cells},
-        working=[Working("count", "", "cells concerned", count)],
+        variant=lambda: np.where(count == 1, "", "many").astype(object),
+        facts=lambda: {"told": tell, "cells": cells},
+        working=lambda: [Working("count", "", "cells concerned", count)],
         cells=named,
     )
 
@@ -144,14 +144,14 @@ def class_agrees(view: View, limits: Limits) -> Result:
         upper=np.where(miscased, np.nan, float(limits["rounding"])),
         applies=stated_any & (compared.any(axis=0) | miscased),
         reason="no size is stated with a tolerance class",
-        variant=np.where(miscased, "case", "").astype(object),
-        facts={
+        variant=lambda: np.where(miscased, "case", "").astype(object),
+        facts=lambda: {
             "name": names[worst],
             "name_words": np.array([words_of(name) for name in CLASSED], dtype=object)[worst],
             "stated": shown,
             "meant": meant,
         },
-        working=[
+        working=lambda: [
             Working("class_lower", "", "lower deviation of the class", class_lower, "um", "ISO 286-1"),
             Working("class_upper", "", "upper deviation of the class", class_upper, "um", "ISO 286-1"),
             Working("gap", "", "largest difference", observed, "um", "stated - class"),
@@ -184,8 +184,8 @@ def nominals_agree(view: View, limits: Limits) -> Result:
         upper=sides.upper,
         missing=sides.missing,
         withheld=sides.withheld,
-        variant=np.where(small, sides.variant + "_shifted", sides.variant),
-        working=[
+        variant=lambda: np.where(small, sides.variant + "_shifted", sides.variant),
+        working=lambda: [
             Working("bore", "d", "bore of the bearing", ring["shaft"], "mm"),
             Working("shaft_nominal", "", "nominal of the shaft seat", seat["shaft"], "mm"),
             Working("outside", "D", "outside diameter of the bearing", ring["housing"], "mm"),
@@ -220,12 +220,12 @@ def boundary_dimensions(view: View, limits: Limits) -> Result:
         observed=np.where(larger, chamfer, np.nan),
         upper=np.where(larger, standard, np.nan),
         applies=~other & ~beyond,
-        reason=np.where(
+        reason=lambda: np.where(
             other, "the sizes held are those of radial ball bearings", "the sizes held end below this bore"
         ).astype(object),
-        variant=np.where(larger, "chamfer", "").astype(object),
-        facts={"series": series.astype(object)},
-        working=[
+        variant=lambda: np.where(larger, "chamfer", "").astype(object),
+        facts=lambda: {"series": series.astype(object)},
+        working=lambda: [
             Working("bore", "d", "bore", bore, "mm"),
             Working("outside", "D", "outside diameter", outside, "mm"),
             Working("width", "B", "width", width, "mm"),

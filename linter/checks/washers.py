@@ -87,14 +87,14 @@ def _clear(view: View, limits: Limits, of: str, applies: Bools, reason: str) -> 
             "bore_diameter": inner & np.isnan(s.number("bore_diameter")),
             "outside_diameter": ~inner & np.isnan(s.number("outside_diameter")),
         },
-        variant=variant.astype(object),
-        facts={
+        variant=lambda: variant.astype(object),
+        facts=lambda: {
             "ring": np.where(inner, INNER, OUTER).astype(object),
             "other": np.where(inner, OUTER, INNER).astype(object),
             "through": np.where(inner, "shaft", "housing").astype(object),
             "ways": _sizes(view, of, wanted),
         },
-        working=[
+        working=lambda: [
             Working("inside", "", "inside diameter of the part", inside, "mm"),
             Working("outside", "", "outside diameter of the part", outside, "mm"),
             Working("inner_land", "d_1", "land of the inner ring", s.number("inner_ring_shoulder_diameter"), "mm"),
@@ -175,13 +175,13 @@ def washer_face(view: View, limits: Limits) -> Result:
             "bore_diameter": np.isnan(bore),
             "outside_diameter": np.isnan(outer),
         },
-        facts={
+        facts=lambda: {
             "ring": np.where(inner, INNER, OUTER).astype(object),
             "from_diameter": (low, "mm"),
             "to_diameter": (high, "mm"),
         },
-        assumed=[chamfer(view).assumed],
-        working=[
+        assumed=lambda: [chamfer(view).assumed],
+        working=lambda: [
             Working("low", "", "face of the ring begins at", low, "mm", "d + 2 r_s max, or D_1"),
             Working("high", "", "face of the ring ends at", high, "mm", "d_1, or D - 2 r_s max"),
             Working("face", "", "height of the face", face, "mm"),
@@ -254,11 +254,11 @@ def washer_form(view: View, limits: Limits) -> Result:
             "bore_diameter": np.isnan(bore),
             "outside_diameter": np.isnan(outer),
         },
-        variant=np.where(np.nan_to_num(lines[1], nan=-1.0) > np.nan_to_num(lines[0], nan=-1.0), "flat", "").astype(
-            object
-        ),
-        facts={"tilt": (tilt, "arcmin"), "class": words.texts().astype(object)},
-        working=[
+        variant=lambda: np.where(
+            np.nan_to_num(lines[1], nan=-1.0) > np.nan_to_num(lines[0], nan=-1.0), "flat", ""
+        ).astype(object),
+        facts=lambda: {"tilt": (tilt, "arcmin"), "class": words.texts().astype(object)},
+        working=lambda: [
             Working("parallelism", "", "parallelism", lines[0], "um"),
             Working("flatness", "", "flatness", lines[1], "um"),
             Working("diameter", "", "diameter of the ring's seat", diameter, "mm"),

@@ -246,6 +246,7 @@ def _review_clause(view: View, clause: Clause, keep: Keep, aside: dict[str, Bool
     try:
         with np.errstate(all="ignore"):
             result = check_function(clause.check)(view, Limits(clause))
+            result = result.told() if keep == "results" else result
         if result.measure.shape != (count,):
             raise ValueError(f"the measure has shape {result.measure.shape}, expected ({count},)")
     except Exception as error:

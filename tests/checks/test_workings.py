@@ -7,6 +7,8 @@ import numpy as np
 import pytest
 from attrs import evolve
 
+from linter.checks.shared.base import Result
+from linter.model.stations import stations_from_rows
 from linter.model.vocabulary import vocabulary
 from linter.review.assess import assess
 from linter.review.cases import case_stations, worked_cases
@@ -71,3 +73,16 @@ def test_reasons_and_variants_are_words(clause):
 
 #: Variants that take the usual message.
 UNTOLD = {"speed.precision": {"remark"}}
+
+
+def test_what_a_report_shows_is_computed_once_and_for_reports_alone(monkeypatch):
+    asked: list[str] = []
+    found = Result(np.zeros(1), working=lambda: asked.append("working") or [], reason=lambda: "told")
+    told = found.told()
+    assert (told.working, told.working, told.reason, asked) == ([], [], "told", ["working"])
+    stations, book = stations_from_rows([{"bore_diameter": 8.0}]), BOOK
+    monkeypatch.setattr(Result, "told", lambda result: asked.append("told") or result)
+    assess(stations, book, keep="verdicts")
+    assert "told" not in asked
+    assess(stations, book)
+    assert asked.count("told") > 50

@@ -5,13 +5,16 @@ from functools import wraps
 from typing import Any, Literal, Protocol, TypeVar
 
 import numpy as np
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
 from linter.model.places import Place
 from linter.model.stations import Bools, Floats, Stations
 
+T = TypeVar("T")
 Reduction = Literal["first", "sum", "min", "max", "any", "all", "count"]
+#: Text that is composed row by row is a function of the row.
+Facts = Mapping[str, NDArray[Any] | tuple[Floats, str] | Callable[[int], str]]
 
 
 class Limits(Protocol):
@@ -67,6 +70,9 @@ class Assumes:
 class Result:
     """What a check found, for all rows (stations or machines) at once.
 
+    What only a report shows (``reason``, ``variant``, ``facts``, ``assumed``, ``working``) may be given as a function
+    without arguments, so that it costs nothing where the verdicts alone are wanted.
+
     Attributes
     ----------
     measure : float array, shape (rows,)
@@ -105,14 +111,51 @@ class Result:
     lower: Floats | None = None
     upper: Floats | None = None
     applies: Bools | None = None
-    reason: str | NDArray[Any] = "the clause is not about this position"
+    _reason: str | NDArray[Any] | Callable[[], str | NDArray[Any]] = "the clause is not about this position"
     missing: Mapping[str, Bools] = field(factory=dict)
     withheld: Mapping[str, Bools] = field(factory=dict)
-    working: Sequence[Working] = ()
-    variant: NDArray[Any] | None = None
-    facts: Mapping[str, NDArray[Any] | tuple[Floats, str] | Callable[[int], str]] = field(factory=dict)
-    assumed: Sequence[Assumes] = ()
+    _working: Sequence[Working] | Callable[[], Sequence[Working]] = ()
+    _variant: NDArray[Any] | Callable[[], NDArray[Any]] | None = None
+    _facts: Facts | Callable[[], Facts] = field(factory=dict)
+    _assumed: Sequence[Assumes] | Callable[[], Sequence[Assumes]] = ()
     cells: Callable[[int], Sequence[tuple[str, Place, str]]] | None = None
+
+    @property
+    def reason(self) -> str | NDArray[Any]:
+        """Why a row is not applicable."""
+        return self._reason() if callable(self._reason) else self._reason
+
+    @property
+    def working(self) -> Sequence[Working]:
+        """From inputs to result."""
+        return _now(self._working)
+
+    @property
+    def variant(self) -> NDArray[Any] | None:
+        """Which of the clause's messages a row takes."""
+        return _now(self._variant)
+
+    @property
+    def facts(self) -> Facts:
+        """Further values for messages."""
+        return _now(self._facts)
+
+    @property
+    def assumed(self) -> Sequence[Assumes]:
+        """Values that stood in for absent ones."""
+        return _now(self._assumed)
+
+    def told(self) -> "Result":
+        """The same with all that a report shows computed."""
+        return evolve(
+            self, reason=self.reason, working=self.working, variant=self.variant, facts=self.facts,
+            assumed=self.assumed,
+        )  # fmt: skip
+
+
+def _now(value: T | Callable[[], T]) -> T:
+    """The value, computed where it is given as a function."""
+    return value() if callable(value) else value
 
 
 class View:
@@ -169,9 +212,6 @@ class View:
         start = self.to_stations(self.starts)
         two = self.to_stations(self.station_count) == 2
         return values[np.where(two, 2 * start + 1 - index, index)]
-
-
-T = TypeVar("T")
 
 
 def shared(function: Callable[[View], T]) -> Callable[[View], T]:
