@@ -168,7 +168,10 @@ class _Walk(NamedTuple):
 
 
 def _walk(view: View, seats: _Seats, lost: Floats) -> _Walk:
-    """From the clearance as delivered to that in use; ``lost`` [mm] goes to temperature and speed."""
+    """From the clearance as delivered to that in use; ``lost`` [mm] goes to temperature and speed.
+
+    Of the shape of ``lost``: (rows,), or several cases of the rows.
+    """
     low, high = (v / 1000.0 for v in delivered_clearance(view))
     tight, loose = fit_in_use.clearance_interval(
         (low, high),
@@ -258,10 +261,10 @@ def clearance_in_use(view: View, limits: Limits) -> Result:
     by_part, plain = _stated_heat(view, race_i, race_e)
     stated = np.where(np.isnan(by_part), plain, by_part)
     hotter = fit_in_use.clearance_heat_loss(ring.expansion, assumed_rise, race_e)
-    even = _used_up(_walk(view, seats, spin), bore, limits)
     heat = np.where(known, stated, hotter)
-    walk = _walk(view, seats, heat + spin)
-    measure = _used_up(walk, bore, limits)
+    walks = _walk(view, seats, np.array([spin, heat + spin]))
+    even, measure = (_used_up(_Walk(*walk), bore, limits) for walk in zip(*walks, strict=True))
+    walk = _Walk(*(part[1] for part in walks))
     slight = np.where(measure > limits["assumed_from"], limits["assumed_measure"], 1.0)
     measure = np.where(known, measure, np.maximum(even, np.minimum(measure, slight)))
     return _told(view, seats, _InUse(walk, measure, difference, heat, known, 1000.0 * spin, 1.0))

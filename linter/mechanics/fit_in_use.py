@@ -279,8 +279,9 @@ def _clipped_moments(mean: Array, sigma: Array) -> tuple[Array, Array]:
     safe = np.where(sigma > 0.0, sigma, 1.0)
     z = mean / safe
     density = np.exp(-0.5 * z * z) / np.sqrt(2.0 * np.pi)
-    first = mean * normal_cdf(z) + safe * density
-    second = (mean**2 + safe**2) * normal_cdf(z) + mean * safe * density
+    below = normal_cdf(z)
+    first = mean * below + safe * density
+    second = (mean**2 + safe**2) * below + mean * safe * density
     fixed = np.maximum(mean, 0.0)
     spread = sigma > 0.0
     return np.where(spread, first, fixed), np.where(spread, np.maximum(second - first**2, 0.0), 0.0 * mean)
