@@ -22,7 +22,7 @@ from linter.checks.shared.bodies import (
 )
 from linter.checks.shared.clearance import delivered_clearance
 from linter.checks.shared.quantities import ball_diameter, pitch_diameter, speed_factor
-from linter.checks.shared.seat_fits import Fit, housing_fit, probable_half, shaft_fit, word_array
+from linter.checks.shared.seat_fits import Fit, housing_fit, probable_half, row_words, shaft_fit
 from linter.mechanics import fit_in_use, internal_clearance, materials, press_fit
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
@@ -292,7 +292,7 @@ def _told(view: View, seats: _Seats, found: _InUse) -> Result:
     inner, outer = shaft_fit(view), housing_fit(view)
     low, high = delivered_clearance(view)
     kind = s.choice("bearing_type")
-    words = word_array(kind)
+    words = row_words(kind)
     _, ordinary = internal_clearance.radial_clearance_or_nan("C3", s.number("bore_diameter"), words)
     _, larger = internal_clearance.radial_clearance_or_nan("C4", s.number("bore_diameter"), words)
     rattles = s.choice("preload_method").is_in("none") & ~np.isnan(ordinary)

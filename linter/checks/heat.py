@@ -20,7 +20,7 @@ from linter.checks.shared.heat_balance import (
     wants,
 )
 from linter.checks.shared.quantities import mean_diameter, speed_factor, static_load_rating
-from linter.checks.shared.seat_fits import word_array
+from linter.checks.shared.seat_fits import row_words
 from linter.mechanics import heat
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
@@ -155,7 +155,7 @@ def thermal_speed(view: View, limits: Limits) -> Result:
     """
     s = view.stations
     speed = within(s.number("speed_max"))
-    kind = word_array(s.choice("bearing_type"))
+    kind = row_words(s.choice("bearing_type"))
     bore, outside, width = (within(s.number(n)) for n in ("bore_diameter", "outside_diameter", "ring_width"))
     area = heat.reference_area(bore, outside, width)
     rating = within(static_load_rating(view).value)

@@ -18,7 +18,7 @@ from linter.checks.shared.quantities import (
     preload_force,
     total_axial_load,
 )
-from linter.checks.shared.seat_fits import of_material, word_array
+from linter.checks.shared.seat_fits import of_material, row_words
 from linter.mechanics import ball_bearing, hertz, internal_clearance, kinematics, materials
 from linter.model.stations import Bools, Floats
 
@@ -64,7 +64,7 @@ def _largest_clearance(view: View) -> Floats:
     size = s.size("radial_clearance")
     stated = np.where(np.isnan(size.upper), size.nominal, size.largest)
     group = internal_clearance.radial_clearance_or_nan(
-        word_array(s.choice("clearance_class")), s.number("bore_diameter"), "deep groove ball"
+        row_words(s.choice("clearance_class")), s.number("bore_diameter"), "deep groove ball"
     )[1]
     return within(np.where(np.isnan(stated), group, stated) / 1000.0, closed=True)
 

@@ -65,14 +65,14 @@ def _by_chamfer(table: str, column: str, where: str = "") -> tuple[NDArray[np.fl
 
 
 @cache
-def _chamfers() -> dict[float, tuple[NDArray[np.float64], ...]]:
-    """Ranges of bore with the largest chamfers, by r_s min."""
+def _chamfers() -> tuple[NDArray[np.float64], tuple[NDArray[np.float64], ...]]:
+    """Values of r_s min, and for each the ranges of bore with the largest chamfers."""
     found: dict[float, list[list[float]]] = {}
     for row in tables.rows("chamfer_limits"):
         incl = tables.number(row["incl_mm"], np.inf)
         cells = [float(row["over_mm"]), incl, float(row["radial_max_mm"]), float(row["axial_max_mm"])]
         found.setdefault(float(row["rs_min_mm"]), []).append(cells)
-    return {rs: tuple(np.array(cells).T) for rs, cells in sorted(found.items())}
+    return np.array(sorted(found)), tuple(np.array(cells).T for _, cells in sorted(found.items()))
 
 
 def chamfer_max(rs_min: ArrayLike, bore_diameter: ArrayLike) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
@@ -94,16 +94,14 @@ def chamfer_max(rs_min: ArrayLike, bore_diameter: ArrayLike) -> tuple[NDArray[np
     -----
     ISO 582, by way of the sources named in ``data/chamfer_limits.csv``.
     """
-    standard = np.array(list(_chamfers()))
-    at, inside = _next_larger(standard, rs_min)
-    bore = np.asarray(bore_diameter, dtype=np.float64)
-    radial = np.full(np.broadcast_shapes(at.shape, bore.shape), np.nan)
-    axial = radial.copy()
-    for index, (over, incl, r, a) in enumerate(_chamfers().values()):
-        if (chosen := inside & (at == index)).any():
-            radial = np.where(chosen, tables.in_ranges(over, incl, r, bore), radial)
-            axial = np.where(chosen, tables.in_ranges(over, incl, a, bore), axial)
-    return radial, axial
+    standard, ranges = _chamfers()
+    at, inside, bore = np.broadcast_arrays(*_next_larger(standard, rs_min), np.asarray(bore_diameter, dtype=np.float64))
+    found = np.full((2, *bore.shape), np.nan)
+    for index in np.flatnonzero(np.bincount(at[inside].ravel())):
+        over, incl, *ends = ranges[index]
+        chosen = inside & (at == index)
+        found[:, chosen] = tables.in_ranges(over, incl, ends, bore[chosen])
+    return found[0], found[1]
 
 
 @cache
@@ -343,11 +341,13 @@ def roughness_max(diameter: ArrayLike, tolerance_class: ArrayLike, element: str)
     """
     if element not in ("shaft", "housing"):
         raise ValueError(f"{element!r} is not a seat: expected shaft or housing")
-    size, text = np.asarray(diameter, dtype=np.float64), tables.words(tolerance_class)
-    value = np.full(np.broadcast_shapes(size.shape, text.shape), np.nan)
-    for (name, part), (over, incl, limit) in _roughness().items():
-        if part == element and (chosen := text == name).any():
-            value = np.where(chosen, tables.in_ranges(over, incl, limit, size), value)
+    text = tables.coded(tolerance_class)
+    code, size = np.broadcast_arrays(text.code, np.asarray(diameter, dtype=np.float64))
+    value = np.full(size.shape, np.nan)
+    for index, name in enumerate(text.known):
+        ranges = _roughness().get((name, element))
+        if ranges is not None and (chosen := code == index).any():
+            value[chosen] = tables.in_ranges(*ranges, size[chosen])
     return value
 
 

@@ -16,7 +16,8 @@ from linter.mechanics import tables
 class _Table(NamedTuple):
     key: NDArray[np.int64]
     chamfer: NDArray[np.float64]
-    series: NDArray[np.str_]
+    series: NDArray[np.intp]
+    names: tuple[str, ...]
 
 
 def size_key(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> NDArray[np.int64]:
@@ -29,15 +30,16 @@ def size_key(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> NDArray[n
 
 @cache
 def _table() -> _Table:
-    """Sorted keys with the smallest chamfer that the sources print and the series."""
+    """Sorted keys with the smallest chamfer that the sources print and the series, an index of its names."""
     chamfer: dict[int, float] = {}
     series: dict[int, str] = {}
     for row in tables.rows("boundary_dimensions"):
         key = int(size_key(float(row["bore_mm"]), float(row["outside_diameter_mm"]), float(row["width_mm"])))
         chamfer[key] = min(float(row["rs_min_mm"]), chamfer.get(key, np.inf))
         series.setdefault(key, row["series"])
-    keys = sorted(chamfer)
-    return _Table(np.array(keys), np.array([chamfer[k] for k in keys]), np.array([series[k] for k in keys]))
+    keys, names = sorted(chamfer), sorted(set(series.values()))
+    places = np.array([names.index(series[k]) for k in keys])
+    return _Table(np.array(keys), np.array([chamfer[k] for k in keys]), places, (*names, ""))
 
 
 def _find(bore: ArrayLike, outside: ArrayLike, width: ArrayLike) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
@@ -108,5 +110,10 @@ def dimension_series(bore_diameter: ArrayLike, outside_diameter: ArrayLike, ring
     -----
     As :func:`boundary_match`; the series is written as in the makers' designations.
     """
+    return coded_series(bore_diameter, outside_diameter, ring_width).texts()
+
+
+def coded_series(bore_diameter: ArrayLike, outside_diameter: ArrayLike, ring_width: ArrayLike) -> tables.Coded:
+    """Dimension series as in :func:`dimension_series`, as codes."""
     at, hit = _find(bore_diameter, outside_diameter, ring_width)
-    return np.where(hit, _table().series[at], "")
+    return tables.Coded(_table().names, np.where(hit, _table().series[at], -1))

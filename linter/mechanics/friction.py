@@ -62,7 +62,9 @@ def _lubricant_table() -> dict[tuple[str, str], tuple[float, float]]:
     }
 
 
-def lubricant_factor(bearing_type: ArrayLike, lubrication: ArrayLike) -> tuple[Array, Array]:
+def lubricant_factor(
+    bearing_type: ArrayLike | tables.Coded, lubrication: ArrayLike | tables.Coded
+) -> tuple[Array, Array]:
     """Least and largest factor f_0 of a kind of bearing in a lubrication; NaN where none is published.
 
     Parameters
@@ -80,14 +82,17 @@ def lubricant_factor(bearing_type: ArrayLike, lubrication: ArrayLike) -> tuple[A
     -----
     Source: ``data/friction_lubricant.csv``.
     """
-    kind, way = np.broadcast_arrays(tables.words(bearing_type), tables.words(lubrication))
-    found = np.full((*kind.shape, 2), np.nan)
-    for one in np.unique(kind):
-        for other in np.unique(way):
-            ends = _lubricant_table().get((str(one), _ALIKE.get(str(other), str(other))))
-            if ends is not None:
-                found[(kind == one) & (way == other)] = ends
-    return found[..., 0], found[..., 1]
+    kind, way = tables.coded(bearing_type), tables.coded(lubrication)
+    low, high = _lubricant_grid(kind.known, way.known)
+    return low[kind.code, way.code], high[kind.code, way.code]
+
+
+@cache
+def _lubricant_grid(kinds: tuple[str, ...], ways: tuple[str, ...]) -> Array:
+    """Least and largest f_0 by end, kind of bearing and lubrication, NaN where none is published."""
+    none = (np.nan, np.nan)
+    ends = [[_lubricant_table().get((one, _ALIKE.get(other, other)), none) for other in ways] for one in kinds]
+    return np.moveaxis(np.array(ends).reshape(len(kinds), len(ways), 2), -1, 0)
 
 
 class LoadTerm(NamedTuple):
@@ -117,7 +122,7 @@ def _load_table(bearing_type: str) -> NDArray[np.float64]:
 
 
 def load_term(
-    bearing_type: ArrayLike,
+    bearing_type: ArrayLike | tables.Coded,
     contact_angle: ArrayLike,
     radial_load: ArrayLike,
     axial_load: ArrayLike,
@@ -154,20 +159,26 @@ def load_term(
     Source: ``data/friction_load.csv``.
     """
     radial, axial = domain.not_negative("radial load", radial_load), domain.not_negative("axial load", axial_load)
-    kind, angle, radial, axial, rating = np.broadcast_arrays(
-        tables.words(bearing_type), np.asarray(contact_angle, np.float64), radial, axial,
-        domain.positive("static rating", static_rating),
-    )  # fmt: skip
-    factors = np.full((5, *kind.shape), np.nan)
-    for word in np.unique(kind):
-        rows = _load_table(str(word))
-        if len(rows):
-            here = kind == word
+    kind = tables.coded(bearing_type)
+    code, angle, radial, axial, rating = np.broadcast_arrays(
+        kind.code, np.asarray(contact_angle, np.float64), radial, axial, domain.positive("static rating", static_rating)
+    )
+    factors = np.full((5, *code.shape), np.nan)
+    for index, word in enumerate(kind.known):
+        rows, here = _load_table(word), code == index
+        if len(rows) and here.any():
             factors[:, here] = [np.interp(angle[here], rows[:, 0], rows[:, k]) for k in range(1, 6)]
     z, y, a, x_0, y_0 = factors
     friction_load = np.maximum(a * axial - 0.1 * radial, radial)
     static_load = np.maximum(x_0 * radial + y_0 * axial, radial)
     return LoadTerm(friction_load, static_load, load_factor(z, y, static_load, rating))
+
+
+@cache
+def _seal_table() -> Array:
+    """Ranges of the outside diameter, exponent and both constants of contact seals, shape (5, ranges)."""
+    names = ("outside_over", "outside_incl", "exponent", "K_S1", "K_S2")
+    return np.array([[float(row[name]) for row in tables.rows("friction_seal")] for name in names])
 
 
 def seal_torque(outside_diameter: ArrayLike, seal_lip_diameter: ArrayLike) -> Array:
@@ -178,12 +189,8 @@ def seal_torque(outside_diameter: ArrayLike, seal_lip_diameter: ArrayLike) -> Ar
     """
     lip = domain.not_negative("seal lip diameter", seal_lip_diameter)
     outside, lip = np.broadcast_arrays(domain.positive("outside diameter", outside_diameter), lip)
-    rows = tables.rows("friction_seal")
-    over, incl = ([float(row[name]) for row in rows] for name in ("outside_over", "outside_incl"))
-    beta, k_1, k_2 = (
-        tables.in_ranges(over, incl, [float(row[name]) for row in rows], outside)
-        for name in ("exponent", "K_S1", "K_S2")
-    )
+    over, incl, *constants = _seal_table()
+    beta, k_1, k_2 = tables.in_ranges(over, incl, constants, outside)
     return np.asarray(k_1 * lip**beta + k_2)
 
 

@@ -72,7 +72,7 @@ def _reference_table() -> dict[tuple[str, str], tuple[float, float]]:
     }
 
 
-def diameter_series(bore_diameter: ArrayLike, outside_diameter: ArrayLike, ring_width: ArrayLike) -> NDArray[np.str_]:
+def diameter_series(bore_diameter: ArrayLike, outside_diameter: ArrayLike, ring_width: ArrayLike) -> tables.Coded:
     """Dimension series as the thermal coefficients want it: that of ISO 15 where the size is in its table, else ``62``.
 
     Sizes in mm; empty where one is not known. Series 62 for an unlisted size is the middle of those that the
@@ -80,21 +80,29 @@ def diameter_series(bore_diameter: ArrayLike, outside_diameter: ArrayLike, ring_
     """
     sizes = [np.asarray(size, np.float64) for size in (bore_diameter, outside_diameter, ring_width)]
     known = ~np.isnan(sizes[0] + sizes[1] + sizes[2])
-    series = boundary.dimension_series(bore_diameter, outside_diameter, ring_width)
-    listed = np.isin(series, [one for _, one in _reference_table()])
-    return np.where(listed, series, np.where(known, "62", ""))
+    series = boundary.coded_series(bore_diameter, outside_diameter, ring_width)
+    listed = np.array([any(name == one for _, one in _reference_table()) for name in series.known])[series.code]
+    names = (*series.known[:-1], "62", "")
+    return tables.Coded(names, np.where(listed, series.code, np.where(known, len(names) - 2, -1)))
 
 
-def reference_coefficients(bearing_type: ArrayLike, series: ArrayLike) -> tuple[Array, Array]:
+def reference_coefficients(
+    bearing_type: ArrayLike | tables.Coded, series: ArrayLike | tables.Coded
+) -> tuple[Array, Array]:
     """Coefficients (f_0r, f_1r) of the thermal reference speed; NaN where none are published.
 
     Kind of bearing in words of the vocabulary, series such as ``62``. Source: ``data/thermal_reference.csv``.
     """
-    kind, of = np.broadcast_arrays(tables.words(bearing_type), tables.words(series))
-    found = np.full((*kind.shape, 2), np.nan)
-    for (word, one), factors in _reference_table().items():
-        found[(kind == word) & (of == one)] = factors
-    return found[..., 0], found[..., 1]
+    kind, of = tables.coded(bearing_type), tables.coded(series)
+    found = np.moveaxis(_reference_grid(kind.known, of.known)[kind.code, of.code], -1, 0)
+    return found[0], found[1]
+
+
+@cache
+def _reference_grid(kinds: tuple[str, ...], series: tuple[str, ...]) -> Array:
+    none = (np.nan, np.nan)
+    factors = [[_reference_table().get((word, one), none) for one in series] for word in kinds]
+    return np.array(factors).reshape(len(kinds), len(series), 2)
 
 
 def _root(function: Callable[..., Array], low: Array, high: Array, given: Sequence[Array]) -> Array:

@@ -15,29 +15,30 @@ GROUPS = ("C2", "CN", "C3", "C4", "C5")
 
 
 @cache
-def _ranges() -> dict[tuple[str, str], tuple[list[float], list[float], list[float], list[float]]]:
-    """Bounds, smallest and largest clearance by bearing type and group."""
-    found: dict[tuple[str, str], tuple[list[float], list[float], list[float], list[float]]] = {}
+def _ranges() -> dict[tuple[str, str], NDArray[np.float64]]:
+    """Bounds, smallest and largest clearance by bearing type and group, shape (4, ranges)."""
+    found: dict[tuple[str, str], list[list[float]]] = {}
     for row in tables.rows("internal_clearance"):
-        columns = found.setdefault((row["bearing_type"], row["group"]), ([], [], [], []))
-        for column, name in zip(columns, ("over_mm", "incl_mm", "min_um", "max_um"), strict=True):
-            column.append(float(row[name]))
-    return found
+        cells = [float(row[name]) for name in ("over_mm", "incl_mm", "min_um", "max_um")]
+        found.setdefault((row["bearing_type"], row["group"]), []).append(cells)
+    return {key: np.array(rows).T for key, rows in found.items()}
 
 
 def radial_clearance_or_nan(
-    group: ArrayLike, bore_diameter: ArrayLike, bearing_type: ArrayLike = "deep groove ball"
+    group: ArrayLike | tables.Coded,
+    bore_diameter: ArrayLike,
+    bearing_type: ArrayLike | tables.Coded = "deep groove ball",
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Radial clearance as in :func:`radial_clearance`, NaN where the table has none."""
-    word, kind = tables.words(group), tables.words(bearing_type)
-    bore = np.asarray(bore_diameter, dtype=np.float64)
-    smallest = np.full(np.broadcast_shapes(word.shape, kind.shape, bore.shape), np.nan)
-    largest = smallest.copy()
-    for (known_type, known_group), (over, incl, low, high) in _ranges().items():
-        if (chosen := (word == known_group) & (kind == known_type)).any():
-            smallest = np.where(chosen, tables.in_ranges(over, incl, low, bore), smallest)
-            largest = np.where(chosen, tables.in_ranges(over, incl, high, bore), largest)
-    return smallest, largest
+    word, kind = tables.coded(group), tables.coded(bearing_type)
+    groups, kinds, bore = np.broadcast_arrays(word.code, kind.code, np.asarray(bore_diameter, dtype=np.float64))
+    found = np.full((2, *bore.shape), np.nan)
+    for (known_type, known_group), (over, incl, *ends) in _ranges().items():
+        if known_type in kind.known and known_group in word.known:
+            chosen = (groups == word.known.index(known_group)) & (kinds == kind.known.index(known_type))
+            if chosen.any():
+                found[:, chosen] = tables.in_ranges(over, incl, ends, bore[chosen])
+    return found[0], found[1]
 
 
 def radial_clearance(

@@ -90,10 +90,10 @@ def _grade_index(text: str) -> int:
     return GRADES.index(word) if word in GRADES else -1
 
 
-def it_value_or_nan(grade: ArrayLike, nominal: ArrayLike) -> NDArray[np.float64]:
+def it_value_or_nan(grade: ArrayLike | tables.Coded, nominal: ArrayLike) -> NDArray[np.float64]:
     """Standard tolerance as in :func:`it_value`, NaN where it is not defined."""
-    known, code = np.unique(tables.words(grade), return_inverse=True)
-    index = np.array([_grade_index(str(word)) for word in known], dtype=np.intp)[code.reshape(np.shape(grade))]
+    known, code = tables.coded(grade)
+    index = np.array([_grade_index(word) for word in known], dtype=np.intp)[code]
     at, inside = _cell(np.asarray(nominal, dtype=np.float64))
     return np.where((index >= 0) & inside, _grade_table()[2][index, at], np.nan)
 
@@ -230,13 +230,15 @@ def _class_limits(text: str) -> NDArray[np.float64]:
 
 
 def deviations_or_nan(
-    tolerance_class: ArrayLike, nominal: ArrayLike
+    tolerance_class: ArrayLike | tables.Coded, nominal: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Limit deviations as in :func:`deviations`, NaN where text and size do not make a class of the standard."""
-    known, code = np.unique(tables.words(tolerance_class), return_inverse=True)
-    limits = np.stack([_class_limits(str(word)) for word in known]) if known.size else np.empty((0, 2, 1))
+    known, code = tables.coded(tolerance_class)
     at, inside = _cell(np.asarray(nominal, dtype=np.float64))
-    code = code.reshape(np.shape(tolerance_class))
+    if not code.ndim:
+        lower, upper = np.where(inside, _class_limits(known[int(code)])[:, at], np.nan)
+        return lower, upper
+    limits = np.stack([_class_limits(word) for word in known]) if known else np.empty((0, 2, 1))
     lower = np.where(inside, limits[code, 0, at], np.nan)
     upper = np.where(inside, limits[code, 1, at], np.nan)
     return lower, upper

@@ -38,14 +38,14 @@ def names() -> tuple[str, ...]:
 
 def _look_up(name: str, material: ArrayLike, ball: bool) -> NDArray[np.float64]:
     """Value, low and high end along a new last axis."""
-    words, code = np.unique(tables.words(material), return_inverse=True)
+    words, code = tables.coded(material)
     missing = (np.nan, np.nan, np.nan)
     found = []
-    for word in (str(w) for w in words):
+    for word in words:
         if word and word not in names():
             raise ValueError(f"{word!r} is not a known material: expected one of {', '.join(names())}")
         found.append(_constants(name).get("bearing steel" if ball and word == "steel" else word, missing))
-    return np.array(found).reshape(-1, 3)[code.reshape(np.shape(material))]
+    return np.array(found).reshape(-1, 3)[code]
 
 
 def expansion(material: ArrayLike, ball: bool = False) -> NDArray[np.float64]:

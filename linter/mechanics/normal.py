@@ -9,9 +9,9 @@ Array = NDArray[np.float64]
 
 #: Up to so many values the standard library is called value by value.
 FEW = 300
-#: Rational approximations by falling powers, numerator and denominator: of erf(y)/y in y² to 0.46875, of exp(y²) erfc(y)
-#: in y to 4, and of what it lacks to 1/(y √π) in 1/y² beyond (W. J. Cody, Rational Chebyshev approximations for the
-#: error function, Math. Comp. 23, 1969, from memory; within 2e-15 of the standard library).
+#: Rational approximations by falling powers, numerator and denominator: of erf(y)/y in y² to 0.46875, of
+#: exp(y²) erfc(y) in y to 4, and of what it lacks to 1/(y √π) in 1/y² beyond (W. J. Cody, Rational Chebyshev
+#: approximations for the error function, Math. Comp. 23, 1969, from memory; within 2e-15 of the standard library).
 _NEAR = (
     (1.85777706184603153e-1, 3.16112374387056560e0, 1.13864154151050156e2, 3.77485237685302021e2,
      3.20937758913846947e3),

@@ -30,20 +30,18 @@ def _ranges() -> dict[tuple[str, str], tuple[list[float], list[float], list[floa
 
 
 def _look_up(
-    quantity: str, tolerance_class: ArrayLike, diameter: ArrayLike
+    quantity: str, tolerance_class: ArrayLike | tables.Coded, diameter: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Lower and upper value of a quantity; NaN where the table has none."""
-    text = tables.words(tolerance_class)
-    size = np.asarray(diameter, dtype=np.float64)
-    lower = np.full(np.broadcast_shapes(text.shape, size.shape), np.nan)
-    upper = lower.copy()
-    for name in TOLERANCE_CLASSES:
+    text = tables.coded(tolerance_class)
+    code, size = np.broadcast_arrays(text.code, np.asarray(diameter, dtype=np.float64))
+    found = np.full((2, *size.shape), np.nan)
+    for index, name in enumerate(text.known):
         ranges = _ranges().get((quantity, name))
-        if ranges is not None and (chosen := text == name).any():
-            over, incl, low, high = ranges
-            lower = np.where(chosen, tables.in_ranges(over, incl, low, size), lower)
-            upper = np.where(chosen, tables.in_ranges(over, incl, high, size), upper)
-    return lower, upper
+        if ranges is not None and (chosen := code == index).any():
+            over, incl, *ends = ranges
+            found[:, chosen] = tables.in_ranges(over, incl, ends, size[chosen])
+    return found[0], found[1]
 
 
 def _refuse(values: NDArray[np.float64], quantity: str, tolerance_class: ArrayLike, diameter: ArrayLike) -> None:
@@ -61,7 +59,7 @@ def _refuse(values: NDArray[np.float64], quantity: str, tolerance_class: ArrayLi
 
 
 def bore_deviation_or_nan(
-    tolerance_class: ArrayLike, bore_diameter: ArrayLike
+    tolerance_class: ArrayLike | tables.Coded, bore_diameter: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Deviation of the mean bore as in :func:`bore_deviation`, NaN outside the table."""
     return _look_up("Delta_dmp", tolerance_class, bore_diameter)
@@ -99,7 +97,7 @@ def bore_deviation(
 
 
 def outside_deviation_or_nan(
-    tolerance_class: ArrayLike, outside_diameter: ArrayLike
+    tolerance_class: ArrayLike | tables.Coded, outside_diameter: ArrayLike
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Deviation of the mean outside diameter as in :func:`outside_deviation`, NaN outside the table."""
     return _look_up("Delta_Dmp", tolerance_class, outside_diameter)

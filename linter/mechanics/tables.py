@@ -10,6 +10,7 @@ argument outside the table raises ``ValueError``, or gives NaN in the function w
 import csv
 from functools import cache
 from pathlib import Path
+from typing import Any, NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -59,25 +60,57 @@ def words(values: ArrayLike) -> NDArray[np.str_]:
     return np.where(missing, "", array).astype(np.str_)
 
 
+class Coded(NamedTuple):
+    """Words of many rows: the different ones, and the index of the word of each row (-1 is the last)."""
+
+    known: tuple[str, ...]
+    code: NDArray[Any]
+
+    def is_word(self, word: str) -> NDArray[np.bool_]:
+        """Where the word stands."""
+        return np.array([one == word for one in self.known])[self.code]
+
+    def texts(self) -> NDArray[np.str_]:
+        """The words as a numpy text array."""
+        return np.array(self.known)[self.code]
+
+
+def coded(values: ArrayLike | Coded) -> Coded:
+    """Words by their code, any shape; None and NaN become the empty word."""
+    if isinstance(values, Coded):
+        return values
+    if isinstance(values, str):
+        return Coded((values,), np.zeros((), np.intp))
+    array = np.asarray(values)
+    if array.dtype == object:  # a dictionary is faster here than sorting
+        texts = words([*dict.fromkeys(array.ravel().tolist())]).tolist()
+        place = dict(zip(dict.fromkeys(array.ravel().tolist()), range(len(texts)), strict=True))
+        code = np.fromiter(map(place.__getitem__, array.ravel().tolist()), np.intp, array.size)
+        return Coded(tuple(texts), code.reshape(array.shape))
+    known, code = np.unique(words(array), return_inverse=True)
+    return Coded(tuple(known.tolist()), code.reshape(array.shape))
+
+
 def in_ranges(over: ArrayLike, incl: ArrayLike, values: ArrayLike, size: NDArray[np.float64]) -> NDArray[np.float64]:
     """Value of the range that each size lies in.
 
     Parameters
     ----------
     over, incl, values : array_like, shape (n,)
-        Lower bound (excluded), upper bound (included) and value of each range, in rising order.
+        Lower bound (excluded), upper bound (included) and value of each range, in rising order; of shape (k, n) for
+        several values at once.
     size : ndarray
         Sizes, in the unit of the bounds.
 
     Returns
     -------
     ndarray
-        Values in the shape of ``size``; NaN in a gap, beyond either end and where the size is NaN.
+        Values in the shape of ``size``, (k, ...) of several; NaN in a gap, beyond either end and where the size is NaN.
     """
     lower, upper, value = (np.asarray(a, dtype=np.float64) for a in (over, incl, values))
     at = np.minimum(np.searchsorted(upper, size, side="left"), upper.size - 1)
     inside = (size > lower[at]) & (size <= upper[at])
-    return np.where(inside, value[at], np.nan)
+    return np.where(inside, value[..., at], np.nan)
 
 
 def refuse(undefined: NDArray[np.bool_], message: str, **given: ArrayLike) -> None:

@@ -3,7 +3,7 @@
 import numpy as np
 
 from linter.checks.shared.base import View, shared
-from linter.checks.shared.seat_fits import word_array
+from linter.checks.shared.seat_fits import row_words
 from linter.mechanics import internal_clearance
 from linter.model.stations import Floats
 
@@ -13,7 +13,7 @@ def delivered_clearance(view: View) -> tuple[Floats, Floats]:
     """Radial clearance before mounting [um], smallest and largest: as stated, else by its group (ISO 5753-1)."""
     s = view.stations
     stated = s.size("radial_clearance")
-    kind, group = word_array(s.choice("bearing_type")), word_array(s.choice("clearance_class"))
+    kind, group = row_words(s.choice("bearing_type")), row_words(s.choice("clearance_class"))
     low, high = internal_clearance.radial_clearance_or_nan(group, s.number("bore_diameter"), kind)
     given = ~np.isnan(stated.nominal)
     spread = ~np.isnan(stated.lower)

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from linter.checks.shared.base import Assumes, Limits, View, shared, within
 from linter.checks.shared.quantities import contact_angle, mean_diameter, static_load_rating
 from linter.checks.shared.rated_life import loads
-from linter.checks.shared.seat_fits import word_array
+from linter.checks.shared.seat_fits import row_words
 from linter.mechanics import boundary, cooling, friction, heat, lubricant
 from linter.model.stations import Bools, Floats
 
@@ -135,8 +135,8 @@ def friction_of(view: View, limits: Limits) -> Friction:
 
 def _friction(view: View, limits: Limits) -> Friction:
     s = view.stations
-    kind = word_array(s.choice("bearing_type"))
-    low, high = friction.lubricant_factor(kind, word_array(s.choice("lubrication")))
+    kind = row_words(s.choice("bearing_type"))
+    low, high = friction.lubricant_factor(kind, row_words(s.choice("lubrication")))
     rating = within(static_load_rating(view).value)
     radial, axial = loads(view)
     unknown = np.isnan(radial + axial)

@@ -300,11 +300,10 @@ def spring_target(view: View, limits: Limits) -> tuple[Floats, Floats, Bools]:
 def light_design(view: View, limits: Limits) -> Bools:
     """Rows held to the smaller static cap: small bores, light diameter series 8, 9, 0 and 1, stainless rings."""
     s = view.stations
-    series = boundary.dimension_series(s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width"))
-    known, code = np.unique(series, return_inverse=True)
-    last = np.array([text[-1:] for text in known])[code]
+    series = boundary.coded_series(s.number("bore_diameter"), s.number("outside_diameter"), s.number("ring_width"))
+    light = np.array([text[-1:] in ("8", "9", "0", "1") for text in series.known])[series.code]
     return either(
         s.number("bore_diameter") <= limits["small_bore"],
-        np.isin(last, ("8", "9", "0", "1")),
+        light,
         s.choice("ring_material").is_in("stainless bearing steel"),
     )

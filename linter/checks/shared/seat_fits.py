@@ -15,6 +15,7 @@ from linter.checks.shared.base import Limits, View, Working, shared, within
 from linter.checks.shared.quantities import preload_force
 from linter.mechanics import balance, ring_tolerances
 from linter.mechanics import limits as iso286
+from linter.mechanics.tables import Coded
 from linter.model.stations import Bools, Choice, Floats
 
 LOAD_WORDS = ("stationary", "rotating", "indeterminate")
@@ -57,9 +58,9 @@ def _by_word(words: tuple[str, ...], constant: Callable[..., NDArray[np.float64]
     return found
 
 
-def word_array(choice: Choice) -> NDArray[np.str_]:
-    """The word of each row as a numpy text array, empty where absent."""
-    return np.array([*choice.words, ""])[choice.codes]
+def row_words(choice: Choice) -> Coded:
+    """The word of each row as the engineering takes it, empty where absent."""
+    return Coded((*choice.words, ""), choice.codes)
 
 
 def _seat(view: View, name: str, diameter: Floats) -> tuple[Floats, Floats]:
@@ -101,7 +102,7 @@ def shaft_fit(view: View) -> Fit:
     s = view.stations
     diameter = s.number("bore_diameter")
     seat = _seat(view, "shaft_seat_diameter", diameter)
-    ring = ring_tolerances.bore_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
+    ring = ring_tolerances.bore_deviation_or_nan(row_words(s.choice("tolerance_class")), diameter)
     lower, upper = _of_part(view, "ring_bore", ring)
     fit = iso286.fit(lower, upper, *seat)
     return Fit(*fit, *seat, lower, upper)
@@ -113,7 +114,7 @@ def housing_fit(view: View) -> Fit:
     s = view.stations
     diameter = s.number("outside_diameter")
     seat = _seat(view, "housing_seat_diameter", diameter)
-    ring = ring_tolerances.outside_deviation_or_nan(word_array(s.choice("tolerance_class")), diameter)
+    ring = ring_tolerances.outside_deviation_or_nan(row_words(s.choice("tolerance_class")), diameter)
     lower, upper = _of_part(view, "ring_outside", ring)
     fit = iso286.fit(*seat, lower, upper)
     return Fit(*fit, *seat, lower, upper)
