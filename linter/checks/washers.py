@@ -212,8 +212,8 @@ def washer_thickness(view: View, limits: Limits) -> Result:
         applies=wanted,
         reason="no washer of a stated thickness lies at a spring whose chain of dimensions is stated",
         missing={"spacer_stack": wanted & np.isnan(nearest)},
-        facts={"nearest": (nearest, "mm")},
-        working=[
+        facts=lambda: {"nearest": (nearest, "mm")},
+        working=lambda: [
             Working("thickness", "", "thickness of the washer", thickness, "mm"),
             Working("nearest", "", "member of the chain that is nearest to it", nearest, "mm"),
         ],
