@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from linter.mechanics import boundary, domain, friction, tables
+from linter.mechanics.roots import falling_root
 
 Array = NDArray[np.float64]
 
@@ -20,8 +21,6 @@ REFERENCE_BEARING, REFERENCE_AMBIENT, REFERENCE_LOAD_SHARE, REFERENCE_VISCOSITY 
 REFERENCE_DIFFERENCE = REFERENCE_BEARING - REFERENCE_AMBIENT
 #: Heat that one l/min of oil carries off per K of its rise [W] (from memory of DIN 732:2010; 1.7 kJ/(l K)).
 OIL_HEAT = 28.6
-#: How closely a root is found, of itself and 1.
-_ROOM = 1e-10
 
 
 def friction_power(torque: ArrayLike, speed: ArrayLike) -> Array:
@@ -105,39 +104,6 @@ def _reference_grid(kinds: tuple[str, ...], series: tuple[str, ...]) -> Array:
     return np.array(factors).reshape(len(kinds), len(series), 2)
 
 
-def _root(function: Callable[..., Array], low: Array, high: Array, given: Sequence[Array]) -> Array:
-    """Where a function of x and of the given arrays falls through zero between two bounds.
-
-    NaN where the function is not known, infinite where it is above zero at the upper bound still.
-    Regula falsi that halves the value of an end that stays twice (Illinois), with a halving of the interval now and
-    then; a guess stands off the ends by the room, so that the interval closes from both sides. Rows that are found
-    leave, so that the function sees those alone that are sought: all arrays are of shape (rows,).
-    """
-    at_low, at_high = function(low, *given), function(high, *given)
-    root = np.where(at_high > 0.0, np.inf, np.nan)
-    rows, sought = np.arange(len(low)), (at_high <= 0.0) & ~np.isnan(at_low)
-    held = [low, high, at_low, at_high, 0.5 * (low + high), np.zeros(low.shape), *given]
-    for step in range(200):
-        if not sought.all():
-            rows, held = rows[sought], [part[sought] for part in held]
-        low, high, at_low, at_high, middle, stayed, *given = held
-        if not rows.size:
-            break
-        off = _ROOM * (1.0 + np.abs(middle))
-        share = np.divide(at_low, at_low - at_high, out=np.full(low.shape, 0.5), where=np.isfinite(at_low - at_high))
-        share = np.where((share > 0.0) & (share < 1.0) & (step % 8 != 7), share, 0.5)
-        middle = np.clip(low + share * (high - low), low + np.minimum(off, 0.5 * (high - low)), high - off)
-        value = function(middle, *given)
-        above = value > 0.0
-        at_low = np.where(above, value, np.where(stayed < 0.0, 0.5 * at_low, at_low))
-        at_high = np.where(above, np.where(stayed > 0.0, 0.5 * at_high, at_high), value)
-        stayed = np.where(above, 1.0, -1.0)
-        low, high = np.where(above, middle, low), np.where(above, high, middle)
-        held = [low, high, at_low, at_high, middle, stayed, *given]
-        root[rows], sought = middle, high - low > 2.0 * off
-    return root
-
-
 def reference_speed(
     bore_diameter: ArrayLike,
     outside_diameter: ArrayLike,
@@ -192,7 +158,7 @@ def reference_speed(
 
     arrays = np.broadcast_arrays(given, 1e-7 * f_0, nu, d_m**3, f_1 * load * d_m)
     start = np.zeros(arrays[0].size)
-    found = _root(left, start, start + np.log(1e8), [part.ravel() for part in arrays])
+    found = falling_root(left, start, start + np.log(1e8), [part.ravel() for part in arrays])
     return np.exp(found).reshape(arrays[0].shape)
 
 
@@ -277,7 +243,7 @@ def permissible_speed(
     k_p = friction_power(friction.load_torque(load_factor, friction_load, d_m), n) / heat
     arrays = np.broadcast_arrays(k_l, k_p)
     end = np.full(arrays[0].size, 25.0)
-    found = _root(_friction_left, -end, end, [part.ravel() for part in arrays])
+    found = falling_root(_friction_left, -end, end, [part.ravel() for part in arrays])
     ratio = np.exp(found).reshape(arrays[0].shape)
     return PermissibleSpeed(np.asarray(heat), np.asarray(k_l), np.asarray(k_p), ratio, n * ratio)
 
@@ -328,7 +294,7 @@ def balance_temperature(
         return np.asarray(power_at(temperature, *of) - given_off_at(temperature, *of))
 
     top = np.full(cold.size, most)
-    return _root(left, cold.ravel(), top, rows).reshape(cold.shape)
+    return falling_root(left, cold.ravel(), top, rows).reshape(cold.shape)
 
 
 class Cycle(NamedTuple):
