@@ -208,6 +208,7 @@ class Reviewer:
         self.fixes = None
         if limited(result, only).closing:
             # only a closed gate pays for the search
+            from linter.review.likely import likely
             from linter.review.plan.planned import with_plan
 
             self.progress.step("looking for a plan that opens the gate")
@@ -215,6 +216,7 @@ class Reviewer:
             seconds = options.seconds * max(1.0, len({a.machine for a in result.closing}) / MACHINES_IN_TIME)
             with within_bounds(shown(table), seconds, options.memory * 2**20):
                 result = with_plan(result, reading.stations, self.book, options.movable())
+            result = evolve(result, likely=likely(result, reading.stations, self.book))
             if "sarif" in options.write:
                 self.fixes = partial(self.fixes_of, table, reading, result)
         return evolve(limited(result, only), language=options.language)

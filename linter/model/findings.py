@@ -165,6 +165,30 @@ class RulebookRecord:
 
 
 @frozen
+class Likely:
+    """A machine whose gate is closed at the ends of its tolerances more than in their middle.
+
+    Attributes
+    ----------
+    machine : str
+        Its name.
+    closing : int
+        Findings that close the gate.
+    milder : tuple of (str, str or None)
+        Clause and position of those that would not, with every dimension in the middle of its tolerance.
+    """
+
+    machine: str
+    closing: int
+    milder: tuple[tuple[str, str | None], ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """The keys of the result file."""
+        milder = [{"clause": clause, "station": station} for clause, station in self.milder]
+        return {"machine": self.machine, "closing": self.closing, "milder": milder}
+
+
+@frozen
 class ReviewResult:
     """Everything a writer may say about one reviewed table.
 
@@ -172,7 +196,8 @@ class ReviewResult:
     undecided gate. ``needed``: values that would decide it. ``plan``: the changes that open the gate, or lower what
     closes it; ``plan_result``: what a review of the table with all of them says, None where nothing closes the gate;
     ``decisions``: alternatives outside the plan; ``what_matters``: by machine what a step of each parameter moves,
-    empty where nobody asked; ``language``: the one that the report is written in.
+    empty where nobody asked; ``likely``: machines that the middle of the tolerances would treat better; ``language``:
+    the one that the report is written in.
     """
 
     tool: str
@@ -197,6 +222,7 @@ class ReviewResult:
     decisions: tuple[Decision, ...] = ()
     what_matters: tuple[Matters, ...] = ()
     language: str = "en"
+    likely: tuple[Likely, ...] = ()
 
     @property
     def closing(self) -> tuple[Assessment, ...]:
@@ -261,6 +287,8 @@ class ReviewResult:
     def as_dict(self) -> dict[str, Any]:
         """The content of the result file but for its assessments, machines and stations."""
         asked = {"what_matters": [matters.as_dict() for matters in self.what_matters]} if self.what_matters else {}
+        if self.likely:
+            asked["likely"] = [machine.as_dict() for machine in self.likely]
         return {
             **asked,
             "format": "ringseat-result",

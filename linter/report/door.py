@@ -264,9 +264,11 @@ def review_table(
 
         result = apply(result, load_concessions(Path(concessions)), factor=book.concessions_up_to)
     if changes and result.closing:
+        from linter.review.likely import likely
         from linter.review.plan.planned import with_plan
 
         result = with_plan(result, reading.stations, book, Movable.of(keep, free))
+        result = evolve(result, likely=likely(result, reading.stations, book))
     return Review(result, reading, book, source)
 
 
