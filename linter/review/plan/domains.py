@@ -227,7 +227,7 @@ def _sizes(stations: Stations, row: int, entry: Parameter, now: tuple[float, flo
         yield from _blank_size(stations, row, entry.name)
         return
     if entry.change == "series" and entry.unit != "mm":
-        for option in _series(PREFERRED, nominal, decades=3):
+        for option in _series(PREFERRED, nominal, decades=3) if nominal > 0 else ():
             scale = option.value / nominal
             yield Option((option.value, lower * scale, upper * scale, ""), option.cost)
         return
