@@ -185,6 +185,27 @@ def assess(stations: Stations, rulebook: Rulebook, *, keep: Keep = "results") ->
     return Assessed(stations, rulebook, {name: _joined(parts.pop(name)) for name in list(parts)}, View(stations))
 
 
+def measured(view: View, clause: Clause, aside: Mapping[str, Bools], *, strict: bool) -> ClauseReview:
+    """One clause over all rows with its measure and nothing that only a report shows.
+
+    Parameters
+    ----------
+    view : View
+        Stations without values that cannot be.
+    clause : Clause
+        Of any rulebook.
+    aside : dict of str to bool array
+        Rows whose value of a parameter was set aside, from :func:`linter.model.possible.set_aside`.
+    strict : bool
+        Whether the rulebook has the clause about values that cannot be.
+
+    Returns
+    -------
+    ClauseReview
+    """
+    return _review_clause(view, clause, "measures", aside, strict)
+
+
 def in_parts(stations: Stations, most: int = CHUNK_ROWS) -> Iterator[Stations]:
     """The stations in parts of about ``most`` rows, in their order, no machine cut; all of them where they are few."""
     count = len(stations)
@@ -229,7 +250,7 @@ def _joined_measure(parts: list[ClauseReview]) -> Floats | None:
     return np.concatenate([np.full(len(p.outcome), np.nan) if p.measure is None else p.measure for p in parts])
 
 
-def _review_clause(view: View, clause: Clause, keep: Keep, aside: dict[str, Bools], strict: bool) -> ClauseReview:
+def _review_clause(view: View, clause: Clause, keep: Keep, aside: Mapping[str, Bools], strict: bool) -> ClauseReview:
     """One clause over all rows; ``strict`` lets nothing stand in for what was set aside or hides something graver."""
     machine = clause.level == "machine"
     count = view.machine_count if machine else view.count

@@ -1,6 +1,6 @@
 """What stands outside a plan: decisions taken otherwise, each reviewed, and conflicts where the gate stays closed."""
 
-from collections.abc import Callable, Generator, Mapping, Sequence
+from collections.abc import Generator, Mapping, Sequence
 from itertools import combinations
 from typing import Any
 
@@ -8,14 +8,14 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from linter.model.findings import SEVERITIES
 from linter.model.stations import Stations
 from linter.model.vocabulary import parameter
 from linter.review.plan.cells import Cell, Movable, is_decision
+from linter.review.plan.domains import impossible
 from linter.review.plan.search import Search
-from linter.review.plan.standing import Baseline, Judged, baseline
+from linter.review.plan.standing import Baseline, Judged, guards_of
 from linter.review.plan.states import Found, State, values_of
-from linter.review.plan.trials import Trial, try_out, value_at, with_values
+from linter.review.plan.trials import Grades, Trial, value_at, with_values
 from linter.rulebook.model import Rulebook
 
 #: Alternatives told of one machine; decisions from which a plan is looked for, and how much they may leave to it;
@@ -24,7 +24,7 @@ MOST, DEEP, LEFT, PAIRED = 6, 1, 3, 8
 #: Shares of a fact that are tried to see whether it is what forbids more; temperatures move by degrees instead.
 SHARES, DEGREES = (0.1, 0.4, 0.8, 1.25, 2.5, 10.0), (-60.0, -30.0, 30.0, 60.0)
 
-Asks = Generator[Sequence[Trial], Judged, Any]
+Asks = Generator[Sequence[Trial], Grades, Any]
 
 
 @frozen(eq=False)
@@ -35,6 +35,7 @@ class Other:
     with_plan: bool
     further: State
     grade: NDArray[np.int8]
+    measure: NDArray[np.float32]
     closing: NDArray[np.bool_]
 
 
@@ -72,10 +73,10 @@ class Looking:
         facts = self.facts(todo) if closed else []
         if not words and not facts:
             return Outside((), self.clashes(found, todo, [], []))
-        judged = yield [*({**plan, **w} for w in words), *({**plan, cell: value} for cell, value in facts)]
+        judged = yield from self.judged([*({**plan, **w} for w in words), *({**plan, c: v} for c, v in facts)])
         before = self.weight(todo)
         others = [
-            Other(w, closed and bool(plan), {}, judged.grade[n], self.closing(judged.grade[n]))
+            self.other(w, closed and bool(plan), judged, n)
             for n, w in enumerate(words)
             if self.weight(self.closing(judged.grade[n])) < before
         ]
@@ -90,6 +91,10 @@ class Looking:
         clashes = self.clashes(found, todo, others, relaxing) if closed else ()
         return Outside(tuple(self.chosen(others)), clashes)
 
+    def judged(self, trials: Sequence[Trial]) -> Generator[Sequence[Trial], Grades, Judged]:
+        """How some trials stand."""
+        return self.base.judge(trials, (yield trials))
+
     def closing(self, grade: NDArray[np.int8]) -> NDArray[np.bool_]:
         """What closes the gate, a clause about the machine once."""
         return (grade >= self.base.closes) & ~self.base.excused & self.base.once
@@ -97,6 +102,11 @@ class Looking:
     def weight(self, closing: NDArray[np.bool_]) -> int:
         """How many findings close the gate."""
         return int(closing.sum())
+
+    def other(self, words: Mapping[Cell, int], with_plan: bool, judged: Judged, n: int) -> Other:
+        """An alternative as it was judged."""
+        grade = judged.grade[n]
+        return Other(words, with_plan, {}, grade, judged.measure[n], self.closing(grade))
 
     def opens(self, other: Other) -> bool:
         """Whether nothing closes the gate any more."""
@@ -164,15 +174,16 @@ class Looking:
                 others = (
                     [now + d for d in DEGREES] if parameter(cell.name).unit == "degC" else [now * s for s in SHARES]
                 )
-                made += [(cell, value) for value in others if value != now]
+                cannot = impossible(cell.name, others)
+                made += [(cell, value) for value, no in zip(others, cannot, strict=True) if value != now and not no]
         return made
 
-    def deeper(self, others: list[Other], plan: Trial) -> Generator[Sequence[Trial], Judged, list[Other]]:
+    def deeper(self, others: list[Other], plan: Trial) -> Generator[Sequence[Trial], Grades, list[Other]]:
         """Plans on top of the most helpful decisions, and pairs of decisions where none of them opens the gate."""
         for n, other in enumerate(others[:DEEP]):
             if self.weight(other.closing) > LEFT:
                 continue
-            found = self.plan_after({**plan, **other.words}, other.grade)
+            found = yield from self.plan_after({**plan, **other.words}, other.grade, other.measure)
             if found is not None:
                 closing = self.closing(found.grade)
                 if self.weight(closing) < self.weight(other.closing):
@@ -186,24 +197,30 @@ class Looking:
         ]
         if not pairs:
             return others
-        judged = yield [{**plan, **pair} for pair in pairs]
-        made = [
-            Other(pair, bool(plan), {}, judged.grade[n], self.closing(judged.grade[n])) for n, pair in enumerate(pairs)
-        ]
+        judged = yield from self.judged([{**plan, **pair} for pair in pairs])
+        made = [self.other(pair, bool(plan), judged, n) for n, pair in enumerate(pairs)]
         return others + [o for o in made if self.opens(o)]
 
-    def plan_after(self, changes: Trial, grade: NDArray[np.int8]) -> Found | None:
-        """The plan of the machine as it is with some changes made."""
+    def plan_after(
+        self, changes: Trial, grade: NDArray[np.int8], measure: NDArray[np.float32]
+    ) -> Generator[Sequence[Trial], Grades, Found | None]:
+        """The plan of the machine as it is with some changes made, which have been judged."""
         own = self.stations.take(self.block)
         every = np.arange(len(own), dtype=np.intp)
         moved = with_values(own, ((c.name, slice(None) if c.whole else c.row, v) for c, v in changes.items()))
-        copy = try_out(moved, every, [{}], self.rulebook)
-        closes = SEVERITIES[len(SEVERITIES) - self.base.closes]
-        base = baseline(moved, every, self.rulebook, copy, grade, self.base.must, self.base.excused, closes)
+        guards = guards_of(moved, every, self.base.clauses, np.where(self.base.held, 0, grade))
+        base = evolve(self.base, grade=grade, measure=measure, guards=guards)
         if not base.closing.any():
             return None
-        search = Search(moved, every, self.rulebook, base, self.movable)
-        return alone(search.run(), lambda asked: base.judge(asked, try_out(moved, every, asked, self.rulebook)))
+        search = Search(moved, every, self.rulebook, base, self.movable).run()
+        grades: Any = None
+        while True:
+            try:
+                asked = search.send(grades)
+            except StopIteration as end:
+                found: Found = end.value
+                return found
+            grades = yield [{**changes, **trial} for trial in asked]
 
     # --- conflicts ---------------------------------------------------------------------------------------------------
 
@@ -241,13 +258,3 @@ class Looking:
             for row in ((0,) if parameter(name).level == "machine" else rows)
             if self.stations.known(name)[int(self.block[row])]
         )
-
-
-def alone(search: Generator[Sequence[Trial], Judged, Any], judge: Callable[[Sequence[Trial]], Judged]) -> Any:
-    """The result of a search that shares no batches with others."""
-    try:
-        asked = next(search)
-        while True:
-            asked = search.send(judge(asked))
-    except StopIteration as end:
-        return end.value

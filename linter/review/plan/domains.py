@@ -7,7 +7,7 @@ stay as drawn, those of a spring's rate and force stay the same share.
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import Any
 
@@ -16,6 +16,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.mechanics.limits import classes_for, deviations_or_nan, it_value_or_nan
+from linter.model.possible import outside
 from linter.model.stations import Stations
 from linter.model.vocabulary import Parameter, parameter
 from linter.review.plan.cells import Cell
@@ -93,7 +94,20 @@ def domain(stations: Stations, block: NDArray[np.intp], cell: Cell, rulebook: Ru
     else:
         found = list(_numbers(entry, now))
     found += _as_beside(stations, block, cell, now)
+    cannot = impossible(cell.name, [option.value for option in found])
+    found = [option for option, no in zip(found, cannot, strict=True) if not no]
     return tuple(sorted(found, key=lambda o: (o.cost, str(o.value))))
+
+
+def impossible(name: str, values: Sequence[Any]) -> NDArray[np.bool_]:
+    """Which values a parameter cannot have, each as :func:`linter.review.plan.trials.put` takes it."""
+    entry = parameter(name)
+    if entry.kind not in ("number", "toleranced") or not values:
+        return np.zeros(len(values), dtype=bool)
+    if entry.kind == "number":
+        return outside(entry, np.array(values, dtype=float))
+    nominal, lower, upper = np.array([value[:3] for value in values], dtype=float).T
+    return outside(entry, nominal) | outside(entry, nominal + lower) | outside(entry, nominal + upper)
 
 
 def _is_blank(value: Any) -> bool:

@@ -1,6 +1,6 @@
 """The plan of a review: the searches of all machines whose gate is closed, and what it comes to, reviewed whole."""
 
-from collections.abc import Generator, Iterator, Mapping, Sequence
+from collections.abc import Generator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -9,19 +9,19 @@ from numpy.typing import NDArray
 
 from linter.model.findings import SEVERITIES, Assessment, ReviewResult
 from linter.model.stations import Stations
-from linter.review.plan.alternatives import Looking, Outside
+from linter.review.plan.alternatives import Looking
+from linter.review.plan.bench import Bench
 from linter.review.plan.cells import Cell, Movable
 from linter.review.plan.lines import Planned, Recorder
 from linter.review.plan.search import Search
-from linter.review.plan.standing import Baseline, Judged, baseline
-from linter.review.plan.states import Found
-from linter.review.plan.trials import Trial, machine_block, try_out_all, with_values
+from linter.review.plan.standing import baseline
+from linter.review.plan.trials import Grades, Trial, machine_block, with_values
 from linter.rulebook.model import Rulebook
 
 #: Machines whose searches share their batches; memory does not grow with the table.
 TOGETHER = 16
-#: Machines of one table that a plan is searched for; a search takes about a quarter of a second of processor time.
-MOST_MACHINES = 16
+#: Machines of one table that a plan is searched for; a search takes less than a tenth of a second where there are many.
+MOST_MACHINES = 1000
 
 
 def with_plan(
@@ -92,53 +92,43 @@ def _group(
     rulebook: Rulebook,
     result: ReviewResult,
     movable: Movable,
-) -> Iterator[Planned]:
-    """Machines searched together."""
+) -> list[Planned]:
+    """Plans of machines searched side by side: what all of them ask for in one round is judged in one batch."""
     blocks = [machine_block(stations, machine) for machine, _ in wanted]
-    nothing: Trial = {}
-    copies = try_out_all(stations, [(block, [nothing]) for block in blocks], rulebook)
-    bases = []
-    for (_, records), block, copy in zip(wanted, blocks, copies, strict=True):
-        reviewed = grades_of(records, stations, block, rulebook)
-        bases.append(baseline(stations, block, rulebook, copy, *reviewed, result.gate_severity))
+    bench = Bench(stations, blocks, rulebook)
     searches = [
-        Search(stations, block, rulebook, base, movable).run() for block, base in zip(blocks, bases, strict=True)
+        _search(machine, block, grades_of(records, stations, block, rulebook), stations, rulebook, result, movable)
+        for (machine, records), block in zip(wanted, blocks, strict=True)
     ]
-    found: list[Found] = _together(searches, stations, blocks, bases, rulebook)
-    looks = [
-        Looking(stations, block, rulebook, base, movable).run(own)
-        for block, base, own in zip(blocks, bases, found, strict=True)
-    ]
-    outside: list[Outside] = _together(looks, stations, blocks, bases, rulebook)
-    for (machine, _), block, base, own, other in zip(wanted, blocks, bases, found, outside, strict=True):
-        yield Planned(machine, block, base, own, other)
-
-
-def _together(
-    searches: Sequence[Generator[Sequence[Trial], Judged, Any]],
-    stations: Stations,
-    blocks: Sequence[NDArray[np.intp]],
-    bases: Sequence[Baseline],
-    rulebook: Rulebook,
-) -> list[Any]:
-    """Runs searches side by side: what all of them ask for in one round is judged in one batch."""
-    results: list[Any] = [None] * len(searches)
-    asked: dict[int, Sequence[Trial]] = {}
-    for k, search in enumerate(searches):
-        try:
-            asked[k] = next(search)
-        except StopIteration as end:
-            results[k] = end.value
+    found: list[Planned | None] = [None] * len(searches)
+    asked = {k: next(search) for k, search in enumerate(searches)}
     while asked:
-        answers = try_out_all(stations, [(blocks[k], trials) for k, trials in asked.items()], rulebook)
         following: dict[int, Sequence[Trial]] = {}
-        for (k, trials), grades in zip(asked.items(), answers, strict=True):
+        for k, grades in bench.try_out(asked).items():
             try:
-                following[k] = searches[k].send(bases[k].judge(trials, grades))
+                following[k] = searches[k].send(grades)
             except StopIteration as end:
-                results[k] = end.value
+                found[k] = end.value
+                bench.forget(k)
         asked = following
-    return results
+    return [planned for planned in found if planned is not None]
+
+
+def _search(
+    machine: int,
+    block: NDArray[np.intp],
+    reviewed: tuple[NDArray[np.int8], NDArray[np.bool_], NDArray[np.bool_]],
+    stations: Stations,
+    rulebook: Rulebook,
+    result: ReviewResult,
+    movable: Movable,
+) -> Generator[Sequence[Trial], Grades, Planned]:
+    """The search for one machine: yields trials, is sent their grades, returns its plan and what stands outside it."""
+    copy = yield [{}]
+    base = baseline(stations, block, rulebook, copy, *reviewed, result.gate_severity)
+    found = yield from Search(stations, block, rulebook, base, movable).run()
+    outside = yield from Looking(stations, block, rulebook, base, movable).run(found)
+    return Planned(machine, block, base, found, outside)
 
 
 def grades_of(

@@ -36,7 +36,7 @@ BUDGET = 5000
 #: Rounds in which a plan is made smaller.
 POLISH = 8
 
-Asked = Generator[Sequence[Trial], Any, Any]
+Asked = Generator[Sequence[Trial], Grades, Any]
 
 
 def spread(options: Sequence[Option], most: int) -> Sequence[Option]:
@@ -82,6 +82,11 @@ class Search:
         #: Findings for which nothing that was tried does anything.
         self.hopeless = np.zeros_like(base.closing)
 
+    def judged(self, states: Sequence[State]) -> Generator[Sequence[Trial], Grades, Judged]:
+        """How some states stand."""
+        trials = [values_of(state) for state in states]
+        return self.base.judge(trials, (yield trials))
+
     def options(self, cell: Cell) -> tuple[Option, ...]:
         """The domain of a cell, made once."""
         if cell not in self.domains:
@@ -107,7 +112,7 @@ class Search:
         filled = [*self.filled(self.base.closing), *self.capped(self.base.closing)]
         if not singles:
             return Found({}, self.start.score, self.base.grade, self.start.bad)
-        judged = yield [values_of(state) for state in (*singles, *filled)]
+        judged = yield from self.judged([*singles, *filled])
         entries = self.entries([*singles, *filled], judged)
         best = self.done(entries)
         if best is not None and self.is_nearest(best.state):
@@ -210,7 +215,7 @@ class Search:
             if own and not (judged.handed[wrong, guard.clause, guard.row]).any():
                 base.guards.remove(guard)
 
-    def joined(self, entries: Sequence[Entry], judged: Judged) -> Generator[Sequence[Trial], Any, list[Entry]]:
+    def joined(self, entries: Sequence[Entry], judged: Judged) -> Generator[Sequence[Trial], Grades, list[Entry]]:
         """States to begin the beam with: joins of moves that each do something for a finding and harm nothing."""
         closing = self.base.closing & ~self.hopeless
         items = [(int(k), int(i)) for k, i in np.argwhere(closing)]
@@ -241,7 +246,7 @@ class Search:
         pool = [self.start, *sorted(entries, key=lambda e: (round(e.score, 6), e.cost))[:WIDTH]]
         states = [combo[2] for combo in combos if len(combo[2]) > 1]
         if states:
-            pool += self.entries(states, (yield [values_of(state) for state in states]))
+            pool += self.entries(states, (yield from self.judged(states)))
         return pool
 
     # --- beam --------------------------------------------------------------------------------------------------------
@@ -250,7 +255,7 @@ class Search:
         """What is left of a state where nothing is expected of findings that nothing helps."""
         return 0.0 if not (entry.bad & ~self.hopeless).any() else entry.score
 
-    def beam(self, begun: list[Entry]) -> Generator[Sequence[Trial], Any, Entry]:
+    def beam(self, begun: list[Entry]) -> Generator[Sequence[Trial], Grades, Entry]:
         """The best state within the rounds: one that leaves nothing that can be helped where there is one."""
         pool = self.narrowed(begun)
         seen = {self.key(entry.state) for entry in pool}
@@ -269,7 +274,7 @@ class Search:
             if not states:
                 break
             before = pool[0].score
-            pool = self.narrowed([*pool, *self.entries(states, (yield [values_of(state) for state in states]))])
+            pool = self.narrowed([*pool, *self.entries(states, (yield from self.judged(states)))])
             stale = 0 if pool[0].score < before - 1e-9 else stale + 1
         return pool[0] if self.left(pool[0]) == 0 else self.clean
 
@@ -334,14 +339,14 @@ class Search:
 
     # --- making it small ---------------------------------------------------------------------------------------------
 
-    def polished(self, state: State) -> Generator[Sequence[Trial], Any, Found]:
+    def polished(self, state: State) -> Generator[Sequence[Trial], Grades, Found]:
         """The state without what it does not need, each value the nearest that serves."""
         bold: State | None = None
         weight = np.inf
         for _ in range(POLISH):
             tried = state if bold is None else bold
             states = [tried, state, *self.smaller(tried)]
-            judged: Judged = yield [values_of(entry) for entry in states]
+            judged = yield from self.judged(states)
             weight = min(weight, float(judged.weight[1]))
             if bold is not None and judged.weight[0] > weight:
                 bold = None
@@ -358,10 +363,10 @@ class Search:
                     each[cell] = states[n]
             bold = {c: each[c][c] if c in each else o for c, o in tried.items() if c not in each or c in each[c]}
             state = min(each.values(), key=cost_of)
-        judged = yield [values_of(state)]
+        judged = yield from self.judged([state])
         return self.found(state, judged, {})
 
-    def finished(self, found: Found) -> Generator[Sequence[Trial], Any, Found]:
+    def finished(self, found: Found) -> Generator[Sequence[Trial], Grades, Found]:
         """The plan with the values that only lower a finding moved on to where it is met, where that costs no more."""
         once = self.base.once
         lowered = (found.grade > 0) & (found.grade < self.base.grade) & once
@@ -386,7 +391,7 @@ class Search:
             return found
         state = {**found.state, **better}
         fewer = [{c: o for c, o in state.items() if c != cell} for cell in state] if len(state) > 1 else []
-        judged: Judged = yield [values_of(entry) for entry in (state, *fewer)]
+        judged = yield from self.judged([state, *fewer])
         idle = any(self.serves(judged, n, judged.weight[0]) for n in range(1, len(fewer) + 1))
         if idle or self.worsens(judged, 0, found):
             return found
@@ -394,9 +399,9 @@ class Search:
 
     def nearest_met(
         self, found: Found, moves: Sequence[tuple[Cell, Option]], lowered: NDArray[np.bool_]
-    ) -> Generator[Sequence[Trial], Any, dict[Cell, Option]]:
+    ) -> Generator[Sequence[Trial], Grades, dict[Cell, Option]]:
         """For each cell the nearest of some values with which one of the findings is met and nothing is worse."""
-        judged: Judged = yield [values_of({**found.state, cell: option}) for cell, option in moves]
+        judged = yield from self.judged([{**found.state, cell: option} for cell, option in moves])
         better: dict[Cell, Option] = {}
         for n, (cell, option) in enumerate(moves):
             met = (lowered & (judged.grade[n] <= 0) & (judged.grade[n] != -1)).any()

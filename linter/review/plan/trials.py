@@ -68,46 +68,25 @@ def try_out(stations: Stations, block: NDArray[np.intp], trials: Sequence[Trial]
         In the order of the trials. What the reading says of cells (not understood, in disagreement) stays behind: those
         clauses are the same for every trial.
     """
-    return try_out_all(stations, [(block, trials)], rulebook)[0]
+    parts = []
+    most = max(BATCH_ROWS // len(block), 1)
+    for start in range(0, len(trials), most):
+        some = trials[start : start + most]
+        assessed = assess(copies_of(stations, [block] * len(some), some), rulebook, keep="measures")
+        shape = (-1, len(some), len(block))
+        parts.append([part.reshape(shape).swapaxes(0, 1) for part in (assessed.grades(), assessed.measures())])
+    return Grades(np.concatenate([p[0] for p in parts]), np.concatenate([p[1] for p in parts]))
 
 
-def try_out_all(
-    stations: Stations, wanted: Sequence[tuple[NDArray[np.intp], Sequence[Trial]]], rulebook: Rulebook
-) -> list[Grades]:
-    """Grades of trials of several machines, judged together; each entry as :func:`try_out` takes and gives it."""
-    copies = [block for block, trials in wanted for _ in trials]
-    found = _assess_copies(stations, copies, [trial for _, trials in wanted for trial in trials], rulebook)
-    results, start = [], 0
-    for block, trials in wanted:
-        stop = start + len(block) * len(trials)
-        shape = (-1, len(trials), len(block))
-        grade, measure = found[0][:, start:stop], found[1][:, start:stop]
-        results.append(Grades(grade.reshape(shape).swapaxes(0, 1), measure.reshape(shape).swapaxes(0, 1)))
-        start = stop
-    return results
-
-
-def _assess_copies(
-    stations: Stations, copies: Sequence[NDArray[np.intp]], trials: Sequence[Trial], rulebook: Rulebook
-) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
-    """Grades and measures of one copy for each trial, shape (clauses, rows of all copies)."""
-    grades, measures, start = [], [], 0
-    while start < len(copies):
-        stop, rows = start, 0
-        while stop < len(copies) and (stop == start or rows + len(copies[stop]) <= BATCH_ROWS):
-            rows += len(copies[stop])
-            stop += 1
-        batch = replicate(stations, copies[start:stop])
-        at = 0
-        for block, trial in zip(copies[start:stop], trials[start:stop], strict=True):
-            for cell, value in trial.items():
-                put(batch, cell.name, slice(at, at + len(block)) if cell.whole else at + cell.row, value)
-            at += len(block)
-        assessed = assess(batch, rulebook, keep="measures")
-        grades.append(assessed.grades())
-        measures.append(assessed.measures())
-        start = stop
-    return np.concatenate(grades, axis=1), np.concatenate(measures, axis=1)
+def copies_of(stations: Stations, blocks: Sequence[NDArray[np.intp]], trials: Sequence[Trial]) -> Stations:
+    """One copy of a block of rows for each trial, with what it changes."""
+    copies = replicate(stations, blocks)
+    at = 0
+    for block, trial in zip(blocks, trials, strict=True):
+        for cell, value in trial.items():
+            put(copies, cell.name, slice(at, at + len(block)) if cell.whole else at + cell.row, value)
+        at += len(block)
+    return copies
 
 
 def replicate(stations: Stations, blocks: Sequence[NDArray[np.intp]]) -> Stations:
