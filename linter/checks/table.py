@@ -1,8 +1,10 @@
 """Chapter table: whether the values can be trusted: identity, cells, classes, sizes that belong together."""
 
+import re
 from collections.abc import Mapping, Sequence
 
 import numpy as np
+from attrs import evolve
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, shared
 from linter.checks.shared.quantities import is_ball
@@ -89,8 +91,27 @@ def agreement(view: View, limits: Limits) -> Result:
 
 
 def read(view: View, limits: Limits) -> Result:
-    """Cells that were not understood."""
-    return _of_kind(view, "unreadable")
+    """Cells that were not understood; a class in letters of the wrong case is asked back."""
+    result = _of_kind(view, "unreadable")
+    found = problems_by_machine(view).get("unreadable", {})
+
+    def hint(machine: int) -> str:
+        asked = [_other_case(view, problem) for problem in (*found.get(machine, ()), *found.get(None, ()))]
+        return "".join(dict.fromkeys(f" ({text})" for text in asked if text))
+
+    return evolve(result, facts={**result.facts, "hint": hint})
+
+
+def _other_case(view: View, problem: Problem) -> str:
+    """A class that does not exist asked back with its letter for a shaft or a hole; empty where that is none either."""
+    name, match = problem.parameter or "", re.search(r"\b[A-Za-z]{1,2}\d{1,2}\b", problem.read)
+    if problem.code != "unknown-class" or problem.row is None or problem.place is None or match is None:
+        return ""
+    word = match[0].lower() if name.startswith("shaft") else match[0].upper()
+    nominal = view.stations.size(name).nominal[problem.row]
+    if word == match[0] or np.isnan(deviations_or_nan(word, np.array([nominal]))[0][0]):
+        return ""
+    return f"{problem.place.short()}: did you mean {word}? Small letters are for shafts, capital ones for holes"
 
 
 def unused(view: View, limits: Limits) -> Result:

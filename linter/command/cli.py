@@ -137,7 +137,7 @@ def _load(name: str | None) -> Any:
 @rulebook_group.command(name="list")
 @_BOOK_OPTION
 def rulebook_list(book: str | None) -> None:
-    """List the clauses: id, title, gravest severity, wanted parameters."""
+    """List the clauses: id, title, highest severity, parameters needed."""
     from linter.report.handbook_text import list_text
 
     click.echo(list_text(_load(book)), nl=False)
@@ -148,13 +148,16 @@ def rulebook_list(book: str | None) -> None:
 @_BOOK_OPTION
 @click.option("--full", is_flag=True, help="With every limit, table row, text and worked case.")
 def rulebook_show(clause: str, book: str | None, full: bool) -> None:
-    """Show one clause: what it asks, its limits, what it looks at; with --full all of it."""
+    """Show one clause: what it asks, its limits, what it uses; with --full all of it."""
     from linter.report.handbook_text import clause_text, short_text
 
     rulebook = _load(book)
     if clause not in rulebook.clauses:
-        hint = did_you_mean(clause, rulebook.clauses)
-        raise CannotBeDone(f"the rulebook has no clause {clause!r}{hint}; `ringseat rulebook list` shows them all")
+        inside = [name for name, known in rulebook.clauses.items() if known.chapter == clause]
+        if inside:
+            raise CannotBeDone(f"{clause!r} is a chapter; its clauses are {', '.join(inside)}")
+        hint = did_you_mean(clause, rulebook.clauses) or "; `ringseat rulebook list` shows them all"
+        raise CannotBeDone(f"the rulebook has no clause {clause!r}{hint}")
     click.echo((clause_text if full else short_text)(rulebook, clause), nl=False)
 
 

@@ -46,6 +46,11 @@ def _by(one: str, many: str, count: int, **values: str) -> str:
     return say(one if count == 1 else many, count=count, **values)
 
 
+def _cut(text: str, most: int = 110) -> str:
+    """The first words of a text for the terminal, which hold the reason; the report has all of it."""
+    return text if len(text) <= most else f"{text[: most - 1].rstrip()}…"
+
+
 def not_used(result: ReviewResult, most: int = 5) -> str:
     """Names of columns that were not used, the first of them and a count; empty where all were."""
     names = list(dict.fromkeys(entry.name for entry in result.unrecognised if entry.name))
@@ -82,8 +87,10 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
         pieces.append(
             _by("{count} clause left out as asked", "{count} clauses left out as asked", len(result.left_out))
         )
-    if void := [f"{note.number} {told(note.state)}" for note in result.concessions if note.state != "applied"]:
-        pieces.append(say("concessions not applied: {numbers}", numbers=", ".join(void)))
+    if void := [note for note in result.concessions if note.state != "applied"]:
+        numbers = [f"{note.number} {told(note.state)} ({_cut(told(note.text))})" for note in void[:3]]
+        more = f" {say('and {count} more', count=len(void) - 3)}" if len(void) > 3 else ""
+        pieces.append(say("concessions not applied: {numbers}", numbers=", ".join(numbers) + more))
     if result.carried:
         pieces.append(_by("rests on {count} assumed value", "rests on {count} assumed values", result.carried))
     if result.rulebook.loosened:

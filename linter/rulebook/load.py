@@ -61,8 +61,11 @@ def load(name_or_path: str | None = None) -> Rulebook:
     path = Path(name_or_path)
     folder = path.parent if path.is_file() else path
     if not (folder / "rulebook.toml").is_file():
+        near = [version for version in versions if name_or_path.startswith(version) or version.startswith(name_or_path)]
+        meant = f"; did you mean {' or '.join(near)}?" if near and name_or_path else ""
+        known = ", ".join(versions)
         raise RulebookError(
-            name_or_path, None, f"neither a released version ({', '.join(versions)}) nor a folder with a rulebook.toml"
+            name_or_path, None, f"neither a released version ({known}) nor a folder with a rulebook.toml{meant}"
         )
     return _load_folder(folder.resolve(), seen=())
 

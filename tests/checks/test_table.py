@@ -161,3 +161,21 @@ def test_the_numbers_of_the_rulebook_decide():
     assert ranks("table.nominals-agree", shifted, with_limit("table.nominals-agree", "exact", 5.0))[0] == 0
     small = with_limit("table.boundary-dimensions", "largest_bore", 5)
     assert ranks("table.boundary-dimensions", [SIZE], small)[0] == -2
+
+
+@pytest.mark.parametrize(
+    ("name", "word", "nominal", "asked"),
+    [
+        ("shaft_seat_diameter", "J5", 8.0, "did you mean j5? Small letters"),
+        ("housing_seat_diameter", "k2", 22.0, ""),
+        ("housing_seat_diameter", "zb19", 22.0, ""),
+        ("shaft_seat_diameter", "Q77", 8.0, ""),
+    ],
+)
+def test_a_class_of_the_other_letter_is_asked_back(name, word, nominal, asked):
+    place = Place("blower.csv", None, "F2")
+    told = Problem("unreadable", 0, name, place, f"{nominal:g} {word}", "a class", "F2: no class.", "unknown-class")
+    stations = evolve(case_stations({"stations": [SIZE], "clause": "table.read"}), problems=(told,))
+    (record,) = assessments(assess(stations, only("table.read")))
+    assert record.outcome == "finding" and record.remedy.startswith("Correct F2 as expected")
+    assert (asked in record.remedy) if asked else ("did you mean" not in record.remedy)

@@ -379,6 +379,8 @@ def test_a_brief_report_ends_after_what_is_not_known(review, here):
         (["review", "fan.csv", "--write", "htm"], "did you mean html?"),
         (["review", "fan.csv", "--rulebok", "2026.3"], "--rulebook"),
         (["rulebook", "show", "fit.greid"], "no clause 'fit.greid'; did you mean fit.grade"),
+        (["rulebook", "show", "fit"], "'fit' is a chapter; its clauses are fit.load-rotation, "),
+        (["review", "fan.csv", "--rulebook", "2026.33"], "did you mean 2026.3?"),
         (["review"], "TABLES"),
     ],
 )

@@ -123,9 +123,10 @@ def test_a_filled_workbook_reads_back_without_a_mapping(tmp_path: Path) -> None:
 def test_an_empty_workbook_names_its_positions_and_states_nothing(tmp_path: Path) -> None:
     path = tmp_path / "empty.xlsx"
     path.write_bytes(workbook())
-    stations = read_table(path).stations
+    reading = read_table(path)
+    stations = reading.stations
     assert tuple(stations.text("station")) == ("A", "B")
-    assert stations.problems == ()
+    assert stations.problems == () and reading.unused == ()
     assert set(stations.numbers) == {"required_reliability", "inner_groove_ratio", "outer_groove_ratio"}
     assert not stations.toleranced and not stations.choices
 

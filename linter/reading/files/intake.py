@@ -215,7 +215,8 @@ def _check_archive(file: str, data: bytes) -> None:
     try:
         archive = zipfile.ZipFile(BytesIO(data))
     except (zipfile.BadZipFile, ValueError, NotImplementedError, OSError, UnicodeDecodeError) as error:
-        raise refuse("broken-archive", f"a damaged archive ({error})", READABLE) from None
+        read = f"a workbook that is damaged or cut off ({error})"
+        raise refuse("broken-archive", read, "a whole workbook: save or export it again") from None
     with archive:
         members = archive.infolist()
         if len(members) > MOST_MEMBERS:
@@ -275,8 +276,8 @@ def _check_part(file: str, archive: zipfile.ZipFile, member: zipfile.ZipInfo) ->
         raise InputError(
             "broken-archive",
             file,
-            f"a part that does not unpack ({error})",
-            "an undamaged workbook",
+            f"a damaged workbook: this part does not unpack ({error})",
+            "a whole workbook: save or export it again",
             cell=member.filename,
         ) from None
     if part[:2] in (b"\xff\xfe", b"\xfe\xff") or b"\x00" in part[:64]:

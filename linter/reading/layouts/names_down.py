@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from attrs import define, evolve, field
 
 from linter.model.stations import Problem, Unused
+from linter.model.vocabulary import vocabulary
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
@@ -222,12 +223,22 @@ class NamesDown:
             if not rows:
                 continue
             label = grid.text(table.header, column) if table.header >= 0 else ""
+            if self._is_meanings(rows, column):
+                continue
             samples = list(dict.fromkeys(visible(grid.text(r, column), 40) for r in rows[:200]))
             shown = ", ".join(samples[:3]) + (f", … ({len(rows)} cells)" if len(samples) > 3 else "")
             reason = _UNREAD.get(role, "a column that says nothing about the values")
             if role in ("", "NOTE", "UNNAMED"):
                 self._tell_lost_column(rows, column, shown, plain=role != "UNNAMED")
             self.found.leave(Unused(label, shown, grid.place(rows[0], column), reason))
+
+    def _is_meanings(self, rows: Sequence[int], column: int) -> bool:
+        """Whether a column is that of the template which tells what each parameter means."""
+        grid, entries = self.table.grid, vocabulary()
+        told = [entries.get(grid.text(row, self.table.name)) for row in rows]
+        return all(
+            e is not None and grid.text(r, column).startswith(e.meaning) for r, e in zip(rows, told, strict=True)
+        )
 
     def _tell_lost_column(self, rows: Sequence[int], column: int, shown: str, *, plain: bool) -> None:
         """A column that is not read and holds values of the names on its left may be a station."""
