@@ -319,11 +319,17 @@ def limited(result: ReviewResult, only: frozenset[str] | None) -> ReviewResult:
     """
     if only is None:
         return result
-    left_out = dict.fromkeys(item.clause for item in result.assessments if item.clause not in only)
+    left_out: dict[str, None] = {}
+    kept = []
+    for item in result.assessments:
+        if item.clause in only:
+            kept.append(item)
+        else:
+            left_out[item.clause] = None
     wanted = [evolve(entry, clauses=tuple(c for c in entry.clauses if c in only)) for entry in result.needed]
     return evolve(
         result,
-        assessments=tuple(item for item in result.assessments if item.clause in only),
+        assessments=tuple(kept),
         needed=tuple(entry for entry in wanted if entry.clauses),
         left_out=tuple(left_out),
         notes=(*result.notes, f"Only {', '.join(sorted(only))} were asked for; {len(left_out)} clauses were left out."),

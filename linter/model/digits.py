@@ -2,8 +2,9 @@
 
 import math
 import re
-from collections import defaultdict
+from collections import Counter
 from collections.abc import Callable, Collection
+from functools import lru_cache
 
 from linter.model.wording import NARROW_SPACE, number_text, quantity_text
 
@@ -41,28 +42,31 @@ def with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tu
         Two quantities of one unit that differ still differ. Lengths in mm and numbers without a unit are left alone.
     """
     found = list(_QUANTITY.finditer(text))
-    full: dict[str, set[str]] = defaultdict(set)
-    for match in found:
-        number, unit = _parts(match)
-        full[unit].add(number)
-    short = {(unit, number): _rounded(number, unit, digits, round) for unit, each in full.items() for number in each}
-    if all(number == after for (_, number), after in short.items()):
+    parts = [_parts(match) for match in found]
+    short = {part: _rounded(*part, digits, round) for part in dict.fromkeys(parts)}
+    if all(number == after for (number, _), after in short.items()):
         return text
     stated = " ".join(keep())
-    told: dict[str, list[str]] = defaultdict(list)
-    for (unit, _), after in short.items():
-        told[unit].append(after)
+    told = Counter((after, unit) for (_, unit), after in short.items())
+    pieces, end = [], 0
+    for match, (number, unit) in zip(found, parts, strict=True):
+        after = short[number, unit]
+        pieces.append(text[end : match.start()])
+        stays = (told[after, unit] > 1 and after != "0") or _stands_in(number, stated)
+        pieces.append(match[0] if stays else after + unit)
+        end = match.end()
+    return "".join(pieces) + text[end:]
 
-    def shorter(match: re.Match[str]) -> str:
-        number, unit = _parts(match)
-        after = short[unit, number]
-        if (told[unit].count(after) > 1 and after != "0") or re.search(
-            rf"(?<![\d.]){re.escape(number)}(?![\d.])", stated
-        ):
-            return match[0]
-        return after + unit
 
-    return _QUANTITY.sub(shorter, text)
+def _stands_in(number: str, text: str) -> bool:
+    """Whether a text has the number, and not as a part of a longer one."""
+    start = text.find(number)
+    while start >= 0:
+        ends = text[start - 1 : start] + text[start + len(number) : start + len(number) + 1]
+        if not any(end == "." or end.isdecimal() for end in ends):
+            return True
+        start = text.find(number, start + 1)
+    return False
 
 
 def bound_with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tuple) -> str:
@@ -85,6 +89,7 @@ def _parts(match: re.Match[str]) -> tuple[str, str]:
     return (match["sign"] or "") + (match["number"] or match["ratio"]), match["unit"] or ""
 
 
+@lru_cache(maxsize=4096)
 def _rounded(number: str, unit: str, digits: int, way: Callable[[float], int]) -> str:
     """A number as it is written, with fewer digits; the same text where it has no more."""
     value = float(number.replace(NARROW_SPACE, "").replace("\u2212", "-"))

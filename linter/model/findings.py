@@ -1,12 +1,25 @@
 """The result of a review as plain records: what every writer and every other program reads."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Collection, Iterable, Iterator
 from typing import Any
 
-from attrs import asdict, frozen
+from attrs import asdict, evolve, frozen
 
+from linter.model.assessments import (  # noqa: F401 - the records of a result are imported from here
+    OUTCOMES,
+    SEVERITIES,
+    TO_ACT_ON,
+    Assessment,
+    Assumed,
+    Cause,
+    Change,
+    Quantity,
+    Used,
+    WorkingLine,
+    at_least,
+)
+from linter.model.many import Anew, AssumedAt, ManyAssessments
 from linter.model.matters import Matters
-from linter.model.places import Place
 from linter.model.plan import Decision, PlanLine, PlanResult
 from linter.model.reviewed import (
     ConcessionNote,
@@ -20,119 +33,10 @@ from linter.model.reviewed import (
 )
 from linter.model.vocabulary import vocabulary
 
-OUTCOMES = ("met", "finding", "not assessed", "not applicable", "conceded")
-SEVERITIES = ("critical", "major", "minor", "remark")
 GATES = ("open", "closed", "undecided")
 FORMAT_VERSION = 2
 #: Chapter of the clauses about the table itself; meeting them says nothing about a seat.
 TABLE_CHAPTER = "table"
-
-
-def at_least(severity: str | None, limit: str) -> bool:
-    """Whether a severity is the limit or graver."""
-    return severity is not None and SEVERITIES.index(severity) <= SEVERITIES.index(limit)
-
-
-@frozen
-class Quantity:
-    """A value with its unit."""
-
-    value: float
-    unit: str
-
-
-@frozen
-class WorkingLine:
-    """One step from the inputs to the result; ``value`` is a number, a word, or None where it is not known."""
-
-    key: str
-    symbol: str
-    meaning: str
-    value: float | str | None
-    unit: str
-    formula: str
-
-
-@frozen
-class Assumed:
-    """A documented default that was used."""
-
-    parameter: str
-    value: float | str
-    unit: str
-    reason: str
-
-
-@frozen
-class Used:
-    """An input and where it stands; ``text`` is the value as reviewed."""
-
-    parameter: str
-    place: Place
-    text: str
-
-
-@frozen
-class Change:
-    """A change of the plan that clears a finding or makes it milder.
-
-    Attributes
-    ----------
-    parameter, value, unit : str, float or str or None, str
-        What to change, and to what.
-    text : str
-        The change in words, for example ``k5 -> m5``.
-    verified : bool
-        True where the whole rulebook was run again with the plan that it is part of, and nothing got worse.
-    line : int
-        Line of the plan that makes it.
-    """
-
-    parameter: str
-    value: float | str | None
-    unit: str
-    text: str
-    verified: bool
-    line: int = 0
-
-
-@frozen
-class Cause:
-    """The assessment that a finding follows from: clause, and station (None for a clause about the machine)."""
-
-    clause: str
-    station: str | None
-
-
-@frozen
-class Assessment:
-    """One clause against one station or machine.
-
-    ``must``: the gate does not open while it is not assessed. ``quantity`` says what was observed, where the rulebook
-    has a name for it.
-    """
-
-    clause: str
-    title: str
-    machine: str
-    station: str | None
-    outcome: str
-    severity: str | None
-    observed: Quantity | None
-    lower: Quantity | None
-    upper: Quantity | None
-    message: str
-    working: tuple[WorkingLine, ...] = ()
-    missing: tuple[str, ...] = ()
-    assumed: tuple[Assumed, ...] = ()
-    places: tuple[Used, ...] = ()
-    clears_with: tuple[Change, ...] = ()
-    sources: tuple[str, ...] = ()
-    concession: str | None = None
-    remedy: str = ""
-    follows: Cause | None = None
-    must: bool = False
-    quantity: str = ""
 
 
 @frozen
@@ -197,7 +101,8 @@ class ReviewResult:
     closes it; ``plan_result``: what a review of the table with all of them says, None where nothing closes the gate;
     ``decisions``: alternatives outside the plan; ``what_matters``: by machine what a step of each parameter moves,
     empty where nobody asked; ``likely``: machines that the middle of the tolerances would treat better; ``language``:
-    the one that the report is written in.
+    the one that the report is written in. Of a large table ``assessments``, ``understood`` and
+    ``stations`` are made while they are gone through; :attr:`to_act_on` is at hand for any table.
     """
 
     tool: str
@@ -205,15 +110,15 @@ class ReviewResult:
     rulebook: RulebookRecord
     input: InputRecord
     machines: tuple[MachineRecord, ...]
-    assessments: tuple[Assessment, ...]
+    assessments: tuple[Assessment, ...] | ManyAssessments
     unrecognised: tuple[Unrecognised, ...]
     gate_severity: str
     complete_wanted: bool = False
     notes: tuple[str, ...] = ()
-    understood: tuple[ReadCell, ...] = ()
+    understood: tuple[ReadCell, ...] | Anew[ReadCell] = ()
     concessions: tuple[ConcessionNote, ...] = ()
     failures: tuple[Failure, ...] = ()
-    stations: tuple[StationRecord, ...] = ()
+    stations: tuple[StationRecord, ...] | Anew[StationRecord] = ()
     undecided_passes: bool = False
     needed: tuple[Needed, ...] = ()
     left_out: tuple[str, ...] = ()
@@ -225,43 +130,88 @@ class ReviewResult:
     likely: tuple[Likely, ...] = ()
 
     @property
+    def to_act_on(self) -> tuple[Assessment, ...]:
+        """Findings, concessions and what is not assessed, in order."""
+        if isinstance(self.assessments, ManyAssessments):
+            return self.assessments.to_act_on
+        return tuple(a for a in self.assessments if a.outcome in TO_ACT_ON)
+
+    def of_machines(self, names: Collection[str]) -> Iterator[Assessment]:
+        """The assessments of some machines, in order."""
+        if isinstance(self.assessments, ManyAssessments):
+            return self.assessments.of_machines(names)
+        return (a for a in self.assessments if a.machine in names)
+
+    @property
+    def sources(self) -> Collection[str]:
+        """Keys into the bibliography, of every assessment."""
+        if isinstance(self.assessments, ManyAssessments):
+            return self.assessments.sources
+        return dict.fromkeys(source for a in self.assessments for source in a.sources)
+
+    def changed(self, change: Callable[[Assessment], Assessment]) -> "ReviewResult":
+        """The result with what somebody acts on as ``change`` gives it."""
+        held = self.assessments
+        if isinstance(held, ManyAssessments):
+            return evolve(self, assessments=evolve(held, to_act_on=tuple(map(change, held.to_act_on))))
+        return evolve(self, assessments=tuple(change(a) if a.outcome in TO_ACT_ON else a for a in held))
+
+    @property
     def closing(self) -> tuple[Assessment, ...]:
         """Findings at or above the severity that closes the gate."""
-        return tuple(a for a in self.assessments if a.outcome == "finding" and at_least(a.severity, self.gate_severity))
+        return tuple(a for a in self.to_act_on if a.outcome == "finding" and at_least(a.severity, self.gate_severity))
 
     @property
     def outcomes(self) -> dict[str, int]:
         """How many assessments had each outcome."""
-        return _count(OUTCOMES, (a.outcome for a in self.assessments))
+        if not isinstance(self.assessments, ManyAssessments):
+            return _count(OUTCOMES, (a.outcome for a in self.assessments))
+        counts = _count(OUTCOMES, (a.outcome for a in self.to_act_on))
+        for number, outcome in enumerate(("met", "not applicable")):
+            counts[outcome] += sum(passed[number] for passed in self.assessments.passed.values())
+        return counts
 
     @property
     def severities(self) -> dict[str, int]:
         """How many findings had each severity."""
-        return _count(SEVERITIES, (a.severity for a in self.assessments if a.outcome == "finding"))
+        return _count(SEVERITIES, (a.severity for a in self.to_act_on if a.outcome == "finding"))
 
     @property
     def nothing_assessed(self) -> bool:
         """Whether no clause about a seat or machine could be assessed; clauses about the table itself do not count."""
+        if isinstance(self.assessments, ManyAssessments) and self.assessments.judged:
+            return False
+        many = isinstance(self.assessments, ManyAssessments)
         return not any(
             a.outcome in ("met", "finding", "conceded") and not a.clause.startswith(f"{TABLE_CHAPTER}.")
-            for a in self.assessments
+            for a in (self.to_act_on if many else self.assessments)
         )
 
     @property
     def unjudged(self) -> tuple[Assessment, ...]:
         """What must be judged before the gate may open, and was not assessed."""
-        return tuple(a for a in self.assessments if a.must and a.outcome == "not assessed")
+        return tuple(a for a in self.to_act_on if a.must and a.outcome == "not assessed")
+
+    @property
+    def assumed(self) -> Iterator[AssumedAt]:
+        """What was assumed and where; of a large table what is met or does not apply comes first."""
+        many = isinstance(self.assessments, ManyAssessments)
+        if isinstance(self.assessments, ManyAssessments):
+            yield from self.assessments.assumed
+        for item in self.to_act_on if many else self.assessments:
+            carries = item.must and item.outcome in ("met", "finding", "conceded")
+            for assumed in item.assumed:
+                yield AssumedAt(assumed, item.machine, item.station, carries)
 
     @property
     def carried(self) -> int:
         """How many assumed values the verdict rests on: those of clauses that must be judged, each counted once."""
         found = set()
-        for item in self.assessments:
-            if item.must and item.outcome in ("met", "finding", "conceded"):
-                for assumed in item.assumed:
-                    entry = vocabulary().get(assumed.parameter)
-                    whole = entry is not None and entry.level == "machine"
-                    found.add((item.machine, None if whole else item.station, assumed.parameter))
+        for entry in self.assumed:
+            if entry.carries:
+                named = vocabulary().get(entry.assumed.parameter)
+                whole = named is not None and named.level == "machine"
+                found.add((entry.machine, None if whole else entry.station, entry.assumed.parameter))
         return len(found)
 
     @property
@@ -276,8 +226,8 @@ class ReviewResult:
         """
         closed = (
             bool(self.failures)
-            or any(a.outcome == "finding" and at_least(a.severity, self.gate_severity) for a in self.assessments)
-            or (self.complete_wanted and any(a.outcome == "not assessed" for a in self.assessments))
+            or bool(self.closing)
+            or (self.complete_wanted and any(a.outcome == "not assessed" for a in self.to_act_on))
             or self.nothing_assessed
         )
         if closed:

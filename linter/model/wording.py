@@ -1,6 +1,7 @@
 """Numbers and units in words: one way to write them in every message and report."""
 
 import math
+from functools import lru_cache
 
 from linter.model.stations import Stations, Toleranced
 from linter.model.vocabulary import parameter
@@ -27,6 +28,7 @@ def unit_text(unit: str) -> str:
     return _SHOWN_UNITS.get(unit, unit)
 
 
+@lru_cache(maxsize=4096)
 def number_text(value: float, unit: str = "1") -> str:
     """A number as it is shown: at most four significant digits past the point, thousands apart.
 

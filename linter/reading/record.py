@@ -1,10 +1,10 @@
 """What the reading of one file gives."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator
 
 from attrs import field, frozen
 
-from linter.model.stations import Stations, Understood, Unused
+from linter.model.stations import Bools, Stations, Understood, Unused
 
 
 @frozen
@@ -55,13 +55,17 @@ class Reading:
     stations: Stations
     unused: tuple[Unused, ...]
     notes: tuple[str, ...]
-    _understand: Callable[[], list[Understood]] = field(alias="understand", repr=False)
+    _understand: Callable[..., Iterable[Understood]] = field(alias="understand", repr=False)
     taken: tuple[Taken, ...] = field(default=(), repr=False)
 
     @property
     def understood(self) -> list[Understood]:
         """Every cell that was used, as read and as understood; worked out when asked for."""
-        return self._understand()
+        return list(self.cells())
+
+    def cells(self, rows: Bools | None = None) -> Iterator[Understood]:
+        """The same one after the other, of some rows where a mask of them is given."""
+        return iter(self._understand() if rows is None else self._understand(rows))
 
     @property
     def unused_columns(self) -> dict[str, list[Unused]]:

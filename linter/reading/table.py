@@ -116,7 +116,7 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
         stations,
         tuple(resolver.unused),
         tuple(found.notes),
-        lambda: resolver.understood(stations),
+        resolver.understood,
         _taken(resolver),
     )
 

@@ -25,7 +25,8 @@ _SAYING = {"say": (0,), "_said": (0,), "counted": (1, 2), "_counted": (1, 2), "_
 _MADE = (
     "checks", "model/digits.py", "model/wording.py", "model/stations.py", "model/possible.py", "model/reviewed.py",
     "review/messages.py", "review/assess.py", "review/defaults.py", "review/concessions.py", "review/plan",
-    "report/pages.py", "report/pictures.py", "report/balls.py", "report/verdict.py", "report/drawings", "reading",
+    "report/pages.py", "report/unknown.py", "report/pictures.py", "report/balls.py", "report/verdict.py",
+    "report/drawings", "reading",
 )  # fmt: skip
 _TEXT = re.compile(r"[A-Za-z]{2,}")
 #: Patterns, types, lists of words in many languages: no sentences.

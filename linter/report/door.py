@@ -67,7 +67,7 @@ class Review:
         from linter.model.findings import SEVERITIES
 
         found = sorted(
-            (a for a in self.result.assessments if a.outcome == "finding"),
+            (a for a in self.result.to_act_on if a.outcome == "finding"),
             key=lambda a: SEVERITIES.index(str(a.severity)),
         )
         rows = [{**_row(a), "clears_with": "; ".join(change.text for change in a.clears_with)} for a in found]

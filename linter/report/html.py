@@ -30,6 +30,7 @@ from linter.report.pages import (
     DETAILS,
     LARGEST,
     MEANING,
+    POSITIONS,
     MachinePart,
     named_cells,
     place_name,
@@ -239,7 +240,7 @@ def html_text(result: ReviewResult, rulebook: Rulebook, *, date: str | None = No
     str
         HTML that can be encoded as UTF-8.
     """
-    with speaking(result.language, _own(result)):
+    with speaking(result.language, () if result.language == "en" else _own(result)):
         return _html_text(result, rulebook, date, brief)
 
 
@@ -259,8 +260,9 @@ def _html_text(result: ReviewResult, rulebook: Rulebook, date: str | None, brief
     page = environment().get_template("report.html.j2")
     found = result.outcomes["finding"] + result.outcomes["conceded"]
     text = ""
+    positions = sum(len(machine.stations) for machine in result.machines)
     for detail, most in DETAILS.items():
-        if most is not None and found > most:
+        if most is not None and (found > most or positions > POSITIONS):
             continue
         text = page.render(
             result=result,

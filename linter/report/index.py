@@ -32,7 +32,7 @@ class Listed:
         """What the page tells of a result; nothing of it is kept besides."""
         named = (f"{m.drawing_number or 'not stated'}, {m.drawing_revision or 'not stated'}" for m in result.machines)
         found: dict[str, tuple[str, str, int]] = {}
-        for item in result.assessments:
+        for item in result.to_act_on:
             if item.outcome == "finding" and item.severity is not None:
                 title, severity, count = found.get(item.clause, (item.title, item.severity, 0))
                 found[item.clause] = title, min(severity, item.severity, key=SEVERITIES.index), count + 1

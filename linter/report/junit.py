@@ -52,7 +52,7 @@ def junit_text(result: ReviewResult, *, passes: bool = False) -> str:
 
 def _whole(result: ReviewResult) -> list[ET.Element]:
     """A suite about the review as a whole, where something keeps the gate closed that no assessment shows."""
-    shown = {item.clause for item in result.assessments if item.outcome == "not assessed"}
+    shown = {item.clause for item in result.to_act_on if item.outcome == "not assessed"}
     reasons = [failure.text for failure in result.failures if failure.clause not in shown]
     if result.nothing_assessed:
         reasons.append("nothing could be assessed, so the gate is closed")

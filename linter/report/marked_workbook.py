@@ -165,7 +165,7 @@ def _formats(book: Workbook) -> dict[str, Format]:
 
 def _found(result: ReviewResult) -> list[Assessment]:
     """Findings and concessions, gravest first, else in the order of the review."""
-    found = [item for item in result.assessments if item.outcome in ("finding", "conceded")]
+    found = [item for item in result.to_act_on if item.outcome in ("finding", "conceded")]
     return sorted(found, key=lambda item: GRAVITY.index(grade(item)))
 
 

@@ -1,22 +1,29 @@
 """What the report shows and in which order: the result object grouped for its readers, without any markup."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from functools import cache
+from typing import TypeVar
 
 from attrs import field, frozen
 
-from linter.model.findings import SEVERITIES, Assessment, Assumed, MachineRecord, ReadCell, ReviewResult
+from linter.model.findings import SEVERITIES, Assessment, MachineRecord, ReadCell, ReviewResult
+from linter.model.many import Anew
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import quantity_text
 from linter.report.entries import Entry, entries_of
-from linter.report.language import counted, in_words, say, told
+from linter.report.language import counted, in_words, say
+from linter.report.unknown import SHOWN_PLACES, AssumedOnce, Wanted, assumed, place_name, unsolved, wanted
 from linter.report.verdict import gate_reasons, rests_on
 from linter.rulebook.model import Rulebook
 
-DETAILS = {"full": 250, "lean": 1200, "brief": None}
+DETAILS = {"full": 250, "lean": 1200, "gravest": None}
 LARGEST = 4_900_000
-SHOWN_PLACES = 6
+#: Positions beyond which a table has the gravest findings in full and the others in a table.
+POSITIONS = 200
+#: Of such a table: findings in full, findings in the table, and lines of every other list.
+IN_FULL, IN_TABLE, IN_LIST = 50, 2000, 200
+T = TypeVar("T")
 
 MEANING = {
     "critical": "the bearing or its seat fails, or cannot be mounted as drawn",
@@ -64,26 +71,6 @@ class MachinePart:
     sections: tuple[Section, ...]
 
 
-@frozen
-class Wanted:
-    """A parameter that is not stated, the clauses that wait for it, where, and the cells that it is wanted in."""
-
-    parameter: str
-    clauses: tuple[str, ...]
-    where: str
-    cells: tuple[str, ...]
-    decides: bool
-
-
-@frozen
-class AssumedOnce:
-    """An assumption, named once for all places; ``carries`` where a clause that must be judged rests on it."""
-
-    assumed: Assumed
-    where: str
-    carries: bool
-
-
 def same_text(cell: ReadCell) -> bool:
     """Whether a cell was understood just as it reads, its unit apart."""
     return cell.value.replace("\u00a0", " ").startswith(cell.read.replace("\u00a0", " "))
@@ -120,8 +107,10 @@ class Report:
     """Everything the templates ask for.
 
     ``detail`` is a key of :data:`DETAILS`: ``full``; ``lean``, with drawings and working for critical and major
-    findings only and the reasons of a clause once at the end; ``brief``, with findings as tables and without drawings.
-    A table with more findings than the figure there, or a report above :data:`LARGEST` bytes, takes the next one.
+    findings only and the reasons of a clause once at the end; ``gravest``, with the machines of the :data:`IN_FULL`
+    gravest findings as in ``lean`` and the :data:`IN_TABLE` next findings as a table (``others``). A table with more
+    findings than the figure there, or a report above :data:`LARGEST` bytes, takes the next one; one of more than
+    :data:`POSITIONS` positions the last. ``linked`` is the number of the last entry that the page has.
     """
 
     detail: str
@@ -137,10 +126,14 @@ class Report:
     rests: tuple[str, ...]
     cells: Mapping[tuple[str, str | None, str], ReadCell]
     by_severity: Mapping[str, tuple[Entry, ...]] = field(factory=dict)
+    others: tuple[Entry, ...] = ()
+    linked: int = 0
+    alone: bool = False
+    most: int | None = None
 
     def where(self, item: Assessment) -> str:
         """A position in words: the machine only where there are several."""
-        if len(self.machines) == 1:
+        if self.alone:
             return item.station or say("whole machine")
         return place_name(item.machine, item.station)
 
@@ -152,7 +145,7 @@ class Report:
         if len(names) > SHOWN_PLACES:
             names = [*names[: SHOWN_PLACES - 1], say("{count} more", count=len(names) - SHOWN_PLACES + 1)]
         text = f"{', '.join(names[:-1])} {say('and')} {names[-1]}"
-        return text if len(self.machines) == 1 else place_name(entry.item.machine, text)
+        return text if self.alone else place_name(entry.item.machine, text)
 
     @property
     def counted(self) -> str:
@@ -196,29 +189,46 @@ def report_of(result: ReviewResult, rulebook: Rulebook, detail: str) -> Report:
     Report
         What the templates show.
     """
-    entries, machines = _machines(result)
-    used = dict.fromkeys(item.clause for entry in entries for item in entry.everything)
-    clauses = [c for c in rulebook.clauses if c in used] + [c for c in used if c not in rulebook.clauses]
-    keys = dict.fromkeys(s for c in clauses if c in rulebook.clauses for s in _sources(rulebook, c))
-    keys.update(dict.fromkeys(s for a in result.assessments for s in a.sources))
-    ordered = [k for k in rulebook.sources if k in keys]
+    entries = entries_of(i for i in result.to_act_on if i.outcome in ("finding", "conceded"))
+    shown, linked = None, len(entries)
+    others: tuple[Entry, ...] = ()
+    if detail == "gravest":
+        shown = {entry.item.machine for entry in entries[:IN_FULL]}
+        others, linked = entries[IN_FULL:IN_TABLE], min(len(entries), IN_TABLE)
+    machines = _machines(result, entries if shown is None else entries[:IN_FULL], shown)
+    clauses, sources = _cited(result, rulebook, entries[:linked])
+    cells = [c for c in _of(result.understood, shown) if shown is None or c.machine in shown]
     return Report(
         detail=detail,
         machines=machines,
         entries=entries,
-        wanted=_wanted(result),
-        unsolved=_unsolved(result),
-        assumed=_assumed(result),
-        understood=_understood(result),
-        clauses={clause: f"c{n}" for n, clause in enumerate(clauses, 1)},
-        sources={key: f"q{n}" for n, key in enumerate(ordered, 1)},
+        wanted=wanted(result),
+        unsolved=unsolved(result),
+        assumed=assumed(result),
+        understood=_understood(cells),
+        clauses=clauses,
+        sources=sources,
         gate=gate_reasons(result),
         rests=rests_on(result),
-        cells={(c.machine, c.station, c.parameter): c for c in result.understood},
+        cells={(c.machine, c.station, c.parameter): c for c in cells},
         by_severity={
             s: tuple(e for e in entries if e.item.severity == s and e.item.outcome == "finding") for s in SEVERITIES
         },
+        others=others,
+        linked=linked,
+        alone=len(result.machines) == 1,
+        most=IN_LIST if detail == "gravest" else None,
     )
+
+
+def _cited(result: ReviewResult, rulebook: Rulebook, entries: Iterable[Entry]) -> tuple[dict[str, str], dict[str, str]]:
+    """Anchors of the clauses behind some entries, and of all sources, both in the order of the rulebook."""
+    used = dict.fromkeys(item.clause for entry in entries for item in entry.everything)
+    clauses = [c for c in rulebook.clauses if c in used] + [c for c in used if c not in rulebook.clauses]
+    keys = dict.fromkeys(s for c in clauses if c in rulebook.clauses for s in _sources(rulebook, c))
+    keys.update(dict.fromkeys(result.sources))
+    ordered = [k for k in rulebook.sources if k in keys]
+    return {clause: f"c{n}" for n, clause in enumerate(clauses, 1)}, {key: f"q{n}" for n, key in enumerate(ordered, 1)}
 
 
 def _sources(rulebook: Rulebook, clause: str) -> list[str]:
@@ -227,17 +237,24 @@ def _sources(rulebook: Rulebook, clause: str) -> list[str]:
     return [key for source in named for key in source.split("; ")]
 
 
-def _machines(result: ReviewResult) -> tuple[tuple[Entry, ...], tuple[MachinePart, ...]]:
+def _of(records: "tuple[T, ...] | Anew[T]", machines: Collection[str] | None) -> Iterable[T]:
+    """The records of some machines at least; all for None."""
+    return records.of_machines(machines) if machines is not None and isinstance(records, Anew) else records
+
+
+def _machines(result: ReviewResult, entries: Iterable[Entry], shown: Collection[str] | None) -> tuple[MachinePart, ...]:
+    """The machines with these entries, all of them or those that are shown."""
     at: dict[tuple[str, str | None], list[Assessment]] = {}
-    for item in result.assessments:
+    for item in result.assessments if shown is None else result.of_machines(shown):
         at.setdefault((item.machine, item.station), []).append(item)
-    values = {(s.machine, s.station): s.values for s in result.stations}
-    entries = entries_of(i for i in result.assessments if i.outcome in ("finding", "conceded"))
+    values = {(s.machine, s.station): s.values for s in _of(result.stations, shown)}
     by_machine: dict[str, list[Entry]] = {}
     for entry in entries:
         by_machine.setdefault(entry.item.machine, []).append(entry)
     parts = []
     for m, record in enumerate(result.machines, 1):
+        if shown is not None and record.machine not in shown:
+            continue
         own = tuple(by_machine.get(record.machine, ()))
         sections = []
         for s, station in enumerate((None, *dict.fromkeys(record.stations))):
@@ -255,79 +272,17 @@ def _machines(result: ReviewResult) -> tuple[tuple[Entry, ...], tuple[MachinePar
                 )
             )
         parts.append(MachinePart(f"m{m}", record, own, tuple(sections)))
-    return entries, tuple(parts)
+    return tuple(parts)
 
 
 def _having(items: Iterable[Assessment], outcome: str) -> tuple[Assessment, ...]:
     return tuple(i for i in items if i.outcome == outcome)
 
 
-def place_name(machine: str, station: str | None) -> str:
-    """A position in words."""
-    return machine if station is None else f"{machine}\u00a0· {station}"
-
-
-def _where(result: ReviewResult, places: Iterable[tuple[str, str | None]]) -> str:
-    """Positions in words, short where they are many."""
-    found = dict.fromkeys(places)
-    everywhere = [(m.machine, station) for m in result.machines for station in m.stations]
-    if len(everywhere) > 1 and all(place in found for place in everywhere):
-        return say("both positions") if len(everywhere) == 2 else say("all {count} positions", count=len(everywhere))
-    if len(result.machines) == 1:
-        names = [station or say("the machine as a whole") for _, station in found]
-    else:
-        names = [place_name(*place) for place in found]
-    if len(names) > SHOWN_PLACES:
-        return f"{', '.join(names[: SHOWN_PLACES - 1])} {say('and {count} more', count=len(names) - SHOWN_PLACES + 1)}"
-    return ", ".join(names)
-
-
-def _wanted(result: ReviewResult) -> tuple[Wanted, ...]:
-    clauses: dict[str, dict[str, None]] = {}
-    places: dict[str, list[tuple[str, str | None]]] = {}
-    for item in result.assessments:
-        for name in item.missing:
-            clauses.setdefault(name, {})[item.clause] = None
-            places.setdefault(name, []).append((item.machine, item.station))
-    order = {name: k for k, name in enumerate(vocabulary())}
-    names = sorted(clauses, key=lambda n: (-len(clauses[n]), order.get(n, len(order)), n))
-    cells: dict[str, dict[str, None]] = {}
-    for entry in result.needed:
-        cells.setdefault(entry.parameter, {})[entry.place.short() if entry.place else entry.near] = None
-    deciding = {name for item in result.unjudged for name in item.missing}
-    made = [
-        Wanted(n, tuple(clauses[n]), _where(result, places[n]), tuple(filter(None, cells.get(n, ()))), n in deciding)
-        for n in names
-    ]
-    return tuple(sorted(made, key=lambda wanted: not wanted.decides))
-
-
-def _unsolved(result: ReviewResult) -> tuple[tuple[str, str], ...]:
-    """Not assessed without a parameter that is wanted: message and where."""
-    places: dict[tuple[str, str], list[tuple[str, str | None]]] = {}
-    for item in result.assessments:
-        if item.outcome == "not assessed" and not item.missing:
-            places.setdefault((item.title, item.message), []).append((item.machine, item.station))
-    return tuple((f"{told(title)}: {told(text)}", _where(result, where)) for (title, text), where in places.items())
-
-
-def _assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
-    places: dict[Assumed, list[tuple[str, str | None]]] = {}
-    carries = set()
-    for item in result.assessments:
-        for entry in item.assumed:
-            places.setdefault(entry, []).append((item.machine, item.station))
-            if item.must and item.outcome in ("met", "finding", "conceded"):
-                carries.add(entry)
-    order = {name: k for k, name in enumerate(vocabulary())}
-    entries = sorted(places, key=lambda a: (order.get(a.parameter, len(order)), a.parameter, str(a.value), a.reason))
-    return tuple(AssumedOnce(a, _where(result, places[a]), a in carries) for a in entries)
-
-
-def _understood(result: ReviewResult) -> tuple[ReadTable, ...]:
+def _understood(cells: Iterable[ReadCell]) -> tuple[ReadTable, ...]:
     order = {name: k for k, name in enumerate(vocabulary())}
     groups: dict[str, dict[str | None, dict[str, ReadCell]]] = {}
-    for cell in result.understood:
+    for cell in cells:
         groups.setdefault(cell.machine, {}).setdefault(cell.station, {})[cell.parameter] = cell
     tables = []
     for machine in sorted(groups):

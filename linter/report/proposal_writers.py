@@ -78,7 +78,7 @@ class Proposal:
     @forbidding.default
     def _forbidding(self) -> tuple[Assessment, ...]:
         """Findings above minor that no start value clears: each names the facts that it rests on."""
-        found = (a for a in self.result.assessments if a.outcome == "finding" and at_least(a.severity, "major"))
+        found = (a for a in self.result.to_act_on if a.outcome == "finding" and at_least(a.severity, "major"))
         return tuple(found)
 
     def facts_of(self, item: Assessment) -> str:

@@ -12,14 +12,11 @@ from typing import Any
 
 from attrs import asdict, field, frozen
 
-from linter.model.findings import Assessment, Quantity, ReviewResult
-from linter.model.places import Place
+from linter.model.findings import TO_ACT_ON, Assessment, Quantity, ReviewResult
 from linter.model.reviewed import MachineRecord, StationRecord
 
 _SURROGATE = re.compile("[\ud800-\udfff]")
 _encode = json.JSONEncoder(sort_keys=True, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
-#: Outcomes that somebody acts on: their entries tell the cells of their inputs.
-TO_ACT_ON = ("finding", "conceded", "not assessed")
 #: Entries of a list that are handed on at once.
 _AT_ONCE = 500
 
@@ -91,9 +88,13 @@ class _Shared:
 
     def __init__(self, result: ReviewResult) -> None:
         self._clauses: dict[str, _Clause] = {}
-        self._cells: dict[tuple[str, str | None], dict[str, list[Place]]] = {}
+        # names and cells in turn, by position and by file and sheet: a large table has millions of them
+        self._cells: dict[tuple[str, str | None], dict[tuple[str, str | None, str], list[str]]] = {}
         for cell in result.understood:
-            self._cells.setdefault((cell.machine, cell.station), {}).setdefault(cell.parameter, []).append(cell.place)
+            place = cell.place
+            kind, at = ("cells", place.cell) if place.pointer is None else ("pointers", place.pointer)
+            groups = self._cells.setdefault((cell.machine, cell.station), {})
+            groups.setdefault((place.file, place.sheet, kind), []).extend((cell.parameter, at or ""))
 
     def entry(self, item: Assessment) -> dict[str, Any]:
         """One assessment with every key; cells of what is met or does not apply only where its working is told too."""
@@ -126,7 +127,7 @@ class _Shared:
             "clears_with": [asdict(change) for change in item.clears_with],
             "sources": list(item.sources),
             "concession": item.concession,
-            "remedy": item.remedy,
+            **({"remedy": item.remedy} if item.remedy or item.outcome in TO_ACT_ON else {}),
         }
 
     def clauses(self) -> Iterator[dict[str, Any]]:
@@ -156,17 +157,13 @@ class _Shared:
 
     def _places(self, machine: str, station: str | None) -> list[dict[str, Any]]:
         """Cells by parameter, for each file and sheet that they are in."""
-        groups: dict[tuple[str, str | None, str], dict[str, Any]] = {}
-        for name, places in self._cells.get((machine, station), {}).items():
-            for place in places:
-                kind, at = ("cells", place.cell) if place.pointer is None else ("pointers", place.pointer)
-                key = (place.file, place.sheet, kind)
-                if key not in groups:
-                    groups[key] = {"file": place.file, kind: {}}
-                    if kind == "cells":
-                        groups[key]["sheet"] = place.sheet
-                groups[key][kind].setdefault(name, []).append(at)
-        return list(groups.values())
+        found = []
+        for (file, sheet, kind), told in self._cells.get((machine, station), {}).items():
+            cells: dict[str, list[str]] = {}
+            for name, at in zip(told[::2], told[1::2], strict=True):
+                cells.setdefault(name, []).append(at)
+            found.append({"file": file, kind: cells, **({"sheet": sheet} if kind == "cells" else {})})
+        return found
 
 
 def _quantity(quantity: Quantity | None) -> dict[str, Any] | None:

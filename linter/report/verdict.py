@@ -1,6 +1,6 @@
 """The verdict in words: why the gate stands as it does, and what that rests on."""
 
-from linter.model.findings import ReviewResult, at_least
+from linter.model.findings import ReviewResult
 from linter.report.language import say, told
 
 #: Said of a table that states nothing a clause about a seat could be held against.
@@ -10,7 +10,7 @@ EMPTY = "the table states too little of any bearing position; is it filled in?"
 def gate_reasons(result: ReviewResult) -> tuple[str, ...]:
     """Why the gate stands as it does, one sentence each."""
     outcomes = result.outcomes
-    closing = sum(a.outcome == "finding" and at_least(a.severity, result.gate_severity) for a in result.assessments)
+    closing = len(result.closing)
     severity = told(result.gate_severity)
     grade = severity if result.gate_severity == "critical" else say("{severity} or more severe", severity=severity)
     reasons = []

@@ -206,10 +206,12 @@ def apply(
         of each concession stands in ``concessions``: one note for each of the states it met.
     """
     day = datetime.date.today() if today is None else today
-    items = list(result.assessments)
+    accepted = sorted(accepted, key=lambda c: c.number)
+    reviewed = list(result.of_machines({concession.machine for concession in accepted}))
+    items = list(reviewed)
     machines = {record.machine: record for record in result.machines}
     notes: list[ConcessionNote] = []
-    for concession in sorted(accepted, key=lambda c: c.number):
+    for concession in accepted:
         states: dict[str, list[str]] = {}
         matching = [k for k, item in enumerate(items) if _is_about(concession, item)]
         open_ones = [k for k in matching if items[k].outcome == "finding"]
@@ -221,7 +223,9 @@ def apply(
         if not open_ones:
             states = dict([_idle(concession, [items[k] for k in matching], result, day)])
         notes += [ConcessionNote(concession.number, state, _told(concession, texts)) for state, texts in states.items()]
-    return evolve(result, assessments=tuple(items), concessions=(*result.concessions, *notes))
+    now = {id(before): after for before, after in zip(reviewed, items, strict=True)}
+    result = result.changed(lambda item: now.get(id(item), item))
+    return evolve(result, concessions=(*result.concessions, *notes))
 
 
 def _is_about(concession: Concession, item: Assessment) -> bool:

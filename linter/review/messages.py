@@ -1,26 +1,38 @@
 """What is said of one clause at one row, and what to do about it: one small function an outcome."""
 
-import re
 from collections.abc import Callable, Sequence
+from functools import cache
 
 import numpy as np
 
 from linter.model.digits import bound_with_digits, fit_text, one_side_text, with_digits
 from linter.model.stations import Bools
-from linter.model.wording import quantity_text, value_text, words_of
-from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview
+from linter.model.wording import quantity_text, words_of
+from linter.review.assess import FIGURES, FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview
 from linter.rulebook.model import PLACEHOLDER
 
 
 class Teller:
-    """Fills the message of one clause for one row."""
+    """Fills the messages of one clause, one row after the other (:meth:`at`)."""
 
     def __init__(
-        self, assessed: Assessed, review: ClauseReview, row: int, station_row: int, must: Bools | None
+        self, assessed: Assessed, review: ClauseReview, must: Bools | None, text: Callable[[str, int], str]
     ) -> None:
-        self.must = must is not None and bool(must[row])
-        self.assessed, self.review, self.row, self.station_row = assessed, review, row, station_row
-        self.result = review.result
+        self.assessed, self.review, self.result, self.text = assessed, review, review.result, text
+        self.musts = must
+        self.row = self.station_row = 0
+        lines = () if self.result is None else self.result.working
+        self.lines = {line.key: line for line in reversed(lines)}
+
+    def at(self, row: int, station_row: int) -> "Teller":
+        """The same at another row; ``station_row`` is (the first of) its rows of the stations."""
+        self.row, self.station_row = row, station_row
+        return self
+
+    @property
+    def must(self) -> bool:
+        """Whether the gate does not open while the row is not assessed."""
+        return self.musts is not None and bool(self.musts[self.row])
 
     @property
     def missing(self) -> tuple[str, ...]:
@@ -52,32 +64,31 @@ class Teller:
         if name in result.facts:
             fact = result.facts[name]
             return str(fact(row) if callable(fact) else fact[row])
-        for line in result.working:
-            if line.key == name:
-                return str(line.values[row])
+        if name in self.lines:
+            return str(self.lines[name].values[row])
         if name == "machine":
             return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
-        return value_text(self.assessed.stations, name, self.station_row)
+        return self.text(name, self.station_row)
 
     def figure(self, name: str) -> tuple[float, str] | None:
         """The number and unit behind a word in braces; None where it stands for something else."""
         result, row = self.result, self.row
         assert result is not None
-        if name in ("observed", "lower", "upper"):
+        if name in FIGURES:
             values = getattr(result, name)
             return float("nan") if values is None else float(values[row]), result.unit
         if name in result.facts:
             fact = result.facts[name]
             return (float(fact[0][row]), fact[1]) if isinstance(fact, tuple) else None
-        for line in result.working:
-            if line.key == name:
-                value = line.values[row]
-                return None if isinstance(value, str) else (float(value), line.unit)
+        if name in self.lines:
+            value = self.lines[name].values[row]
+            return None if isinstance(value, str) else (float(value), self.lines[name].unit)
         return None
 
-    def _filled(self, match: re.Match[str]) -> str:
+    def _filled(self, name: str, other: str, word: str) -> str:
         """What stands for one placeholder of a template (:data:`linter.rulebook.model.PLACEHOLDER`)."""
-        name, other, word = match.groups()
+        if not other and not word:
+            return self.word(name)
         figure, end = self.figure(name), self.figure(other) if other else None
         if other and figure and end:
             ends = (-end[0], -figure[0]) if word == "clearance" else (figure[0], end[0])
@@ -87,8 +98,10 @@ class Teller:
         return f"{self.word(name)} to {self.word(other)}" if other else self.word(name)
 
     def _fill(self, template: str) -> str:
-        text = PLACEHOLDER.sub(self._filled, template)
-        return text[:1].upper() + text[1:]
+        first, *pieces = _pieces(template)
+        for k in range(0, len(pieces), 4):
+            first += self._filled(*pieces[k : k + 3]) + pieces[k + 3]
+        return first[:1].upper() + first[1:]
 
     def message(self, outcome: str) -> str:
         """What is said of the row."""
@@ -106,7 +119,13 @@ class Teller:
         rows = [self.station_row]
         if clause.level == "machine":
             rows = [int(k) for k in np.flatnonzero(stations.machine_row == stations.machine_row[self.station_row])]
-        return [value_text(stations, name, row) for name in (*clause.needs, *clause.uses) for row in rows]
+        return [self.text(name, row) for name in (*clause.needs, *clause.uses) for row in rows]
+
+
+@cache
+def _pieces(template: str) -> tuple[str, ...]:
+    """A template cut at its placeholders: text, then by fours name, other end, word and the text behind."""
+    return tuple(piece or "" for piece in PLACEHOLDER.split(template))
 
 
 def _told_met(teller: Teller) -> tuple[str, str]:
@@ -132,7 +151,7 @@ def _told_not_assessed(teller: Teller) -> tuple[str, str]:
         message = f"Not assessed: the table does not state {words}."
         remedy = f"State {_listed(teller.missing)}."
     else:
-        kind = value_text(teller.assessed.stations, "bearing_type", teller.station_row)
+        kind = teller.text("bearing_type", teller.station_row)
         about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
         message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
     if teller.result is not None and "not_assessed" in teller.result.facts and (why := teller.word("not_assessed")):

@@ -1,51 +1,36 @@
 """Plain records of an assessment, made for what a report shows."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from functools import cache
-from typing import Any, TypeVar
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from functools import partial
+from typing import Any
 
 import numpy as np
 
-from linter.checks.shared.base import Result, View
+from linter.checks.shared.base import View
 from linter.model.findings import (
     OUTCOMES,
-    SEVERITIES,
+    TO_ACT_ON,
     Assessment,
-    Assumed,
-    Cause,
     Failure,
     InputRecord,
     MachineRecord,
     Needed,
-    Quantity,
     ReadCell,
     ReviewResult,
     StationRecord,
     Unrecognised,
-    Used,
-    WorkingLine,
 )
+from linter.model.many import Anew
 from linter.model.stations import Bools, Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
-from linter.model.wording import rounded, value_text
-from linter.review.assess import (
-    FINDING,
-    MET,
-    NOT_ASSESSED,
-    Assessed,
-    ClauseReview,
-    assess,
-    in_parts,
-)
-from linter.review.messages import TOLD, Teller
+from linter.model.wording import rounded
+from linter.review.assess import Assessed, assess
+from linter.review.making import Maker
+from linter.review.many import RECORD_ROWS, Again, Passed, by_name, in_order
 from linter.review.needed import needed
 from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook
-
-T = TypeVar("T")
-#: Rows whose results are held at once while records are made of them.
-RECORD_ROWS = 4000
 
 
 def assessments(
@@ -76,148 +61,10 @@ def assessments(
     list of Assessment
         Ordered by machine, station (the clauses about the machine first) and clause.
     """
-    stations, view = assessed.stations, assessed.view
-    wanted_machines = range(view.machine_count) if machines is None else machines
-    codes = {OUTCOMES.index(o) for o in outcomes if o in OUTCOMES[:4]}
-    found: list[Assessment] = []
-    station_names = stations.text("station")
-    reviews = [assessed.reviews[clause_id] for clause_id in sorted(assessed.reviews)]
-    held = must or {}
-    for machine in sorted(wanted_machines, key=lambda m: (stations.machines[m], m)):
-        start = int(view.starts[machine])
-        every = range(start, start + int(view.station_count[machine]))
-        inputs = _Inputs(stations, every)
-        for review in reviews:
-            if review.clause.level == "machine" and int(review.outcome[machine]) in codes:
-                teller = Teller(assessed, review, machine, start, held.get(review.clause.id))
-                found.append(_record(teller, inputs, list(every), stations.machines[machine], None, full))
-        for row in sorted(every, key=lambda r: (str(station_names[r]), r)):
-            for review in reviews:
-                if review.clause.level == "station" and int(review.outcome[row]) in codes:
-                    teller = Teller(assessed, review, row, row, held.get(review.clause.id))
-                    name = str(station_names[row])
-                    found.append(_record(teller, inputs, [row], stations.machines[machine], name, full))
-    return found
-
-
-class _Inputs:
-    """Inputs of one machine as records, each made once: clauses that share one share its record."""
-
-    def __init__(self, stations: Stations, rows: Iterable[int]) -> None:
-        self.stations = stations
-        self.used = {row: _Made(self._used, row) for row in rows}
-        self.assumed = {row: _Made(self._assumed, row) for row in rows}
-
-    def used_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Used, ...]:
-        """Where the parameters stand that a clause looks at."""
-        return self._each(self.used, names, rows)
-
-    def assumed_at(self, names: Iterable[str], rows: Sequence[int]) -> tuple[Assumed, ...]:
-        """Documented defaults among the parameters that a clause looks at."""
-        assumed = self.stations.assumed
-        return self._each(self.assumed, [name for name in names if name in assumed], rows)
-
-    @staticmethod
-    def _each(made: Mapping[int, "_Made[T]"], names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
-        if len(rows) == 1:
-            at = made[rows[0]]
-            return tuple([entry for name in names if (entry := at[name]) is not None])
-        wanted = ((name, row) for name in names for row in (rows[:1] if parameter(name).level == "machine" else rows))
-        return tuple([entry for name, row in wanted if (entry := made[row][name]) is not None])
-
-    def _used(self, name: str, row: int) -> Used | None:
-        place = self.stations.place(name, row)
-        return None if place is None else Used(name, place, value_text(self.stations, name, row))
-
-    def _assumed(self, name: str, row: int) -> Assumed | None:
-        assumption = self.stations.assumed.get(name)
-        if assumption is None or not assumption.rows[row]:
-            return None
-        if parameter(name).kind == "choice":
-            return Assumed(name, value_text(self.stations, name, row), "", assumption.reason)
-        value = rounded(float(self.stations.number(name)[row]))
-        return Assumed(name, value, parameter(name).unit, assumption.reason)
-
-
-class _Made(dict[str, T | None]):
-    """Records of one row by parameter, each made when it is first asked for."""
-
-    def __init__(self, make: Callable[[str, int], T | None], row: int) -> None:
-        super().__init__()
-        self.make, self.row = make, row
-
-    def __missing__(self, name: str) -> T | None:
-        made = self[name] = self.make(name, self.row)
-        return made
-
-
-@cache
-def _looked_at(needs: tuple[str, ...], uses: tuple[str, ...]) -> tuple[str, ...]:
-    """Parameters that a clause looks at, each once."""
-    return tuple(dict.fromkeys((*needs, *uses)))
-
-
-def _record(
-    teller: Teller, inputs: _Inputs, rows: list[int], machine: str, station: str | None, full: bool
-) -> Assessment:
-    clause, result, review, row = teller.review.clause, teller.result, teller.review, teller.row
-    outcome = int(review.outcome[row])
-    message, remedy = TOLD[outcome](teller)
-    names = _looked_at(clause.needs, clause.uses)
-    cause = teller.assessed.cause(clause, row, teller.station_row)
-    with_working = outcome in (FINDING, NOT_ASSESSED) or (full and outcome == MET)
-    return Assessment(
-        clause=clause.id,
-        title=clause.title,
-        machine=machine,
-        station=station,
-        outcome=OUTCOMES[outcome],
-        severity=SEVERITIES[review.severity[row]] if outcome == FINDING else None,
-        observed=_quantity(review, "observed", row),
-        lower=_quantity(review, "lower", row),
-        upper=_quantity(review, "upper", row),
-        message=message,
-        working=_working(result, row) if with_working else (),
-        missing=teller.missing if outcome == NOT_ASSESSED else (),
-        assumed=_check_assumed(result, row) + inputs.assumed_at(names, rows),
-        places=_cells(result, row) + inputs.used_at(names, rows),
-        sources=clause.sources,
-        remedy=remedy,
-        follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
-        must=teller.must,
-        quantity=teller.quantity if outcome == FINDING else "",
-    )
-
-
-def _check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
-    found = []
-    for entry in () if result is None else result.assumed:
-        value = entry.values[row]
-        if entry.rows[row] and (isinstance(value, str) or np.isfinite(value)):
-            shown = value if isinstance(value, str) else rounded(value)
-            found.append(Assumed(entry.parameter, shown, entry.unit, entry.reason))
-    return tuple(found)
-
-
-def _cells(result: Result | None, row: int) -> tuple[Used, ...]:
-    named = () if result is None or result.cells is None else result.cells(row)
-    return tuple(Used(name, place, text) for name, place, text in named)
-
-
-def _quantity(review: ClauseReview, name: str, row: int) -> Quantity | None:
-    values = review.figures.get(name)
-    return None if values is None or np.isnan(values[row]) else Quantity(rounded(values[row]), review.unit)
-
-
-def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
-    lines = []
-    for line in () if result is None else result.working:
-        value: Any = line.values[row]
-        if not isinstance(value, str):
-            value = rounded(value) if np.isfinite(value) else None
-        if value is not None and value != "":
-            lines.append(WorkingLine(line.key, line.symbol, line.meaning, value, line.unit, line.formula))
-    return tuple(lines)
+    names = assessed.stations.machines
+    wanted = range(len(names)) if machines is None else machines
+    maker = Maker(assessed, tuple(outcomes), full, must)
+    return [record for k in sorted(wanted, key=lambda m: (names[m], m)) for record in maker.machine(k)]
 
 
 def review_reading(
@@ -269,62 +116,75 @@ def review_reading(
                 stations=tuple(sorted(str(name) for name in station_names[start : start + count])),
             )
         )
-    found: list[tuple[str, list[Assessment]]] = []
+    large = len(stations) > RECORD_ROWS
+    passed = Passed()
+    found: list[Assessment] = []
     wanted: list[Needed] = []
     failures: dict[Failure, None] = {}
-    for part in in_parts(stations, RECORD_ROWS):
+    for part in in_order(stations):
         told(part.machines[0] if part.machines else "")
         assessed = assess(part, rulebook)
         failures.update(
             dict.fromkeys(Failure(name, r.failure) for name, r in assessed.reviews.items() if r.failure is not None)
         )
         must = {name: must_rows(r.clause, assessed.view, gate) for name, r in assessed.reviews.items()}
-        made = [(machine, assessments(assessed, [k], full=full, must=must)) for k, machine in enumerate(part.machines)]
-        wanted += needed(part, (record for _, records_of in made for record in records_of))
+        maker = Maker(assessed, TO_ACT_ON if large else OUTCOMES, full, must)
+        made = [record for k in by_name(part) for record in maker.machine(k)]
+        wanted += needed(part, made)
         found += made
-    found.sort(key=lambda entry: entry[0])
+        if large:
+            passed.add(assessed, maker, must)
+    cells, records_of = Anew(partial(_read_cells, reading)), Anew(partial(_station_records, stations))
     return ReviewResult(
         tool="ringseat",
         tool_version=__version__,
         rulebook=rulebook.record(),
         input=InputRecord(reading.file, reading.sha256, reading.layout),
         machines=tuple(sorted(records, key=lambda r: r.machine)),
-        assessments=tuple(record for _, of_machine in found for record in of_machine),
+        assessments=passed.result(tuple(found), Again(stations, rulebook, gate, full)) if large else tuple(found),
         unrecognised=tuple(Unrecognised(u.name, u.value, u.place, u.reason) for u in reading.unused),
         gate_severity=gate,
         complete_wanted=complete,
         notes=tuple(reading.notes),
-        understood=tuple(
-            ReadCell(
-                machine=stations.machines[int(stations.machine_row[u.row])],
-                station=str(station_names[u.row]) if parameter(u.parameter).level == "station" else None,
-                parameter=u.parameter,
-                place=u.place,
-                read=u.read,
-                value=u.value,
-            )
-            for u in reading.understood
-        ),
+        understood=cells if large else tuple(cells),
         failures=tuple(failures),
         undecided_passes=undecided_passes,
         needed=tuple(wanted),
-        stations=tuple(
-            StationRecord(
-                stations.machines[int(stations.machine_row[row])],
-                str(station_names[row]),
-                values := station_values(stations, row),
-                {
-                    name: {"value": values[name], "basis": str(derivation.basis[row])}
-                    for name, derivation in stations.derived.items()
-                    if derivation.rows[row]
-                },
-            )
-            for row in sorted(
-                range(len(stations)),
-                key=lambda r: (stations.machines[int(stations.machine_row[r])], station_names[r], r),
-            )
-        ),
+        stations=records_of if large else tuple(records_of),
     )
+
+
+def _rows_of(stations: Stations, machines: Collection[str] | None) -> Bools | None:
+    """Which rows are of some machines; None for all of them."""
+    if machines is None:
+        return None
+    return np.array([name in machines for name in stations.machines], dtype=bool)[stations.machine_row]
+
+
+def _read_cells(reading: Any, machines: Collection[str] | None) -> Iterator[ReadCell]:
+    """Every cell that was used, by parameter."""
+    stations: Stations = reading.stations
+    names = stations.text("station")
+    for u in reading.cells(_rows_of(stations, machines)):
+        machine = stations.machines[int(stations.machine_row[u.row])]
+        station = str(names[u.row]) if parameter(u.parameter).level == "station" else None
+        yield ReadCell(machine, station, u.parameter, u.place, u.read, u.value)
+
+
+def _station_records(stations: Stations, of: Collection[str] | None) -> Iterator[StationRecord]:
+    """Every position with its values, by machine and name."""
+    names = stations.text("station")
+    machines = [stations.machines[k] for k in stations.machine_row.tolist()]
+    wanted = _rows_of(stations, of)
+    rows = range(len(stations)) if wanted is None else np.flatnonzero(wanted).tolist()
+    for row in sorted(rows, key=lambda r: (machines[r], names[r], r)):
+        values = station_values(stations, row)
+        derived = {
+            name: {"value": values[name], "basis": str(derivation.basis[row])}
+            for name, derivation in stations.derived.items()
+            if derivation.rows[row]
+        }
+        yield StationRecord(machines[row], str(names[row]), values, derived)
 
 
 def station_values(stations: Stations, row: int) -> dict[str, Any]:

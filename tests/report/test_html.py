@@ -6,13 +6,15 @@ import pytest
 from attrs import evolve
 
 from linter.model.visible import visible
+from linter.report import pages
 from linter.report.entries import entries_of
 from linter.report.html import formula, html_text
+from linter.report.pages import IN_FULL
 
 RAW = {"script", "iframe", "object", "embed", "base", "form", "link", "img", "input", "button"}
 
 
-@pytest.fixture(params=["sample", "hostile", "nothing", "lean", "brief"])
+@pytest.fixture(params=["sample", "hostile", "nothing", "lean", "gravest"])
 def page(request, sample, hostile, wide, rulebook):
     result = {
         "sample": sample,
@@ -21,7 +23,7 @@ def page(request, sample, hostile, wide, rulebook):
             sample, assessments=(), understood=(), unrecognised=(), stations=(), concessions=(), notes=()
         ),
         "lean": wide(30),
-        "brief": wide(140),
+        "gravest": wide(140),
     }[request.param]
     return html_text(result, rulebook)
 
@@ -140,8 +142,21 @@ def test_two_hundred_stations_stay_below_5_mb_and_lose_no_finding(wide, rulebook
 def test_a_long_report_keeps_each_finding_with_its_change(wide, rulebook, strict):
     result = wide(140)
     text = "".join(strict(html_text(result, rulebook)).text)
-    assert "findings are shown as tables" in text
-    assert text.count("h5 → k5 (line 1 of the plan)") == sum(a.clause == "fit.shaft-class" for a in result.assessments)
+    entries = entries_of(a for a in result.assessments if a.outcome in ("finding", "conceded"))
+    assert f"the {IN_FULL} most severe are shown in full and the next {len(entries) - IN_FULL} as a table" in text
+    assert text.count("h5 → k5") == sum(entry.item.clause == "fit.shaft-class" for entry in entries) == 140
+
+
+def test_a_report_of_very_many_findings_counts_the_last_ones(wide, rulebook, strict, monkeypatch):
+    monkeypatch.setattr(pages, "IN_TABLE", 300)
+    result = wide(140)
+    page = strict(html_text(result, rulebook))
+    entries = entries_of(a for a in result.assessments if a.outcome in ("finding", "conceded"))
+    text = "".join(page.text)
+    assert f"the next {300 - IN_FULL} as a table" in text
+    assert text.count(f"{len(entries) - 300} more are in the result file") == 2
+    assert {link[1:] for link in page.links} <= set(page.ids)
+    assert "f300" in page.ids and "f301" not in page.ids
 
 
 def test_a_remedy_names_the_cell_and_what_stands_there(sample, rulebook, strict):

@@ -4,7 +4,7 @@ Nothing is guessed and nothing is lost: a cell is used, or it is a :class:`~lint
 it is listed as unused.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 import numpy as np
@@ -12,7 +12,7 @@ from attrs import define, evolve, field
 from numpy.typing import NDArray
 
 from linter.model.places import PlaceColumn
-from linter.model.stations import Choice, Problem, Stations, Toleranced, Understood, Unused
+from linter.model.stations import Bools, Choice, Problem, Stations, Toleranced, Understood, Unused
 from linter.model.vocabulary import Parameter, parameter, vocabulary
 from linter.reading.cells.numbers import Decimal
 from linter.reading.files.grids import cell_text
@@ -382,9 +382,9 @@ class Resolver:
         self.columns.texts["machine"] = np.array(self.keys.machines, dtype=object)[self.keys.machine_row]
         self.columns.texts["station"] = np.array(self.keys.stations, dtype=object)
 
-    def understood(self, stations: Stations) -> list[Understood]:
-        """Every cell that was used, as read and as understood, in the order of the vocabulary."""
-        return understood_cells(self.file, self.used, self._row_of)
+    def understood(self, rows: Bools | None = None) -> Iterator[Understood]:
+        """Every cell that was used (for some rows), as read and as understood, in the order of the vocabulary."""
+        return understood_cells(self.file, self.used, self._row_of, rows)
 
 
 def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:

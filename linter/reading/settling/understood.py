@@ -1,37 +1,43 @@
 """Every cell that was used, as read and as understood, for the part of a report that shows the reading."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 import numpy as np
 
-from linter.model.stations import Understood
+from linter.model.stations import Bools, Understood
 from linter.model.vocabulary import Parameter
 from linter.reading.files.grids import cell_text
 from linter.reading.settling.one_value import Stated
 
 
 def understood_cells(
-    file: str, used: Iterable[tuple[Parameter, list[Stated]]], row_of: Callable[[Parameter, int], int]
-) -> list[Understood]:
-    """Every cell that was used, in the order of the vocabulary; ``row_of`` gives the row of a parameter's group."""
-    result = []
-    places: set[tuple[str, Any]] = set()
+    file: str,
+    used: Iterable[tuple[Parameter, list[Stated]]],
+    row_of: Callable[[Parameter, int], int],
+    rows: Bools | None = None,
+) -> Iterator[Understood]:
+    """Every cell that was used, in the order of the vocabulary; ``row_of`` gives the row of a parameter's group.
+
+    With ``rows`` only the cells of the rows that it is true for.
+    """
     for entry, stated in used:
+        places: set[Any] = set()
         for one in stated:
             told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "missing")}
             seen: set[int] = set()
             for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
+                row = row_of(entry, group)
+                if rows is not None and not rows[row]:
+                    continue
                 read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
                 if cell in told or cell in seen or not read:
                     continue
                 seen.add(cell)
                 place = one.strip.place(file, cell)
-                if (entry.name, place) not in places:
-                    places.add((entry.name, place))
-                    row = row_of(entry, group)
-                    result.append(Understood(entry.name, row, place, read, in_words(entry, one, cell)))
-    return result
+                if place not in places:
+                    places.add(place)
+                    yield Understood(entry.name, row, place, read, in_words(entry, one, cell))
 
 
 def in_words(entry: Parameter, stated: Stated, cell: int) -> str:

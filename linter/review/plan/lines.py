@@ -7,7 +7,7 @@ import numpy as np
 from attrs import evolve, frozen
 from numpy.typing import NDArray
 
-from linter.model.findings import SEVERITIES, TABLE_CHAPTER, Change, ReviewResult, at_least
+from linter.model.findings import SEVERITIES, TABLE_CHAPTER, Assessment, Change, ReviewResult, at_least
 from linter.model.plan import (
     Alternative,
     Conflict,
@@ -74,17 +74,15 @@ class Recorder:
     def recorded(self) -> ReviewResult:
         """The result with plan, its outcome and the decisions; each finding points at the lines that serve it."""
         return evolve(
-            self.result,
-            assessments=tuple(
-                evolve(a, clears_with=tuple(self.changes[(a.machine, a.clause, a.station)]))
-                if a.outcome == "finding" and (a.machine, a.clause, a.station) in self.changes
-                else a
-                for a in self.result.assessments
-            ),
+            self.result.changed(self._with_changes),
             plan=tuple(self.lines),
             plan_result=_whole(self.result, self.machines),
             decisions=tuple(self.decisions),
         )
+
+    def _with_changes(self, item: Assessment) -> Assessment:
+        changes = self.changes.get((item.machine, item.clause, item.station))
+        return evolve(item, clears_with=tuple(changes)) if changes and item.outcome == "finding" else item
 
 
 def _change(line: PlanLine, station: str | None) -> Change:
@@ -291,7 +289,7 @@ def _whole(result: ReviewResult, machines: Sequence[MachinePlan]) -> PlanResult:
     planned: Mapping[str, MachinePlan] = {entry.machine: entry for entry in machines}
     severities = dict.fromkeys(SEVERITIES, 0)
     closed, wanting = bool(result.failures) or result.nothing_assessed, False
-    for item in result.assessments:
+    for item in result.to_act_on:
         if item.machine in planned:
             continue
         if item.outcome == "finding" and item.severity is not None:

@@ -59,7 +59,10 @@ def with_plan(
     index = {name: k for k, name in enumerate(stations.machines)}
     names = sorted(sorted(by_machine), key=lambda name: _gravity(by_machine[name]))
     searched = sorted(names[:most])
-    wanted = [(index[name], by_machine[name]) for name in searched if name in index]
+    records: dict[str, list[Assessment]] = {}
+    for item in result.of_machines(set(searched)):
+        records.setdefault(item.machine, []).append(item)
+    wanted = [(index[name], records[name]) for name in searched if name in index]
     if left := len(names) - len(searched):
         said = f"A plan was searched for the {most} machines with the most severe findings"
         more = f"{left} more {'has' if left == 1 else 'have'} findings that close the gate."
@@ -77,10 +80,10 @@ def _gravity(records: Sequence[Assessment]) -> tuple[int, ...]:
 
 
 def _closing_machines(result: ReviewResult) -> dict[str, list[Assessment]]:
-    """Assessments of the machines that have a finding which closes the gate."""
+    """What somebody acts on at the machines that have a finding which closes the gate."""
     closing = {a.machine for a in result.closing}
     found: dict[str, list[Assessment]] = {}
-    for item in result.assessments if closing else ():
+    for item in result.to_act_on:
         if item.machine in closing:
             found.setdefault(item.machine, []).append(item)
     return found

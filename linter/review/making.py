@@ -1,0 +1,216 @@
+"""Makes the plain record of one clause at one row, with the inputs that several clauses share made once."""
+
+from collections import defaultdict
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from functools import cache
+from typing import Any, TypeVar
+
+import numpy as np
+
+from linter.checks.shared.base import Result
+from linter.model.findings import OUTCOMES, SEVERITIES, Assessment, Assumed, Cause, Quantity, Used, WorkingLine
+from linter.model.stations import Bools, Stations
+from linter.model.vocabulary import parameter
+from linter.model.wording import rounded, value_text
+from linter.review.assess import FINDING, MET, NOT_ASSESSED, Assessed, ClauseReview
+from linter.review.messages import TOLD, Teller
+
+T = TypeVar("T")
+
+
+class Maker:
+    """Makes the records of the rows of one part of a table.
+
+    Parameters
+    ----------
+    assessed : Assessed
+        From :func:`linter.review.assess.assess`, with its results kept.
+    outcomes : collection of str
+        Outcomes wanted.
+    full : bool
+        Whether what is met has its working too.
+    must : dict of str to bool array, optional
+        By clause the rows that must be judged before the gate may open.
+    """
+
+    def __init__(
+        self,
+        assessed: Assessed,
+        outcomes: Collection[str] = OUTCOMES,
+        full: bool = True,
+        must: Mapping[str, Bools] | None = None,
+    ) -> None:
+        self.assessed = assessed
+        inputs = self.inputs = _Inputs(assessed.stations)
+        self.codes = {OUTCOMES.index(o) for o in outcomes if o in OUTCOMES[:4]}
+        clauses = [
+            _ClauseMaker(assessed, assessed.reviews[name], inputs, full, (must or {}).get(name))
+            for name in sorted(assessed.reviews)
+        ]
+        self.of_machine = [clause for clause in clauses if clause.review.clause.level == "machine"]
+        self.of_station = [clause for clause in clauses if clause.review.clause.level == "station"]
+
+    def machine(self, index: int, held: Iterator[Assessment] | None = None) -> Iterator[Assessment]:
+        """The records of one machine: the clauses about it, then those of each station by its name.
+
+        ``held`` gives, in this order, the records that need not be made: those of findings and of what is not assessed.
+        """
+        stations, view, codes = self.assessed.stations, self.assessed.view, self.codes
+        start = int(view.starts[index])
+        rows = range(start, start + int(view.station_count[index]))
+        name, names = stations.machines[index], stations.text("station")
+        self.inputs.forget()
+        at: list[tuple[list[_ClauseMaker], int, Sequence[int], str | None]] = [(self.of_machine, index, rows, None)]
+        ordered = sorted(rows, key=lambda r: (str(names[r]), r))
+        at += [(self.of_station, row, (row,), str(names[row])) for row in ordered]
+        for clauses, row, used, station in at:
+            for clause in clauses:
+                outcome = clause.outcome[row]
+                if outcome in codes:
+                    if held is not None and outcome in (FINDING, NOT_ASSESSED):
+                        yield next(held)
+                    else:
+                        yield clause.record(row, used, name, station)
+
+
+class _ClauseMaker:
+    """Makes the records of one clause."""
+
+    def __init__(
+        self, assessed: Assessed, review: ClauseReview, inputs: "_Inputs", full: bool, must: Bools | None
+    ) -> None:
+        self.assessed, self.review, self.inputs, self.full = assessed, review, inputs, full
+        self.teller = Teller(assessed, review, must, inputs.text)
+        self.names = _looked_at(review.clause.needs, review.clause.uses)
+        assumed = assessed.stations.assumed
+        self.assumed = tuple(name for name in self.names if name in assumed)
+        # a list is looked up faster than an array, one row at a time
+        self.outcome: list[int] = review.outcome.tolist()
+        self.figures = {name: values.tolist() for name, values in review.figures.items()}
+
+    def record(self, row: int, rows: Sequence[int], machine: str, station: str | None) -> Assessment:
+        """The record of one row; ``rows`` are its rows of the stations."""
+        review, clause, inputs = self.review, self.review.clause, self.inputs
+        teller = self.teller.at(row, rows[0])
+        outcome = self.outcome[row]
+        message, remedy = TOLD[outcome](teller)
+        cause = self.assessed.cause(clause, row, rows[0]) if outcome == FINDING else None
+        with_working = outcome in (FINDING, NOT_ASSESSED) or (self.full and outcome == MET)
+        return Assessment(
+            clause=clause.id,
+            title=clause.title,
+            machine=machine,
+            station=station,
+            outcome=OUTCOMES[outcome],
+            severity=SEVERITIES[review.severity[row]] if outcome == FINDING else None,
+            observed=self._quantity("observed", row),
+            lower=self._quantity("lower", row),
+            upper=self._quantity("upper", row),
+            message=message,
+            working=_working(review.result, row) if with_working else (),
+            missing=teller.missing if outcome == NOT_ASSESSED else (),
+            assumed=check_assumed(review.result, row) + inputs.each(inputs.assumed, self.assumed, rows),
+            places=_cells(review.result, row) + inputs.each(inputs.used, self.names, rows),
+            sources=clause.sources,
+            remedy=remedy,
+            follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
+            must=teller.must,
+            quantity=teller.quantity if outcome == FINDING else "",
+        )
+
+    def _quantity(self, name: str, row: int) -> Quantity | None:
+        values = self.figures.get(name)
+        if values is None or (value := values[row]) != value:
+            return None
+        return Quantity(rounded(value), self.review.unit)
+
+
+class _Inputs:
+    """Inputs of one machine as records and as texts, each made once: clauses that share one share its record."""
+
+    def __init__(self, stations: Stations) -> None:
+        self.stations = stations
+        self.forget()
+
+    def forget(self) -> None:
+        """Let go what was made, before the next machine."""
+        self.used: dict[int, _Made[Used]] = defaultdict(lambda: _Made(self._used))
+        self.assumed: dict[int, _Made[Assumed]] = defaultdict(lambda: _Made(self.assumed_of))
+        self.texts: dict[tuple[str, int], str] = {}
+
+    def text(self, name: str, row: int) -> str:
+        """The value of a parameter as a report shows it."""
+        found = self.texts.get((name, row))
+        if found is None:
+            found = self.texts[name, row] = value_text(self.stations, name, row)
+        return found
+
+    @staticmethod
+    def each(made: "dict[int, _Made[T]]", names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
+        """Records of the parameters that a clause looks at, in these rows."""
+        if len(rows) == 1:
+            at, row = made[rows[0]], rows[0]
+            return tuple([entry for name in names if (entry := at.of(name, row)) is not None])
+        wanted = ((name, row) for name in names for row in (rows[:1] if parameter(name).level == "machine" else rows))
+        return tuple([entry for name, row in wanted if (entry := made[row].of(name, row)) is not None])
+
+    def _used(self, name: str, row: int) -> Used | None:
+        place = self.stations.place(name, row)
+        return None if place is None else Used(name, place, self.text(name, row))
+
+    def assumed_of(self, name: str, row: int) -> Assumed | None:
+        """The documented default that a parameter has in a row."""
+        assumption = self.stations.assumed.get(name)
+        if assumption is None or not assumption.rows[row]:
+            return None
+        if parameter(name).kind == "choice":
+            return Assumed(name, self.text(name, row), "", assumption.reason)
+        value = rounded(float(self.stations.number(name)[row]))
+        return Assumed(name, value, parameter(name).unit, assumption.reason)
+
+
+class _Made(dict[str, T | None]):
+    """Records of one row by parameter, each made when it is first asked for."""
+
+    def __init__(self, make: Callable[[str, int], T | None]) -> None:
+        super().__init__()
+        self.make = make
+
+    def of(self, name: str, row: int) -> T | None:
+        """The record of a parameter."""
+        if name not in self:
+            self[name] = self.make(name, row)
+        return self[name]
+
+
+@cache
+def _looked_at(needs: tuple[str, ...], uses: tuple[str, ...]) -> tuple[str, ...]:
+    """Parameters that a clause looks at, each once."""
+    return tuple(dict.fromkeys((*needs, *uses)))
+
+
+def check_assumed(result: Result | None, row: int) -> tuple[Assumed, ...]:
+    """What a check put in the place of absent values in a row."""
+    found = []
+    for entry in () if result is None else result.assumed:
+        value = entry.values[row]
+        if entry.rows[row] and (isinstance(value, str) or np.isfinite(value)):
+            shown = value if isinstance(value, str) else rounded(value)
+            found.append(Assumed(entry.parameter, shown, entry.unit, entry.reason))
+    return tuple(found)
+
+
+def _cells(result: Result | None, row: int) -> tuple[Used, ...]:
+    named = () if result is None or result.cells is None else result.cells(row)
+    return tuple(Used(name, place, text) for name, place, text in named)
+
+
+def _working(result: Result | None, row: int) -> tuple[WorkingLine, ...]:
+    lines = []
+    for line in () if result is None else result.working:
+        value: Any = line.values[row]
+        if not isinstance(value, str):
+            value = rounded(value) if np.isfinite(value) else None
+        if value is not None and value != "":
+            lines.append(WorkingLine(line.key, line.symbol, line.meaning, value, line.unit, line.formula))
+    return tuple(lines)
