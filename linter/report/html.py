@@ -17,6 +17,7 @@ from linter.model.plan import Decision
 from linter.model.visible import visible
 from linter.model.vocabulary import vocabulary
 from linter.model.wording import number_text, quantity_text, unit_text
+from linter.report.answers import answers
 from linter.report.balls import ball_tables
 from linter.report.cells import cells_of, cells_to_change, same_change
 from linter.report.compiled import CompiledLoader
@@ -100,6 +101,7 @@ def environment() -> Environment:
         titles=_titles,
         helpful=_helpful,
         cells_of=cells_of,
+        answers=answers,
         step_bars=step_bars,
         limit_name=limit_name,
         percent=percent,
