@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from attrs import frozen
 
-from linter.report.language.speech import say
+from linter.report.language import say
 from linter.report.pages import MachinePart
 
 

@@ -60,7 +60,7 @@ def test_the_page_of_the_machine_answers_the_questions_of_a_designer(result, des
                     found = [a for a in reviewed.assessments if a.message == line.text and a.title == line.title]
                     assert {a.station for a in found if a.machine == part.record.machine} >= set(line.places)
                     assert (line.number is None) == (found[0].outcome == "met")
-                    assert f"finding {line.number}</a>" in page or line.number is None
+                    assert f"Finding {line.number}</a>" in page or line.number is None
 
 
 def test_the_draft_is_closed_by_preload_and_run_out_and_the_amended_one_has_remarks_only(result):
