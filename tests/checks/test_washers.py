@@ -19,7 +19,7 @@ FAULTS = {
         "parts.washer-clear",
     ),
     "rubs the shield": ({"washer_inside_diameter": 19.5}, "parts.washer-clear"),
-    "does not pass the bore": ({"washer_outside_diameter": 26.1}, "parts.washer-clear"),
+    "does not fit the bore": ({"washer_outside_diameter": 26.1}, "parts.washer-clear"),
     "presses on an edge": ({"washer_inside_diameter": 24.4}, "parts.washer-face"),
     "is out of parallel": ({"washer_parallelism": 0.015}, "parts.washer-form"),
 }
