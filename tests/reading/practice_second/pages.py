@@ -47,7 +47,9 @@ SIZES = {
     "61904": (20, 37, 9, 0.3), "R8ZZ": (12.7, 28.575, 7.938, 0.4), "R6ZZ": (9.525, 22.225, 7.142, 0.4),
 }  # fmt: skip
 _NOTE = re.compile(r"\s*«([^»]*)»$")
-_KEY = re.compile(r"([a-z]?)(\d?)\.(\w+)(?:=(.*))?$")
+_KEY = re.compile(r"([a-z]?)(\d?)\.([\w|]+)(?:=(.*))?$")
+#: Row, first and last column of merged cells, from 0; a fourth number is the last row.
+Merges = tuple[tuple[int, ...], ...]
 
 
 class Reader:
@@ -71,7 +73,7 @@ class Reader:
             if not match:
                 raise ValueError(f"{part!r} in {cell!r}")
             machine, station, name, value = match.groups()
-            key = (ord(machine or "a") - ord("a"), int(station) - 1 if station else -1, SHORT[name])
+            key = (ord(machine or "a") - ord("a"), int(station) - 1 if station else -1, SHORT.get(name, name))
             self._state(key, text.removeprefix("#") if value is None else value)
             self.own.setdefault(key, []).append(address)
             self.cells.setdefault(key, []).extend([address, *(place for place, _ in around)])
@@ -141,21 +143,18 @@ def page(
     *,
     write: str = ",",
     encoding: str = "utf-8",
-    merges: tuple[tuple[int, int, int], ...] = (),
+    merges: Merges = (),
     shape: str = "",
     language: str = "",
 ) -> Table:
     """A page as a file: delimited text with the delimiter ``write``, or a workbook where that is ``xlsx``.
 
-    In a workbook a cell that begins with ``#`` is a number. ``merges``: row, first and last column, from 0.
+    In a workbook a cell that begins with ``#`` is a number.
     """
     reader = Reader()
-    plain = [
-        [reader.note(cell, f"{column_letters(c)}{r + 1}", _around(rows, r, c)) for c, cell in enumerate(row)]
-        for r, row in enumerate(rows)
-    ]
+    plain = _noted(reader, rows)
     if write == "xlsx":
-        content, suffix = _workbook(plain, merges), ".xlsx"
+        content, suffix = _workbook([("Data", plain, merges)]), ".xlsx"
     else:
         out = io.StringIO()
         csv.writer(out, delimiter=write, lineterminator="\r\n").writerows(
@@ -163,6 +162,29 @@ def page(
         )
         content, suffix = out.getvalue().encode(encoding), ".csv" if write in ",;" else ".txt"
     return _table(number, suffix, content, reader, stations, machines, shape, language)
+
+
+def book(
+    number: int,
+    sheets: list[tuple[str, list[list[str]], Merges]],
+    stations: tuple[tuple[str, ...], ...],
+    machines: tuple[str, ...] = ("",),
+    *,
+    shape: str = "",
+    language: str = "",
+) -> Table:
+    """A workbook of several sheets, each a page. Cells with a meaning must not have the same address on two sheets."""
+    reader = Reader()
+    content = _workbook([(name, _noted(reader, rows), merges) for name, rows, merges in sheets])
+    return _table(number, ".xlsx", content, reader, stations, machines, shape, language)
+
+
+def _noted(reader: Reader, rows: list[list[str]]) -> list[list[str]]:
+    """The rows without their meanings, which the reader keeps."""
+    return [
+        [reader.note(cell, f"{column_letters(c)}{r + 1}", _around(rows, r, c)) for c, cell in enumerate(row)]
+        for r, row in enumerate(rows)
+    ]
 
 
 def document(
@@ -197,18 +219,19 @@ def document(
     return _table(number, ".json", content, reader, stations, machines, shape, language)
 
 
-def _workbook(rows: list[list[str]], merges: tuple[tuple[int, int, int], ...]) -> bytes:
+def _workbook(sheets: list[tuple[str, list[list[str]], Merges]]) -> bytes:
     out = io.BytesIO()
     book = xlsxwriter.Workbook(out, {"in_memory": True})
-    sheet = book.add_worksheet("Data")
-    for r, first, last in merges:
-        sheet.merge_range(r, first, r, last, "")
-    for r, row in enumerate(rows):
-        for c, cell in enumerate(row):
-            if cell.startswith("#"):
-                sheet.write_number(r, c, float(cell[1:].replace(",", ".")))
-            elif cell:
-                sheet.write_string(r, c, cell)
+    for name, rows, merges in sheets:
+        sheet = book.add_worksheet(name)
+        for r, first, last, *bottom in merges:
+            sheet.merge_range(r, first, bottom[0] if bottom else r, last, "")
+        for r, row in enumerate(rows):
+            for c, cell in enumerate(row):
+                if cell.startswith("#"):
+                    sheet.write_number(r, c, float(cell[1:].replace(",", ".")))
+                elif cell:
+                    sheet.write_string(r, c, cell)
     book.close()
     return out.getvalue()
 
