@@ -295,7 +295,10 @@ def _judge_one(
         got = [value for value in got if value is not None] or [None]
     if expected.verdict == "ask":
         # a use that is marked as an interpretation asks as well
-        used = [value for value in got if value is not None] or [p for a in expected.own for p in seen.used.get(a, ())]
+        # a parameter without a value uses no cell, whatever names the cell as the place where it is missing
+        used = [value for value in got if value is not None] or [
+            p for a in expected.own for p in seen.used.get(a, ()) if p not in names
+        ]
         if not used:
             return ("right" if asked else "lost"), None
         return ("right" if any(a in seen.marked for a in expected.own) else "wrong"), used

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from practice.grammar import Key, Table, Value
-from practice_second.pages import Merges, book, document, page
+from practice_second.pages import Merges, book, column_letters, document, page
 
 from . import words
 from .machines import SEATS_OF, draw
@@ -273,7 +273,7 @@ class Sheet:
             self.seed, rows, *self.whose, write=self.write, encoding=encoding,
             merges=merges, shape=self.shape, language=self.language,
         )  # fmt: skip
-        return self.finish(table, encoding)
+        return self.finish(_with_letters(table, rows), encoding)
 
     def finish(self, table: Table, encoding: str = "") -> Table:
         """The table with what follows from designations, and what was chosen for it."""
@@ -286,6 +286,25 @@ class Sheet:
             "encoding": "xlsx" if self.write == "xlsx" else encoding or self.write,
         }  # fmt: skip
         return dataclasses.replace(table, implied=implied, kinds=kinds)
+
+
+def _with_letters(table: Table, rows: Rows) -> Table:
+    """The table with headings of one letter (d, D, B, C) among the cells that a finding may name."""
+    where = {f"{column_letters(c)}{r + 1}": (r, c) for r, row in enumerate(rows) for c in range(len(row))}
+    expected = []
+    for e in table.expected:
+        found = []
+        for r, c in (where[address] for address in e.own if address in where):
+            above = [(k, c) for k in range(r - 1, -1, -1)]
+            blank = next((n for n, (k, _) in enumerate(above) if not any(rows[k])), len(above))
+            around = [*((r, k) for k in range(c)), *above[:blank]]
+            found += [f"{column_letters(k)}{q + 1}" for q, k in around if k < len(rows[q]) and _is_letter(rows[q][k])]
+        expected.append(dataclasses.replace(e, cells=tuple(dict.fromkeys((*e.cells, *found)))))
+    return dataclasses.replace(table, expected=tuple(expected))
+
+
+def _is_letter(text: str) -> bool:
+    return len(text) == 1 and text.isalpha()
 
 
 def _wide_rows(sheet: Sheet, columns: list[Column], *, first: str = "") -> Rows:
@@ -601,6 +620,13 @@ def parts_list(sheet: Sheet) -> Table:
     return sheet.file(rows + _wide_rows(sheet, sheet.columns()) + sheet.foot())
 
 
+def _book(sheet: Sheet, sheets: list[tuple[str, Rows, Merges]]) -> Table:
+    table = book(sheet.seed, sheets, *sheet.whose, shape=sheet.shape, language=sheet.language)
+    for _, rows, _ in sheets:
+        table = _with_letters(table, rows)
+    return sheet.finish(table)
+
+
 def sheets_of_parts(sheet: Sheet) -> Table:
     """A workbook with a cover and a sheet for bearings, shaft and housing each."""
     pen = sheet.pen
@@ -620,9 +646,8 @@ def sheets_of_parts(sheet: Sheet) -> Table:
     now = str(sheet.machine.values["drawing_revision"])
     before = chr(ord(now) - 1) if now.isalpha() else f"{int(now) - 1:02}"
     history += [[before.replace("@", "-"), "2024-05-17", "Ra 1.6 → 0.8"], [now, "2025-02-28", "k6 → k5"]]
-    sheets.append((f"{pen.term('drawing_revision').strip('.')} 2", [*([] for _ in range(top)), *history], ()))
-    table = book(sheet.seed, sheets, *sheet.whose, shape=sheet.shape, language=sheet.language)
-    return sheet.finish(table)
+    sheets.append((f"{pen.term('drawing_revision').strip('.')} 2", [*([] for _ in range(top + 2)), *history], ()))
+    return _book(sheet, sheets)
 
 
 def sheets_of_positions(sheet: Sheet) -> Table:
@@ -637,8 +662,7 @@ def sheets_of_positions(sheet: Sheet) -> Table:
         body = _pairs(sheet, columns, s)
         sheets.append((name, [*([] for _ in range(top)), *body], ()))
         top += len(body)
-    table = book(sheet.seed, sheets, *sheet.whose, shape=sheet.shape, language=sheet.language)
-    return sheet.finish(table)
+    return _book(sheet, sheets)
 
 
 def family_rows(sheet: Sheet) -> Table:

@@ -10,7 +10,7 @@ from linter.mechanics.limits import deviations_or_nan
 from practice_third import measure
 
 #: SHA-256 over the tables (workbooks by what they mean: their bytes hold the day they were written) and their meaning.
-SET = "28f8b5197e7dd0b95b6432f84cefcc331d6fb1ea2137363d82420d7f354c1c43"
+SET = "d11259d46a9e16d1d0770be01d97822f4c62584d15889f7e8d403eb6f969994b"
 TABLES = measure.tables()
 
 

@@ -136,7 +136,7 @@ LENGTHS_IN = {
 STATIONS = {
     "en": (("DE", "NDE"), ("Front", "Rear"), ("A", "B"), ("Upper", "Lower")),
     "de": (("A-Seite", "B-Seite"), ("vorn", "hinten"), ("oben", "unten")),
-    "fr": (("Palier avant", "Palier arrière"), ("Côté moteur", "Côté opposé")),
+    "fr": (("Avant", "Arrière"), ("Côté moteur", "Côté opposé")),
     "it": (("Anteriore", "Posteriore"), ("Lato comando", "Lato opposto")),
     "es": (("Delantero", "Trasero"), ("Lado acople", "Lado libre")),
     "ja": (("負荷側", "反負荷側"), ("前側", "後側")),
