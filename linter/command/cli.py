@@ -81,7 +81,7 @@ def _writers(_context: click.Context, _option: click.Parameter, text: str) -> tu
     "--workers", type=click.IntRange(min=1), help="Processes for several tables; as many as processors by default."
 )
 @click.option(
-    "--full", is_flag=True, help="Working of what is met in the result file; SARIF and JUnit tell what is met."
+    "--full", is_flag=True, help="Working of what is met in the result file; SARIF and JUnit list what is met."
 )
 @click.option("--brief", is_flag=True, help="HTML with verdict, changes and what is not known; nothing behind them.")
 @click.option(

@@ -136,7 +136,7 @@ class Console(click.Group):
         except click.ClickException as error:
             complain(error.format_message())
             if isinstance(error, click.UsageError) and error.ctx is not None:
-                complain(f"`{error.ctx.command_path} --help` says what may be asked")
+                complain(f"`{error.ctx.command_path} --help` lists what can be asked")
             sys.exit(error.exit_code)
         except click.Abort:
             sys.exit(INTERRUPTED)

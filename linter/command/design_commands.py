@@ -63,11 +63,23 @@ def sheet(table: Path, out: Path, size: str | None, assembly: bool, proposed: bo
 @click.argument("table", type=click.Path(path_type=Path))
 @table_options
 @GATE_OPTION
-@click.option("--draws", default=20_000, show_default=True, type=click.IntRange(100, 1_000_000), help="Assemblies.")
-@click.option("--seed", default=1, show_default=True, type=click.IntRange(0, 2**32 - 1), help="Where to begin.")
+@click.option(
+    "--draws",
+    default=20_000,
+    show_default=True,
+    type=click.IntRange(100, 1_000_000),
+    help="Number of assemblies drawn.",
+)
+@click.option(
+    "--seed", default=1, show_default=True, type=click.IntRange(0, 2**32 - 1), help="Seed of the random numbers."
+)
 @click.option("--shape", default="normal", show_default=True, type=click.Choice(["normal", "rectangular"]))
 @click.option(
-    "--cp", default=1.333, show_default=True, type=click.FloatRange(0.1, 10.0), help="C_p of the normal shape."
+    "--cp",
+    default=1.333,
+    show_default=True,
+    type=click.FloatRange(0.1, 10.0),
+    help="Capability C_p of the normal distribution.",
 )
 @click.option("--measured", type=click.Path(path_type=Path), help="CSV of measured values: dimension, station, value.")
 @click.option("--out", type=click.Path(path_type=Path), help="Folder for NAME.spread.html and NAME.spread.json.")
@@ -111,7 +123,7 @@ def parts(
 @table_options
 @click.option(
     "--severity", default="minor", show_default=True, type=click.Choice(["critical", "major", "minor", "remark"]),
-    help="Gravest severity that a value may lead to.",
+    help="Highest severity that a value may lead to.",
 )  # fmt: skip
 @click.option(
     "--parameter", "parameters", multiple=True, help="A parameter wanted, blank ones too; all stated ones else."

@@ -61,7 +61,7 @@ def one_table(path: Path, options: Options) -> OneTable:
         found = find_tables([path])
         if not found.found:
             told = [*found.complaints, *(f"{shown(entry.path)}: {entry.reason}" for entry in found.passed)]
-            raise ValueError(told[0] if told else f"{shown(path)}: is no table")
+            raise ValueError(told[0] if told else f"{shown(path)}: is not a table")
         book, names = load(options.rulebook), names_of(options)
         bearings = bearings_of(options.bearings, names)
         with within_bounds(shown(path), options.seconds, options.memory * 2**20):

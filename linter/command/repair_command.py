@@ -102,6 +102,6 @@ def _told(result: ReviewResult, again: ReviewResult, made: Repaired, target: Pat
     click.echo(f"written: {safe(str(target))}")
     promised = result.plan_result
     if promised is not None and (promised.gate, dict(promised.severities)) != (again.gate, again.severities):
-        complain("the repaired table is not judged as the plan says: look at its report before it is used")
+        complain("the repaired table is not judged as the plan says: check its report before it is used")
         return NOT_DONE
     return {"open": 0, "closed": 1, "undecided": 3}[again.gate]

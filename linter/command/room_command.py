@@ -89,7 +89,7 @@ def _known(name: str) -> str:
     """The name of a parameter that has values to choose from."""
     if name not in vocabulary():
         close = get_close_matches(name, vocabulary(), 1)
-        raise ValueError(f"{name}: no parameter of that name{f'; is {close[0]} meant?' if close else ''}")
+        raise ValueError(f"{name}: no parameter of that name{f'; did you mean {close[0]}?' if close else ''}")
     if parameter(name).kind == "text":
         raise ValueError(f"{name}: is a text; a number, size, class or choice has room")
     return name

@@ -171,8 +171,7 @@ def passed_lines(passed: Sequence[Passed]) -> list[str]:
     for entry in passed:
         groups.setdefault((entry.path.parent, entry.reason), []).append(entry.path.name)
     return [
-        f"{shown(folder)}: passed over: {', '.join(names)}: {reason}"
-        for (folder, reason), names in sorted(groups.items())
+        f"{shown(folder)}: skipped: {', '.join(names)}: {reason}" for (folder, reason), names in sorted(groups.items())
     ]
 
 

@@ -136,13 +136,13 @@ class _Comparer:
         if old.content["input"]["sha256"] == new.content["input"]["sha256"]:
             yield "Both results are of the very same table."
         if not self.same_book:
-            yield f"The rulebook is another: {old.side().rulebook}, now {new.side().rulebook}."
+            yield f"The rulebooks differ: {old.side().rulebook}, now {new.side().rulebook}."
         if not self.same_tool:
-            yield f"The program is another: {old.side().tool}, now {new.side().tool}."
+            yield f"The program versions differ: {old.side().tool}, now {new.side().tool}."
         if old.side().gate_severity != new.side().gate_severity:
             yield f"The gate closed on {old.side().gate_severity} and above, now on {new.side().gate_severity}."
         if old.machines and new.machines and not set(old.machines) & set(new.machines):
-            yield "No machine stands in both results; they are matched by name."
+            yield "No machine is in both results; machines are matched by name."
         for machine in sorted({*old.machines, *new.machines}):
             before, after = old.machines.get(machine), new.machines.get(machine)
             if before is None or after is None:
@@ -224,7 +224,7 @@ class _Comparer:
         if not self.same_tool:
             return "program", [f"{self.old.side().tool} -> {self.new.side().tool}"]
         if self.same_book and self.old.content["input"]["sha256"] != self.new.content["input"]["sha256"]:
-            return "table", ["The table is another; none of the values reviewed differs."]
+            return "table", ["The tables differ, but none of the values reviewed does."]
         return "not told", ["Neither the values, the rulebook nor the program differs between the two files."]
 
     def rulebook_did(self, clause: str) -> tuple[bool, list[str]]:
@@ -237,7 +237,7 @@ class _Comparer:
         for result, word in ((self.old, "is new in the rulebook"), (self.new, "is no longer in the rulebook")):
             if clause not in result.clauses and (result.book is None or clause not in result.book.clauses):
                 return True, [f"The clause {word}."]
-        return True, ["The rulebook is another; which of its clauses changed is not told by the two files."]
+        return True, ["The rulebooks differ; the two files do not show which of the clauses changed."]
 
 
 def _few(lines: list[str]) -> list[str]:

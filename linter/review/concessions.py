@@ -287,7 +287,7 @@ def _covers(limit: Quantity | None, item: Assessment, reach: float) -> tuple[boo
     if way == 0:
         if abs(observed.value - accepted) <= slack:
             return True, f"the observed value is {shown}, as accepted"
-        return False, f"Observed {shown} is not the accepted {accepted_shown}, and which way is worse is not told"
+        return False, f"Observed {shown} is not the accepted {accepted_shown}, and it is not known which way is worse"
     broken = item.upper if way > 0 else item.lower
     if broken is not None and broken.value > 0:  # nothing is a multiple of a limit of zero or below
         furthest = broken.value * (reach if way > 0 else 1.0 / reach)

@@ -145,7 +145,7 @@ def test_a_folder_is_searched_and_leaves_out_what_is_no_table(review, here):
         (".hidden.csv", "a hidden file"), ("x.json", "a JSON schema"), ("~$fan1.xlsx", "a lock file"),
         ("read.me", "not a kind of table"),
     ):  # fmt: skip
-        assert f"in: passed over: {name}: {reason}" in result.stderr
+        assert f"in: skipped: {name}: {reason}" in result.stderr
     again = review("in", "--out", "in", "--write", KINDS, "--gate", "critical", code=3)
     assert again.stdout == result.stdout
     index = (here / "in/index.html").read_text(encoding="utf-8")

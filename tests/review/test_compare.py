@@ -186,11 +186,11 @@ def test_a_value_newly_stated_or_gone_counts(compared):
 def test_a_change_of_the_rulebook_alone(compared):
     found = only(compared(review(tight()), review(loose(), book=COMPANY)))
     assert (found.kind, found.cause) == ("appeared", "rulebook")
-    assert "is not told" in found.because[0]
+    assert "do not show" in found.because[0]
     before, after = item("works.coating", "A"), item("works.coating", "A", "finding", severity="minor")
     comparison = compared(review(loose()), review(loose(), after, book=COMPANY))
     assert only(comparison).because == ("The clause is new in the rulebook.",)
-    assert "The rulebook is another: ringseat 2026.1, now works layer 4." in comparison.notes
+    assert "The rulebooks differ: ringseat 2026.1, now works layer 4." in comparison.notes
     assert "Clauses only in the new result: works.coating." in comparison.notes
     assert "not told" in only(compared(review(before), review(after, book=COMPANY))).because[0]
 
@@ -198,7 +198,7 @@ def test_a_change_of_the_rulebook_alone(compared):
 def test_a_change_of_both(compared):
     found = only(compared(review(loose()), review(tight(), values=K5, book=COMPANY, sha256="1e" * 32)))
     assert found.cause == "table and rulebook"
-    assert found.because[0].startswith("shaft_seat_diameter: 4 h5") and "is not told" in found.because[1]
+    assert found.because[0].startswith("shaft_seat_diameter: 4 h5") and "do not show" in found.because[1]
 
 
 def test_released_rulebooks_tell_which_clause_changed(compared, monkeypatch):

@@ -32,7 +32,7 @@ _TYPES = {
 }  # fmt: skip
 _TITLES = {
     400: "What was sent could not be used", 403: "Not from this page", 404: "There is no such page",
-    405: "This cannot be done so", 413: "Too large",
+    405: "This cannot be done", 413: "Too large",
 }  # fmt: skip
 
 

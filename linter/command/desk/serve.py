@@ -46,7 +46,7 @@ def serve(port: int, *, show: bool, also: list[tuple[str, str]], together: int |
             listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         listening.bind((HOST, port))
     except OSError as error:
-        complain(f"--port {port}: cannot be had ({error.strerror}); name another, or 0 for one that is free")
+        complain(f"--port {port}: is not available ({error.strerror}); name another, or 0 for one that is free")
         return NOT_DONE
     port = listening.getsockname()[1]
     token = secrets.token_urlsafe(18)

@@ -168,7 +168,7 @@ class _Teller:
             names = _unique(found)
             if names:
                 parts.append(f"{word} {', '.join(titles[name] for name in names)}")
-        return "; ".join(parts) or "lets clauses be judged that could not be"
+        return "; ".join(parts) or "lets more clauses be judged"
 
     def text(self, cell: Cell, value: Any) -> str:
         """A value as a report shows it."""
@@ -216,12 +216,12 @@ class _Teller:
         )
         named = ", ".join(f"{f.parameter} {f.value}" + (f" at {f.station}" if f.station else "") for f in facts)
         if self.clauses[clash.clauses[0]].chapter == TABLE_CHAPTER and not facts:
-            text = f"{titles[0]}: what the table says has to be corrected there; no plan does that"
+            text = f"{titles[0]}: the table itself has to be corrected; no plan does that"
         elif len(titles) == 1:
             text = f"No change that a plan may make brings {titles[0]} below the gate"
         else:
             text = f"{titles[0]} cannot be brought below the gate without making worse: {', '.join(titles[1:])}"
-        text += f"; what forbids it: {named}." if named else "."
+        text += f"; prevented by: {named}." if named else "."
         return Conflict(tuple(self.clauses[k].id for k in clash.clauses), facts, text)
 
     def decisions(self, result: ReviewResult) -> list[Decision]:

@@ -59,8 +59,8 @@ class Kind:
     grave: bool = False
 
 
-_SERVES = "the first that serves of"
-_COARSEST = "the coarsest of the preferred numbers that serves"
+_SERVES = "the first that suffices of"
+_COARSEST = "the coarsest of the preferred numbers that suffices"
 _ALIGNMENT = {"cylindricity": "alignment.cylindricity", "runout": "alignment.seat-runout"}
 
 #: In the order in which a designer works: arrangement; class and fits; form, run-out, roughness; shoulders and fillets;
@@ -77,7 +77,7 @@ KINDS: tuple[Kind, ...] = (
         words("free_ring", ("outer", "inner")), grave=True,
     ),
     Kind(
-        "tolerance_class", "speed.precision", "the coarsest class that serves at this speed",
+        "tolerance_class", "speed.precision", "the coarsest class that suffices at this speed",
         words("tolerance_class", ("Normal", "P6", "P5", "P4", "P2")),
     ),
     Kind(
@@ -86,11 +86,11 @@ KINDS: tuple[Kind, ...] = (
     ),
     Kind(
         "shaft_seat_diameter", "fit.shaft-class", "the class that most published tables print for this load and size, "
-        "of those that serve", classes,
+        "of those that suffice", classes,
     ),
     Kind(
         "housing_seat_diameter", "fit.housing-class", "the class that most published tables print for this load and "
-        "size, of those that serve", classes,
+        "size, of those that suffice", classes,
     ),
     *(
         Kind(f"{side}_seat_{what}", clause, _COARSEST, forms, finest=True)
@@ -100,14 +100,14 @@ KINDS: tuple[Kind, ...] = (
     Kind("coaxiality_of_shaft_seats", "alignment.coaxiality", _COARSEST, forms, finest=True),
     Kind("coaxiality_of_bores", "alignment.coaxiality", _COARSEST, forms, finest=True),
     *(
-        Kind(f"{side}_seat_roughness", "alignment.roughness", "the coarsest Ra that serves", listed(ROUGHNESS),
+        Kind(f"{side}_seat_roughness", "alignment.roughness", "the coarsest Ra that suffices", listed(ROUGHNESS),
              finest=True)
         for side in ("shaft", "housing")
     ),
     *(
         Kind(
             f"{side}_shoulder_diameter", f"shoulder.{side}-height", "nearest to the height that tables print for the "
-            "ring chamfer, of those that serve", shoulders,
+            "ring chamfer, of those that suffice", shoulders,
         )
         for side in ("shaft", "housing")
     ),
@@ -116,13 +116,13 @@ KINDS: tuple[Kind, ...] = (
         for side in ("shaft", "housing")
     ),
     *(
-        Kind(f"{side}_fillet_radius", "shoulder.fillet", "the largest radius that serves", listed(FILLETS),
+        Kind(f"{side}_fillet_radius", "shoulder.fillet", "the largest radius that suffices", listed(FILLETS),
              finest=True)
         for side in ("shaft", "housing")
     ),
     Kind("spring_kind", "preload.spring-travel", _SERVES + " the kinds, the short one first",
          words("spring_kind", ("wave", "helical", "disc")), grave=True),
-    Kind("axial_float", "fit.axial-float", "the first usual float that serves", floats),
+    Kind("axial_float", "fit.axial-float", "the first usual float that suffices", floats),
     Kind("preload_force", "preload.window", "the middle of the preferred forces that serve", forces, True),
     Kind("spring_rate", "preload.force", "the preferred rate that gives the force over the travel of the spring",
          rates),

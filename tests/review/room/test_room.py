@@ -205,7 +205,7 @@ def test_the_command_writes_page_and_document(tmp_path):
 @pytest.mark.parametrize(
     ("options", "said"),
     [
-        (["--parameter", "shaft_filet_radius"], "is shaft_fillet_radius meant"),
+        (["--parameter", "shaft_filet_radius"], "did you mean shaft_fillet_radius"),
         (["--parameter", "bearing_designation"], "is a text"),
         (["--map", "cage"], "expected two"),
         (["--map", "cage@X,closure"], "no position of that name"),
