@@ -5,7 +5,7 @@ import pytest
 
 from linter.checks.lookup import check_function
 from linter.checks.shared.base import View
-from linter.mechanics import cooling, friction, heat, hertz, kinematics, lubricant
+from linter.mechanics import cooling, friction, heat, hertz, kinematics, lubricant, tables
 from linter.model.stations import stations_from_rows
 from linter.rulebook.load import load
 from linter.rulebook.model import Limits
@@ -38,6 +38,18 @@ def test_ends_of_the_coefficient(case):
         power_low=heat.friction_power(low, c["n"]),
         power_high=heat.friction_power(high, c["n"]),
     )
+
+
+@pytest.mark.parametrize(
+    ("bearing_type", "printed"),
+    [("deep groove ball", [0.0013, 0.0015]), ("angular contact ball", [0.0015, 0.0020]),
+     ("cylindrical roller", [0.0011]), ("needle roller", [0.0020]), ("tapered roller", [0.0018]),
+     ("spherical roller", [0.0018])],
+)  # fmt: skip
+def test_coefficients_of_two_further_makers_lie_between_the_ends(bearing_type, printed):
+    """EZO, friction torque (0.0013, 0.0015); SKF, Rolling bearings, p. 100, Table 1 (the others). Both read."""
+    row = next(r for r in tables.rows("friction_coefficient") if r["bearing_type"] == bearing_type)
+    assert all(float(row["low"]) <= value <= float(row["high"]) for value in printed)
 
 
 @pytest.mark.parametrize("name", ["A11-PALM-6000", "A11-PALM-7002-15", "A11-PALM-6205-SLOW"])

@@ -68,3 +68,12 @@ def test_no_second_forward_critical_speed_of_a_rigid_body_thinner_than_long():
     assert critical_speeds(s, 0, discs)[0] == pytest.approx(191_703.6, rel=1e-5)
     assert np.isinf(critical_speeds(s, 0, discs)[1])
     assert critical_speeds(s, 0, discs, -1) == pytest.approx([180_674.4, 224_178.3], rel=1e-5)
+
+
+def test_rigid_disc_on_two_springs():
+    """Four degrees of freedom in closed form, polar inertia larger than transverse: one forward critical speed only."""
+    discs = Discs(*np.array([[20.0, 0.12, 40.0, 26.0]]).T)
+    s = shaft([50], 60, 0, 50, 206e7, 0, 25e3, 25e3, 79e7)  # as good as rigid, and without mass below
+    forward, backward = critical_speeds(s, 1e-6, discs, 1), critical_speeds(s, 1e-6, discs, -1)
+    assert forward[0] == pytest.approx(191703.6, rel=1e-5) and np.isinf(forward[1])
+    assert backward == pytest.approx([180674.4, 224178.3], rel=1e-5)
