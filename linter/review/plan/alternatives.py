@@ -15,7 +15,7 @@ from linter.review.plan.domains import impossible
 from linter.review.plan.search import Search
 from linter.review.plan.standing import Baseline, Judged, guards_of
 from linter.review.plan.states import Found, State, values_of
-from linter.review.plan.trials import Grades, Trial, value_at, with_values
+from linter.review.plan.trials import Grades, Once, Trial, value_at, with_values
 from linter.rulebook.model import Rulebook
 
 #: Alternatives told of one machine; decisions from which a plan is looked for, and how much they may leave to it;
@@ -73,7 +73,7 @@ class Looking:
         facts = self.facts(todo) if closed else []
         if not words and not facts:
             return Outside((), self.clashes(found, todo, [], []))
-        judged = yield from self.judged([*({**plan, **w} for w in words), *({**plan, c: v} for c, v in facts)])
+        judged = yield from self.judged(Once([*({**plan, **w} for w in words), *({**plan, c: v} for c, v in facts)]))
         before = self.weight(todo)
         others = [
             self.other(w, closed and bool(plan), judged, n)
@@ -233,18 +233,21 @@ class Looking:
     ) -> tuple[Clash, ...]:
         """For each clause that is left the smallest set that cannot be met with it, and what forbids that."""
         made: list[Clash] = []
+        tried: NDArray[np.bool_] = np.array(found.tried, dtype=bool).reshape(-1, *todo.shape)
+        left: NDArray[np.bool_] = np.asarray(tried.any(axis=2))
+        again: NDArray[np.bool_] = np.asarray(np.logical_and(tried, todo).any(axis=2))
         for k in np.flatnonzero(todo.any(axis=1)).tolist():
             rows = tuple(np.flatnonzero(todo[k]).tolist())
-            rivals: list[frozenset[int]] = []
-            for bad in found.tried:
-                if not bad[k, list(rows)].any():
-                    others_bad = frozenset(np.flatnonzero(bad.any(axis=1)).tolist()) - {k}
-                    new = frozenset(j for j in others_bad if not (todo[j] & bad[j]).any())
-                    rivals.append(new or others_bad)
-            rival = min(rivals, key=lambda s: (len(s), sorted(s)), default=frozenset())
+            cleared = np.flatnonzero(~tried[:, k, list(rows)].any(axis=1))
+            others_bad = np.take(left, cleared, axis=0)
+            others_bad[:, k] = False
+            new = others_bad & ~np.take(again, cleared, axis=0)
+            rivals = np.where(new.any(axis=1, keepdims=True), new, others_bad)
+            fewest = rivals[rivals.sum(axis=1) == rivals.sum(axis=1).min(initial=len(todo))]
+            rival = min((np.flatnonzero(some).tolist() for some in fewest), default=[])
             helps = [cell for o in others if not o.closing[k].any() for cell in o.words]
             helps += [cell for cell, gone in relaxing if gone[k].any()]
-            made.append(Clash((k, *sorted(rival)), rows, tuple(dict.fromkeys(helps)) or self.looked_at(k, rows)))
+            made.append(Clash((k, *rival), rows, tuple(dict.fromkeys(helps)) or self.looked_at(k, rows)))
         return tuple(made)
 
     def looked_at(self, k: int, rows: Sequence[int]) -> tuple[Cell, ...]:

@@ -15,8 +15,8 @@ from linter.model.possible import only_possible
 from linter.model.stations import Stations
 from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, POSSIBLE, ClauseReview, measured
 from linter.review.plan.reads import EVERY, Reads, Touched
-from linter.review.plan.remembered import Asked, Remembered
-from linter.review.plan.trials import BATCH_ROWS, Grades, Trial, copies_of, try_out
+from linter.review.plan.remembered import Asked, Remembered, any_impossible
+from linter.review.plan.trials import BATCH_ROWS, Grades, Once, Trial, copies_of, try_out
 from linter.rulebook.model import Rulebook
 
 #: Reviews of one clause in one trial that a batch of its own saves at least.
@@ -60,6 +60,9 @@ class Bench:
         asked, rest = [], {}
         for k, trials in wanted.items():
             memory = self.memory[k]
+            if isinstance(trials, Once) and not (self.strict and any_impossible(trials)):
+                asked.append(Asked(k, trials, None, memory))
+                continue
             values = memory.numbered(trials)
             possible = memory.possible(values) if self.strict else np.ones(len(trials), dtype=bool)
             memory.regroup(self.reads, self.ids)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from difflib import get_close_matches
+from typing import NamedTuple
 
 from attrs import frozen
 
@@ -10,8 +11,7 @@ from linter.rulebook.model import Clause
 from linter.rulebook.repairs import Repair, repairs
 
 
-@frozen(order=True)
-class Cell:
+class Cell(NamedTuple):
     """One parameter at one place of a machine; ``row`` counts the stations of the machine, 0 for its own values."""
 
     name: str

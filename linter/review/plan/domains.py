@@ -12,7 +12,7 @@ from functools import lru_cache
 from typing import Any
 
 import numpy as np
-from attrs import frozen
+from attrs import field, frozen
 from numpy.typing import NDArray
 
 from linter.mechanics.limits import classes_for, deviations_or_nan, it_value_or_nan
@@ -57,10 +57,17 @@ class Option:
     cost : float
         What it costs to go there: the whole part counts what is dear (a finer grade, a class that is not among the
         preferred ones), the rest is the distance from the present value, from 0 to below 1.
+    text : str
+        The value as text, by which ties fall.
     """
 
     value: Any
     cost: float
+    text: str = field(init=False)
+
+    @text.default
+    def _text(self) -> str:
+        return str(self.value)
 
 
 def domain(stations: Stations, block: NDArray[np.intp], cell: Cell, rulebook: Rulebook) -> tuple[Option, ...]:
@@ -96,7 +103,7 @@ def domain(stations: Stations, block: NDArray[np.intp], cell: Cell, rulebook: Ru
     found += _as_beside(stations, block, cell, now)
     cannot = impossible(cell.name, [option.value for option in found])
     found = [option for option, no in zip(found, cannot, strict=True) if not no]
-    return tuple(sorted(found, key=lambda o: (o.cost, str(o.value))))
+    return tuple(sorted(found, key=lambda o: (o.cost, o.text)))
 
 
 def impossible(name: str, values: Sequence[Any]) -> NDArray[np.bool_]:

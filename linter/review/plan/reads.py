@@ -37,7 +37,7 @@ class Reads:
         self.of: dict[Any, set[Any]] = {}
         self.open: list[set[Any]] = [set()]
         self.grown = 0
-        self.columns_at, self.columns_of = 0, dict[str, frozenset[str]]()
+        self.columns_at, self.columns_of = 0, dict[Any, set[str]]()
 
     def note(self, what: Any) -> None:
         """Something was looked at, a column by its name."""
@@ -55,26 +55,15 @@ class Reads:
             known |= looked_at
             self.grown += 1
 
-    def columns(self, clause: str) -> frozenset[str]:
-        """Names of the columns that a clause rests on, by way of shared quantities too."""
+    def columns(self, who: Any) -> Set[str]:
+        """Names of the columns that a clause or quantity rests on, by way of other quantities too."""
         if self.columns_at != self.grown:
             self.columns_at, self.columns_of = self.grown, {}
-        if clause not in self.columns_of:
-            self.columns_of[clause] = self._columns(clause)
-        return self.columns_of[clause]
-
-    def _columns(self, clause: str) -> frozenset[str]:
-        found: set[str] = set()
-        seen: set[Any] = set()
-        todo: list[Any] = [clause]
-        while todo:
-            for what in self.of.get(todo.pop(), ()):
-                if not isinstance(what, Kept):
-                    found.add(what)
-                elif what not in seen:
-                    seen.add(what)
-                    todo.append(what)
-        return frozenset(found)
+        if who not in self.columns_of:
+            looked_at = self.of.get(who, set())
+            own = {what for what in looked_at if not isinstance(what, Kept)}
+            self.columns_of[who] = own.union(*(self.columns(what) for what in looked_at if isinstance(what, Kept)))
+        return self.columns_of[who]
 
     def watched(self, stations: Stations) -> View:
         """A view that notes here what is looked at."""

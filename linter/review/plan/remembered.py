@@ -127,18 +127,22 @@ class Asked:
         Its number on the bench.
     trials : sequence of dict
         All of their values can be.
-    values : int array, shape (trials, cells)
-        By their numbers.
+    values : int array, shape (trials, cells), or None
+        By their numbers; None for trials of which nothing is remembered.
     memory : Remembered
         Of that machine, its clauses grouped.
     """
 
-    def __init__(self, machine: int, trials: Sequence[Trial], values: Numbers, memory: Remembered) -> None:
+    def __init__(self, machine: int, trials: Sequence[Trial], values: Numbers | None, memory: Remembered) -> None:
         self.machine, self.trials, self.values, self.memory = machine, trials, values, memory
         shape = (len(trials), *memory.grade.shape[1:])
         self.grades = Grades(np.empty(shape, np.int8), np.empty(shape, np.float32))
         #: For each group that does not know all trials: the trials to review, and those alike with the one reviewed.
         self.open: list[tuple[Group, list[int], list[tuple[int, int]]]] = []
+        if values is None:
+            every = Group(np.arange(shape[1]), np.zeros(0, np.intp), {})
+            self.open.append((every, list(range(len(trials))), []))
+            return
         for group in memory.groups:
             keys = group.keys(values)
             sources = [group.trials.get(key, -1) for key in keys]
@@ -163,8 +167,17 @@ class Asked:
                 into, of = (to[:, None], group.clauses), (by[:, None], group.clauses)
                 self.grades.grade[into] = self.grades.grade[of]
                 self.grades.measure[into] = self.grades.measure[of]
-        if reviewed:
+        if reviewed and self.values is not None:
             new = sorted(reviewed)
             self.memory.regroup(reads, clauses)
             self.memory.add(self.values[new], Grades(self.grades.grade[new], self.grades.measure[new]))
         return self.grades
+
+
+def any_impossible(trials: Sequence[Trial]) -> bool:
+    """Whether some trial has a value that its parameter cannot have."""
+    values: dict[str, list[Any]] = {}
+    for trial in trials:
+        for cell, value in trial.items():
+            values.setdefault(cell.name, []).append(value)
+    return any(impossible(name, own).any() for name, own in values.items())

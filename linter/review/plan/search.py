@@ -280,7 +280,7 @@ class Search:
 
     def key(self, state: State) -> frozenset[tuple[Cell, str]]:
         """A state by its values."""
-        return frozenset((cell, str(option.value)) for cell, option in state.items())
+        return frozenset((cell, option.text) for cell, option in state.items())
 
     def narrowed(self, entries: list[Entry]) -> list[Entry]:
         """The best states, not more than two that leave the same to do."""

@@ -144,19 +144,21 @@ class Baseline:
         risen |= self.excused & (grades.measure > self.measure * (1 + 1e-6))
         lost = (after == -1) & (before != -1)
         bad = closing | risen | lost
-        weight = np.where(closing, WEIGHTS[np.maximum(after, 0)], 0.0)
-        excess = np.clip(grades.measure / np.where(self.marks > 0, self.marks, 1.0) - 1.0, 0.0, 1e6)
-        share = np.nan_to_num(excess / (1.0 + excess), nan=1.0)
-        weight = np.where(risen & ~closing, RISE * (1 + after), weight)
-        weight = np.where(lost, LOST + WEIGHTS[np.maximum(before, 0)], weight)
-        quiet = self._handed_over(trials, after, grades.measure) & ~self.held
-        handed = quiet
-        bad |= quiet
-        weight = np.where(quiet, np.maximum(weight, WEIGHTS[np.maximum(before, 0)]), weight)
+        weight, fine = np.zeros(after.shape), np.zeros(after.shape)
+        weight[closing] = WEIGHTS[after[closing]]
+        mild = risen & ~closing
+        weight[mild] = RISE * (1 + after[mild])
+        weight[lost] = LOST + np.broadcast_to(WEIGHTS[np.maximum(before, 0)], after.shape)[lost]
+        handed = self._handed_over(trials, after, grades.measure) & ~self.held
+        bad |= handed
+        weight = np.where(handed, np.maximum(weight, WEIGHTS[np.maximum(before, 0)]), weight)
         bad &= self.once
         wanting = ((after == -1) & self.must & self.once).sum(axis=(1, 2))
-        weight = weight * bad
-        fine = np.where(closing, weight * 0.5 * share, 0.0)
+        weight[~bad] = 0.0
+        at = np.nonzero(closing & bad)
+        marks = self.marks[at[1], 0]
+        excess = np.clip(grades.measure[at] / np.where(marks > 0, marks, 1.0) - 1.0, 0.0, 1e6)
+        fine[at] = weight[at] * 0.5 * np.nan_to_num(excess / (1.0 + excess), nan=1.0)
         total = weight.sum(axis=(1, 2))
         return Judged(after, bad, total + fine.sum(axis=(1, 2)), total, wanting, handed, grades.measure)
 

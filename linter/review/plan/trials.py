@@ -19,6 +19,10 @@ Trial = Mapping[Cell, Any]
 BATCH_ROWS = 16_000
 
 
+class Once(list[Trial]):
+    """Trials whose like is not tried again: nothing is remembered of them."""
+
+
 @frozen(eq=False)
 class Grades:
     """What the rulebook says of some trials of one machine.
@@ -81,11 +85,20 @@ def try_out(stations: Stations, block: NDArray[np.intp], trials: Sequence[Trial]
 def copies_of(stations: Stations, blocks: Sequence[NDArray[np.intp]], trials: Sequence[Trial]) -> Stations:
     """One copy of a block of rows for each trial, with what it changes."""
     copies = replicate(stations, blocks)
+    changes: dict[str, tuple[list[int], list[Any]]] = {}
     at = 0
     for block, trial in zip(blocks, trials, strict=True):
-        for cell, value in trial.items():
-            put(copies, cell.name, slice(at, at + len(block)) if cell.whole else at + cell.row, value)
+        for (name, row), value in trial.items():
+            rows, values = changes.setdefault(name, ([], []))
+            if parameter(name).level == "machine":
+                rows.extend(range(at, at + len(block)))
+                values.extend([value] * len(block))
+            else:
+                rows.append(at + row)
+                values.append(value)
         at += len(block)
+    for name, (rows, values) in changes.items():
+        put(copies, name, rows, tuple(zip(*values, strict=True)) if isinstance(values[0], tuple) else values)
     return copies
 
 
@@ -125,8 +138,8 @@ def with_values(stations: Stations, changes: Iterable[tuple[str, int | slice, An
     return made
 
 
-def put(stations: Stations, name: str, at: int | slice, value: Any) -> None:
-    """Set one value in copies made by :func:`replicate` or :func:`with_values`.
+def put(stations: Stations, name: str, at: int | slice | Sequence[int], value: Any) -> None:
+    """Set one value in copies made by :func:`replicate` or :func:`with_values`; of several rows each its own.
 
     A number is a float, a choice the index of its word, a size a tuple (nominal, lower, upper, class) with deviations
     in the unit of the parameter, NaN for none. A value that was assumed is stated from then on.
