@@ -122,6 +122,7 @@ BY_MODULE = {
         2.5: "exponent of the load deflection of a ball set, 5/2",
     },
     "bodies": {1e5: "mm, end of the domain of a diameter", 1e7: "r/min, end of the domain of a speed"},
+    "seat_tables": {64: "rows, from where alike ones are counted once"},
     "heat_balance": {
         400: "°C, end of what is looked for",
         200: "°C, end of the domain of surroundings",

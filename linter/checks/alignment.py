@@ -107,7 +107,8 @@ def _judged(
         grave=2.0,
     )
     remark = (end == 1) & (sides.measure > 1.0) & (sides.measure <= 2.0)
-    return evolve(sides, variant=np.where(remark, sides.variant + "_remark", sides.variant))
+    words = sides.variant
+    return evolve(sides, variant=lambda: np.where(remark, words() + "_remark", words()))
 
 
 def cylindricity(view: View, limits: Limits) -> Result:

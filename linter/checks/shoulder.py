@@ -384,7 +384,7 @@ def pressure(view: View, limits: Limits) -> Result:
         applies=sides.applies,
         reason="neither ring bears on a shoulder here",
         missing=sides.missing, withheld=sides.withheld,
-        variant=lambda: np.where(no_face == "", sides.variant, no_face).astype(object),
+        variant=lambda: np.where(no_face == "", sides.variant(), no_face).astype(object),
         assumed=lambda: [corner.assumed, *general],
         working=lambda: [
             Working("force", "F_a + F_p", "axial load and preload", force, "N"),

@@ -205,7 +205,7 @@ def nominals_agree(view: View, limits: Limits) -> Result:
         upper=sides.upper,
         missing=sides.missing,
         withheld=sides.withheld,
-        variant=lambda: np.where(small, sides.variant + "_shifted", sides.variant),
+        variant=lambda: np.where(small, sides.variant() + "_shifted", sides.variant()),
         working=lambda: [
             Working("bore", "d", "bore of the bearing", ring["shaft"], "mm"),
             Working("shaft_nominal", "", "nominal of the shaft seat", seat["shaft"], "mm"),

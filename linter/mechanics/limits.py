@@ -75,11 +75,16 @@ def _grade_table() -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np
     return lower, upper, values
 
 
-def _cell(nominal: NDArray[np.float64]) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
+def size_cell(nominal: NDArray[np.float64]) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
     """Index of the size cell, and whether the size lies within the tables."""
     _, upper, _ = _grade_table()
     at = np.minimum(np.searchsorted(upper, nominal, side="left"), upper.size - 1)
     return at, (nominal > 0) & (nominal <= upper[-1])
+
+
+def cell_ends() -> NDArray[np.float64]:
+    """Upper ends of the size cells [mm], ascending; the first one begins at 0."""
+    return _grade_table()[1]
 
 
 @cache
@@ -94,7 +99,7 @@ def it_value_or_nan(grade: ArrayLike | tables.Coded, nominal: ArrayLike) -> NDAr
     """Standard tolerance as in :func:`it_value`, NaN where it is not defined."""
     known, code = tables.coded(grade)
     index = np.array([_grade_index(word) for word in known], dtype=np.intp)[code]
-    at, inside = _cell(np.asarray(nominal, dtype=np.float64))
+    at, inside = size_cell(np.asarray(nominal, dtype=np.float64))
     return np.where((index >= 0) & inside, _grade_table()[2][index, at], np.nan)
 
 
@@ -202,7 +207,7 @@ def _delta() -> NDArray[np.float64]:
 
 
 @cache
-def _class_limits(text: str) -> NDArray[np.float64]:
+def class_limits(text: str) -> NDArray[np.float64]:
     """Lower and upper deviation of one class in all size cells, shape (2, cells), um; NaN where not defined."""
     lower, upper, it = _grade_table()
     limits = np.full((2, upper.size), np.nan)
@@ -234,11 +239,11 @@ def deviations_or_nan(
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Limit deviations as in :func:`deviations`, NaN where text and size do not make a class of the standard."""
     known, code = tables.coded(tolerance_class)
-    at, inside = _cell(np.asarray(nominal, dtype=np.float64))
+    at, inside = size_cell(np.asarray(nominal, dtype=np.float64))
     if not code.ndim:
-        lower, upper = np.where(inside, _class_limits(known[int(code)])[:, at], np.nan)
+        lower, upper = np.where(inside, class_limits(known[int(code)])[:, at], np.nan)
         return lower, upper
-    limits = np.stack([_class_limits(word) for word in known]) if known else np.empty((0, 2, 1))
+    limits = np.stack([class_limits(word) for word in known]) if known else np.empty((0, 2, 1))
     lower = np.where(inside, limits[code, 0, at], np.nan)
     upper = np.where(inside, limits[code, 1, at], np.nan)
     return lower, upper

@@ -73,10 +73,10 @@ class Choice:
 
     def is_in(self, *words: str) -> Bools:
         """Rows whose word is one of these; every word must exist in the vocabulary."""
-        wanted = np.zeros(len(self.words) + 1, dtype=bool)
+        found = np.zeros(self.codes.shape, dtype=bool)
         for word in words:
-            wanted[self.words.index(word)] = True
-        return wanted[self.codes]
+            found |= self.codes == self.words.index(word)
+        return found
 
     def map(self, values: Mapping[str, float], default: float = np.nan) -> Floats:
         """A number per row from a number per word; ``default`` where the word is absent or has no number."""

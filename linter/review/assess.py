@@ -256,9 +256,7 @@ def _review_clause(view: View, clause: Clause, keep: Keep, aside: Mapping[str, B
     count = view.machine_count if machine else view.count
     missing: dict[str, Bools] = {}
     for name in clause.needs:
-        known = view.stations.known(name)
-        absent = ~(view.to_machines(known, "all") if machine else known)
-        if absent.any():
+        if (absent := _absent(view, name, machine)) is not None:
             missing[name] = absent
     if clause.id != POSSIBLE:
         for name, rows in aside.items():
@@ -279,23 +277,36 @@ def _review_clause(view: View, clause: Clause, keep: Keep, aside: Mapping[str, B
     outcome = np.full(count, MET, np.int8)
     severity = np.full(count, -1, np.int8)
     for step in clause.steps:
-        severity[result.measure > step.above + 1e-9 * abs(step.above)] = SEVERITIES.index(step.severity)
-    outcome[severity >= 0] = FINDING
+        beyond = result.measure > step.above + 1e-9 * abs(step.above)
+        np.copyto(severity, SEVERITIES.index(step.severity), where=beyond)
+    np.copyto(outcome, FINDING, where=severity >= 0)
     for name, rows in result.withheld.items() if strict else ():
         milder = rows & ((severity < 0) | (severity > SEVERITIES.index("major")))
         missing[name] = missing[name] | milder if name in missing else milder
-    outcome[np.isnan(result.measure)] = NOT_ASSESSED
+    open_rows = np.isnan(result.measure)
     for rows in missing.values():
-        outcome[rows] = NOT_ASSESSED
+        open_rows |= rows
+    np.copyto(outcome, NOT_ASSESSED, where=open_rows)
     if result.applies is not None:
-        outcome[~result.applies] = NOT_APPLICABLE
-    severity[outcome != FINDING] = -1
+        np.copyto(outcome, NOT_APPLICABLE, where=~result.applies)
+    np.copyto(severity, -1, where=outcome != FINDING)
     if keep == "measures":
         return ClauseReview(clause, outcome, severity, measure=result.measure)
     figures = {} if keep == "verdicts" else _figures(result, outcome)
     if keep == "results":
         return ClauseReview(clause, outcome, severity, missing, result, figures, result.unit)
     return ClauseReview(clause, outcome, severity, figures=figures, unit=result.unit)
+
+
+def _absent(view: View, name: str, machine: bool) -> Bools | None:
+    """Rows (or machines) that do not state a parameter, found once for a view; None where all do."""
+    key = ("absent", name, machine)
+    if key not in view.cache:
+        known = view.stations.known(name)
+        absent = ~(view.to_machines(known, "all") if machine else known)
+        view.cache[key] = absent if absent.any() else None
+    found: Bools | None = view.cache[key]
+    return found
 
 
 def _figures(result: Result, outcome: NDArray[np.int8]) -> dict[str, Floats]:

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from attrs import evolve
 
+from linter.checks.shared import seat_tables
 from linter.checks.shared.base import View
 from linter.checks.shared.seat_classes import recommended
 from linter.checks.shared.seat_fits import (
@@ -350,3 +351,32 @@ def test_the_first_class_of_a_machine_does_not_depend_on_the_other_machines_of_t
     ]
     assert measures[0].tolist() == measures[1].tolist()
     assert measures[0][1] > 1
+
+
+@pytest.mark.parametrize("side", ["shaft", "housing"])
+def test_many_rows_are_told_what_each_is_told_alone(side, monkeypatch):
+    """Rows that ask the same are counted once; none may take over what another one is told."""
+    rng = np.random.default_rng(3)
+    words = {
+        "bearing_type": ["deep groove ball", "angular contact ball", "cylindrical roller", "tapered roller", None],
+        "tolerance_class": ["Normal", "P6", "P5", "P4", None], "axial_role": ["locating", "floating", None],
+        "rotating_ring": ["inner", "outer", None], "load_direction": ["stationary", "rotating", "indeterminate"],
+        "free_ring": ["inner", "outer", None], "housing_material": ["steel", "aluminium", None],
+        "radial_load": [None, 30.0, 600.0, 3000.0], "bore_diameter": [None, 3.0, 10.0, 25.0, 25.001, 3200.0],
+    }  # fmt: skip
+    rows = [
+        {"machine": f"M{k}", "outside_diameter": float(rng.choice([19.0, 52.0, 120.0, 500.0])), "axial_load": 0.0,
+         "preload_method": "none", "dynamic_rating": 9000.0, "static_rating": 6000.0}
+        | {name: value for name, choices in words.items() if (value := choices[rng.integers(len(choices))]) is not None}
+        for k in range(150)
+    ]  # fmt: skip
+    limits = Limits(BOOK.clauses[f"fit.{side}-class"])
+    together = recommended(view(*rows), limits, side)
+    monkeypatch.setattr(seat_tables, "_FEW", len(rows))
+    apart = recommended(view(*rows), limits, side)
+    for name in ("lower", "upper", "first_lower", "first_upper", "fit_smallest", "fit_largest"):
+        assert np.array_equal(getattr(together, name), getattr(apart, name), equal_nan=True), name
+    for row in range(len(rows)):
+        assert (together.first[row], together.accepted[row]) == (apart.first[row], apart.accepted[row])
+        assert together.votes(row) == apart.votes(row)
+    assert len({together.accepted[row] for row in range(len(rows))}) > 10

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from attrs import evolve
 
-from linter.checks.shared.base import Result
+from linter.checks.shared.base import Result, ladder
 from linter.model.stations import stations_from_rows
 from linter.model.vocabulary import vocabulary
 from linter.review.assess import assess
@@ -86,3 +86,14 @@ def test_what_a_report_shows_is_computed_once_and_for_reports_alone(monkeypatch)
     assert "told" not in asked
     assess(stations, book)
     assert asked.count("told") > 50
+
+
+def test_a_ladder_rises_by_one_from_mark_to_mark():
+    nan, inf = np.nan, np.inf
+    value = np.array([0.0, 1.0, 2.0, 3.0, 4.0, 8.0, nan, inf])
+    assert ladder(value, 2.0, 4.0) == pytest.approx([0, 0.5, 1, 1.5, 2, 3, nan, inf], nan_ok=True)
+    assert ladder(value, np.full(8, 2.0), 4.0) == pytest.approx(ladder(value, 2.0, 4.0), nan_ok=True)
+    assert ladder(value, nan, 4.0) == pytest.approx(ladder(value, 4.0, 4.0), nan_ok=True)
+    assert ladder(value, 0.0) == pytest.approx([0, inf, inf, inf, inf, inf, nan, inf], nan_ok=True)
+    assert ladder(value[:6], 2.0, inf) == pytest.approx([0, 0.5, 1, 1, 1, 1])
+    assert np.isnan(ladder(value, 2.0, nan)).all()

@@ -249,19 +249,31 @@ def ladder(value: Floats, *marks: Floats | float) -> Floats:
     -------
     float array, shape (rows,)
     """
-    levels = [np.broadcast_to(np.asarray(mark, dtype=float), value.shape) for mark in marks]
+    levels = [np.asarray(mark, dtype=float) for mark in marks]
     for index in range(len(levels) - 2, -1, -1):
-        levels[index] = np.where(np.isnan(levels[index]), levels[index + 1], levels[index])
+        if (gaps := np.isnan(levels[index])).any():
+            levels[index] = np.where(gaps, levels[index + 1], levels[index])
     measure = np.zeros_like(value)
-    below = np.zeros_like(value)
+    below = np.zeros(())
     for level in levels:
-        width = level - below
-        share = np.divide(value - below, width, out=np.where(value > level, 1.0, 0.0), where=width > 0)
-        measure += np.clip(share, 0.0, 1.0)
+        measure += _share(value, below, level - below, above=level)
         below = level
-    beyond = np.divide(value - below, below, out=np.full_like(value, np.inf), where=below > 0)
-    measure += np.where(value > below, beyond, 0.0)
-    return np.where(np.isnan(value) | np.isnan(below), np.nan, measure)
+    beyond = _share(value, below, below, above=below, most=np.inf)
+    np.copyto(beyond, 0.0, where=~(value > below))  # as much where the last mark is infinite
+    measure += beyond
+    measure[np.isnan(value) | np.isnan(below)] = np.nan
+    return measure
+
+
+def _share(value: Floats, below: Floats, width: Floats, *, above: Floats, most: float = 1.0) -> Floats:
+    """How far a value has come through an interval, 0 to ``most``; all of it above where the interval is empty."""
+    with np.errstate(divide="ignore", invalid="ignore"):
+        share = (value - below) / width
+    np.maximum(share, 0.0, out=share)
+    np.minimum(share, most, out=share)
+    if (empty := ~(width > 0)).any():
+        np.copyto(share, np.where(value > above, most, 0.0), where=empty)
+    return share
 
 
 def within(values: Floats, low: float = 0.0, high: float = np.inf, *, closed: bool = False) -> Floats:

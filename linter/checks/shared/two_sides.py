@@ -34,8 +34,9 @@ class TwoSides:
     measure, observed, upper : float array
         Of the side that stands worse; the measure is NaN where a side that is wanted is not known and the other one is
         no finding.
-    variant : object array of str
-        ``both`` where both sides are findings, else the side that stands worse; empty where both are met.
+    variant : function
+        To the words by row: ``both`` where both sides are findings, else the side that stands worse; empty where both
+        are met.
     missing : dict of str to bool array
         Parameters wanted of a side that could not be judged while the other one is no finding.
     withheld : dict of str to bool array
@@ -47,7 +48,7 @@ class TwoSides:
     measure: Floats
     observed: Floats
     upper: Floats
-    variant: NDArray[Any]
+    variant: Callable[[], NDArray[Any]]
     missing: Mapping[str, Bools]
     withheld: Mapping[str, Bools]
     applies: Bools
@@ -87,9 +88,6 @@ def two_sides(
         mark = np.where(worst > grave * (1 + CLOSE), grave * (1 + CLOSE), mark)
     found = worst > 1.0 + CLOSE
     by_housing = np.where(np.isnan(shaft), True, housing > shaft)
-    both = (shaft > mark) & (housing > mark)
-    met_both = ~found & wanted["shaft"] & wanted["housing"]
-    side = np.where(by_housing, "housing", "shaft").astype(object)
     unknown = (wanted["shaft"] & np.isnan(shaft)) | (wanted["housing"] & np.isnan(housing))
     missing: dict[str, Bools] = {}
     withheld: dict[str, Bools] = {}
@@ -98,11 +96,17 @@ def two_sides(
             for rows, where in ((missing, ~found), (withheld, found)):
                 lacking = wanted[name] & ~known & where
                 rows[parameter] = rows[parameter] | lacking if parameter in rows else lacking
+
+    def variant() -> NDArray[Any]:
+        both = (shaft > mark) & (housing > mark)
+        met_both = ~found & wanted["shaft"] & wanted["housing"]
+        return np.where(both, "both", np.where(met_both, "", np.where(by_housing, "housing", "shaft"))).astype(object)
+
     return TwoSides(
         measure=np.where(unknown & ~found, np.nan, worst),
         observed=np.where(by_housing, observed["housing"], observed["shaft"]),
         upper=np.where(by_housing, upper["housing"], upper["shaft"]),
-        variant=np.where(both, "both", np.where(met_both, "", side)).astype(object),
+        variant=variant,
         missing=missing,
         withheld=withheld,
         applies=wanted["shaft"] | wanted["housing"],

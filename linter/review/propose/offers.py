@@ -109,7 +109,7 @@ def printed_classes(bench: Bench, cell: Cell) -> list[str]:
     if clause is None or not known:
         return []
     advice = recommended(View(bench.stations), Limits(clause), side)
-    votes = {w: float(column[cell.row]) for w, column in advice.votes.items() if w in known and column[cell.row] > 0}
+    votes = {word: count for word, count in advice.votes(cell.row).items() if word in known and count > 0}
     first = str(advice.first[cell.row])
     if first not in known:
         first = max(votes, key=lambda w: votes[w], default="")
