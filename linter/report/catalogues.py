@@ -49,7 +49,7 @@ def messages(rulebooks: tuple[Rulebook, ...] = ()) -> dict[str, list[str]]:
     """
     found: dict[str, list[str]] = {joint: ["linter/report/language/catalogue.py"] for joint in JOINTS}
     for place, text in (*_frame(), *_choices(), *_rulebook(rulebooks), *_made(), *_composed()):
-        if _TEXT.search(SLOT.sub("", text)):
+        if _TEXT.search(SLOT.sub("", text)) or text in TEXTS:
             found.setdefault(text, []).append(place)
     return found
 

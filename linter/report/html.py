@@ -252,9 +252,12 @@ def _own(result: ReviewResult) -> set[str]:
     for machine in result.machines:
         found.update((machine.machine, machine.drawing_number or "", machine.drawing_revision or "", *machine.stations))
     for cell in result.understood:
-        found.update((cell.read, cell.place.short()))
+        found.update((cell.read, cell.place.short(), cell.place.sheet or ""))
     for entry in result.unrecognised:
-        found.update((entry.name, entry.value, entry.place.short()))
+        found.update((entry.name, entry.value, entry.place.short(), entry.place.sheet or ""))
+    for item in result.assessments:
+        if item.outcome in ("finding", "conceded"):
+            found.update(used.place.short() for used in item.places)
     return found - {choice for entry in vocabulary().values() for choice in entry.choices}
 
 

@@ -9,7 +9,7 @@ from linter.model.digits import short_number, short_text
 from linter.model.findings import Quantity
 from linter.model.wording import number_text
 from linter.report.drawings.axis import fitting
-from linter.report.drawings.svg import drawing, line, polygon, rect, spread, text_width, words
+from linter.report.drawings.svg import drawing, fitted, line, polygon, rect, spread, text_width, words
 from linter.report.language import choice_of, say
 
 WIDTH = 340.0
@@ -121,8 +121,10 @@ def speed_scale(
         if row.remark_from is not None:
             parts.append(line(scale.x(row.remark_from), y + 11, scale.x(row.remark_from), y + 23, "thin"))
         end = "" if row.high == row.low else f" {say('to')} {short_number(row.high, 'mm.r/min')}"
-        parts.append(words(6, y + 11, choice_of(row.lubrication), "t strong" if mine else "t"))
-        parts.append(words(WIDTH - 4, y + 11, f"{short_number(row.low, 'mm.r/min')}{end}", "t quiet", "end"))
+        limits = f"{short_number(row.low, 'mm.r/min')}{end}"
+        name = fitted(choice_of(row.lubrication), WIDTH - 16 - text_width(limits, 10.0), 10.0)
+        parts.append(words(6, y + 11, name, "t strong" if mine else "t"))
+        parts.append(words(WIDTH - 4, y + 11, limits, "t quiet", "end"))
         y += pitch
     at = scale.x(speed_factor)
     text = say("speed factor {factor}", factor=short_text(speed_factor, "mm.r/min"))

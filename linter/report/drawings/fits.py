@@ -4,7 +4,7 @@ from markupsafe import Markup
 
 from linter.model.digits import short_number, short_text
 from linter.report.drawings.axis import Axis, linear
-from linter.report.drawings.svg import drawing, line, rect, words
+from linter.report.drawings.svg import drawing, fitted, line, rect, words
 from linter.report.language import say, told
 
 WIDTH = 340.0
@@ -21,7 +21,7 @@ def _band(
     """A named range with its ends in figures, and a tick at its middle."""
     left, right = scale.x(low), scale.x(high)
     parts = [
-        words(6, y, name),
+        words(6, y, fitted(name, WIDTH - 4, 10.0)),
         rect(left, y + 5, max(right - left, 1.5), 11, kind),
         words(left - 4, y + 14.5, _um(low), "t strong", "end"),
         words(max(right, left + 1.5) + 4, y + 14.5, _um(high), "t strong"),

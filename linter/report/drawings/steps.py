@@ -5,7 +5,7 @@ from markupsafe import Markup
 from linter.model.digits import short_number
 from linter.model.matters import Matter, Matters, NearLimit
 from linter.report.drawings.axis import Axis
-from linter.report.drawings.svg import drawing, line, rect, text_width, words
+from linter.report.drawings.svg import drawing, fitted, line, rect, words
 from linter.report.language import in_words, say, told
 
 WIDTH, LEFT, ROW = 720.0, 330.0, 34.0
@@ -65,7 +65,7 @@ def step_bars(matters: Matters, most: int = 12) -> Markup | None:
         parts.append(line(now, y + 1, now, y + 20, "thin"))
         name, step = in_words(matter.parameter), say("step {size}", size=told(matter.step))
         parts.append(words(4, y + 11, name, "t strong"))
-        parts.append(words(4, y + 25, _cut(f"{step}: {limit_name(matter.limit)}", LEFT - 12), "t quiet"))
+        parts.append(words(4, y + 25, fitted(f"{step}: {limit_name(matter.limit)}", LEFT - 12), "t quiet"))
         after = f" {say('or')} ".join(percent(margin) for margin in (matter.less, matter.more) if margin is not None)
         texts.append(
             say(
@@ -79,10 +79,3 @@ def step_bars(matters: Matters, most: int = 12) -> Markup | None:
         parts.append(words(scale.x(tick), bottom + 14, percent(tick), "t quiet", "middle"))
     says = say("{steps}. Margins are shares of the limit; below 0 is beyond it.", steps="; ".join(texts))
     return drawing("whole", WIDTH, bottom + 20, say("What one step of each parameter moves"), says, parts)
-
-
-def _cut(text: str, width: float) -> str:
-    """A text that fits into a width, its end cut off where it does not."""
-    while text_width(text) > width and len(text) > 1:
-        text = f"{text[:-2].rstrip(' ,:')}…"
-    return text

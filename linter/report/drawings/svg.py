@@ -88,11 +88,18 @@ def text_width(text: str, size: float = 12.0) -> float:
     return size * (0.56 * len(text) + 0.46 * wide)
 
 
-def wrapped(text: str, width: float) -> list[str]:
+def fitted(text: str, width: float, size: float = 12.0) -> str:
+    """A line of text that fits into a width, its end cut off where it does not."""
+    while text_width(text, size) > width and len(text) > 1:
+        text = f"{text[:-2].rstrip(' ,:')}…"
+    return text
+
+
+def wrapped(text: str, width: float, size: float = 12.0) -> list[str]:
     """The text in lines no wider than that, broken at spaces, and between the signs of a script without them."""
     lines: list[str] = []
     for word in _BREAKS.split(text):
-        if lines and text_width(f"{lines[-1]}{word}".rstrip()) <= width:
+        if lines and text_width(f"{lines[-1]}{word}".rstrip(), size) <= width:
             lines[-1] += word
         else:
             lines.append(word)

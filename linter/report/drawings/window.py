@@ -47,7 +47,9 @@ def preload_window(
     for criterion, least in [(c, True) for c in lows] + [(c, False) for c in highs]:
         figure = say("at least {limit}" if least else "at most {limit}", limit=short_text(criterion.force, "N"))
         rows.append((criterion, least, figure, wrapped(told(criterion.name), WIDTH - 16 - text_width(figure))))
-    bottom = sum(18 + 12.0 * len(lines) for *_, lines in rows) + 34
+    spread_text = " / ".join(short_number(value, "N") for value in force) + " N"
+    head = wrapped(say("preload: smallest, nominal, largest"), WIDTH - 10 - text_width(spread_text, 10.0), 10.0)
+    bottom = sum(18 + 12.0 * len(lines) for *_, lines in rows) + 22 + 12.0 * len(head)
     left = scale.left if floor is None else scale.x(floor)
     right = scale.right if ceiling is None else scale.x(ceiling)
     parts = []
@@ -67,9 +69,10 @@ def preload_window(
         y += 18
     smallest, nominal, largest = force
     inside = (floor is None or smallest >= floor) and (ceiling is None or largest <= ceiling)
-    parts.append(words(6, y + 11, say("preload: smallest, nominal, largest"), "t strong"))
-    spread_text = " / ".join(short_number(value, "N") for value in force) + " N"
     parts.append(words(WIDTH - 4, y + 11, spread_text, "t strong", "end"))
+    for k, text in enumerate(head):
+        parts.append(words(6, y + 11 + 12.0 * k, text, "t strong"))
+    y += 12.0 * (len(head) - 1)
     width = max(scale.x(largest) - scale.x(smallest), 2.0)
     parts.append(rect(scale.x(smallest), y + 15, width, 11, "zone2 strongzone2" if inside else "zonebad"))
     parts.append(line(scale.x(nominal), y + 13, scale.x(nominal), y + 28, "limit"))

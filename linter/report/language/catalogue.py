@@ -21,7 +21,8 @@ _WORD = re.compile(r"[A-Za-z]{3,}")
 _NAME = re.compile(r"\b[a-z]+(?:_[a-z0-9]+)+\b")
 _NAME_FIRST = re.compile(r"([a-z]+(?:_[a-z0-9]+)+ )(.+)")
 _STOP_FIRST = re.compile(r"([;:,] ?)(.+)", re.DOTALL)
-#: What may stand for a placeholder: brackets in it are closed in it. One right behind another begins with a stop.
+#: What may stand for a placeholder: brackets in it are closed in it. One right behind another, or behind a word, is a
+#: stop and what follows it, or nothing.
 _INSIDE = r"(?:[^()]|\((?:[^()]|\([^()]*\))*\))"
 #: Words of three and more letters that are the same in every language: units, functions, bodies of standards.
 _COMMON = frozenset((
@@ -56,6 +57,8 @@ class Catalogue:
     def __init__(self, entries: Mapping[str, str], own: Collection[str] = ()) -> None:
         self.entries = {message: text for message, text in entries.items() if text}
         self.own = frozenset(own)
+        names = sorted((name for name in self.own if _WORD.search(name)), key=lambda name: (-len(name), name))
+        self._names = re.compile(rf"(?<!\w)(?:{'|'.join(map(re.escape, names))})(?!\w)") if names else None
         self.lost: dict[str, None] = {}
         self._known: dict[str, tuple[str, bool]] = {}
         self._parts: dict[str, list[str]] = {}
@@ -87,9 +90,10 @@ class Catalogue:
 
     def common(self, text: str) -> bool:
         """Whether a text needs no translation: figures, symbols, units, classes, or a text of the table itself."""
-        return text in self.own or all(
-            word in _COMMON or (word.isupper() and len(word) < 5) for word in _WORD.findall(_NAME.sub("", text))
-        )
+        if text in self.own:
+            return True
+        rest = _NAME.sub("", text) if self._names is None else self._names.sub("", _NAME.sub("", text))
+        return all(word in _COMMON or word.isupper() for word in _WORD.findall(rest))
 
     def _told(self, text: str) -> tuple[str, bool]:
         """The translation, and whether all of it was found."""
@@ -158,8 +162,8 @@ def _pattern(message: str) -> _Pattern:
     text = ""
     for k, piece in enumerate(pieces):
         if k % 2:
-            close = k > 1 and not pieces[k - 1]
-            slot = rf"(?:[;:,(] ?| \(){_INSIDE}*?|" if close else f"{_INSIDE}+?"
+            close = pieces[k - 1][-1:].isalnum() or (k > 1 and not pieces[k - 1])  # what may be added, or nothing
+            slot = rf"(?:(?:[;:,] ?| ?(?=\()){_INSIDE}*?|)" if close else f"{_INSIDE}+?"
             text += f"(?P=s{seen.index(piece)})" if piece in seen else f"(?P<s{len(seen)}>{slot})"
             seen += [] if piece in seen else [piece]
         elif k == 0 and piece[:1].isalpha():

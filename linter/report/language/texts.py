@@ -18,6 +18,10 @@ TEXTS = (
     "balls over the inner ring {figure}",
     "blades {figure}", "a {kind} of {size} bore", "an {kind} of {size} bore", "viscosity", "Ra at most {limit}",
     "{figure}\u00a01e6 revolutions", "seat that stands worse", "spring solid", "its tolerance",
+    "expected {what}", "read as {layout}: {counts}",
+    "{count} names stand in one row", "{count} names stand in one column",
+    "{count} in one row", "{count} in one column",
+    "the value is not used.", "a value", "the cell shows a spreadsheet error",
     "point", "comma", "semicolon", "tab", "decimal sign: {sign}", "{before} → {after}",
     "yes", "no", "unlimited", "not known", "not stated",
     # leading stops
