@@ -70,16 +70,22 @@ def preload_window(
     smallest, nominal, largest = force
     inside = (floor is None or smallest >= floor) and (ceiling is None or largest <= ceiling)
     parts.append(words(WIDTH - 4, y + 11, spread_text, "t strong", "end"))
-    for k, text in enumerate(head):
-        parts.append(words(6, y + 11 + 12.0 * k, text, "t strong"))
+    parts += [words(6, y + 11 + 12.0 * k, text, "t strong") for k, text in enumerate(head)]
     y += 12.0 * (len(head) - 1)
     width = max(scale.x(largest) - scale.x(smallest), 2.0)
     parts.append(rect(scale.x(smallest), y + 15, width, 11, "zone2 strongzone2" if inside else "zonebad"))
     parts.append(line(scale.x(nominal), y + 13, scale.x(nominal), y + 28, "limit"))
     parts += scale.drawn(bottom, "N")
-    says = "; ".join(f"{told(criterion.name)}: {figure}" for criterion, _, figure, _ in rows)
-    place = "preload {forces}, inside the window" if inside else "preload {forces}, outside the window"
-    says += f"; {say(place, forces=spread_text)}"
+    says = [f"{told(criterion.name)}: {figure}" for criterion, _, figure, _ in rows]
+    says.append(_place(spread_text, inside))
     if floor is not None and ceiling is not None and floor > ceiling:
-        says += f"; {say('the window is empty')}"
-    return drawing("win", WIDTH, bottom + 20, say("Preload and the window it must lie in"), f"{says}.", parts)
+        says.append(say("the window is empty"))
+    title = say("Preload and the window it must lie in")
+    return drawing("win", WIDTH, bottom + 20, title, f"{'; '.join(says)}.", parts)
+
+
+def _place(forces: str, inside: bool) -> str:
+    """Where the preload lies, in words."""
+    return say(
+        "preload {forces}, inside the window" if inside else "preload {forces}, outside the window", forces=forces
+    )
