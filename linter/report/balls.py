@@ -7,6 +7,8 @@ import numpy as np
 from attrs import frozen
 
 from linter.mechanics import hertz, kinematics, materials
+from linter.model.possible import outside
+from linter.model.vocabulary import parameter
 from linter.model.wording import quantity_text
 from linter.rulebook.model import Rulebook
 
@@ -104,8 +106,10 @@ def _rows(values: Mapping[str, Any], rulebook: Rulebook) -> tuple[BallsRow, ...]
 
 
 def _number(values: Mapping[str, Any], name: str) -> float:
+    """A value that can be; NaN for none and for one that was set aside."""
     value = values.get(name)
-    return float(value) if isinstance(value, (int, float)) else np.nan
+    number = np.asarray(value if isinstance(value, (int, float)) else np.nan, dtype=np.float64)
+    return float(np.where(outside(parameter(name), number), np.nan, number))
 
 
 def _pair(quantity: str, values: list[float], unit: str) -> BallsRow:

@@ -46,3 +46,9 @@ def test_stations_that_are_alike_share_a_table_and_what_is_unknown_has_none():
 def test_a_rulebook_without_heat_has_no_table():
     clauses = {name: clause for name, clause in BOOK.clauses.items() if not name.startswith("heat.")}
     assert ball_tables([("A", VALUES)], evolve(BOOK, clauses=clauses)) == ()
+
+
+@pytest.mark.parametrize("name", ["ball_diameter", "pitch_diameter", "speed_max"])
+@pytest.mark.parametrize("value", [1e-320, 0.0, -1.0, 1e30])
+def test_a_value_that_cannot_be_has_no_table(name, value):
+    assert ball_tables([("A", VALUES | {name: value})], BOOK) == ()
