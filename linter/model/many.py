@@ -8,6 +8,8 @@ from attrs import frozen
 from linter.model.assessments import Assessment, Assumed
 
 T = TypeVar("T")
+#: Rows whose results are held at once while records are made of them; a table of no more is held whole.
+RECORD_ROWS = 2000
 
 
 @frozen(eq=False)

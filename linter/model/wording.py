@@ -67,6 +67,7 @@ def number_text(value: float, unit: str = "1") -> str:
     return f"{sign}{whole}{point}{rest}"
 
 
+@lru_cache(maxsize=4096)
 def quantity_text(value: float, unit: str) -> str:
     """A number with its unit, for example ``561 000 mm·r/min``."""
     text, shown = number_text(value, unit), unit_text(unit)

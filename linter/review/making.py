@@ -1,6 +1,5 @@
 """Makes the plain record of one clause at one row, with the inputs that several clauses share made once."""
 
-from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any, TypeVar
@@ -134,29 +133,29 @@ class _Inputs:
 
     def forget(self) -> None:
         """Let go what was made, before the next machine."""
-        self.used: dict[int, _Made[Used]] = defaultdict(lambda: _Made(self._used))
-        self.assumed: dict[int, _Made[Assumed]] = defaultdict(lambda: _Made(self.assumed_of))
-        self.texts: dict[tuple[str, int], str] = {}
+        self.used: _Rows[Used | None] = _Rows(self._used)
+        self.assumed: _Rows[Assumed | None] = _Rows(self.assumed_of)
+        self.texts: _Rows[str] = _Rows(self._text)
 
-    def text(self, name: str, row: int) -> str:
-        """The value of a parameter as a report shows it."""
-        found = self.texts.get((name, row))
-        if found is None:
-            found = self.texts[name, row] = value_text(self.stations, name, row)
-        return found
+    def text(self, row: int) -> Mapping[str, str]:
+        """The values of a row by parameter, as a report shows them."""
+        return self.texts[row]
+
+    def _text(self, name: str, row: int) -> str:
+        return value_text(self.stations, name, row)
 
     @staticmethod
-    def each(made: "dict[int, _Made[T]]", names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
+    def each(made: "_Rows[T | None]", names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
         """Records of the parameters that a clause looks at, in these rows."""
         if len(rows) == 1:
-            at, row = made[rows[0]], rows[0]
-            return tuple([entry for name in names if (entry := at.of(name, row)) is not None])
+            at = made[rows[0]]
+            return tuple([entry for name in names if (entry := at[name]) is not None])
         wanted = ((name, row) for name in names for row in (rows[:1] if parameter(name).level == "machine" else rows))
-        return tuple([entry for name, row in wanted if (entry := made[row].of(name, row)) is not None])
+        return tuple([entry for name, row in wanted if (entry := made[row][name]) is not None])
 
     def _used(self, name: str, row: int) -> Used | None:
         place = self.stations.place(name, row)
-        return None if place is None else Used(name, place, self.text(name, row))
+        return None if place is None else Used(name, place, self.texts[row][name])
 
     def assumed_of(self, name: str, row: int) -> Assumed | None:
         """The documented default that a parameter has in a row."""
@@ -164,23 +163,33 @@ class _Inputs:
         if assumption is None or not assumption.rows[row]:
             return None
         if parameter(name).kind == "choice":
-            return Assumed(name, self.text(name, row), "", assumption.reason)
+            return Assumed(name, self.texts[row][name], "", assumption.reason)
         value = rounded(float(self.stations.number(name)[row]))
         return Assumed(name, value, parameter(name).unit, assumption.reason)
 
 
-class _Made(dict[str, T | None]):
-    """Records of one row by parameter, each made when it is first asked for."""
+class _Row(dict[str, T]):
+    """What is made of one row by parameter, each when it is first asked for."""
 
-    def __init__(self, make: Callable[[str, int], T | None]) -> None:
+    def __init__(self, make: Callable[[str, int], T], row: int) -> None:
+        super().__init__()
+        self.make, self.row = make, row
+
+    def __missing__(self, name: str) -> T:
+        made = self[name] = self.make(name, self.row)
+        return made
+
+
+class _Rows(dict[int, _Row[T]]):
+    """The same by row."""
+
+    def __init__(self, make: Callable[[str, int], T]) -> None:
         super().__init__()
         self.make = make
 
-    def of(self, name: str, row: int) -> T | None:
-        """The record of a parameter."""
-        if name not in self:
-            self[name] = self.make(name, row)
-        return self[name]
+    def __missing__(self, row: int) -> _Row[T]:
+        made = self[row] = _Row(self.make, row)
+        return made
 
 
 @cache

@@ -7,16 +7,13 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.model.findings import TABLE_CHAPTER, Assessment, Assumed
-from linter.model.many import AssumedAt, ManyAssessments
+from linter.model.many import RECORD_ROWS, AssumedAt, ManyAssessments
 from linter.model.stations import Bools, Stations
 from linter.model.vocabulary import parameter
 from linter.review.assess import MET, NOT_APPLICABLE, Assessed, ClauseReview, assess
 from linter.review.making import Maker, check_assumed
 from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook
-
-#: Rows whose results are held at once while records are made of them; a table of no more is held whole.
-RECORD_ROWS = 2000
 
 
 def in_order(stations: Stations, names: Collection[str] | None = None) -> Iterator[Stations]:

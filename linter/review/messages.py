@@ -1,6 +1,6 @@
 """What is said of one clause at one row, and what to do about it: one small function an outcome."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 
 import numpy as np
@@ -16,7 +16,11 @@ class Teller:
     """Fills the messages of one clause, one row after the other (:meth:`at`)."""
 
     def __init__(
-        self, assessed: Assessed, review: ClauseReview, must: Bools | None, text: Callable[[str, int], str]
+        self,
+        assessed: Assessed,
+        review: ClauseReview,
+        must: Bools | None,
+        text: Callable[[int], Mapping[str, str]],
     ) -> None:
         self.assessed, self.review, self.result, self.text = assessed, review, review.result, text
         self.musts = must
@@ -68,7 +72,7 @@ class Teller:
             return str(self.lines[name].values[row])
         if name == "machine":
             return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
-        return self.text(name, self.station_row)
+        return self.text(self.station_row)[name]
 
     def figure(self, name: str) -> tuple[float, str] | None:
         """The number and unit behind a word in braces; None where it stands for something else."""
@@ -119,7 +123,11 @@ class Teller:
         rows = [self.station_row]
         if clause.level == "machine":
             rows = [int(k) for k in np.flatnonzero(stations.machine_row == stations.machine_row[self.station_row])]
-        return [self.text(name, row) for name in (*clause.needs, *clause.uses) for row in rows]
+        names = (*clause.needs, *clause.uses)
+        if len(rows) > 1:
+            return [self.text(row)[name] for name in names for row in rows]
+        texts = self.text(rows[0])
+        return [texts[name] for name in names]
 
 
 @cache
@@ -151,7 +159,7 @@ def _told_not_assessed(teller: Teller) -> tuple[str, str]:
         message = f"Not assessed: the table does not state {words}."
         remedy = f"State {_listed(teller.missing)}."
     else:
-        kind = teller.text("bearing_type", teller.station_row)
+        kind = teller.text(teller.station_row)["bearing_type"]
         about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
         message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
     if teller.result is not None and "not_assessed" in teller.result.facts and (why := teller.word("not_assessed")):

@@ -20,14 +20,14 @@ from linter.model.findings import (
     StationRecord,
     Unrecognised,
 )
-from linter.model.many import Anew
+from linter.model.many import RECORD_ROWS, Anew
 from linter.model.stations import Bools, Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
 from linter.model.wording import rounded
 from linter.review.assess import Assessed, assess
 from linter.review.making import Maker
-from linter.review.many import RECORD_ROWS, Again, Passed, by_name, in_order
+from linter.review.many import Again, Passed, by_name, in_order
 from linter.review.needed import needed
 from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook

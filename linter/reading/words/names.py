@@ -106,6 +106,7 @@ class Names:
 
     mapping: Mapping = field(factory=Mapping)
     _found: dict[str, "Match | str"] = field(factory=dict, init=False, eq=False, repr=False)
+    _grouped: dict[str, tuple[str, ...]] = field(factory=dict, init=False, eq=False, repr=False)
 
     @staticmethod
     @cache
@@ -146,6 +147,12 @@ class Names:
         """Every group a heading word belongs to, in the order of ``GROUPS``."""
         if len(text) > LONGEST_TEXT:
             return ()
+        if len(self._grouped) >= MOST_REMEMBERED:
+            self._grouped.clear()
+        found = self._grouped.get(text)
+        return self._grouped.setdefault(text, self._groups_of(text)) if found is None else found
+
+    def _groups_of(self, text: str) -> tuple[str, ...]:
         headings = dictionary()
         for word in dict.fromkeys((fold(text), fold(self.split_unit(text)[0]))):
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
