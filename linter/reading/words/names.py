@@ -145,20 +145,18 @@ class Names:
 
     def groups(self, text: str) -> tuple[str, ...]:
         """Every group a heading word belongs to, in the order of ``GROUPS``."""
-        if len(text) > LONGEST_TEXT:
-            return ()
-        if len(self._grouped) >= MOST_REMEMBERED:
-            self._grouped.clear()
-        found = self._grouped.get(text)
-        return self._grouped.setdefault(text, self._groups_of(text)) if found is None else found
+        if text not in self._grouped:
+            if len(self._grouped) >= MOST_REMEMBERED:
+                self._grouped.clear()
+            self._grouped[text] = self._groups_of(text) if len(text) <= LONGEST_TEXT else ()
+        return self._grouped[text]
 
     def _groups_of(self, text: str) -> tuple[str, ...]:
-        headings = dictionary()
-        for word in dict.fromkeys((fold(text), fold(self.split_unit(text)[0]))):
+        headings, bare = dictionary(), self.split_unit(text)[0]
+        for word in dict.fromkeys((fold(text), fold(bare))):
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
-        bare = self.split_unit(text)[0]
         if "±" in bare and bare.strip("± ()[]"):
             return tuple(group for group in self.groups(bare.replace("±", " ")) if group == "CLASS")  # ± tol
         return tuple(filter(None, (part_of_size(bare),)))
