@@ -73,19 +73,17 @@ class Looking:
         facts = self.facts(todo) if closed else []
         if not words and not facts:
             return Outside((), self.clashes(found, todo, [], []))
-        judged = yield from self.judged(Once([*({**plan, **w} for w in words), *({**plan, c: v} for c, v in facts)]))
-        before = self.weight(todo)
-        others = [
-            self.other(w, closed and bool(plan), judged, n)
-            for n, w in enumerate(words)
-            if self.weight(self.closing(judged.grade[n])) < before
-        ]
+        trials: list[Trial] = [*({**plan, **w} for w in words), *({**plan, cell: value} for cell, value in facts)]
+        asked = Once(trials, np.flatnonzero(todo.any(axis=1)).tolist())
+        gone = [todo & ~self.closing(grade) for grade in (yield from self.judged(asked)).grade]
+        relaxing = [(cell, some) for (cell, _), some in zip(facts, gone[len(words) :], strict=True) if some.any()]
+        words = [word for word, some in zip(words, gone[: len(words)], strict=True) if some.any()]
+        others: list[Other] = []
+        if words:
+            judged = yield from self.judged(Once({**plan, **word} for word in words))
+            others = [self.other(word, closed and bool(plan), judged, n) for n, word in enumerate(words)]
+            others = [other for other in others if self.weight(other.closing) < self.weight(todo)]
         others.sort(key=self.order)
-        relaxing = [
-            (facts[n][0], todo & ~self.closing(judged.grade[len(words) + n]))
-            for n in range(len(facts))
-            if (todo & ~self.closing(judged.grade[len(words) + n])).any()
-        ]
         if closed and not any(self.opens(o) for o in others):
             others = yield from self.deeper(others, plan)
         clashes = self.clashes(found, todo, others, relaxing) if closed else ()

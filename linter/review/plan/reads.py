@@ -5,11 +5,11 @@ ones it looked at is noted, not declared: a check is a pure function of what it 
 """
 
 from collections.abc import Callable, Iterator, Mapping, Set
-from typing import Any
+from typing import Any, NamedTuple
 
 import attrs
 import numpy as np
-from attrs import evolve, frozen
+from attrs import evolve
 from numpy.typing import NDArray
 
 from linter.checks.shared.base import View
@@ -20,8 +20,7 @@ EVERY = "every column"
 COLUMNS = ("numbers", "toleranced", "choices", "texts", "assumed", "derived")
 
 
-@frozen
-class Kept:
+class Kept(NamedTuple):
     """A shared quantity by the key that the view keeps it under."""
 
     key: Any
@@ -35,13 +34,10 @@ class Reads:
 
     def __init__(self) -> None:
         self.of: dict[Any, set[Any]] = {}
+        #: What is looked at, a column by its name: by the clause under review, and by each quantity being worked out.
         self.open: list[set[Any]] = [set()]
         self.grown = 0
         self.columns_at, self.columns_of = 0, dict[Any, set[str]]()
-
-    def note(self, what: Any) -> None:
-        """Something was looked at, a column by its name."""
-        self.open[-1].add(what)
 
     def close(self, clause: str) -> None:
         """A clause was reviewed; what a quantity that failed had looked at counts as its own."""
@@ -81,15 +77,15 @@ class _Columns(dict[str, Any]):
         self.reads = reads
 
     def __contains__(self, name: object) -> bool:
-        self.reads.note(name)
+        self.reads.open[-1].add(name)
         return super().__contains__(name)
 
     def __getitem__(self, name: str) -> Any:
-        self.reads.note(name)
+        self.reads.open[-1].add(name)
         return super().__getitem__(name)
 
     def get(self, name: str, default: Any = None) -> Any:
-        self.reads.note(name)
+        self.reads.open[-1].add(name)
         return super().get(name, default)
 
     def __iter__(self) -> Iterator[str]:
@@ -120,7 +116,7 @@ class _Quantities(dict[Any, Any]):
         self.reads = reads
 
     def __contains__(self, key: object) -> bool:
-        self.reads.note(Kept(key))
+        self.reads.open[-1].add(Kept(key))
         there = super().__contains__(key)
         if not there:
             self.reads.open.append(set())

@@ -140,8 +140,10 @@ class Asked:
         #: For each group that does not know all trials: the trials to review, and those alike with the one reviewed.
         self.open: list[tuple[Group, list[int], list[tuple[int, int]]]] = []
         if values is None:
-            every = Group(np.arange(shape[1]), np.zeros(0, np.intp), {})
-            self.open.append((every, list(range(len(trials))), []))
+            self.grades.grade[:], self.grades.measure[:] = memory.grade[0], memory.measure[0]
+            asked = getattr(trials, "clauses", None)
+            group = Group(np.arange(shape[1]) if asked is None else np.array(asked), np.zeros(0, np.intp), {})
+            self.open.append((group, list(range(len(trials))), []))
             return
         for group in memory.groups:
             keys = group.keys(values)

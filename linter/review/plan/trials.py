@@ -20,7 +20,19 @@ BATCH_ROWS = 16_000
 
 
 class Once(list[Trial]):
-    """Trials whose like is not tried again: nothing is remembered of them."""
+    """Trials whose like is not tried again: nothing is remembered of them.
+
+    Parameters
+    ----------
+    trials : sequence of dict
+        What they change.
+    clauses : sequence of int, optional
+        Indices of the clauses that are asked for; the others are told as the machine stands.
+    """
+
+    def __init__(self, trials: Iterable[Trial], clauses: Sequence[int] | None = None) -> None:
+        super().__init__(trials)
+        self.clauses = clauses
 
 
 @frozen(eq=False)
