@@ -143,6 +143,40 @@ def spring_clear(view: View, limits: Limits) -> Result:
     return _clear(view, limits, "spring", here, "no spring bears on a ring here")
 
 
+def spring_guide(view: View, limits: Limits) -> Result:
+    """Clearance of disc springs in the bore, or on the shaft, that guides them against the published one."""
+    s = view.stations
+    inside, outside = _beside(view, "spring")
+    inner = _on_inner(view, "spring")
+    guided = np.where(inner, inside, outside)
+    clearance = np.where(inner, inside - s.number("bore_diameter"), s.number("outside_diameter") - outside)
+    table = limits.table("clearances")
+    at = np.searchsorted(table["up_to"], guided - 1e-9)
+    published = np.append(table["clearance"], np.nan)[np.minimum(at, len(table["up_to"]))]
+    here = s.choice("spring_kind").is_in("disc") & s.choice("axial_role").is_in("spring-loaded")
+    here &= s.known("spring_inside_diameter") | s.known("spring_outside_diameter")
+    return Result(
+        measure=ladder(np.maximum(clearance, 0.0), published, limits["far"] * published),
+        unit="mm",
+        observed=clearance,
+        upper=published,
+        applies=here & ~(np.isnan(published) & ~np.isnan(guided)),
+        reason="no disc spring of a stated and printed size bears on a ring here",
+        missing={
+            "spring_inside_diameter": inner & np.isnan(inside),
+            "spring_outside_diameter": ~inner & np.isnan(outside),
+            "bore_diameter": inner & np.isnan(s.number("bore_diameter")),
+            "outside_diameter": ~inner & np.isnan(s.number("outside_diameter")),
+        },
+        facts={"guide": np.where(inner, "shaft", "housing").astype(object)},
+        working=[
+            Working("guided", "", "diameter of the spring at its guide", guided, "mm", "D_e, on the shaft D_i"),
+            Working("clearance", "", "clearance at the guide", clearance, "mm"),
+            Working("published", "", "published clearance", published, "mm", "table by diameter"),
+        ],
+    )
+
+
 def washer_face(view: View, limits: Limits) -> Result:
     """Share of the height of the ring's face that the washer presses on."""
     s = view.stations

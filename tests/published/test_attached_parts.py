@@ -38,6 +38,23 @@ def test_thickness_and_groove_width_of_retaining_rings(side, size, thickness, wi
     assert known.sum() > 50 and (every.groove_width[known] > every.thickness[known]).all()
 
 
+def test_disc_springs_for_bearings_are_guided_as_published():
+    """EN 16983 as vinscospring.com/support prints it; sizes of makers for bearings (memory) leave 0.2 to 0.5 mm."""
+    from linter.checks.lookup import check_function
+    from linter.checks.shared.base import View
+    from linter.model.stations import stations_from_rows
+    from linter.rulebook.load import load
+    from linter.rulebook.model import Limits
+
+    sizes = [(16, 15.8), (19, 18.8), (22, 21.8), (26, 25.7), (35, 34.6), (47, 46.5), (62, 61.5), (72, 71.5)]
+    row = {"axial_role": "spring-loaded", "spring_kind": "disc", "free_ring": "outer"}
+    rows = [row | {"machine": str(d), "outside_diameter": d, "spring_outside_diameter": s} for d, s in sizes]
+    clause = load("current").clauses["parts.spring-guide"]
+    found = check_function(clause.check)(View(stations_from_rows(rows)), Limits(clause))
+    assert found.upper.tolist() == [0.2, 0.3, 0.4, 0.4, 0.6, 0.6, 0.8, 0.8]
+    assert (found.measure <= 1.0 + 1e-9).all()
+
+
 def test_o_ring_around_a_bearing():
     """Stretch of 1 to 5 % (Apple Rubber, Seal design guide) and 0 to 2 % over a bore's groove (Chamberlain's notes)."""
     from linter.review.assess import assess
