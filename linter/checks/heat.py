@@ -165,16 +165,15 @@ def thermal_speed(view: View, limits: Limits) -> Result:
     warmest = np.full(view.count, float(limits["warmest"]))
     difference = within(warmest - around.ambient)
     nu = viscosity_at(view, warmest)
-    ends = []
-    for cooled, drag in ((1, 1), (0, 0)):
-        left = around.given_off(np.where(np.isnan(difference), np.nan, warmest), cooled) - around.added
-        adjusted = heat.permissible_speed(
-            np.where(np.isnan(reference), within(speed), reference), within(mean_diameter(view)),
-            within(left) / difference, difference, within(found.share[drag] * found.lubricant[drag]), nu,
-            np.ones(view.count), (found.share[drag] * found.load + found.seal) / within(mean_diameter(view)),
-        ).speed  # fmt: skip
-        ends.append(np.where(left <= 0.0, 0.0, adjusted))
-    near, far = ends
+    at = np.where(np.isnan(difference), np.nan, warmest)
+    left = np.array([around.given_off(at, end) - around.added for end in (1, 0)])  # the least, the largest
+    share, drag = (np.array(ends)[::-1] for ends in (found.share, found.lubricant))
+    diameter = within(mean_diameter(view))
+    adjusted = heat.permissible_speed(
+        np.where(np.isnan(reference), within(speed), reference), diameter, within(left) / difference, difference,
+        within(share * drag), nu, np.ones(view.count), (share * found.load + found.seal) / diameter,
+    ).speed  # fmt: skip
+    near, far = np.where(left <= 0.0, 0.0, adjusted)
     decides = around.way != "seats"
     measure = np.where(decides, ladder(speed, near, far, limits["major_to"] * far), 0.0 * speed * reference)
     measure = np.where(decides & ~_steady(view), np.minimum(measure, 1.0), measure)

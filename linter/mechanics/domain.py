@@ -10,7 +10,7 @@ Array = NDArray[np.float64]
 
 
 def _refuse(name: str, values: Array, outside: NDArray[np.bool_], wish: str) -> None:
-    if np.any(outside):
+    if outside.any():
         raise ValueError(f"{name} {wish}, got {float(np.atleast_1d(values)[np.atleast_1d(outside)][0])!r}")
 
 

@@ -31,9 +31,12 @@ def falling_root(function: Callable[..., Array], low: Array, high: Array, given:
         if not rows.size:
             break
         off = _ROOM * (1.0 + np.abs(middle))
-        share = np.divide(at_low, at_low - at_high, out=np.full(low.shape, 0.5), where=np.isfinite(at_low - at_high))
-        share = np.where((share > 0.0) & (share < 1.0) & (step % 8 != 7), share, 0.5)
-        middle = np.clip(low + share * (high - low), low + np.minimum(off, 0.5 * (high - low)), high - off)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            share = at_low / (at_low - at_high)
+        share = np.where((share > 0.0) & (share < 1.0), share, 0.5) if step % 8 != 7 else np.full(low.shape, 0.5)
+        width = high - low
+        guess = np.maximum(low + share * width, low + np.minimum(off, 0.5 * width))
+        middle = np.minimum(guess, high - off)
         value = function(middle, *given)
         above = value > 0.0
         at_low = np.where(above, value, np.where(stayed < 0.0, 0.5 * at_low, at_low))

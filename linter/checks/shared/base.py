@@ -255,10 +255,11 @@ def ladder(value: Floats, *marks: Floats | float) -> Floats:
             levels[index] = np.where(gaps, levels[index + 1], levels[index])
     measure = np.zeros_like(value)
     below = np.zeros(())
-    for level in levels:
-        measure += _share(value, below, level - below, above=level)
-        below = level
-    beyond = _share(value, below, below, above=below, most=np.inf)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        for level in levels:
+            measure += _share(value, below, level - below, above=level)
+            below = level
+        beyond = _share(value, below, below, above=below, most=np.inf)
     np.copyto(beyond, 0.0, where=~(value > below))  # as much where the last mark is infinite
     measure += beyond
     measure[np.isnan(value) | np.isnan(below)] = np.nan
@@ -267,8 +268,7 @@ def ladder(value: Floats, *marks: Floats | float) -> Floats:
 
 def _share(value: Floats, below: Floats, width: Floats, *, above: Floats, most: float = 1.0) -> Floats:
     """How far a value has come through an interval, 0 to ``most``; all of it above where the interval is empty."""
-    with np.errstate(divide="ignore", invalid="ignore"):
-        share = (value - below) / width
+    share = (value - below) / width
     np.maximum(share, 0.0, out=share)
     np.minimum(share, most, out=share)
     if (empty := ~(width > 0)).any():

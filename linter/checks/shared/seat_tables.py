@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from functools import lru_cache
+from hashlib import sha256
 from typing import Any
 
 import numpy as np
@@ -36,9 +37,9 @@ class Itself:
 
 
 @lru_cache
-def content_of(of: Itself) -> tuple[Any, ...]:
-    """What a table says, to compare two of them by."""
-    return tuple(column.tobytes() if column.dtype != object else tuple(column) for column in of.table.values())
+def content_of(of: Itself) -> str:
+    """A short text that is the same for two tables that say the same."""
+    return sha256(repr([(name, column.tolist()) for name, column in of.table.items()]).encode()).hexdigest()
 
 
 @frozen(eq=False)
@@ -47,8 +48,8 @@ class SeatTable:
 
     Attributes
     ----------
-    content : tuple
-        What it says.
+    content : str
+        What it says, in short.
     ring_load, family, bearing_classes, load_band, housing, slides : Coded
         Words by row.
     over, incl, weight : float array, shape (R,)
@@ -67,7 +68,7 @@ class SeatTable:
         Diameters [mm] up to which the same is printed.
     """
 
-    content: tuple[Any, ...]
+    content: str
     ring_load: Coded
     family: Coded
     bearing_classes: Coded
