@@ -6,8 +6,10 @@
 import re
 
 from linter.reading.cells.numbers import Decimal
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.strips import Block, Found
+from linter.reading.words.designations import read_designation
 
 _SIDES = {
     "bore_diameter": "shaft", "shaft_seat_diameter": "shaft",
@@ -20,8 +22,20 @@ _NEAR = 0.05
 _MOST_ROWS = 2000
 
 
+def _designated(block: Block) -> dict[tuple[str, int], float]:
+    """Bore and outside diameter in mm of the bearings that the rows of a block designate, by side and row."""
+    found: dict[tuple[str, int], float] = {}
+    for strip in (s for s in block.strips if s.parameter == "bearing_designation" and s.aspect == "value"):
+        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+            designation = read_designation(cell_text(cell))
+            for side, size in (("shaft", designation.bore_diameter), ("housing", designation.outside_diameter)):
+                if size is not None:
+                    found[side, row] = size
+    return found
+
+
 def decimal_by_sizes(found: Found) -> Decimal | None:
-    """The mark that makes open numbers agree with whole ones of the same ring, where each pair says the same."""
+    """The mark that makes open numbers agree with whole ones, or with the designation, of the same ring."""
     votes: set[Decimal] = set()
     for block in found.blocks:
         votes |= _votes(block)
@@ -42,6 +56,9 @@ def _votes(block: Block) -> set[Decimal]:
                 open_ones.append((key, match[1], match[2], match[3]))
             elif match := _WHOLE.fullmatch(text):
                 whole.setdefault(key, []).append(float(match[1]))
+    for (side, row), size in _designated(block).items() if open_ones else ():
+        for unit in {key[2] for key, *_ in open_ones if known_unit(key[2] or "mm") == known_unit("mm")}:
+            whole.setdefault((side, row, unit), []).append(size)
     votes: set[Decimal] = set()
     for key, before, mark, behind in open_ones:
         for size in whole.get(key, ()):

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Sequence
-from itertools import islice, pairwise
+from itertools import islice
 from typing import Any
 
 from attrs import define, field
@@ -13,6 +13,7 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.sections import heads_machine, named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
+from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
 from linter.reading.layouts.title import is_label, is_title_row, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -97,8 +98,9 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
                 for column in set(range(grid.width)) - {best}:
                     if roles.get(column, "NOTE") == "NOTE" and _says_parts(_sample(grid, column, row + 1), words):
                         roles[column] = "PART"
-                _beside(grid, row, best, roles, words)
-                objects = _objects(grid, best, roles, row + 1, words)
+                _beside(grid, row, best, roles, parts, words)
+                numbered_stations(grid, best, part, roles, row + 1)
+                objects = stations_of_objects(grid, best, roles, row + 1, words)
                 return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
     best = max(counts, key=lambda c: counts[c], default=-1)
@@ -138,56 +140,16 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     return roles
 
 
-def _objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:
-    """Stations of rows whose names come again, from a column of objects of which some are stations."""
-    if {"STATION", "MACHINE"} & set(roles.values()):
-        return {}
-    rows = range(start, min(grid.height, start + _MOST_NAMES))
-    columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
-    for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
-        texts = {row: text for row in rows if (text := grid.text(row, column))}
-        said = {text: words.station_said(text) for text in set(texts.values())}
-        keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
-        again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}
-        if len({station for station, _ in keys}) > 1 and again and len(set(keys)) == len(keys):
-            roles[column] = "STATION-OF"
-            return {row: said[text] for row, text in texts.items() if said[text]}
-    return {}
-
-
-def _beside(grid: Grid, header: int, name: int, roles: dict[int, str], words: Words) -> None:
+def _beside(grid: Grid, header: int, name: int, roles: dict[int, str], parts: dict[int, Side], words: Words) -> None:
     """Columns whose heading says another feature of what each row names (``Shaft seat`` in the column ``Ra``)."""
-    cells = grid.columns[name][header + 1 : header + 1 + _SAMPLE].tolist()
-    texts = {cell.strip() for cell in cells if type(cell) is str}
+    rows = range(header + 1, min(grid.height, header + 1 + _SAMPLE))
+    texts = {(text, parts.get(row)) for row in rows if (text := grid.text(row, name))}
     for column in range(grid.width):
         label = grid.text(header, column)
         if column == name or not label or roles.get(column) or words.heading(label) is not None:
             continue
-        if any(feature_beside(words, text, label) is not None for text in texts):
+        if any(feature_beside(words, text, label, side) is not None for text, side in texts):
             roles[column] = "BESIDE"
-
-
-def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
-    """Columns of stations and of numbers of characteristics by their cells.
-
-    Numbers that count the rows name no stations, and words that come again and again number no rows: where no column
-    names the stations, they do.
-    """
-    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1][:_SAMPLE]
-    for column in [c for c, role in roles.items() if role == "STATION"]:
-        texts = [text for row in rows if (text := grid.text(row, column))]
-        counted = [int(text) for text in texts if text.isdigit()]
-        if len(counted) == len(texts) > 2 and all(a < b for a, b in pairwise(counted)):
-            roles[column] = "CHAR-ID"
-    if "STATION" in roles.values():
-        return
-    named = []
-    for column in [c for c, role in roles.items() if role == "CHAR-ID"]:
-        texts = [text for row in rows if (text := grid.text(row, column))]
-        if len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts):
-            named.append(column)
-    if len(named) == 1:
-        roles[named[0]] = "STATION"
 
 
 def _names_below(grid: Grid, column: int, start: int, words: Words) -> int:

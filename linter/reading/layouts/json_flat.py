@@ -34,6 +34,9 @@ class Unflattened:
 def unflattened(document: Any, words: Words) -> Unflattened:
     """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
     result = Unflattened(document)
+    if (rows := _rows_of(document, (), result.origin)) is not None:
+        result.document = rows
+        return result
     if isinstance(document, dict):
         result.document = _tree(document, (), words, result.origin)
     elif isinstance(document, list):
@@ -91,3 +94,57 @@ def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -
         if first in (0, 1) and [int(key) for key in counted] == list(range(first, first + len(counted))):
             return [_with_lists(node[key], (*path, k), (*before, key), places) for k, key in enumerate(counted)]
     return {key: _with_lists(value, (*path, key), (*before, key), places) for key, value in node.items()}
+
+
+#: Keys of the headings and of the rows of a table that stands as lists.
+_HEADS, _ROWS = ("columns", "header", "headers", "headings", "fields"), ("rows", "data", "values", "records")
+
+
+def _rows_of(node: Any, at: Path, origin: dict[Path, Path]) -> Any:
+    """A table that stands as lists (headings and rows, rows alone, or a list for each column) as a list of objects."""
+    if isinstance(node, list):
+        return _objects(node[0], node[1:], (*at, 1), at, origin) if _is_table(node) else None
+    if not isinstance(node, dict):
+        return None
+    heads = next((key for key in node if key.casefold() in _HEADS), None)
+    rows = next((key for key in node if key.casefold() in _ROWS), None)
+    if (
+        heads is not None
+        and rows is not None
+        and isinstance(node[rows], list)
+        and _is_table([node[heads], *node[rows]])
+    ):
+        found = _objects(node[heads], node[rows], (*at, rows, 0), (*at, rows), origin)
+        rest = {key: value for key, value in node.items() if key not in (heads, rows)}
+        return {**rest, rows: found} if rest else found
+    return _of_columns(node, at, origin)
+
+
+def _of_columns(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> list[dict[str, Any]] | None:
+    """The objects of a table that stands as one list for each of its columns, and nothing else beside them."""
+    columns = [key for key, value in node.items() if isinstance(value, list)]
+    lengths = {len(node[key]) for key in columns}
+    plain = all(not isinstance(cell, (dict, list)) for key in columns for cell in node[key])
+    if len(columns) < 3 or len(columns) < len(node) or len(lengths) != 1 or lengths == {0} or not plain:
+        return None
+    count = lengths.pop()
+    origin.update({(*at, k, key): (*at, key, k) for k in range(count) for key in columns})
+    return [{key: node[key][k] for key in columns} for k in range(count)]
+
+
+def _is_table(rows: list[Any]) -> bool:
+    """Whether lists of plain values of one length stand below a list of different texts."""
+    if len(rows) < 2 or not all(isinstance(row, list) and len(row) == len(rows[0]) for row in rows):
+        return False
+    texts = all(isinstance(cell, str) and cell for cell in rows[0]) and len(set(rows[0])) == len(rows[0]) > 1
+    return texts and not any(isinstance(cell, (dict, list)) for row in rows for cell in row)
+
+
+def _objects(
+    heads: list[str], rows: list[list[Any]], first: Path, at: Path, origin: dict[Path, Path]
+) -> list[dict[str, Any]]:
+    """Rows below headings as objects; ``first`` is the place of the first row, ``at`` that of the list they come to."""
+    shift = first[-1] if isinstance(first[-1], int) else 0
+    for k, row in enumerate(rows):
+        origin.update({(*at, k, key): (*first[:-1], k + shift, c) for c, key in enumerate(heads[: len(row)])})
+    return [dict(zip(heads, row, strict=True)) for row in rows]

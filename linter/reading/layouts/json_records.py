@@ -6,9 +6,12 @@ from typing import Any
 
 from attrs import define, evolve, field, frozen
 
+from linter.model.places import Place
+from linter.model.stations import Problem
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import visible
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.columns import KEYS, heading_of
 from linter.reading.words.dictionary import Version, dictionary, word_key
@@ -26,6 +29,14 @@ _ASPECTS = {
     "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
     "max": "max", "maximum": "max", "upper_limit": "max",
     "min": "min", "minimum": "min", "lower_limit": "min",
+    "deviation_upper": "upper", "deviation_lower": "lower", "upper_tolerance": "upper", "lower_tolerance": "lower",
+    "tolerance_upper": "upper", "tolerance_lower": "lower", "plus_tolerance": "upper", "minus_tolerance": "lower",
+    "upper_dev": "upper", "lower_dev": "lower", "tol_upper": "upper", "tol_lower": "lower", "dev_upper": "upper",
+    "dev_lower": "lower", "nominal_size": "value", "nominal_diameter": "value", "nom": "value", "max_limit": "max",
+    "min_limit": "min", "max_size": "max", "min_size": "min", "iso_class": "tolerance", "iso_fit": "tolerance",
+    "fit_class": "tolerance", "tol_class": "tolerance", "wert": "value", "nennmass": "value", "oberes_abmass": "upper",
+    "unteres_abmass": "lower", "toleranzklasse": "tolerance", "passung": "tolerance", "toleranz": "tolerance",
+    "valeur": "value", "valore": "value", "valor": "value", "値": "value", "数值": "value",
     "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
     "tolerance": "tolerance", "tol": "tolerance",
 }  # fmt: skip
@@ -34,12 +45,12 @@ _ASPECTS = {
 def aspect_of(key: str) -> tuple[str, str]:
     """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
     word = key.rpartition(INNER)[2].rpartition(":")[2].strip()
-    if aspect := _ASPECTS.get(word.casefold(), ""):
+    if aspect := _ASPECTS.get(word.casefold(), "") or _ASPECTS.get(word_key(word).replace(" ", "_"), ""):
         return aspect, ""
     if version_of(key):
         return "value", ""
     rest, unit = split_heading_unit(word)
-    return (_ASPECTS.get(rest.casefold(), ""), unit) if unit else ("", "")
+    return (_ASPECTS.get(word_key(rest).replace(" ", "_"), ""), unit) if unit else ("", "")
 
 
 _NONE = ("", "-", "–")
@@ -289,3 +300,32 @@ def stations_in(
     for step, child in children:
         if isinstance(child, (dict, list)):
             yield from stations_in(child, (*path, step), words)
+
+
+def stations_among(node: dict[str, Any], words: Words) -> tuple[str, ...]:
+    """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
+    found = [
+        key for key, value in node.items()
+        if isinstance(value, dict) and words.names.station(key) and not any(aspect_of(part)[0] for part in value)
+    ]  # fmt: skip
+    return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
+
+
+def assumed_station(place: Place, key: str, station: str) -> Problem:
+    """The assumption that a key is the name of the station, since it tells the objects of a list apart."""
+    expected = "a key such as station"
+    message = (
+        f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
+        f"the objects of the list apart; expected {expected}."
+    )
+    return Problem("assumption", None, "station", place, station, expected, message, "station-key")
+
+
+def is_record(node: Any, shape: Shape) -> bool:
+    """Whether an object of a list is a record of a shape."""
+    return (
+        isinstance(node, dict)
+        and isinstance(node.get(shape.name), str)
+        and any(shape.aspect_of(key)[0] for key in node)
+        and not any(isinstance(part, (dict, list)) for part in node.values())
+    )

@@ -27,13 +27,16 @@ from linter.reading.layouts.json_records import (
     Shape,
     all_shapes,
     aspect_of,
+    assumed_station,
     file_unit,
+    is_record,
     key_text,
     local,
     names_unit_of_lengths,
     opened,
     record_shape,
     station_key,
+    stations_among,
     stations_in,
     version_of,
 )
@@ -149,22 +152,12 @@ class _Walk:
         key_of_station = "" if shape else station_key(nodes, self.words)
         for index, node in enumerate(nodes):
             at = (*path, index)
-            if shape and self._is_record(node, shape):
+            if shape and is_record(node, shape):
                 self._record(node, shape, at, here)
             elif key_of_station:
                 self._dict(node, at, here, key_of_station)
             else:
                 self._node(node, at, here)
-
-    @staticmethod
-    def _is_record(node: Any, shape: Shape) -> bool:
-        """Whether an object of a list is a record of a shape."""
-        return (
-            isinstance(node, dict)
-            and isinstance(node.get(shape.name), str)
-            and any(shape.aspect_of(key)[0] for key in node)
-            and not any(isinstance(part, (dict, list)) for part in node.values())
-        )
 
     def _known_shape(self, nodes: list[Any]) -> Shape | None:
         """The shape of a list of one record, where the document has others like it."""
@@ -179,30 +172,23 @@ class _Walk:
         machine_key, machine = key_text(node, "machine", self.words)
         if station_key:
             station = cell_text(node[station_key])
-            self._assume_station(station_key, station, path)
+            place = Place(self.source.file, pointer=self._pointer((*path, station_key)))
+            self.found.problems.append(assumed_station(place, station_key, station))
         else:
             station_key, station = key_text(node, "station", self.words)
         unit = next((text for key in node if local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
         here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
+        members = () if here.station else stations_among(node, self.words)
         for key, value in node.items():
             at = (*path, key)
             if key == machine_key:
                 self._cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self._cell(Heading("station"), key, value, at, here)
+            elif key in members:
+                self._dict(value, at, evolve(here, station=self.words.station(key)))
             else:
                 self._entry(key, value, at, here, path)
-
-    def _assume_station(self, key: str, station: str, path: Path) -> None:
-        """Say that a key is taken for the name of the station, since it tells the objects of a list apart."""
-        place, expected = Place(self.source.file, pointer=self._pointer((*path, key))), "a key such as station"
-        message = (
-            f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
-            f"the objects of the list apart; expected {expected}."
-        )
-        self.found.problems.append(
-            Problem("assumption", None, "station", place, station, expected, message, "station-key")
-        )
 
     def _heading(self, key: str, here: Here) -> Heading | None:
         """What a key names, with the keys of the objects around it before it, or by itself."""
@@ -212,6 +198,9 @@ class _Walk:
         for first in range(len(here.trail)):
             joined = " ".join((*here.trail[first:], key))
             heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
+            if heading is not None and not heading.station:
+                path = self.words.heading("/".join((*here.trail[first:], key)))
+                heading = path if path is not None and path.parameter == heading.parameter else heading
             match = self.words.names.find(joined)
             whole = match is None or not match.feature  # the keys around it say of what it is, in full
             if heading is not None and whole and heading.parameter not in ("machine", "station"):
@@ -390,8 +379,16 @@ class _Walk:
                 self._cell(traits, f"{label} {at[-1]}" if "minus" in word else label, value, at, here)
                 continue
             at = (*path, *key.split(INNER))
-            beside = None if isinstance(value, (dict, list)) else feature_beside(self.words, label, local(key))
+            beside = None if isinstance(value, (dict, list)) else self._beside(label, key, heading, here)
             if beside is not None:
                 self._cell(evolve(beside, station=heading.station), f"{label} {at[-1]}", value, at, here)
             else:
                 self._unused(f"{label} {at[-1]}", value, at, "not a part of a value that is recognised")
+
+    def _beside(self, label: str, key: str, heading: Heading, here: Here) -> Heading | None:
+        """Another feature of what an object names, that one of its keys states."""
+        if (beside := feature_beside(self.words, label, local(key))) is not None:
+            return beside
+        inner = self._heading(local(key), evolve(here, trail=(*here.trail, label)))
+        other = inner is not None and inner.entry.level == "station" and inner.parameter != heading.parameter
+        return inner if other else None

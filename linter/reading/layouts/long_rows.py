@@ -77,12 +77,14 @@ class ByRow(NamesDown):
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""
         grid = self.table.grid
-        if side := side_of(section_label(grid, row, self.table.name)):
+        section = section_label(grid, row, self.table.name)
+        station = self._section_station(section) if section else ""
+        if not station and (side := side_of(section)):
             self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {side.side}")
             self._begin("side")
             self.section = side
             return
-        if (section := section_label(grid, row, self.table.name)) and (station := self._section_station(section)):
+        if station:
             self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of {visible(station)}")
             self._begin("station")
             self.station, self.of_machine = station, False
@@ -178,11 +180,11 @@ class ByRow(NamesDown):
 
     def _beside(self, row: int, label: str, named: Heading, station: str) -> None:
         """Other features of the seat that a row names, each in a column of its own."""
-        grid, unit_at = self.table.grid, self.one("UNIT")
-        unit = grid.text(row, unit_at).strip("[] ") if unit_at is not None else ""
+        grid, unit = self.table.grid, self.unit_at(row)
         for column in self.columns_of("BESIDE"):
             head = grid.text(self.table.header, column)
-            if is_blank(grid.columns[column][row]) or (found := feature_beside(self.words, label, head)) is None:
+            found = feature_beside(self.words, label, head, self._side(row))
+            if found is None or is_blank(grid.columns[column][row]):
                 continue
             if unit and not found.unit and not found.parameter.endswith("_roughness") and _fits(unit, found):
                 found = evolve(found, unit=unit)  # a roughness is stated in its own unit, whatever that of the row

@@ -18,6 +18,8 @@ from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.words.headings import Heading, Words
 
+#: Signs in a column of units that say there is none.
+NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _PLAIN_NUMBER = re.compile(r"[Ø⌀ø]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (
@@ -126,11 +128,16 @@ class NamesDown:
         for column in filled or ([] if but else [self.table.name]):
             self.leave_cell(name, row, column, reason)
 
+    def unit_at(self, row: int) -> str:
+        """The unit that stands in a row."""
+        at = self.one("UNIT")
+        return self.table.grid.text(row, at).strip("[] ") if at is not None else ""
+
     def with_unit(self, row: int, column: int, heading: Heading) -> Heading:
         """The heading with the unit of its row or of the column's header."""
         grid = self.table.grid
-        at = self.one("UNIT")
-        unit = grid.text(row, at).strip("[] ") if at is not None else ""
+        unit = self.unit_at(row)
+        unit = "" if unit in NO_UNIT and heading.aspect == "tolerance" else unit  # a class has none
         if self.table.header >= 0:
             unit = self.words.unit_of(grid.text(self.table.header, column)) or unit
         entry = heading.entry
@@ -202,8 +209,7 @@ class NamesDown:
 
     def with_its_unit(self, row: int, label: str, side: Side | None, heading: Heading | None) -> Heading | None:
         """What a name says together with the unit of its row, where it says nothing alone (``Speed``, ``1/min``)."""
-        at = self.one("UNIT")
-        unit = self.table.grid.text(row, at).strip("[] ") if at is not None and heading is None and label else ""
+        unit = self.unit_at(row) if heading is None and label else ""
         return within(self.words, side, f"{label} [{unit}]") if unit and known_unit(unit) is not None else heading
 
     def leave_columns(self) -> None:

@@ -5,13 +5,14 @@ from collections.abc import Sequence
 from attrs import define, evolve, field
 
 from linter.model.stations import Unused
-from linter.reading.cells.units import known_unit
+from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
-from linter.reading.layouts.find_long import header_roles, judge_numbers
+from linter.reading.layouts.find_long import header_roles
 from linter.reading.layouts.names_down import Pieces
-from linter.reading.layouts.sides import Side, part_column, parts_below, why, within
+from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, why, within
+from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_heading import JOINABLE, is_units_row, unit_text
@@ -33,6 +34,7 @@ class _Seats:
     headings: dict[tuple[str, int], Heading]
     keys: dict[str, int]
     first: int
+    unit: int | None = None
 
     @property
     def score(self) -> int:
@@ -65,6 +67,18 @@ def find(grid: Grid, words: Words) -> Candidate | None:
     )
 
 
+def heads_seats(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row can head a table whose rows are a shaft and a housing: two features of the part below it."""
+    if row + 1 >= grid.height or sum(1 for cell in grid.row(row) if not is_blank(cell)) < 3:
+        return False
+    sides = [side for c in range(grid.width) if (side := side_of(grid.text(row + 1, c))) is not None]
+    if len(sides) != 1 or sides[0].side == "bearing":
+        return False
+    labels = [label for c in range(grid.width) if (label := grid.text(row, c))]
+    named = {h.parameter for label in labels if (h := within(words, sides[0], label)) is not None}
+    return sum(name.startswith(sides[0].side) for name in named) >= 2
+
+
 def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     """The table below a row of headings, where one column below it says shaft, housing or bearing throughout."""
     cells = [cell for cell in grid.row(row) if not is_blank(cell)]
@@ -80,7 +94,8 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     for column, role in roles.items():
         if role in ("STATION", "MACHINE") and column != part:
             keys.setdefault(role, column)
-    if "STATION" not in keys:
+    sides = [side.side for side in parts.values()]
+    if "STATION" not in keys and len(sides) != len(set(sides)):
         return None  # it is not said which shaft and which housing belong together
     headings: dict[tuple[str, int], Heading] = {}
     for side in {side.side: side for side in parts.values()}.values():
@@ -91,7 +106,8 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
             for column, heading in of_side.items()
             if (judged := _judged(grid, row, column, heading, below, words)) is not None
         }
-    return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1)
+    unit = next((c for c in range(grid.width) if words.group(grid.text(row, c)) == "UNIT"), None)
+    return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1, unit)
 
 
 def _headings(
@@ -156,7 +172,8 @@ class _Reader:
     def _row(self, row: int, side: Side) -> None:
         """The values of one seat."""
         table, grid = self.table, self.table.grid
-        station = self.words.station(grid.merged_text(row, table.keys["STATION"]))
+        named = table.keys.get("STATION")
+        station = self.words.station(grid.merged_text(row, named)) if named is not None else self.outside.station
         at = table.keys.get("MACHINE")
         machine = (grid.merged_text(row, at) if at is not None else "") or self.outside.machine
         for column in range(grid.width):
@@ -165,12 +182,23 @@ class _Reader:
             label = grid.text(table.header, column)
             heading = table.headings.get((side.side, column))
             of_station = heading is not None and heading.entry.level == "station"
-            if heading is None or (of_station and not station):
+            if column == table.unit:
+                continue
+            if heading is None or (of_station and not station and named is not None):
                 reason = why(self.words, side, label) if heading is None else "the row names no station"
                 if self.words.group(label) not in _NO_VALUES:
                     self._unused(row, column, label, reason)
             else:
+                heading = self._with_unit(row, heading)
                 self.pieces.add(heading, f"{side.word} {label}", row, column, machine, station if of_station else "")
+
+    def _with_unit(self, row: int, heading: Heading) -> Heading:
+        """The heading with the unit of its row where it fits; a roughness is stated in its own unit."""
+        unit = self.table.grid.text(row, self.table.unit).strip("[]() ") if self.table.unit is not None else ""
+        wanted = heading.entry.unit
+        if heading.unit or not unit or wanted in ("", "1") or heading.parameter.endswith("_roughness"):
+            return heading
+        return evolve(heading, unit=unit) if known_unit(unit) and conversion(unit, wanted) is not None else heading
 
     def _leave(self, row: int, reason: str) -> None:
         """A row of no part: a footer or a remark; what it says of units is taken."""

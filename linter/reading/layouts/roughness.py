@@ -12,6 +12,8 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
 
 _CLASSED = re.compile(r"\s*[Ø⌀ø]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)")
+_CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
+_MOST_CLASSES = 2000
 _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")
 #: Ra of turned, ground and lapped faces in µm (common practice; ISO 21920-3 tabulates 0.025 to 50).
 _LEAST, _MOST = 0.01, 25.0
@@ -32,9 +34,17 @@ def _unit_of_sizes(block: Block) -> str:
     """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
     sizes = [s for s in block.strips if s.aspect == "value" and parameter(s.parameter).kind == "toleranced"]
     units = {strip.unit for strip in sizes}
+    if units == {""} and any(_has_classes(s) for s in block.strips if parameter(s.parameter).kind == "toleranced"):
+        return "mm"
     if units == {""} and all(_CLASSED.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c)):
         return "mm"  # an ISO 286 class speaks of millimetres
     return units.pop() if len(units) == 1 else ""
+
+
+def _has_classes(strip: Strip) -> bool:
+    """Whether a column states nothing but ISO 286 classes."""
+    texts = [text for cell in strip.cells[:_MOST_CLASSES].tolist() if (text := cell_text(cell))]
+    return strip.aspect == "tolerance" and bool(texts) and all(map(_CLASS.fullmatch, texts))
 
 
 def _in_microns(strip: Strip, length_unit: str, found: Found, file: str) -> Strip:

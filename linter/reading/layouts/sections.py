@@ -6,7 +6,7 @@ from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import Side, side_of, within
 from linter.reading.words.headings import Words
 
-_SECTION = re.compile(r"[\s\-=*#:\[\]]*(.*?)[\s\-=*#:\[\]]*")
+_SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
 _MOST_ROWS = 2000  # rows that are looked at
 
 

@@ -98,13 +98,15 @@ class _Sheet:
         return [(top, bottom) for top, bottom in pairwise(starts) if bottom > top]
 
     def _kind(self, row: int) -> str:
-        """``wide`` or ``long`` for a row that can head a table, else empty."""
+        """``wide``, ``long`` or ``seats`` for a row that can head a table, else empty."""
         cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
         if len(cells) < 2 or any(type(cell) is not str for cell in cells):
             return ""
         roles = set(header_roles(self.grid, row, self.words).values())
         if "VALUE" in roles and roles & {"NAME", "CHAR-ID"}:
             return "long"
+        if per_seat.heads_seats(self.grid, row, self.words):
+            return "seats"
         side = side_above(self.grid, row)
         texts = [cell.strip() for cell in cells]
         headings = named_below(self.words, side, texts)

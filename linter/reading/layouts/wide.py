@@ -4,9 +4,16 @@ from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts.bill import find_bill
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.strips import Block, Found
-from linter.reading.layouts.wide_heading import find_wide
+from linter.reading.layouts.wide_heading import WideTable, find_wide
 from linter.reading.layouts.wide_rows import read_wide
+from linter.reading.words.columns import KEYS, key_of
 from linter.reading.words.headings import Words
+
+
+def _names_stations(table: WideTable, words: Words) -> bool:
+    """Whether a column is of the stations, or headed by a word for a place."""
+    named = any(h is not None and h.parameter == "station" for h in table.headings)
+    return named or any(label and key_of(label, words).strip(" .") in KEYS["place"] for label in table.labels)
 
 
 def find(grid: Grid, words: Words) -> Candidate | None:
@@ -27,7 +34,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
         start=table.top,
         heading=range(table.top, table.bottom + 1),
         headed=False,
-        alone=any(h is not None and h.parameter == "station" for h in table.headings),
+        alone=_names_stations(table, words),
         words=[label for label in table.labels if label],
         layout_of=layout,
         read=read,

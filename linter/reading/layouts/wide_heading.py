@@ -5,17 +5,19 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 import numpy as np
-from attrs import define, field
+from attrs import define, evolve, field
 from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.sides import Side, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
-from linter.reading.words.columns import KEYS, key_of
+from linter.reading.words.columns import KEYS, key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
+#: The sign of a roughness beside its unit (``µm Ra``).
+_OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
@@ -223,10 +225,11 @@ def named_below(words: Words, side: Side | None, labels: Sequence[str]) -> list[
     Bore and outside diameter beside each other are those of the bearing, whatever stands above them.
     """
     alone = [words.heading(label) if names_value(words, label) else None for label in labels]
+    alone = limits_of_parts(labels, alone, words)
     if {"bore_diameter", "outside_diameter"} <= {h.parameter for h in alone if h is not None}:
         return alone
     return [
-        within(words, side, label) if label and (h is not None or words.heading(label) is None) else None
+        (within(words, side, label) or h) if label and (h is not None or words.heading(label) is None) else None
         for label, h in zip(labels, alone, strict=True)
     ]
 
@@ -238,12 +241,24 @@ def _below_groups(
     groups = [side_of(grid.text(rows[0], column)) for column in range(grid.width)]
     if sum(group is not None for group in groups) < 2:
         return labels, headings
-    labels, headings, current = [*labels], [*headings], None
+    labels, headings, current, above = [*labels], [*headings], None, ""
     for column, group in enumerate(groups):
         upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
-            current = group
+            current, above = group, upper
         if current is None or not lower or (upper and known_unit(unit_text(lower)) is not None):
+            continue
+        if (own := words.heading(lower)) is not None and own.parameter in ("machine", "station"):
+            headings[column], labels[column] = own, lower
+            continue
+        if key_of(lower, words).strip(" .") in KEYS["place"]:
+            headings[column], labels[column] = None, lower
+            continue
+        part = {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
+        size = words.heading(above)
+        if part not in ("", "unit") and size is not None and size.entry.kind == "toleranced":
+            unit = words.unit_of(lower) or size.unit
+            headings[column], labels[column] = evolve(size, aspect=part, unit=unit), f"{above} {lower}"
             continue
         if current.side == "bearing" and headings[column] is None:
             headings[column] = words.heading(lower)
@@ -287,7 +302,8 @@ def names_a_table(named: Sequence[str]) -> bool:
 
 def unit_text(text: str) -> str:
     """The unit in a cell of a units row: without brackets, and without the word before it (``in mm``)."""
-    return text.strip("[]() ").removeprefix("in ")
+    plain = text.strip("[]() ").removeprefix("in ")
+    return _OF_ROUGHNESS.sub("", plain) if known_unit(plain) is None else plain
 
 
 def is_units_row(grid: Grid, row: int) -> bool:

@@ -37,6 +37,8 @@ class Measure:
 
 
 _LOOKED_AT = 20
+_MOST_CLASSES = 2000
+_CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
 _BEHIND = re.compile(r"\d\s*(mm|inch(?:es)?|in\.?|[\"″])\s*$", re.IGNORECASE)
 
 
@@ -70,3 +72,17 @@ def stated_in_inches(strips: Iterable[Strip]) -> bool:
                 return False
             inches |= found is not None
     return inches
+
+
+def classes_beside(strips: Iterable[Strip]) -> bool:
+    """Whether cells of their own state an ISO 286 class for each size of a parameter: a class speaks of millimetres."""
+    sizes = classes = 0
+    for strip in strips:
+        texts = [text for cell in strip.cells[:_MOST_CLASSES].tolist() if (text := cell_text(cell))]
+        if strip.aspect == "tolerance":
+            if not all(_CLASS.fullmatch(text) for text in texts):
+                return False
+            classes += len(texts)
+        elif strip.aspect == "value":
+            sizes += len(texts)
+    return 0 < sizes <= classes

@@ -22,7 +22,7 @@ from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
-from linter.reading.settling.measure import stated_in_inches
+from linter.reading.settling.measure import classes_beside, stated_in_inches
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.ratings import doubted_ratings
@@ -124,8 +124,12 @@ class Resolver:
     def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]]) -> None:
         stated = []
         of_size = _unit_of_size(entry, [strip for _, strip in strips])
+        if classed := entry.unit == "mm" and entry.kind == "toleranced" and classes_beside(s for _, s in strips):
+            self.found.say("sizes with an ISO 286 class beside them are taken in mm where no unit is stated")
         for block_index, strip in strips:
             length_unit = self.found.blocks[block_index].length_unit or self.mapping.default_unit or ""
+            if classed and strip.aspect == "value" and not self.in_inches:
+                length_unit = length_unit or "mm"
             if strip.aspect != "value" and of_size:
                 length_unit = of_size  # deviations and limits are in the unit of their size (ISO 129-1)
             terms = Terms(self.decimal, length_unit, self.mapping, not self.in_inches)

@@ -13,7 +13,7 @@ from attrs import evolve
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError, fold
 from linter.reading.cells.units import known_unit, split_quantity
-from linter.reading.words.cuts import WITH_TOLERANCE, station_cuts
+from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
@@ -203,6 +203,30 @@ def _seat_or_ring(heading: Heading, key: str, cells: Sequence[str]) -> Column:
     if heading.parameter == "bore_diameter" and key in KEYS["bore"] and of_holes:
         return evolve(heading, parameter="housing_seat_diameter", own_unit=False)
     return None if any(_HOLE.fullmatch(cell) or _SHAFT.fullmatch(cell) for cell in classed) else heading
+
+
+def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Words) -> list[Column]:
+    """Headings with those of the two limits of a seat (``Shaft max``, ``Shaft min``; ``Bore max``, ``Bore min``).
+
+    A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
+    bearing are its class.
+    """
+    result = list(headings)
+    found: dict[tuple[str, str], int] = {}
+    for c, label in enumerate(labels):
+        cuts = aspect_cuts(words.names.split_unit(label)[0]) if label and headings[c] is None else ()
+        for rest, aspect in cuts:
+            part = part_alone(rest) or ("bore" if word_key(rest) in KEYS["bore"] else "")
+            if part and aspect in ("max", "min"):
+                found.setdefault((part, aspect), c)
+    of_shaft = (
+        any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
+    )
+    for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
+        pair = [(limit, found[part, limit]) for limit in ("max", "min") if (part, limit) in found]
+        for limit, c in pair if len(pair) == 2 and name else ():
+            result[c] = Heading(f"{name}_seat_diameter", unit=words.unit_of(labels[c]), aspect=limit)
+    return result
 
 
 def judge_columns(

@@ -14,6 +14,7 @@ from linter.reading.words.parts import is_bearing
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
 _NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
 _ASPECTS = {"class": "tolerance"}
+_BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
@@ -110,6 +111,8 @@ class Words:
         """
         if own := self.names.station(text):
             return own
+        if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
+            return own  # 左側軸受
         for cut in _AFTER_WORD.finditer(text):
             head, rest = text[: cut.start()], text[cut.end() :].strip()
             heading = self.heading(head)

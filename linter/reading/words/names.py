@@ -37,7 +37,8 @@ _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 #: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
 _CAPITAL = re.compile(
-    r"[^\W\d]{2,}(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])|^DE[ _.\-/]"
+    r"[^\W\d]{2,}(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
+    r"|^DE[ _.\-/]|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
 )
 #: In capitals the article that begins what a feature is of looks like a station (``DIÁMETRO DE ASIENTO``).
 _ARTICLE = re.compile(r"^(?:DE|DU|DEL|DI)(?= )")
@@ -52,6 +53,8 @@ IS_LARGEST = (
     "coaxiality_of_shaft_seats",
 )
 _IS_SMALLEST = ("ring_chamfer",)
+#: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
+_SMALL_LETTER = re.compile(r"[a-h]")
 _STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
     r"|подшипник)"
@@ -168,7 +171,7 @@ class Names:
             return mapped
         piece = fold(text)
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
-        if LETTER_STATION.fullmatch(shorter):
+        if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
         return piece if word_key(piece) in dictionary().stations else None
 
@@ -239,6 +242,8 @@ class Names:
         for rest, piece, _ in station_cuts(text):
             if len(rest) > 3 and (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station
+                if len(piece) > 2 and _STATION_PREFIX.match(fold(piece)):
+                    yield f"bearing {rest}", station  # brg_a_designation
 
     def _is_part_of_size(self, text: str, piece: str) -> bool:
         """Whether a piece at the end of a name says a deviation together with the word before it (``Abmaß oben``)."""

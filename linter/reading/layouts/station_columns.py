@@ -1,0 +1,64 @@
+"""Columns of a table with names down a column that say whose values its rows state."""
+
+from itertools import pairwise
+
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.words.headings import Words
+
+_MOST_NAMES = 2000  # rows that are looked at
+_SAMPLE = 300  # cells that tell what a column holds
+
+
+def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:
+    """Stations of rows whose names come again, from a column of objects of which some are stations."""
+    if {"STATION", "MACHINE"} & set(roles.values()):
+        return {}
+    rows = range(start, min(grid.height, start + _MOST_NAMES))
+    columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
+    for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
+        texts = {row: text for row in rows if (text := grid.text(row, column))}
+        said = {text: words.station_said(text) for text in set(texts.values())}
+        keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
+        again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}
+        if len({station for station, _ in keys}) > 1 and again and len(set(keys)) == len(keys):
+            roles[column] = "STATION-OF"
+            return {row: said[text] for row, text in texts.items() if said[text]}
+    return {}
+
+
+def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int) -> None:
+    """A column of numbers names the stations where no other does and the same names come again under each number."""
+    if {"STATION", "MACHINE"} & set(roles.values()):
+        return
+    rows = [r for r in range(start, min(grid.height, start + _MOST_NAMES)) if grid.text(r, name)]
+    labels = [(grid.text(r, name), grid.text(r, part) if part is not None else "") for r in rows]
+    for column in [c for c, role in roles.items() if role == "CHAR-ID"]:
+        numbers = [grid.merged_text(r, column) for r in rows]
+        keys = list(zip(numbers, labels, strict=True))
+        several = 1 < len(set(numbers)) <= len(rows) // 2 and all(numbers)
+        if several and len(set(keys)) == len(keys) and 2 * len(set(labels)) <= len(keys) + 1:
+            roles[column] = "STATION"
+            return
+
+
+def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
+    """Columns of stations and of numbers of characteristics by their cells.
+
+    Numbers that count the rows name no stations, and words that come again and again number no rows: where no column
+    names the stations, they do.
+    """
+    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1][:_SAMPLE]
+    for column in [c for c, role in roles.items() if role == "STATION"]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        counted = [int(text) for text in texts if text.isdigit()]
+        if len(counted) == len(texts) > 2 and all(a < b for a, b in pairwise(counted)):
+            roles[column] = "CHAR-ID"
+    if "STATION" in roles.values():
+        return
+    named = []
+    for column in [c for c, role in roles.items() if role == "CHAR-ID"]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        if len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts):
+            named.append(column)
+    if len(named) == 1:
+        roles[named[0]] = "STATION"
