@@ -2,7 +2,8 @@
 
 import re
 
-from linter.reading.cells.units import split_heading_unit
+from linter.model.vocabulary import parameter
+from linter.reading.cells.units import dimension_of, known_unit, split_heading_unit
 from linter.reading.words.dictionary import CAMEL, JOINT, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import names_place
@@ -138,3 +139,16 @@ def unit_behind(text: str) -> tuple[str, str]:
     if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
         return behind[1], behind[2]
     return rest, unit
+
+
+def unit_trouble(name: str, unit: str) -> str:
+    """Why a unit does not fit a parameter, or nothing."""
+    wanted = parameter(name).unit
+    stated = known_unit(unit)
+    if not wanted:
+        return f"{name} has no unit, and the name carries {unit}"
+    if stated and stated.dimension != dimension_of(wanted):
+        angle_signs = dimension_of(wanted) == "angle" and unit in {"'", '"', "''"}
+        if not angle_signs:
+            return f"{name} is measured in {wanted}, and the name carries {unit}"
+    return ""

@@ -15,7 +15,7 @@ from attrs import evolve, field, frozen
 from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
-from linter.reading.cells.units import LONGEST_TEXT, dimension_of, known_unit
+from linter.reading.cells.units import LONGEST_TEXT, known_unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import (
     BRACKET,
@@ -27,6 +27,7 @@ from linter.reading.words.cuts import (
     station_at_end,
     station_cuts,
     unit_behind,
+    unit_trouble,
     version_cuts,
 )
 from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
@@ -198,7 +199,7 @@ class Names:
                 return "the name mapping says to leave it out"
             unit = mapped.unit or self.split_unit(folded)[1]
             meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
-            return evolve(meant, unit=unit) if unit and not _unit_trouble(meant, unit) else meant
+            return evolve(meant, unit=unit) if unit and not unit_trouble(meant.parameter, unit) else meant
         reasons: list[str] = []
         match = self._peel(folded, frozenset(), reasons)
         if match is None or match.feature:
@@ -215,7 +216,7 @@ class Names:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
-            return None if _unit_trouble(match, unit) else evolve(match, unit=unit)  # Lager d [mm]
+            return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
         whole: list[tuple[str, str | None]] = [(core, None)]
         ways = [*self._stationed(core), *whole] if _CAPITAL.search(core) else [*whole, *self._stationed(core)]
         for rest, station in ways:
@@ -224,7 +225,7 @@ class Names:
                 continue
             if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
                 return None  # a station or a unit of temperature
-            if unit and _unit_trouble(match, unit):
+            if unit and unit_trouble(match.parameter, unit):
                 return None
             if station and len(station) == 1 and f" {station}" in core and self._is_symbol(station, match.parameter):
                 if station != "D":
@@ -272,7 +273,7 @@ class Names:
         if "unit" not in done:
             rest, unit = self.split_unit(text)
             if unit and (match := self._peel(rest, done | {"unit"}, reasons)):
-                trouble = _unit_trouble(match, unit)
+                trouble = unit_trouble(match.parameter, unit)
                 if not trouble:
                     return evolve(match, unit=unit)
                 reasons.append(trouble)
@@ -390,16 +391,3 @@ def _named(text: str) -> Match | None:
 def _is_short(text: str) -> bool:
     """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
     return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
-
-
-def _unit_trouble(match: Match, unit: str) -> str:
-    """Why a unit does not fit a parameter, or nothing."""
-    wanted = parameter(match.parameter).unit
-    stated = known_unit(unit)
-    if not wanted:
-        return f"{match.parameter} has no unit, and the name carries {unit}"
-    if stated and stated.dimension != dimension_of(wanted):
-        angle_signs = dimension_of(wanted) == "angle" and unit in {"'", '"', "''"}
-        if not angle_signs:
-            return f"{match.parameter} is measured in {wanted}, and the name carries {unit}"
-    return ""
