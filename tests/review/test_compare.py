@@ -192,7 +192,7 @@ def test_a_change_of_the_rulebook_alone(compared):
     assert only(comparison).because == ("The clause is new in the rulebook.",)
     assert "The rulebooks differ: ringseat 2026.1, now works layer 4." in comparison.notes
     assert "Clauses only in the new result: works.coating." in comparison.notes
-    assert "not told" in only(compared(review(before), review(after, book=COMPANY))).because[0]
+    assert "do not show" in only(compared(review(before), review(after, book=COMPANY))).because[0]
 
 
 def test_a_change_of_both(compared):
