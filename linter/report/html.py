@@ -34,6 +34,7 @@ from linter.report.pages import (
     POSITIONS,
     MachinePart,
     named_cells,
+    named_places,
     place_name,
     prose,
     report_of,
@@ -96,6 +97,7 @@ def environment() -> Environment:
         marked=marked,
         listed_features=listed_features,
         named_cells=named_cells,
+        named_places=named_places,
         same_text=same_text,
         policy=policy,
         titles=_titles,
@@ -175,7 +177,16 @@ def limits_text(item: Assessment) -> tuple[str, str]:
         name, shown = "", told(one_side_text(seen.value, seen.unit, kind))
     else:
         shown = quantity_text(seen.value, seen.unit)
-    between = f" {say('and')} ".join(say(word, limit=quantity_text(q.value, q.unit)) for word, q in limits)
+
+    def limit_text(value: float, unit: str) -> str:
+        """A limit; beside an observed value of the other kind it says which of the two it is."""
+        if not kind or seen.value >= 0:
+            return quantity_text(value, unit)
+        return told(one_side_text(value, unit, kind))
+
+    between = f" {say('and')} ".join(say(word, limit=limit_text(q.value, q.unit)) for word, q in limits)
+    if kind and seen.value < 0 and item.lower is not None and item.lower.value == 0.0 and item.upper is None:
+        between = say("no clearance") if kind == "interference" else say("no interference")
     if len(limits) == 2 and limits[0][1] == limits[1][1]:
         between = quantity_text(limits[0][1].value, limits[0][1].unit)
     text = with_digits(f"{told(name)} {shown}; {between}".strip(), 3, lambda: [used.text for used in item.places])

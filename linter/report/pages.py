@@ -23,6 +23,8 @@ LARGEST = 4_900_000
 POSITIONS = 200
 #: Of such a table: findings in full, findings in the table, and lines of every other list.
 IN_FULL, IN_TABLE, IN_LIST = 50, 2000, 200
+#: Cells that a line of the index names before its remedy.
+MOST_NAMED = 4
 T = TypeVar("T")
 
 MEANING = {
@@ -316,6 +318,12 @@ def _names() -> re.Pattern[str]:
 def prose(text: str) -> str:
     """The text with parameter names in words: ``shaft_fillet_radius`` is "shaft fillet radius"."""
     return _names().sub(lambda found: in_words(found[0]), text)
+
+
+def named_places(items: Iterable[Assessment], report: Report) -> tuple[str, ...]:
+    """The cells of what the remedy of some findings names, each once; none where they are too many to help."""
+    found = dict.fromkeys(cell.cell for item in items for cell in named_cells(item, report) if cell.cell)
+    return tuple(found) if len(found) <= MOST_NAMED else ()
 
 
 def named_cells(item: Assessment, report: Report) -> tuple[NamedCell, ...]:

@@ -77,6 +77,9 @@ def rests_on(result: ReviewResult) -> tuple[str, ...]:
             pieces.append(say("undecided passes, as asked"))
     if result.plan_result is not None:
         one, many = "plan: {count} change, gate {gate} with it", "plan: {count} changes, gate {gate} with them"
+        if result.plan_result.gate == "closed":
+            one = "plan: {count} change, gate still {gate} with it"
+            many = "plan: {count} changes, gate still {gate} with them"
         gate = told(result.plan_result.gate)
         pieces.append(
             _by(one, many, len(result.plan), gate=gate)

@@ -3,6 +3,7 @@
 import re
 from itertools import permutations
 
+import pytest
 from attrs import evolve
 
 from linter.model.findings import SEVERITIES, Cause, Change, Quantity, Used
@@ -132,3 +133,24 @@ def test_findings_with_the_same_changes_or_remedy_stand_together(sample):
         (item, other_line),
         (evolve(item, clears_with=()),),
     )
+
+
+@pytest.mark.parametrize(
+    ("quantity", "observed", "lower", "upper", "said"),
+    [
+        ("smallest interference", -7.0, 0.0, None, ("7 µm clearance", "no clearance")),
+        ("smallest clearance", -7.0, 0.0, None, ("7 µm interference", "no interference")),
+        ("narrowest gap", -27.0, 10.2, None, ("27 µm interference", "at least 10.2 µm clearance")),
+        ("narrowest gap", 3.0, 10.2, None, ("narrowest gap 3 µm", "at least 10.2 µm")),
+    ],
+)
+def test_a_limit_says_of_what_it_is_where_the_value_is_of_the_other_kind(
+    sample, quantity, observed, lower, upper, said
+):
+    def of(value):
+        return None if value is None else Quantity(value, "um")
+
+    item = evolve(
+        sample.assessments[0], observed=of(observed), lower=of(lower), upper=of(upper), quantity=quantity, places=()
+    )
+    assert tuple(text.replace("\u00a0", " ") for text in limits_text(item)) == said

@@ -166,6 +166,14 @@ def test_a_remedy_names_the_cell_and_what_stands_there(sample, rulebook, strict)
     assert "required life Lreq" in text
 
 
+def test_the_index_names_the_cell_of_a_remedy_without_a_plan(sample, rulebook):
+    bare = evolve(sample, assessments=tuple(evolve(item, clears_with=()) for item in sample.assessments), plan=())
+    text = html_text(bare, rulebook)
+    index = text[text.index('id="h-index"') :].partition("</table>")[0]
+    cells = '<span class="cell">Seats D20</span>, <span class="cell">Seats E20</span>: '
+    assert f"{cells}Make shaft fillet radius 0.2" in index.replace("\u00a0", " ")
+
+
 def test_subscripts():
     assert formula("n·d_m = n (d + D)/2, r_s min, D_pw") == (
         "n·d<sub>m</sub> = n (d + D)/2, r<sub>s min</sub>, D<sub>pw</sub>"
