@@ -79,6 +79,8 @@ class Search:
         self.clean = self.start
         #: For a finding of the machine, the values of a cell that do something for it alone, the cheapest first.
         self.helpful: dict[tuple[Item, Cell], list[Option]] = {}
+        #: For a finding the cells that serve it, with the values that the beam tries.
+        self.moves: dict[Item, Sequence[tuple[Cell, Sequence[Option]]]] = {}
         #: Findings for which nothing that was tried does anything.
         self.hopeless = np.zeros_like(base.closing)
 
@@ -298,16 +300,22 @@ class Search:
     def expanded(self, state: State, bad: NDArray[np.bool_]) -> Iterable[State]:
         """States one move further: a cell that serves what is left takes a value, or goes back to its own."""
         for k, i in np.argwhere(bad).tolist():
-            one = np.zeros_like(bad)
-            one[k, i] = True
-            for cell in self.cells(one):
-                for option in self.thinned((k, i), cell):
+            for cell, options in self.moves_for((k, i)):
+                for option in options:
                     yield {**state, cell: option}
         for cell in list(state):
             yield {c: o for c, o in state.items() if c != cell}
         force = self.following_force(state)
         if force is not None:
             yield force
+
+    def moves_for(self, item: Item) -> Sequence[tuple[Cell, Sequence[Option]]]:
+        """The cells that serve a finding, each with some of its values, made once for the beam."""
+        if item not in self.moves:
+            one = np.zeros_like(self.base.closing)
+            one[item] = True
+            self.moves[item] = [(cell, self.thinned(item, cell)) for cell in self.cells(one)]
+        return self.moves[item]
 
     def thinned(self, item: Item, cell: Cell) -> Sequence[Option]:
         """Some values of a cell: those that help a finding of the machine; else the nearest and some others."""
