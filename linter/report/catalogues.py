@@ -144,8 +144,8 @@ def _made() -> Iterator[tuple[str, str]]:
 def _texts(tree: ast.AST) -> Iterator[str]:
     apart: set[int] = set()
     for node in ast.walk(tree):
-        if isinstance(node, (ast.Module, ast.FunctionDef, ast.ClassDef)) and node.body:
-            apart.update(id(n) for n in ast.walk(node.body[0]) if isinstance(node.body[0], ast.Expr))
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+            apart.add(id(node.value))  # a docstring
         elif isinstance(node, (ast.Raise, ast.Subscript)):
             apart.update(map(id, ast.walk(node)))
         elif isinstance(node, ast.JoinedStr):
