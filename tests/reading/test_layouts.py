@@ -6,7 +6,10 @@ from attrs import evolve
 
 from linter.reading import InputError, read_names, read_table
 from linter.reading.files.equations import cut_line
+from linter.reading.files.grids import Grid, object_column
 from linter.reading.layouts import sheet, wide
+from linter.reading.layouts.names_down import Pieces
+from linter.reading.words.headings import Words
 from linter.reading.words.mapping import Mapping
 from linter.reading.words.names import Names
 
@@ -355,3 +358,14 @@ def test_of_three_layouts_each_tells_what_it_would_explain(read, monkeypatch):
     assert reading.layout == "one row per station"
     (told,) = [note for note in reading.notes if note.startswith("read as")]
     assert told == "read as one row per station: 4 names stand in one row and 3 in one column and 2 in pairs"
+
+
+def test_parts_of_one_cell_keep_apart():
+    words = Words(Names.built_in())
+    grid = Grid("table.csv", None, [object_column(["A: bore = 8 mm; width = 7 mm"])], np.array([1], np.int32))
+    pieces = Pieces(grid)
+    for name, value in (("bore", "8 mm"), ("width", "7 mm")):
+        pieces.add(words.heading(name), name, 0, 0, "", "A", value)
+    strips = pieces.block("").strips
+    assert [(s.parameter, *s.cells) for s in strips] == [("bore_diameter", "8 mm"), ("ring_width", "7 mm")]
+    assert [s.whole[0] for s in strips] == ["A: bore = 8 mm; width = 7 mm"] * 2

@@ -44,7 +44,7 @@ class Pieces:
     rows: dict[tuple[str, str], int] = field(factory=dict)
     piles: dict[tuple[Heading, str], tuple[list[tuple[int, int]], list[int]]] = field(factory=dict)
     taken: set[tuple[int, int]] = field(factory=set)
-    parts: dict[tuple[int, int], str] = field(factory=dict)
+    parts: dict[tuple[Heading, int, int], str] = field(factory=dict)
     stated: dict[tuple[Heading, str, str], tuple[int, int]] = field(factory=dict)
     again: dict[tuple[str, str], list[tuple[tuple[int, int], tuple[int, int]]]] = field(factory=dict)
 
@@ -54,12 +54,12 @@ class Pieces:
         """Keep one cell, or the part of its text that states the value."""
         if is_blank(self.grid.columns[column][row]):
             return
-        if part:
-            self.parts[row, column] = part
         key = self.rows.setdefault((machine, station), len(self.rows))
         shape = self.grid.formats.get((row, column), "")
         if shape and not heading.unit:
             heading = evolve(heading, unit=shape)
+        if part:
+            self.parts[heading, row, column] = part
         self.taken.add((row, column))
         first = self.stated.setdefault((heading, machine, station), (row, column))
         if station and first != (row, column) and self.grid.text(*first) == self.grid.text(row, column):
@@ -73,10 +73,10 @@ class Pieces:
         block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], length_unit)
         for (heading, label), (at, rows) in self.piles.items():
             strip = grid_strip(self.grid, heading.parameter, at, rows, **heading.traits(label))
-            for index, cell in enumerate(at):
-                if cell in self.parts:
+            for index, (row, column) in enumerate(at):
+                if (part := self.parts.get((heading, row, column))) is not None:
                     strip.whole[index] = cell_text(strip.cells[index])
-                    strip.cells[index] = self.parts[cell]  # type: ignore[index]
+                    strip.cells[index] = part  # type: ignore[index]
             block.strips.append(strip)
         return block
 
