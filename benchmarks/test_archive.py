@@ -1,19 +1,16 @@
 """How long the stages of an archive take: stations under two rulebooks from Parquet, and files read and judged."""
 
-import json
 import os
-import random
 import resource
 import time
-from pathlib import Path
 
-import numpy as np
 import pytest
 
 pytest.importorskip("pyarrow")
 pytest.importorskip("duckdb")
 
 from benchmarks.conftest import make_stations
+from benchmarks.tables import write_drawings
 from linter.review.archive.columns import to_table
 from linter.review.archive.compare import portfolio
 from linter.review.archive.run import Archive
@@ -59,46 +56,6 @@ def test_stations_from_parquet_under_two_rulebooks(benchmark, tmp_path, count):
     benchmark.extra_info["peak_mib"] = max(
         resource.getrusage(who).ru_maxrss / 1024 for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
     )
-
-
-def write_drawings(folder: Path, count: int) -> list[Path]:
-    """Tables of two positions with 30 values each: CSV, xlsx and JSON in turn."""
-    import xlsxwriter
-
-    from tests.designs.complete import complete_design
-
-    rng = random.Random(7)
-    designs = [complete_design(seed).rows for seed in range(200)]
-    paths = []
-    for number in range(count):
-        rows = [{k: _text(v) for k, v in row.items()} for row in designs[number % len(designs)]]
-        for row in rows:
-            row["machine"] = f"{row.get('machine', 'M')} {number}"
-            row["speed_max"] = str(round(float(row["speed_max"]) * rng.uniform(0.8, 1.1), 1))
-        names = list(dict.fromkeys(name for row in rows for name in row))
-        path = folder / f"{number:06d}.{('csv', 'xlsx', 'json')[number % 3]}"
-        if path.suffix == ".csv":
-            lines = [";".join(names)] + [";".join(row.get(n, "") for n in names) for row in rows]
-            path.write_text("\n".join(lines) + "\n", encoding="utf-8")
-        elif path.suffix == ".json":
-            path.write_text(json.dumps(rows), encoding="utf-8")
-        else:
-            with xlsxwriter.Workbook(path) as book:
-                sheet = book.add_worksheet()
-                sheet.write_row(0, 0, names)
-                for at, row in enumerate(rows, 1):
-                    sheet.write_row(at, 0, [row.get(n, "") for n in names])
-        paths.append(path)
-    return paths
-
-
-def _text(value: object) -> str:
-    if isinstance(value, list | tuple):
-        nominal, *rest = value
-        if isinstance(rest[0], str):
-            return f"{nominal} {rest[0]}"
-        return f"{nominal} {rest[1]:+g}/{rest[0]:+g}"
-    return "" if value is None or (isinstance(value, float) and np.isnan(value)) else str(value)
 
 
 @pytest.mark.parametrize("count", [int(os.environ.get("RINGSEAT_BENCH_FILES", "300"))])
