@@ -16,7 +16,7 @@ from linter.model.stations import Stations
 from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, POSSIBLE, ClauseReview, measured
 from linter.review.plan.reads import EVERY, Reads, Touched
 from linter.review.plan.remembered import Asked, Remembered, any_impossible
-from linter.review.plan.trials import BATCH_ROWS, Grades, Once, Trial, copies_of, try_out
+from linter.review.plan.trials import BATCH_ROWS, Grades, Once, Trial, replicate, try_out
 from linter.rulebook.model import Rulebook
 
 #: Reviews of one clause in one trial that a batch of its own saves at least.
@@ -42,7 +42,7 @@ class Bench:
         self.ids = [clause.id for clause in self.clauses]
         self.strict = POSSIBLE in rulebook.clauses
         self.reads = Reads()
-        copies = copies_of(stations, blocks, [{}] * len(blocks))
+        copies = replicate(stations, blocks)
         #: Whether the table states what cannot be: every trial has problems then, and is reviewed whole.
         self.whole = self.strict and only_possible(copies) is not copies
         self.before = self.reads.watched(copies)
@@ -112,9 +112,18 @@ class Bench:
 
     def _enter(self, chosen: Sequence[tuple[Asked, int]], clauses: Sequence[int]) -> None:
         """Review some clauses of trials and enter what they come to; what no trial touches is as the machine stands."""
-        trials = [own.trials[n] for own, n in chosen]
-        view = self.reads.watched(copies_of(self.stations, [self.blocks[own.machine] for own, _ in chosen], trials))
-        names = {cell.name for trial in trials for cell in trial}
+        copies = replicate(self.stations, [self.blocks[own.machine] for own, _ in chosen])
+        first = copies.first_rows
+        runs: list[tuple[Asked, slice, NDArray[np.intp]]] = []
+        while not runs or runs[-1][1].stop < len(chosen):
+            start = stop = runs[-1][1].stop if runs else 0
+            while stop < len(chosen) and chosen[stop][0] is chosen[start][0]:
+                stop += 1
+            runs.append((chosen[start][0], slice(start, stop), np.array([n for _, n in chosen[start:stop]])))
+        names: set[str] = set()
+        for own, run, numbers in runs:
+            names |= own.put(copies, first[run], len(self.blocks[own.machine]), numbers)
+        view = self.reads.watched(copies)
         if not names <= {*self.stations.numbers, *self.stations.toleranced, *self.stations.choices}:
             names.add(EVERY)
         machines = np.array([own.machine for own, _ in chosen], dtype=np.intp)
@@ -123,19 +132,16 @@ class Bench:
         some = np.array([k for k in clauses if touched.clause(self.ids[k])], dtype=np.intp)
         same = np.setdiff1d(clauses, some)
         grade, measure = self._reviewed(view, some.tolist())
-        start = row = 0
-        while start < len(chosen):
-            own, stop = chosen[start][0], start
-            while stop < len(chosen) and chosen[stop][0] is own:
-                stop += 1
-            at = np.array([n for _, n in chosen[start:stop]])[:, None]
-            shape = (len(some), stop - start, len(self.blocks[own.machine]))
+        row = 0
+        for own, _, numbers in runs:
+            at = numbers[:, None]
+            shape = (len(some), len(numbers), len(self.blocks[own.machine]))
             end = row + shape[1] * shape[2]
             own.grades.grade[at, some] = grade[:, row:end].reshape(shape).swapaxes(0, 1)
             own.grades.measure[at, some] = measure[:, row:end].reshape(shape).swapaxes(0, 1)
             own.grades.grade[at, same] = own.memory.grade[0, same]
             own.grades.measure[at, same] = own.memory.measure[0, same]
-            start, row = stop, end
+            row = end
 
     def _reviewed(self, view: View, clauses: Sequence[int]) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
         """Grades and measures of some clauses, shape (clauses, rows); what they read is noted."""

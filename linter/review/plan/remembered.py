@@ -7,10 +7,11 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
+from linter.model.stations import Stations
 from linter.review.plan.cells import Cell
 from linter.review.plan.domains import impossible
 from linter.review.plan.reads import Reads
-from linter.review.plan.trials import Grades, Trial
+from linter.review.plan.trials import Grades, Trial, put, put_trials
 
 Numbers = NDArray[np.int16]
 
@@ -55,6 +56,7 @@ class Remembered:
         #: Cells that were moved; the values of each by number, 0 for the present one; numbers of those that cannot be.
         self.columns: dict[Cell, int] = {}
         self.numbers: list[dict[Any, int]] = []
+        self.given: list[list[Any]] = []
         self.impossible: list[set[int]] = []
         self.values: Numbers = np.zeros((1, 0), np.int16)
         self.groups: list[Group] = []
@@ -69,9 +71,11 @@ class Remembered:
                 if column is None:
                     column = self.columns[cell] = len(self.numbers)
                     self.numbers.append({})
+                    self.given.append([None])
                     self.impossible.append(set())
                 if value not in self.numbers[column]:
-                    self.numbers[column][value] = len(self.numbers[column]) + 1
+                    self.numbers[column][value] = len(self.given[column])
+                    self.given[column].append(value)
                     new.setdefault(column, []).append(value)
         names = list(self.columns)
         for column, values in new.items():
@@ -102,20 +106,32 @@ class Remembered:
         for k, clause in enumerate(clauses):
             looked_at = reads.columns(clause)
             members.setdefault(tuple(n for c, n in self.columns.items() if c.name in looked_at), []).append(k)
-        self.groups = [Group(np.array(ks), np.array(cells, np.intp), {}) for cells, ks in members.items()]
-        for group in self.groups:
-            keys = group.keys(self.values)
-            group.trials.update(zip(reversed(keys), range(len(keys) - 1, -1, -1), strict=True))
+        known = {(tuple(g.clauses.tolist()), tuple(g.columns.tolist())): g for g in self.groups}
+        self.groups = []
+        for cells, own in members.items():
+            group = known.get((tuple(own), cells))
+            if group is None:
+                group = Group(np.array(own), np.array(cells, np.intp), {})
+                keys = group.keys(self.values)
+                group.trials.update(zip(reversed(keys), range(len(keys) - 1, -1, -1), strict=True))
+            self.groups.append(group)
 
     def add(self, values: Numbers, grades: Grades) -> None:
         """Take in trials that every clause has judged."""
-        before = len(self.values)
         self.values = np.concatenate([self.values, values])
         self.grade = np.concatenate([self.grade, grades.grade])
         self.measure = np.concatenate([self.measure, grades.measure])
-        for group in self.groups:
-            for n, key in enumerate(group.keys(values), before):
-                group.trials.setdefault(key, n)
+
+    def put(self, copies: Stations, rows: NDArray[np.intp], count: int, values: Numbers) -> None:
+        """Set the values of trials in copies of the machine, each from its first row on; the machine has so many."""
+        for cell, column in self.columns.items():
+            moved = np.flatnonzero(values[:, column])
+            if len(moved):
+                own = [self.given[column][n] for n in values[moved, column].tolist()]
+                at = rows[moved] + cell.row
+                if cell.whole:
+                    at, own = (rows[moved][:, None] + np.arange(count)).ravel(), [v for v in own for _ in range(count)]
+                put(copies, cell.name, at, tuple(zip(*own, strict=True)) if isinstance(own[0], tuple) else own)
 
 
 class Asked:
@@ -142,22 +158,31 @@ class Asked:
         if values is None:
             self.grades.grade[:], self.grades.measure[:] = memory.grade[0], memory.measure[0]
             asked = getattr(trials, "clauses", None)
-            group = Group(np.arange(shape[1]) if asked is None else np.array(asked), np.zeros(0, np.intp), {})
-            self.open.append((group, list(range(len(trials))), []))
+            clauses = np.arange(shape[1]) if asked is None else np.array(asked)
+            self.open.append((Group(clauses, np.zeros(0, np.intp), {}), list(range(len(trials))), []))
             return
+        sources = np.empty(shape[:2], np.intp)
         for group in memory.groups:
             keys = group.keys(values)
-            sources = [group.trials.get(key, -1) for key in keys]
-            at = (np.maximum(sources, 0)[:, None], group.clauses)
-            self.grades.grade[:, group.clauses] = memory.grade[at]
-            self.grades.measure[:, group.clauses] = memory.measure[at]
-            if -1 in sources:
+            found = np.array([group.trials.get(key, -1) for key in keys], np.intp)
+            sources[:, group.clauses] = np.maximum(found, 0)[:, None]
+            unknown = np.flatnonzero(found < 0).tolist()
+            if unknown:
                 first: dict[bytes, int] = {}
-                alike = []
-                for n, (key, source) in enumerate(zip(keys, sources, strict=True)):
-                    if source < 0 and first.setdefault(key, n) != n:
-                        alike.append((n, first[key]))
+                alike = [(n, at) for n in unknown if (at := first.setdefault(keys[n], n)) != n]
                 self.open.append((group, list(first.values()), alike))
+        every = np.arange(shape[1])
+        self.grades.grade[:], self.grades.measure[:] = memory.grade[sources, every], memory.measure[sources, every]
+
+    def put(self, copies: Stations, first: NDArray[np.intp], count: int, numbers: NDArray[np.intp]) -> set[str]:
+        """Set what some of the trials change in copies of the machine; the parameters that this changes."""
+        if self.values is None:
+            trials = [self.trials[n] for n in numbers.tolist()]
+            put_trials(copies, int(first[0]), count, trials)
+            return {cell.name for trial in trials for cell in trial}
+        values = self.values[numbers]
+        self.memory.put(copies, first, count, values)
+        return {cell.name for cell, column in self.memory.columns.items() if values[:, column].any()}
 
     def close(self, reads: Reads, clauses: Sequence[str]) -> Grades:
         """What all trials came to, when those to review have been entered; they are remembered."""
@@ -171,8 +196,12 @@ class Asked:
                 self.grades.measure[into] = self.grades.measure[of]
         if reviewed and self.values is not None:
             new = sorted(reviewed)
-            self.memory.regroup(reads, clauses)
+            places = {n: place for place, n in enumerate(new, len(self.memory.values))}
             self.memory.add(self.values[new], Grades(self.grades.grade[new], self.grades.measure[new]))
+            for group, trials, _ in self.open:
+                keys = group.keys(self.values[trials])
+                group.trials.update((key, places[n]) for key, n in zip(keys, trials, strict=True))
+            self.memory.regroup(reads, clauses)
         return self.grades
 
 

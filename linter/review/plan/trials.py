@@ -88,30 +88,33 @@ def try_out(stations: Stations, block: NDArray[np.intp], trials: Sequence[Trial]
     most = max(BATCH_ROWS // len(block), 1)
     for start in range(0, len(trials), most):
         some = trials[start : start + most]
-        assessed = assess(copies_of(stations, [block] * len(some), some), rulebook, keep="measures")
+        assessed = assess(copies_of(stations, block, some), rulebook, keep="measures")
         shape = (-1, len(some), len(block))
         parts.append([part.reshape(shape).swapaxes(0, 1) for part in (assessed.grades(), assessed.measures())])
     return Grades(np.concatenate([p[0] for p in parts]), np.concatenate([p[1] for p in parts]))
 
 
-def copies_of(stations: Stations, blocks: Sequence[NDArray[np.intp]], trials: Sequence[Trial]) -> Stations:
+def copies_of(stations: Stations, block: NDArray[np.intp], trials: Sequence[Trial]) -> Stations:
     """One copy of a block of rows for each trial, with what it changes."""
-    copies = replicate(stations, blocks)
+    copies = replicate(stations, [block] * len(trials))
+    put_trials(copies, 0, len(block), trials)
+    return copies
+
+
+def put_trials(copies: Stations, start: int, count: int, trials: Sequence[Trial]) -> None:
+    """Set what trials change in copies of a machine of so many rows, from a row on."""
     changes: dict[str, tuple[list[int], list[Any]]] = {}
-    at = 0
-    for block, trial in zip(blocks, trials, strict=True):
+    for at, trial in zip(range(start, start + count * len(trials), count), trials, strict=True):
         for (name, row), value in trial.items():
             rows, values = changes.setdefault(name, ([], []))
             if parameter(name).level == "machine":
-                rows.extend(range(at, at + len(block)))
-                values.extend([value] * len(block))
+                rows.extend(range(at, at + count))
+                values.extend([value] * count)
             else:
                 rows.append(at + row)
                 values.append(value)
-        at += len(block)
     for name, (rows, values) in changes.items():
         put(copies, name, rows, tuple(zip(*values, strict=True)) if isinstance(values[0], tuple) else values)
-    return copies
 
 
 def replicate(stations: Stations, blocks: Sequence[NDArray[np.intp]]) -> Stations:
@@ -150,7 +153,7 @@ def with_values(stations: Stations, changes: Iterable[tuple[str, int | slice, An
     return made
 
 
-def put(stations: Stations, name: str, at: int | slice | Sequence[int], value: Any) -> None:
+def put(stations: Stations, name: str, at: int | slice | Sequence[int] | NDArray[np.intp], value: Any) -> None:
     """Set one value in copies made by :func:`replicate` or :func:`with_values`; of several rows each its own.
 
     A number is a float, a choice the index of its word, a size a tuple (nominal, lower, upper, class) with deviations
