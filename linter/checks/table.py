@@ -11,6 +11,7 @@ from linter.checks.shared.quantities import is_ball
 from linter.checks.shared.two_sides import BASIC, SIDES, two_sides
 from linter.mechanics import boundary
 from linter.mechanics.limits import LETTERS, deviations_or_nan
+from linter.mechanics.tables import coded
 from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.model.wording import value_text, words_of
@@ -130,15 +131,14 @@ def class_agrees(view: View, limits: Limits) -> Result:
     gaps, wrong, texts = [], [], []
     for name in CLASSED:
         size = s.size(name)
-        words = size.tolerance_class.astype(str)
-        stated = words != ""
+        words = coded(size.tolerance_class)
+        stated = size.tolerance_class != ""
         lower, upper = deviations_or_nan(words, size.nominal)
         gap = np.fmax(np.abs(size.lower * 1000.0 - lower), np.abs(size.upper * 1000.0 - upper))
         gaps.append(np.where(stated, gap, np.nan))
         letters = LETTERS["shaft" if name.startswith("shaft") else "hole"]
-        known, code = np.unique(words, return_inverse=True)
-        bad = np.array([word != "" and word.rstrip("0123456789") not in letters for word in known.tolist()])
-        wrong.append(bad[code])
+        bad = np.array([word != "" and word.rstrip("0123456789") not in letters for word in words.known])
+        wrong.append(bad[words.code])
         texts.append((lower, upper))
     gap_table, wrong_table = np.array(gaps), np.array(wrong)
     miscased = wrong_table.any(axis=0)

@@ -267,7 +267,7 @@ def washer_form(view: View, limits: Limits) -> Result:
             {str(word): float(value) for word, value in zip(table["tolerance_class"], table[column], strict=True)}
         )
         found = np.full(view.count, np.nan)
-        for one in np.unique(grade[~np.isnan(grade)]):
+        for one in sorted({*grade[~np.isnan(grade)].tolist()}):
             rows = grade == one
             found[rows] = tolerances.it_value_or_nan(f"IT{int(one)}", diameter[rows])
         ends.append(found)

@@ -82,13 +82,11 @@ def coded(values: ArrayLike | Coded) -> Coded:
     if isinstance(values, str):
         return Coded((values,), np.zeros((), np.intp))
     array = np.asarray(values)
-    if array.dtype == object:  # a dictionary is faster here than sorting
-        texts = words([*dict.fromkeys(array.ravel().tolist())]).tolist()
-        place = dict(zip(dict.fromkeys(array.ravel().tolist()), range(len(texts)), strict=True))
-        code = np.fromiter(map(place.__getitem__, array.ravel().tolist()), np.intp, array.size)
-        return Coded(tuple(texts), code.reshape(array.shape))
-    known, code = np.unique(words(array), return_inverse=True)
-    return Coded(tuple(known.tolist()), code.reshape(array.shape))
+    rows = array.ravel().tolist()  # a dictionary is faster here than sorting, and np.unique loads numpy.ma
+    known = [*dict.fromkeys(rows)]
+    place = dict(zip(known, range(len(known)), strict=True))
+    code = np.fromiter(map(place.__getitem__, rows), np.intp, len(rows)).reshape(array.shape)
+    return Coded(tuple(words(known).tolist()), code)
 
 
 def in_ranges(over: ArrayLike, incl: ArrayLike, values: ArrayLike, size: NDArray[np.float64]) -> NDArray[np.float64]:

@@ -182,16 +182,18 @@ def power_by_maker(view: View, found: Friction, speed: Floats, temperature: Floa
     """
     s = view.stations
     bore, outside, width = (within(s.number(name)) for name in ("bore_diameter", "outside_diameter", "ring_width"))
-    series = boundary.dimension_series(bore, outside, width)
+    series = boundary.coded_series(bore, outside, width)
     deep = s.choice("bearing_type").is_in("deep groove ball") & (outside > bore) & ~found.load_assumed
     rating, (radial, axial) = within(static_load_rating(view).value), loads(view)
     nu, turning, torque = within(viscosity_at(view, temperature)), within(speed), np.full(view.count, np.nan)
-    for one in np.unique(series[deep]):
+    for one in series.known:
+        r = deep & series.is_word(one)
         try:
-            constants = friction.maker_constants(str(one))
+            constants = friction.maker_constants(one)
         except ValueError:
             continue
-        r = deep & (series == one)
+        if not r.any():
+            continue
         torque[r] = friction.maker_torque(
             bore[r], outside[r], rating[r], radial[r], axial[r], nu[r], turning[r], constants
         ).total

@@ -113,8 +113,8 @@ def recommended(view: View, limits: Limits, side: str) -> Recommended:
         Computed once for the same limits.
     """
     low, high = float(limits["fixed_up_to"]), float(limits["turning_from"])
-    table, bands = seat_table(Itself(limits.table(side))), Itself(limits.table("bands"))
-    key = ("recommended", side, low, high, limits.get("held_share"), table.content, content_of(bands))
+    says = (content_of(Itself(limits.table(name))) for name in (side, "bands"))
+    key = ("recommended", side, low, high, limits.get("held_share"), *says)
     if key not in view.cache:
         view.cache[key] = _recommend(view, limits, side)
     found: Recommended = view.cache[key]

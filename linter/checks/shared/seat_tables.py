@@ -48,8 +48,6 @@ class SeatTable:
 
     Attributes
     ----------
-    content : str
-        What it says, in short.
     ring_load, family, bearing_classes, load_band, housing, slides : Coded
         Words by row.
     over, incl, weight : float array, shape (R,)
@@ -68,7 +66,6 @@ class SeatTable:
         Diameters [mm] up to which the same is printed.
     """
 
-    content: str
     ring_load: Coded
     family: Coded
     bearing_classes: Coded
@@ -110,11 +107,11 @@ def seat_table(of: Itself) -> SeatTable:
         return coded(table[name].astype(str)) if name in table else Coded(("any",), np.zeros(count, np.intp))
 
     return SeatTable(
-        content_of(of), words("ring_load"), words("family"), words("bearing_classes"), words("load_band"),
+        words("ring_load"), words("family"), words("bearing_classes"), words("load_band"),
         words("housing"), words("slides"), table["over"].astype(float), table["incl"].astype(float),
         sources * np.where(np.array(names) != "", 1.0, 0.5), tuple(known), rows, starts,
         np.array([names[i] != "" for i in firsts]), np.array(limits, dtype=float),
-        np.unique(np.concatenate((table["over"], table["incl"], iso286.cell_ends())).astype(float)),
+        np.array(sorted({*table["over"].tolist(), *table["incl"].tolist(), *iso286.cell_ends().tolist()})),
     )  # fmt: skip
 
 

@@ -3,7 +3,6 @@
 from collections import Counter
 from collections.abc import Sequence
 
-import numpy as np
 from attrs import frozen
 
 from linter.model.stations import Problem
@@ -96,5 +95,5 @@ def _stated(block: Block) -> set[tuple[str, str, str]]:
         (block.stations[row], strip.parameter, strip.aspect)
         for strip in block.strips
         if strip.parameter not in ("machine", "station")
-        for row in np.unique(strip.rows).tolist()
+        for row in sorted({*strip.rows.tolist()})
     }

@@ -67,7 +67,9 @@ def strips_of(
     if not by_unit:
         return [strip(slice(None), heading.unit)] if len(cells) else []
     strips = [strip(np.array(some), unit) for unit, some in by_unit.items()]
-    rest = np.setdiff1d(np.arange(len(rows)), [i for some in by_unit.values() for i in some])
+    alone = np.ones(len(rows), dtype=bool)
+    alone[[i for some in by_unit.values() for i in some]] = False
+    rest = np.flatnonzero(alone)
     return [*strips, strip(rest, heading.unit)] if len(rest) else strips
 
 

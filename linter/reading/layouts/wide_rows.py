@@ -252,8 +252,8 @@ class _Rows:
         """Rows of a bill of material that name no bearing."""
         if self.table.only is None:
             return
-        others = np.setdiff1d(np.flatnonzero(keep) + self.first, self.table.only)
-        for row in others.tolist():
+        kept = (np.flatnonzero(keep) + self.first).tolist()
+        for row in sorted({*kept}.difference(np.asarray(self.table.only).ravel().tolist())):
             keep[row - self.first] = False
             filled = [c for c in range(self.table.grid.width) if not is_blank(self.table.grid.columns[c][row])]
             self._leave_row(row, filled, "a row that names no bearing", lost)
