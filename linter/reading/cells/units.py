@@ -67,6 +67,7 @@ def _table() -> dict[str, tuple[str, str, float, float]]:
 _KNOWN = _table()
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def _look_up(text: str) -> tuple[str, str, float, float] | None:
     spelled = _spell(text)
     return _KNOWN.get(spelled) or _KNOWN.get(spelled.replace(" ", "")) or _KNOWN.get(spelled.replace(" ", "."))
