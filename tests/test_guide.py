@@ -161,3 +161,12 @@ def test_a_wrong_row_of_the_vocabulary_is_told(tmp_path, monkeypatch, old, new, 
     with pytest.raises(ValueError, match=r"^schemas/vocabulary\.csv: ") as caught:
         module.vocabulary.__wrapped__()
     assert told in str(caught.value)
+
+
+def test_a_short_row_of_a_table_of_words_is_told_with_its_line(tmp_path):
+    from linter.model.packaged import columns_of
+
+    path = tmp_path / "headings.csv"
+    path.write_text("target,word,language\nbore_diameter,bore,en\nring_width,width\n", encoding="utf-8")
+    with pytest.raises(ValueError, match=r"headings\.csv, line 3: the row is too short"):
+        columns_of(path, "target", "word", "language")

@@ -49,11 +49,13 @@ def columns_of(path: Path, *names: str) -> list[tuple[str, ...]]:
     Raises
     ------
     ValueError
-        If the table has no such column.
-    IndexError
-        If a row is too short.
+        If the table has no such column, or a row is too short.
     """
     with path.open(encoding="utf-8", newline="") as stream:
         rows = csv.reader(stream)
         heading = next(rows, [])
-        return list(map(itemgetter(*map(heading.index, names)), rows))
+        try:
+            return list(map(itemgetter(*map(heading.index, names)), rows))
+        except IndexError:
+            message = f"{path}, line {rows.line_num}: the row is too short; expected a cell for each of {heading}"
+            raise ValueError(message) from None
