@@ -135,3 +135,25 @@ def test_longer_words_break_no_page(tmp_path: Path):
         (found,) = re.findall(r"BEGIN(.*)END", dom, re.DOTALL)
         wide, cut = json.loads(markup.unescape(found))
         assert wide <= width and (width == 320 or cut == [])
+
+
+@pytest.mark.slow
+def test_every_message_of_generated_designs_is_found_in_german():
+    from linter.reading import Reading
+    from linter.review.records import review_reading
+    from linter.rulebook.load import CURRENT
+    from tests.designs.faults import faulty_design
+
+    lost: dict[str, None] = {}
+    book, entries, seen = load(CURRENT), entries_of("de"), 0
+    for seed in range(8):
+        stations = faulty_design(seed)[0].stations()
+        result = review_reading(Reading("", "", "", stations, (), (), understand=list), book, full=True)
+        catalogue = Catalogue(entries, stations.machines)
+        for item in result.assessments:
+            for text in (item.title, item.message, item.remedy, *(line.meaning for line in item.working)):
+                if text:
+                    catalogue.sentence(text)
+                    seen += 1
+        lost.update(catalogue.lost)
+    assert seen > 5000 and list(lost) == []
