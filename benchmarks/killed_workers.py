@@ -1,7 +1,7 @@
 """An archive whose workers are killed at random times: its tables against those of an undisturbed run by one worker.
 
-``python -m benchmarks.killed_workers [--files 1000] [--workers 4] [--kills 20] [--seed 1]``; ends with 1 where they
-differ. Linux only: the workers are found in ``/proc``.
+``python -m benchmarks.killed_workers [--files 1000] [--batch 50] [--workers 4] [--kills 20] [--seed 1]``; ends with 1
+where they differ. Linux only: the workers are found in ``/proc``.
 """
 
 import argparse
@@ -17,8 +17,8 @@ from contextlib import suppress
 from pathlib import Path
 
 from benchmarks.tables import write_drawings
+from linter.review.archive import run
 from linter.review.archive.compare import portfolio
-from linter.review.archive.run import Archive
 from linter.review.archive.stages import write_whole
 from linter.review.archive.workers import Processes
 from linter.rulebook.load import load
@@ -61,7 +61,7 @@ class Killer(threading.Thread):
 
 def tables(folder: Path, paths: list[Path], out: Path, workers: int) -> dict[str, str]:
     """Hashes of the tables of a comparison of two rulebooks."""
-    archive = Archive(folder, out, Processes(workers))
+    archive = run.Archive(folder, out, Processes(workers))
     drawings = archive.read(paths)
     verdicts = [archive.judge(drawings, load(version), version, "major") for version in VERSIONS]
     found = portfolio(drawings, verdicts, VERSIONS, "major")
@@ -75,9 +75,10 @@ def tables(folder: Path, paths: list[Path], out: Path, workers: int) -> dict[str
 def main() -> int:
     """Run, compare, tell."""
     options = argparse.ArgumentParser(description=__doc__)
-    for name, value in (("files", 1000), ("workers", 4), ("kills", 20), ("seed", 1)):
+    for name, value in (("files", 1000), ("batch", 50), ("workers", 4), ("kills", 20), ("seed", 1)):
         options.add_argument(f"--{name}", type=int, default=value)
     asked = options.parse_args()
+    run.BATCH = asked.batch
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name) / "drawings"
         folder.mkdir()
