@@ -149,7 +149,7 @@ def unload(view: View, limits: Limits) -> Result:
             pull > limit, np.where(rigid, "rigid", ""), np.where(rigid, "rigid_near", "near")
         ).astype(object),
         facts=lambda: {
-            "preload_wanted": (found.smallest * np.where(limit > 0, pull / near, np.nan), "N"),
+            "preload_wanted": (found.smallest * pull / np.where(near > 0, near, np.nan), "N"),
             "limit": (limit, "N"),
         },
         assumed=lambda: [

@@ -75,10 +75,16 @@ def critical_speeds(s: Shaft, density: ArrayLike, discs: Discs, spin_ratio: Arra
     spin = np.asarray(spin_ratio, dtype=np.float64)[..., np.newaxis]
     rows, one, tables = flat(s, rho, spin, *(np.atleast_1d(np.asarray(t, dtype=np.float64)) for t in discs))
     found = np.full((len(tables[0]), count), np.nan)
-    known = ~np.isnan(np.concatenate([*one[:3], np.stack(one[3:], axis=-1), *tables], axis=-1)).any(axis=-1)
-    for block in blocks(int(known.sum())):
-        at = np.flatnonzero(known)[block]
-        found[at] = _block(Shaft(*(v[at] for v in one)), [t[at] for t in tables], count)
+    every = np.concatenate([*one[:3], np.stack(one[3:], axis=-1), *tables], axis=-1)
+    known = np.flatnonzero(~np.isnan(every).any(axis=-1))
+    if not known.size:
+        return found.reshape(*rows, count)
+    _, first, same = np.unique(every[known], axis=0, return_index=True, return_inverse=True)  # each rotor once
+    each = np.empty((len(first), count))
+    for block in blocks(len(first)):
+        at = known[first[block]]
+        each[block] = _block(Shaft(*(v[at] for v in one)), [t[at] for t in tables], count)
+    found[known] = each[same.reshape(-1)]
     return found.reshape(*rows, count)
 
 

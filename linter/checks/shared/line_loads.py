@@ -11,7 +11,7 @@ from linter.checks.shared.shaft_line import shaft_line
 from linter.mechanics import balance
 from linter.mechanics.critical_speed import own_masses
 from linter.mechanics.rotor_text import Forces, parse_forces
-from linter.mechanics.shaft import Shaft, loaded_shaft
+from linter.mechanics.shaft import Shaft, ShaftState, loaded_shaft
 from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
 
@@ -81,6 +81,7 @@ def line_loads(view: View) -> LineLoads:
     weight, forces, slope, unbalance = (np.full(view.count, np.nan) for _ in range(4))
     problem = np.full(view.machine_count, "", dtype=object)
     own_at, own_mass = own_masses(line.shaft, line.density[:, np.newaxis], 6) if line.rows.size else (weight, weight)
+    done: dict[tuple[str, bytes], tuple[ShaftState, ShaftState, float]] = {}  # copies of one rotor are solved once
     for index, row in enumerate(line.rows.tolist()):
         outside = _forces(str(texts[row]))
         if isinstance(outside, str):
@@ -88,14 +89,20 @@ def line_loads(view: View) -> LineLoads:
             continue
         place = np.concatenate([own_at[index], line.discs.position[index]])
         mass = np.concatenate([own_mass[index], line.discs.mass[index]])
-        one, moved = _reaching(line.shaft, index, np.concatenate([place[mass > 0.0], outside.position]))
-        heavier = np.fmax(total[row] / mass.sum(), 1.0)
-        pull = hangs[row] * balance.STANDARD_GRAVITY * mass * heavier
-        place = np.where(mass > 0.0, place, 0.0) + moved
-        centre = float((place * mass).sum() / mass.sum())
-        down = loaded_shaft(one, place, np.nan_to_num(pull))
-        each = loaded_shaft(one, outside.position[:, np.newaxis] + moved, outside.force[:, np.newaxis])
-        to_last = (centre - float(one.bearing_a[0])) / float(one.bearing_b[0] - one.bearing_a[0])
+        numbers = [place, mass, [hangs[row], total[row]], *(np.ravel(v[index]) for v in line.shaft)]
+        key = (str(texts[row]), np.concatenate(numbers).tobytes())
+        if key not in done:
+            one, moved = _reaching(line.shaft, index, np.concatenate([place[mass > 0.0], outside.position]))
+            heavier = np.fmax(total[row] / mass.sum(), 1.0)
+            pull = hangs[row] * balance.STANDARD_GRAVITY * mass * heavier
+            place = np.where(mass > 0.0, place, 0.0) + moved
+            centre = float((place * mass).sum() / mass.sum())
+            done[key] = (
+                loaded_shaft(one, place, np.nan_to_num(pull)),
+                loaded_shaft(one, outside.position[:, np.newaxis] + moved, outside.force[:, np.newaxis]),
+                (centre - float(one.bearing_a[0])) / float(one.bearing_b[0] - one.bearing_a[0]),
+            )
+        down, each, to_last = done[key]
         first = int(view.starts[row])
         for at, own, others, angle, angles, share in (
             (first, down.reaction_a, each.reaction_a, down.slope_a, each.slope_a, 1.0 - to_last),

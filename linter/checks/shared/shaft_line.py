@@ -115,7 +115,7 @@ def shaft_line(view: View) -> ShaftLine:
     held = max((discs.mass.size for _, discs in lines), default=0)
 
     def padded(values: list[Floats], width: int, how: str) -> Floats:
-        kept = [np.pad(v, (0, width - v.size), mode=how) for v in values]  # type: ignore[call-overload]
+        kept = [v if v.size == width else np.pad(v, (0, width - v.size), mode=how) for v in values]  # type: ignore[call-overload]
         return np.array(kept, dtype=np.float64).reshape(len(values), width)
 
     material = s.choice("shaft_material")
