@@ -89,7 +89,8 @@ def line_loads(view: View) -> LineLoads:
             continue
         place = np.concatenate([own_at[index], line.discs.position[index]])
         mass = np.concatenate([own_mass[index], line.discs.mass[index]])
-        numbers = [place, mass, [hangs[row], total[row]], *(np.ravel(v[index]) for v in line.shaft)]
+        numbers: list[Floats] = [place, mass, np.array([hangs[row], total[row]])]
+        numbers += [np.ravel(v[index]) for v in line.shaft]
         key = (str(texts[row]), np.concatenate(numbers).tobytes())
         if key not in done:
             one, moved = _reaching(line.shaft, index, np.concatenate([place[mass > 0.0], outside.position]))
