@@ -54,6 +54,8 @@ class Candidate:
         The layout in words, from the block that was read.
     read : callable
         From what was found so far and what is stated outside, the table as a block.
+    one_station : bool
+        True for a table that is of one station and does not name it.
     """
 
     score: int
@@ -65,3 +67,4 @@ class Candidate:
     words: Sequence[str]
     layout_of: Callable[[Block], str]
     read: Callable[[Found, Outside], Block]
+    one_station: bool = False

@@ -14,7 +14,7 @@ from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.sections import heads_machine, named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
-from linter.reading.layouts.title import is_label, is_title_row, names_value
+from linter.reading.layouts.title import heads_rows, is_label, is_title_row, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -173,10 +173,13 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     roles, values = _roles_by_content(grid, words, name, named, 0)
     first = _first_named(grid, words, named, values)
     roles, values = _roles_by_content(grid, words, name, named, first)  # a title above it says nothing of the columns
-    if values and score < 3 and is_label(grid.text(first, values[0])):
+    heads_others = values and heads_rows(grid, words, first, name, values[0])
+    if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
         return None  # "Rev | Date": the heading row of another table
     header = _header_above(grid, words, name, first, values)
     values = _by_header(grid, words, header, roles, values) if header >= 0 else values
+    if header >= 0 and sum(words.group(grid.text(header, c)) in ASPECTS for c in values) > 1:
+        return None  # the heads of deviations or limits are no stations
     if not values:
         return None
     roles.update(_roles_of_values(grid, words, header, named, values))

@@ -14,7 +14,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.columns import KEYS, heading_of
-from linter.reading.words.dictionary import Version, dictionary, word_key
+from linter.reading.words.dictionary import Version, dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
@@ -133,6 +133,13 @@ def file_unit(document: dict[str, Any]) -> str:
     return said
 
 
+def says_unit(key: str) -> bool:
+    """Whether a key is a word for a unit in any of the languages (``unit``, ``einheit``, ``単位``)."""
+    return local(key) in UNIT_KEYS or "UNIT" in dictionary().group_words.get(
+        group_key(local(key).replace("_", " ")), ()
+    )
+
+
 def version_of(key: str) -> Version:
     """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
     return dictionary().versions.get(word_key(key), "")
@@ -160,7 +167,7 @@ class Shape:
 
     def is_unit(self, key: str) -> bool:
         """Whether a key holds the unit."""
-        return (key == self.unit and key != "") or local(key) in UNIT_KEYS
+        return (key == self.unit and key != "") or says_unit(key)
 
 
 def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:

@@ -39,6 +39,9 @@ class ByRow(NamesDown):
     outer: str = field(init=False, default="")
     several: bool = field(init=False, default=False)
     of_machine: bool = field(init=False, default=False)
+    groups: bool = field(init=False, default=False)
+    of_group: str = field(init=False, default="")
+    below: list[int] = field(init=False, factory=list)
     nameless: list[int] = field(init=False, factory=list)
     commented: list[int] = field(init=False, factory=list)
 
@@ -47,6 +50,7 @@ class ByRow(NamesDown):
         grid, table = self.table.grid, self.table
         machine_at = self.one("MACHINE")
         self.machine, self.station = self.outside.machine, self.outside.station
+        self.groups = self._are_groups(self.one("STATION"))
         carried: list[int] = []
         for row in range(table.start, grid.height):
             label = self.label(row)
@@ -70,9 +74,35 @@ class ByRow(NamesDown):
         if carried and machine_at is not None:
             place = grid.place(carried[0], machine_at)
             self.found.problems.append(filled_down(place, len(carried), "row"))
+        if self.below and (at := self.one("STATION")) is not None:
+            self.found.problems.append(filled_down(grid.place(self.below[0], at), len(self.below), "row", "station"))
         self._tell_lost()
         self.leave_columns()
         return self.pieces.block(self.length_unit)
+
+    def _stated_station(self, row: int, station_at: int | None, level: str) -> str:
+        """The station of a row by its column, or by the row that begins its group."""
+        if station_at is None:
+            return ""
+        text = self.table.grid.text(row, station_at)
+        stated = self.words.station(text)
+        if not self.groups:
+            return stated
+        self.of_group = stated or ("" if text else self.of_group)
+        if level != "station":
+            return ""
+        if self.of_group and not stated:
+            self.below.append(row)
+        return self.of_group
+
+    def _are_groups(self, station_at: int | None) -> bool:
+        """Whether a column names each station once, above the rows of its group."""
+        if station_at is None:
+            return False
+        grid = self.table.grid
+        texts = [grid.text(row, station_at) for row in range(self.table.start, grid.height)]
+        named = [text for text in texts if self.words.station(text)]
+        return 1 < len(named) == len(set(named)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
 
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""
@@ -112,7 +142,7 @@ class ByRow(NamesDown):
             self.pieces.add(heading, label, row, value_at, self.machine, self.station)
             return
         station_at = self.one("STATION")
-        stated_station = self.words.station(grid.text(row, station_at)) if station_at is not None else ""
+        stated_station = self._stated_station(row, station_at, parameter(heading.parameter).level)
         stated_station = self.table.objects.get(row, stated_station)
         where = stated_station or heading.station or self.station
         if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:

@@ -64,6 +64,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
         words=[text for column in range(grid.width) if (text := grid.text(best.header, column))],
         layout_of=lambda block: "one row per seat",
         read=read,
+        one_station="STATION" not in best.keys,
     )
 
 

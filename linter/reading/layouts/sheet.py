@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 from attrs import define, field
 
+from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
@@ -62,6 +63,7 @@ class _Sheet:
     title: Title = field(factory=Title)
     length_unit: str = ""
     captioned: list[Captioned] = field(factory=list)
+    seats: list[tuple[Block, Place]] = field(factory=list)
 
     def read(self) -> None:
         """All tables of the sheet."""
@@ -74,6 +76,19 @@ class _Sheet:
             for block in self._side_by_side(part):
                 self._region(block)
         name_by_captions(self.captioned, self.words, self.found)
+        self._nobodys_seats()
+
+    def _nobodys_seats(self) -> None:
+        """Tables of one shaft and one housing each beside others, of which nothing says whose: they are not read."""
+        named = {station for block in self.found.blocks for station in block.stations if station}
+        if len(self.seats) < 2 and len(named) < 2:
+            return
+        for block, place in self.seats:
+            if any(block.stations):
+                continue
+            count = sum(len(strip.cells) for strip in block.strips)
+            self.found.problems.append(not_read(place, "a table of seats that names no station", "", count))
+            block.strips[:] = [s for s in block.strips if parameter(s.parameter).level == "machine"]
 
     def _stacks(self) -> list[tuple[int, int]]:
         """Runs of rows that each begin with a heading of their own."""
@@ -87,8 +102,12 @@ class _Sheet:
             heads = row
             while heads > below and (kinds[heads - 1] or self._is_title(heads - 1)):
                 heads -= 1
+            if kinds[row] == "seats" and heads == row:
+                heads = self._station_above(row, below)
             stands_apart = heads > 0 and blank[heads - 1]
-            if any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
+            if kinds[row] == "seats" and starts[-1] < heads < row:
+                starts.append(heads)
+            elif any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
                 captioned = heads == row - 1 and self._names_next(heads)
                 start = heads if stands_apart or captioned else row
                 if start > starts[-1]:
@@ -121,6 +140,17 @@ class _Sheet:
         return (len(cells) == 1 and type(cells[0]) is str) or (
             len(cells) > 1 and is_title_row(self.grid, row, self.words)
         )
+
+    def _station_above(self, row: int, below: int) -> int:
+        """The row that states the station of a table of seats, above other labels and values; else the row itself."""
+        for above in range(row - 1, below - 1, -1):
+            texts = [text for column in range(self.grid.width) if (text := self.grid.text(above, column))]
+            heading = self.words.heading(texts[0]) if len(texts) == 2 else None
+            if heading is None:
+                return row
+            if heading.parameter == "station" and not heading.station:
+                return above
+        return row
 
     def _names_next(self, row: int) -> bool:
         """Whether a row above a heading is one text that names the table below it, or its station."""
@@ -157,7 +187,7 @@ class _Sheet:
         table = best(candidates)
         self.title.station = ""  # a station is named above its own table only
         if table.start > 0:
-            self._take_title(grid.cut(slice(0, table.start)))
+            self._take_title(grid.cut(slice(0, table.start)), one_station=table.one_station)
         found.seen.extend(table.words)
         block = table.read(found, Outside(self.length_unit, self.title.machine, self.title.station))
         layout = table.layout_of(block)
@@ -169,18 +199,21 @@ class _Sheet:
             found.layouts.append(layout)
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
+        if table.one_station:
+            self.seats.append((block, grid.place(table.start, 0)))
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
             self.captioned.append(captioned)
 
-    def _take_title(self, grid: Grid) -> None:
-        title = read_title(grid, self.words, self.found.unused)
+    def _take_title(self, grid: Grid, *, one_station: bool = False) -> None:
+        title = read_title(grid, self.words, self.found.unused, own=one_station)
         own = ""
         for unit, place in title.units:
             own = self.found.one_length_unit(own, unit, place)
         self.length_unit = own if title.units else self.length_unit
         title.machine = title.machine or self.title.machine
         anew = {cell.heading.parameter for cell in title.cells}
-        title.cells = [*(cell for cell in self.title.cells if cell.heading.parameter not in anew), *title.cells]
+        before = [c for c in self.title.cells if c.heading.parameter not in anew and not c.heading.station]
+        title.cells = [*before, *title.cells]
         self.title = title
 
     def _title_strips(self, block: Block) -> list[Strip]:
@@ -196,6 +229,12 @@ class _Sheet:
                 if all(unused.place != place for unused in self.found.unused):
                     text = cell.grid.text(cell.row, cell.column)
                     self.found.leave(Unused(cell.label, text, place, "the table names its machines itself"))
+            elif cell.heading.station:
+                mine = [row for row, station in enumerate(block.stations) if station == cell.heading.station][:1]
+                traits = cell.heading.traits(cell.label)
+                if mine:
+                    places = [(cell.row, cell.column)]
+                    strips.append(grid_strip(cell.grid, cell.heading.parameter, places, mine, **traits))
             elif len(rows):
                 at = np.full((len(rows), 2), (cell.row, cell.column))
                 traits = cell.heading.traits(cell.label)

@@ -25,6 +25,8 @@ _BESIDE = re.compile(
     r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|seite|daten|maße|sitz|de|del|della|du|dati|datos)\b\s*",
     re.IGNORECASE,
 )
+#: Rows between a heading and its table, blank ones.
+_MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
 _OF_THE_RING = ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer")
 
@@ -50,6 +52,8 @@ def side_of(text: str) -> Side | None:
 def within(words: Words, side: Side | None, label: str) -> Heading | None:
     """What a name means below a heading of a block: with the word of the heading before it, or else by itself."""
     alone = words.heading(label)
+    if side is not None and alone is not None and alone.parameter in ("machine", "station"):
+        return alone
     if side is not None and side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
     if side is None or (alone is None and (words.groups(label) or _is_no_name(label))):
@@ -132,8 +136,8 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
 
 
 def side_above(grid: Grid, row: int) -> Side | None:
-    """The side that a heading over a whole table names: one text alone in the row above, or above a blank one."""
-    for above in range(row - 1, max(row - 3, -1), -1):
+    """The side that a heading over a whole table names: one text alone in the row above, or above blank ones."""
+    for above in range(row - 1, max(row - _MOST_ABOVE, -1), -1):
         texts = [text for column in range(grid.width) if (text := grid.text(above, column))]
         if texts:
             return side_of(texts[0]) if len(texts) == 1 else None

@@ -177,14 +177,12 @@ def grid_strip(
     )
 
 
-def filled_down(place: Place, count: int, what: str) -> Problem:
-    """The assumption that blank machine cells belong to the machine named before them."""
+def filled_down(place: Place, count: int, what: str, level: str = "machine") -> Problem:
+    """The assumption that blank cells of machines or stations belong to the one named before them."""
     many = f"{count} {what}{'s' * (count > 1)}"
-    message = (
-        f"{place}: the machine is blank in {many}; the one named before is taken; expected the machine in every {what}."
-    )
-    expected = f"the machine in every {what}"
-    return Problem("assumption", None, "machine", place, "", expected, message, "filled-down")
+    expected = f"the {level} in every {what}"
+    message = f"{place}: the {level} is blank in {many}; the one named before is taken; expected {expected}."
+    return Problem("assumption", None, level, place, "", expected, message, "filled-down")
 
 
 def unreadable_key(grid: Grid, row: int, column: int) -> Problem:

@@ -112,7 +112,9 @@ class Title:
     machine : str
         Machine, empty where not stated.
     station : str
-        Station that a text alone in its row names, empty where none does.
+        Station that a text alone in its row names, or a label and its value; empty where none does.
+    own : bool
+        True for a table that names no station itself: labels and values above it may state its station and more.
     units : list of (str, Place)
         Units of lengths, each with its place.
     cells : list of TitleCell
@@ -121,13 +123,14 @@ class Title:
 
     machine: str = ""
     station: str = ""
+    own: bool = False
     units: list[tuple[str, Place]] = field(factory=list)
     cells: list[TitleCell] = field(factory=list)
 
 
-def read_title(grid: Grid, words: Words, unused: list[Unused]) -> Title:
+def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = False) -> Title:
     """Read label and value pairs of a title block; what is not understood goes to ``unused``."""
-    title, whole = Title(), grid
+    title, whole = Title(own=own), grid
     grid = whole.cut(slice(0, MOST_ROWS))
     for row in range(grid.height):
         filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
@@ -188,11 +191,16 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
             title.units.append((unit_text, grid.place(row, column)))
         return bool(unit_text)
     heading = words.heading(label)
-    if heading is None or heading.entry.level != "machine" or heading.station or not value_text:
+    if heading is None or heading.station or not value_text:
         return False
-    if not inline and is_label(value_text):
-        return False
-    if not inline and right is not None and names_value(words, value_text) and len(value_text) > 2:
+    if heading.parameter == "station":
+        title.station = words.station(value_text) if title.own else title.station
+        return title.own and bool(title.station)
+    if heading.entry.level != "machine":
+        if not title.station or not title.own or heading.aspect != "value":
+            return False
+        heading = evolve(heading, station=title.station)
+    if not inline and right is not None and _is_no_value(grid, words, row, column, right):
         return False
     if heading.parameter == "machine":
         title.machine = value_text
@@ -205,6 +213,23 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
     elif right is not None:
         title.cells.append(TitleCell(heading, label, grid, row, right))
     return True
+
+
+def _is_no_value(grid: Grid, words: Words, row: int, column: int, right: int) -> bool:
+    """Whether the text beside a label is a label or a name itself, or heads rows of another table."""
+    text = grid.text(row, right)
+    named = len(text) > 2 and names_value(words, text)
+    return is_label(text) or named or heads_rows(grid, words, row, column, right)
+
+
+def heads_rows(grid: Grid, words: Words, row: int, column: int, right: int) -> bool:
+    """Whether a label without a colon and the text beside it head rows of their own (``Rev. | Checked on``)."""
+    label, value = grid.text(row, column), grid.text(row, right)
+    if row + 1 >= grid.height or _COLON.search(label) or any(map(str.isdigit, value)):
+        return False
+    below, beside = grid.text(row + 1, column), grid.text(row + 1, right)
+    named = not below or _COLON.search(below) or is_label(below) or (len(below) > 2 and names_value(words, below))
+    return not named and beside[:1].isdigit() and len(below) <= 4
 
 
 def names_value(words: Words, text: str) -> bool:

@@ -7,13 +7,23 @@ from attrs import define, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
-from linter.reading.words.dictionary import Version
+from linter.reading.words.cuts import TWO_SCRIPTS
+from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.names import Names
 from linter.reading.words.parts import is_bearing
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``).
 _NUMBER_FIRST = re.compile(r"[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$")
 _ASPECTS = {"class": "tolerance"}
+#: Words in the place of a station that say the whole machine.
+_OF_THE_WHOLE = frozenset(
+    word_key(word)
+    for word in (
+        "general", "general data", "common", "all", "allgemein", "allgemeine daten", "gesamt", "général", "générales",
+        "données générales", "commun", "datos generales", "común", "dati generali", "generale", "comune", "общее",
+        "общие данные", "共通", "全体", "一般", "通用", "总体", "基本数据", "general info", "global",
+    )
+)  # fmt: skip
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
@@ -99,6 +109,8 @@ class Words:
     def station(self, text: str) -> str:
         """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""
         text = text.strip()
+        if word_key(text) in _OF_THE_WHOLE:
+            return ""
         stations = self.names.mapping.stations
         if stations and (mapped := stations.get(fold(text))):
             return mapped
@@ -132,6 +144,16 @@ class Words:
         """Why a word is not understood, as half a sentence."""
         return self.names.why(text.strip()) or "the name is not recognised"
 
+    def _in_two_scripts(self, text: str) -> Heading | None:
+        """A name in two languages (``Место установки Location``): what one says, the other saying that or nothing."""
+        core, unit = self.names.split_unit(text)
+        if (halves := TWO_SCRIPTS.fullmatch(core)) is None:
+            return None
+        behind = f" [{unit}]" if unit else ""
+        found = [self.heading(f"{half.strip()}{behind}") for half in halves.groups()]
+        said = {heading for heading in found if heading is not None}
+        return said.pop() if len(said) == 1 else None
+
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
             return None  # values are never looked up as names
@@ -139,7 +161,8 @@ class Words:
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)
-            return Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
+            own = Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
+            return own or self._in_two_scripts(text)
         return Heading(
             match.parameter,
             match.station or "",

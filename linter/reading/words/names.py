@@ -19,6 +19,7 @@ from linter.reading.cells.units import LONGEST_TEXT, known_unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import (
     BRACKET,
+    FOOTNOTE,
     LETTER_STATION,
     WITH_TOLERANCE,
     aspect_cuts,
@@ -190,7 +191,7 @@ class Names:
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
             return f"a name of {len(text)} signs is longer than the {LONGEST_TEXT} that are read"
-        folded = WITH_TOLERANCE.sub("", fold(text))
+        folded = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", fold(text)))
         if not folded:
             return "nothing stands there"
         mapped = self.mapping.find(folded)
