@@ -31,7 +31,7 @@ _UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\
 _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
-FOOTNOTE = re.compile(r"(?<=[^\W\d]) ?(?:\d\)|[*†‡]{1,3})(?=$|,| ?[/\[(])")
+FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
 #: A name in a script of its own and then in Latin letters.
 TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
