@@ -50,30 +50,6 @@ def machine(**more: object) -> Stations:
     return stations_from_rows([{**common, **more}, {**common, **more}])
 
 
-def test_indices_of_the_ishigami_function() -> None:
-    # Ishigami and Homma, 1990: f = sin x1 + 7 sin^2 x2 + 0.1 x3^4 sin x1 on (-pi, pi)^3. Closed forms (Saltelli et al.,
-    # Sensitivity Analysis, Wiley 2000, sec. 2.9.3, from memory): D = a^2/8 + b pi^4/5 + b^2 pi^8/18 + 1/2.
-    a, b = 7.0, 0.1
-    variance = a**2 / 8 + b * math.pi**4 / 5 + b**2 * math.pi**8 / 18 + 0.5
-    first_1, first_2 = 0.5 * (1 + b * math.pi**4 / 5) ** 2 / variance, a**2 / 8 / variance
-    both = b**2 * math.pi**8 * (1 / 18 - 1 / 50) / variance
-    assert (first_1, first_2, both) == pytest.approx((0.3139, 0.4424, 0.2437), abs=1e-4)
-
-    def f(x: np.ndarray) -> np.ndarray:
-        return np.asarray(np.sin(x[0]) + a * np.sin(x[1]) ** 2 + b * x[2] ** 4 * np.sin(x[0]))
-
-    rng = np.random.default_rng(7)
-    one, two = rng.uniform(-math.pi, math.pi, (2, 3, 200_000))
-    mixed = []
-    for k in range(3):
-        other = one.copy()
-        other[k] = two[k]
-        mixed.append(f(other))
-    first, total = indices(f(one), f(two), mixed)
-    assert first == pytest.approx([first_1, first_2, 0.0], abs=0.02)
-    assert total == pytest.approx([first_1 + both, first_2, both], abs=0.02)
-
-
 def test_an_output_that_does_not_vary_has_no_indices() -> None:
     first, total = indices(np.full(9, 3.0), np.full(9, 3.0), np.full((2, 9), 3.0))
     assert np.isnan(first).all() and np.isnan(total).all()
