@@ -82,14 +82,21 @@ def words(x: float, y: float, text: str, name: str = "t", anchor: str = "start")
     return f'<text class="{name}" x="{num(x)}" y="{num(y)}"{place}>{escape(visible(text))}</text>'
 
 
+_NARROW, _WIDER = 0.56, 0.46
+"""Width of a sign as a share of the size of the letters, and what a full-width one has more."""
+
+
 def text_width(text: str, size: float = 12.0) -> float:
     """A safe estimate of how wide a line of text is, in user units (system fonts differ)."""
     wide = 0 if text.isascii() else sum(unicodedata.east_asian_width(sign) in "WF" for sign in text)
-    return size * (0.56 * len(text) + 0.46 * wide)
+    return size * (_NARROW * len(text) + _WIDER * wide)
 
 
 def fitted(text: str, width: float, size: float = 12.0) -> str:
     """A line of text that fits into a width, its end cut off where it does not."""
+    most = max(1, int(width / (_NARROW * size)) + 2)
+    if len(text) > most:  # a text of any length is cut at once to what may fit
+        text = f"{text[:most]}…"
     while text_width(text, size) > width and len(text) > 1:
         text = f"{text[:-2].rstrip(' ,:')}…"
     return text
