@@ -25,7 +25,7 @@ from linter.report.drawings.half_section import half_section, listed_features, n
 from linter.report.drawings.machine_sheet import Position
 from linter.report.drawings.steps import after_text, limit_name, percent, step_bars
 from linter.report.entries import same_observed
-from linter.report.language import choice_of, in_words, say, speaking, tag, template, told
+from linter.report.language import choice_of, in_words, name_of, say, speaking, tag, template, told
 from linter.report.language.catalogue import fill
 from linter.report.pages import (
     DETAILS,
@@ -69,6 +69,7 @@ def environment() -> Environment:
     made.filters.update(
         words=in_words,
         told=told,
+        named=name_of,
         choice=choice_of,
         label=label,
         formula=formula,

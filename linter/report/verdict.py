@@ -1,7 +1,7 @@
 """The verdict in words: why the gate stands as it does, and what that rests on."""
 
 from linter.model.findings import ReviewResult
-from linter.report.language import say, told
+from linter.report.language import name_of, say, told
 
 #: Said of a table that states nothing a clause about a seat could be held against.
 EMPTY = "the table states too little of any bearing position; is it filled in?"
@@ -55,7 +55,7 @@ def not_used(result: ReviewResult, most: int = 5) -> str:
     """Names of columns that were not used, the first of them and a count; empty where all were."""
     names = list(dict.fromkeys(entry.name for entry in result.unrecognised if entry.name))
     more = f" {say('and {count} more', count=len(names) - most)}" if len(names) > most else ""
-    return ", ".join(names[:most]) + more
+    return ", ".join(name_of(name) for name in names[:most]) + more
 
 
 def rests_on(result: ReviewResult) -> tuple[str, ...]:

@@ -157,3 +157,15 @@ def test_every_message_of_generated_designs_is_found_in_german():
                     seen += 1
         lost.update(catalogue.lost)
     assert seen > 5000 and list(lost) == []
+
+
+def test_a_list_of_things_at_places_is_split_before_each_is_told():
+    entries = {"{number} at {place}": "{number}（{place}）", "{1}, {2}": "{1}、{2}", "cell{s} of {n}": "{n} のセル{s}"}
+    entries |= {"{1} at {2}": "{1}（{2}）", "(and {n} more)": "（ほか {n} 件）", "“{1}”{2} holds": "「{1}」{2} が有効"}
+    catalogue = Catalogue(entries, own=["impeller end", "motor end"])
+    told = catalogue.sentence("bore_diameter 4 mm at impeller end, bore_diameter 4 mm at motor end")
+    assert told == "bore_diameter 4 mm（impeller end）、bore_diameter 4 mm（motor end）"
+    assert catalogue.sentence("cells of 3") == "3 のセル" == catalogue.sentence("cell of 3")
+    assert catalogue.sentence("“7” (and 2 more) holds") == "「7」（ほか 2 件） が有効"
+    assert list(catalogue.lost) == []
+    assert catalogue.sentence("4 mm of 3 mm") == "4 mm of 3 mm" and list(catalogue.lost) == ["4 mm of 3 mm"]

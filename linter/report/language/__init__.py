@@ -6,6 +6,7 @@ from linter.report.language.speech import (
     counted,
     current,
     in_words,
+    name_of,
     say,
     speaking,
     tag,
@@ -13,4 +14,16 @@ from linter.report.language.speech import (
     told,
 )
 
-__all__ = ["LANGUAGES", "choice_of", "counted", "current", "in_words", "say", "speaking", "tag", "template", "told"]
+__all__ = [
+    "LANGUAGES",
+    "choice_of",
+    "counted",
+    "current",
+    "in_words",
+    "name_of",
+    "say",
+    "speaking",
+    "tag",
+    "template",
+    "told",
+]

@@ -1,7 +1,7 @@
 """A catalogue: English messages with placeholders, what they are in another language, and sentences found in it."""
 
 import re
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from functools import cached_property
 
 from attrs import frozen
@@ -17,10 +17,16 @@ _JOINTS = (
 )  # fmt: skip
 JOINTS = (*(joint for joint, _, _ in _JOINTS), "{1}.")
 _WORD = re.compile(r"[A-Za-z]{3,}")
+#: Shorter words that say something in English only.
+_SHORT = re.compile(r"\b(?:at|of|to|or|by|is|no|if|on|as|be|it)\b")
+#: Letters of its own from which a message says more than a joint does.
+_SAYS_MORE = 5
+#: Ends of a plural, which a placeholder right behind a word may stand for.
+_PLURALS = ("s", "es")
 #: A parameter by its canonical name, which the report puts into words by itself.
 _NAME = re.compile(r"\b[a-z]+(?:_[a-z0-9]+)+\b")
 _NAME_FIRST = re.compile(r"([a-z]+(?:_[a-z0-9]+)+ )(.+)")
-_STOP_FIRST = re.compile(r"([;:,] ?)(.+)", re.DOTALL)
+_STOP_FIRST = re.compile(r"([;:,] ?| (?=\())(.+)", re.DOTALL)
 #: What may stand for a placeholder: brackets in it are closed in it. One right behind another, or behind a word, is a
 #: stop and what follows it, or nothing.
 _INSIDE = r"(?:[^()]|\((?:[^()]|\([^()]*\))*\))"
@@ -85,7 +91,7 @@ class Catalogue:
         if not parts:
             yield text
         for part in parts or ():
-            if not self._known[part][1]:
+            if part not in _PLURALS and not self._known[part][1]:
                 yield from self._unknown(part)
 
     def common(self, text: str) -> bool:
@@ -93,7 +99,7 @@ class Catalogue:
         if text in self.own:
             return True
         rest = _NAME.sub("", text) if self._names is None else self._names.sub("", _NAME.sub("", text))
-        return all(word in _COMMON or word.isupper() for word in _WORD.findall(rest))
+        return _SHORT.search(rest) is None and all(w in _COMMON or w.isupper() for w in _WORD.findall(rest))
 
     def _told(self, text: str) -> tuple[str, bool]:
         """The translation, and whether all of it was found."""
@@ -114,22 +120,24 @@ class Catalogue:
             if (found := first.fullmatch(text)) and (rest := self._told(found[2]))[1]:
                 return self.entries.get(found[1].strip() + "{1}", found[1] + "{1}").replace("{1}", rest[0]), True
         best = text, False
-        for told, whole in self._matches(text):
-            if whole:
-                return told, True
-            if not best[1] and best[0] == text:
-                best = told, False
-        joined = next(self._joined(text), None)
-        return best if joined is None else (joined, True)
+        for patterns in self._patterns:
+            for told, whole in self._matches(text, patterns):
+                if whole:
+                    return told, True
+                if best[0] == text:
+                    best = told, False
+            if patterns is self._patterns[0] and (joined := next(self._joined(text), None)) is not None:
+                return joined, True
+        return best
 
-    def _matches(self, text: str) -> Iterator[tuple[str, bool]]:
+    def _matches(self, text: str, patterns: Sequence[_Pattern]) -> Iterator[tuple[str, bool]]:
         """What the text is by each message that it may be made of, the one with most letters of its own first."""
-        for pattern in self._patterns:
+        for pattern in patterns:
             if pattern.word not in text:
                 continue
             matches = (match for found in pattern.found if (match := found.fullmatch(text)))
             for parts in dict.fromkeys(match.groups() for match in matches):
-                slots = [self._told(found) for found in parts]
+                slots = [("", True) if found in _PLURALS else self._told(found) for found in parts]
                 self._parts.setdefault(text, list(parts))
                 values = dict(zip(pattern.slots, (told for told, _ in slots), strict=True))
                 yield _like(fill(self.entries[pattern.message], values), text), all(whole for _, whole in slots)
@@ -150,9 +158,11 @@ class Catalogue:
             yield fill(self.entries.get("{1}.", "{1}."), {"1": whole[0]})
 
     @cached_property
-    def _patterns(self) -> tuple[_Pattern, ...]:
+    def _patterns(self) -> tuple[tuple[_Pattern, ...], tuple[_Pattern, ...]]:
+        """Messages that say more than a joint, and those that do not and come behind the joints."""
         made = [_pattern(message) for message in self.entries if SLOT.search(message) and message not in JOINTS]
-        return tuple(sorted((p for p in made if p.plain), key=lambda p: (-p.plain, p.message)))
+        made = sorted((p for p in made if p.plain), key=lambda p: (-p.plain, p.message))
+        return tuple(p for p in made if p.plain >= _SAYS_MORE), tuple(p for p in made if p.plain < _SAYS_MORE)
 
 
 def _pattern(message: str) -> _Pattern:
@@ -163,7 +173,7 @@ def _pattern(message: str) -> _Pattern:
     for k, piece in enumerate(pieces):
         if k % 2:
             close = pieces[k - 1][-1:].isalnum() or (k > 1 and not pieces[k - 1])  # what may be added, or nothing
-            slot = rf"(?:(?:[;:,] ?| ?(?=\()){_INSIDE}*?|)" if close else f"{_INSIDE}+?"
+            slot = rf"(?:(?:[;:,] ?| ?(?=\()){_INSIDE}*?|(?<=[a-z])e?s(?![a-z])|)" if close else f"{_INSIDE}+?"
             text += f"(?P=s{seen.index(piece)})" if piece in seen else f"(?P<s{len(seen)}>{slot})"
             seen += [] if piece in seen else [piece]
         elif k == 0 and piece[:1].isalpha():

@@ -18,6 +18,8 @@ LANGUAGES = {
     "zh": ("zh-Hans", "简体中文"),
 }
 DATA = Path(__file__).resolve().parent / "data"
+#: What cells are called that no heading or label names.
+_GIVEN = ("above the table", "cell note")
 
 _language: ContextVar[str] = ContextVar("language", default="en")
 _catalogue: ContextVar[Catalogue | None] = ContextVar("catalogue", default=None)
@@ -108,6 +110,11 @@ def in_words(name: str) -> str:
     """A parameter in words: ``shaft_seat_diameter`` is "shaft seat diameter"."""
     words = words_of(name)
     return told(words) if name in vocabulary() else words
+
+
+def name_of(name: str) -> str:
+    """A name of a table as it stands there, or what the reading calls a cell that has none."""
+    return say(name) if name in _GIVEN else name
 
 
 def choice_of(text: str) -> str:

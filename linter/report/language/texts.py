@@ -24,10 +24,13 @@ TEXTS = (
     "{count} names stand in a heading over one row per seat", "{count} in a heading over one row per seat",
     "printed for {bearing} by {maker}: {source}",
     "solved by ISO 281 and ISO 76 from the ratings that are printed for {bearing} by {maker}: {source}",
-    "above the table", "sep= line",
+    "{place}: {what} has no station; it is not reviewed; expected {expected}.", "{size} on {material}",
+    "{place}: {what} is of no machine, in a table of several; it is not reviewed; expected {expected}.",
+    "above the table", "cell note", "sep= line", "row", "rows", "column", "columns", "printed", "{count} rows",
+    "{count} row", "{count} columns", "{count} column", "{count} cells", "{count} stations", "{count} machines",
     "the value is not used.", "a value", "the cell shows a spreadsheet error",
     "point", "comma", "semicolon", "tab", "decimal sign: {sign}", "{before} → {after}",
     "yes", "no", "unlimited", "not known", "not stated",
     # leading stops
-    ":{1}", ";{1}", ",{1}",
+    ":{1}", ";{1}", ",{1}", "{text}.",
 )  # fmt: skip
