@@ -167,5 +167,6 @@ def test_a_list_of_things_at_places_is_split_before_each_is_told():
     assert told == "bore_diameter 4 mm（impeller end）、bore_diameter 4 mm（motor end）"
     assert catalogue.sentence("cells of 3") == "3 のセル" == catalogue.sentence("cell of 3")
     assert catalogue.sentence("“7” (and 2 more) holds") == "「7」（ほか 2 件） が有効"
+    assert catalogue.sentence("bore_diameter (and 2 more)") == "bore_diameter（ほか 2 件）"
     assert list(catalogue.lost) == []
     assert catalogue.sentence("4 mm of 3 mm") == "4 mm of 3 mm" and list(catalogue.lost) == ["4 mm of 3 mm"]

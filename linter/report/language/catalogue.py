@@ -118,7 +118,8 @@ class Catalogue:
             return text, True
         for first in (_STOP_FIRST, _NAME_FIRST):
             if (found := first.fullmatch(text)) and (rest := self._told(found[2]))[1]:
-                return self.entries.get(found[1].strip() + "{1}", found[1] + "{1}").replace("{1}", rest[0]), True
+                front = found[1].rstrip() if rest[0].startswith("（") else found[1]  # a wide bracket has its own blank
+                return self.entries.get(found[1].strip() + "{1}", front + "{1}").replace("{1}", rest[0]), True
         best = text, False
         for patterns in self._patterns:
             for told, whole in self._matches(text, patterns):
