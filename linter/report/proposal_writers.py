@@ -21,7 +21,7 @@ from linter.rulebook.model import Rulebook
 
 CREATED = datetime.datetime(2000, 1, 1)
 HEADS = (
-    ("Machine", 20), ("Station", 12), ("Parameter", 30), ("Value", 18), ("Class", 8), ("Upper deviation", 12),
+    ("Machine", 24), ("Station", 12), ("Parameter", 30), ("Value", 18), ("Class", 8), ("Upper deviation", 12),
     ("Lower deviation", 12), ("Unit", 8),
 )  # fmt: skip
 

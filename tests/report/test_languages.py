@@ -75,6 +75,16 @@ def test_a_sentence_is_found_back_with_what_stands_for_its_placeholders():
     assert list(catalogue.lost) == ["loose"]
 
 
+def test_the_name_of_a_parameter_stays_one():
+    entries = {
+        "Change shaft_bore to {size}.": "shaft_bore auf {size} setzen.",
+        "Set {side}_bore to {size}.": "{side}_bore auf {size} setzen.",
+        "shaft": "Welle",
+    }
+    with speaking("de", catalogue=Catalogue(entries)):
+        assert told("Change shaft_bore to 4 mm.") == told("Set shaft_bore to 4 mm.") == "shaft_bore auf 4 mm setzen."
+
+
 def test_english_reads_no_catalogue():
     with speaking("en") as spoken:
         assert spoken is None and told("shaft seat") == "shaft seat" and say("{n} of them", n=3) == "3 of them"

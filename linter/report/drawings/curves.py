@@ -10,11 +10,13 @@ from linter.model.digits import fit_text, short_number, short_text
 from linter.model.wording import number_text, quantity_text
 from linter.report.drawings.axis import Axis, linear
 from linter.report.drawings.bars import SpeedLimit
-from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, words
+from linter.report.drawings.svg import circle, drawing, line, path, rect, spread, text_width, words
 from linter.report.language import choice_of, say, told
 
 WIDTH, HEIGHT = 340.0, 236.0
 LEFT, RIGHT, TOP, BOTTOM = 64.0, 330.0, 12.0, 200.0
+#: Width of the map's field, and of the room between it and the names of the lines.
+FIELD, ROOM = 112.0, 16.0
 
 
 @frozen
@@ -44,25 +46,30 @@ def speed_map(points: Sequence[Point], published: Sequence[SpeedLimit]) -> Marku
     if not points or not published:
         return None
     diameters, speeds = [p.mean_diameter for p in points], [p.speed for p in points]
-    x = Axis(min(diameters) / 3, max(diameters) * 3, LEFT, RIGHT, logarithmic=True)
+    edge = LEFT + FIELD
+    x = Axis(min(diameters) / 3, max(diameters) * 3, LEFT, edge, logarithmic=True)
     factor = max(max(limit.high for limit in published), *(p.mean_diameter * p.speed for p in points))
     middle = math.sqrt(min(diameters) * max(diameters))
     y = Axis(min(min(speeds), min(limit.low for limit in published) / middle) / 2.5, factor / middle * 2.5, BOTTOM, TOP,
              logarithmic=True)  # fmt: skip
-    parts = [line(LEFT, BOTTOM, RIGHT, BOTTOM, "axis"), line(LEFT, TOP, LEFT, BOTTOM, "axis")]
+    parts = [line(LEFT, BOTTOM, edge, BOTTOM, "axis"), line(LEFT, TOP, LEFT, BOTTOM, "axis")]
     ends = []
     for limit in sorted(published, key=lambda entry: entry.high):
         shown = _factor_line(limit.high, x, y)
         if shown is not None:
             parts.append(path(shown, "thin"))
             ends.append((y.x(min(max(limit.high / x.high, y.low), y.high)), limit))
-    for (_, limit), at in zip(ends, _apart([a for a, _ in ends]), strict=True):
+    width = WIDTH
+    for (end, limit), at in zip(ends, _apart([a for a, _ in ends]), strict=True):
         name = f"{choice_of(limit.lubrication)} {short_number(limit.high, 'mm.r/min')}"
-        parts.append(words(RIGHT - 2, at, name, "t quiet", "end"))
+        parts.append(path(["M", edge, end, "L", edge + ROOM - 4, at - 4], "axis"))
+        parts.append(words(edge + ROOM, at, name, "t quiet"))
+        width = max(width, edge + ROOM + text_width(name))
     for tick in x.ticks():
         parts.append(line(x.x(tick), BOTTOM, x.x(tick), BOTTOM + 4, "axis"))
         parts.append(words(x.x(tick), BOTTOM + 15, number_text(tick), "t quiet", "middle"))
-    parts.append(words(RIGHT, BOTTOM + 30, say("mean diameter, mm"), "t quiet", "end"))
+    parts.append(words(edge + ROOM, BOTTOM + 15, say("mean diameter, mm"), "t quiet"))
+    width = max(width, edge + ROOM + text_width(say("mean diameter, mm")))
     for tick in y.ticks():
         parts.append(line(LEFT - 4, y.x(tick), LEFT, y.x(tick), "axis"))
         parts.append(words(LEFT - 6, y.x(tick) + 4, number_text(tick), "t quiet", "end"))
@@ -80,7 +87,7 @@ def speed_map(points: Sequence[Point], published: Sequence[SpeedLimit]) -> Marku
         say("{lubrication} up to {limit}", lubrication=choice_of(e.lubrication), limit=short_number(e.high, "mm.r/min"))
         for e in published
     )
-    return drawing("map", WIDTH, HEIGHT, say("Speed against mean diameter among published limits"),
+    return drawing("map", width, HEIGHT, say("Speed against mean diameter among published limits"),
                    say("{places}. Published limits before correction factors: {limits}.", places=places, limits=limits),
                    parts)  # fmt: skip
 

@@ -40,11 +40,16 @@ _COMMON = frozenset((
 
 @frozen
 class _Pattern:
-    """A message with placeholders as a pattern; ``plain`` is how many letters it has of its own."""
+    """A message with placeholders as a pattern.
+
+    ``named`` tells the slots that are a part of a parameter's canonical name, which stays; ``plain`` is how many
+    letters the message has of its own.
+    """
 
     message: str
     found: tuple[re.Pattern[str], ...]
     slots: tuple[str, ...]
+    named: tuple[bool, ...]
     plain: int
     word: str
 
@@ -91,7 +96,7 @@ class Catalogue:
         if not parts:
             yield text
         for part in parts or ():
-            if part not in _PLURALS and not self._known[part][1]:
+            if part in self._known and not self._known[part][1]:
                 yield from self._unknown(part)
 
     def common(self, text: str) -> bool:
@@ -138,7 +143,10 @@ class Catalogue:
                 continue
             matches = (match for found in pattern.found if (match := found.fullmatch(text)))
             for parts in dict.fromkeys(match.groups() for match in matches):
-                slots = [("", True) if found in _PLURALS else self._told(found) for found in parts]
+                slots = [
+                    (found, True) if named else ("", True) if found in _PLURALS else self._told(found)
+                    for found, named in zip(parts, pattern.named, strict=True)
+                ]
                 self._parts.setdefault(text, list(parts))
                 values = dict(zip(pattern.slots, (told for told, _ in slots), strict=True))
                 yield _like(fill(self.entries[pattern.message], values), text), all(whole for _, whole in slots)
@@ -170,20 +178,23 @@ def _pattern(message: str) -> _Pattern:
     pieces = SLOT.split(message)
     plain = "".join(pieces[::2])
     seen: list[str] = []
+    named: list[bool] = []
     text = ""
     for k, piece in enumerate(pieces):
         if k % 2:
             close = pieces[k - 1][-1:].isalnum() or (k > 1 and not pieces[k - 1])  # what may be added, or nothing
             slot = rf"(?:(?:[;:,] ?| ?(?=\()){_INSIDE}*?|(?<=[a-z])e?s(?![a-z])|)" if close else f"{_INSIDE}+?"
             text += f"(?P=s{seen.index(piece)})" if piece in seen else f"(?P<s{len(seen)}>{slot})"
-            seen += [] if piece in seen else [piece]
+            if piece not in seen:
+                seen.append(piece)
+                named.append(pieces[k + 1][:1] == "_")
         elif k == 0 and piece[:1].isalpha():
             text += f"[{piece[0].lower()}{piece[0].upper()}]{re.escape(piece[1:])}"
         else:
             text += re.escape(piece)
     words = _WORD.findall("".join(pieces[2::2]) if pieces[0] else plain) or _WORD.findall(plain[1:]) or [""]
     ways = tuple(re.compile(way, re.DOTALL) for way in dict.fromkeys((text, text.replace("+?)", "+)"))))
-    return _Pattern(message, ways, tuple(seen), len(plain.replace(" ", "")), max(words, key=len))
+    return _Pattern(message, ways, tuple(seen), tuple(named), len(plain.replace(" ", "")), max(words, key=len))
 
 
 def fill(message: str, values: Mapping[str, str]) -> str:
@@ -192,5 +203,5 @@ def fill(message: str, values: Mapping[str, str]) -> str:
 
 
 def _like(told: str, text: str) -> str:
-    """A translation that begins with a capital letter where the text does."""
-    return told[:1].upper() + told[1:] if text[:1].isupper() else told
+    """A translation that begins with a capital letter where the text does; the name of a parameter stays as it is."""
+    return told[:1].upper() + told[1:] if text[:1].isupper() and not _NAME.match(told) else told

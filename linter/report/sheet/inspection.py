@@ -15,17 +15,18 @@ from linter.model.stations import Stations
 from linter.model.visible import visible
 from linter.model.vocabulary import Parameter, vocabulary
 from linter.model.wording import rounded, unit_text, words_of
+from linter.report.office import fit_page, row_height
 from linter.report.sheet.characteristics import Characteristic, stated_rows
 
 #: A fixed date stands in the document properties, so that the same inputs give the same bytes.
 CREATED = datetime.datetime(2000, 1, 1)
 HEADS = (
-    ("No.", 6), ("Machine", 20), ("Station", 12), ("Characteristic", 28), ("Sign", 6), ("Description", 26),
-    ("Nominal", 11), ("Class", 8), ("Upper deviation", 12), ("Lower deviation", 12), ("Min", 11), ("Max", 11),
-    ("Unit", 8), ("Means", 52), ("Measured", 14), ("Remarks", 22),
+    ("No.", 6), ("Machine", 24), ("Station", 12), ("Characteristic", 28), ("Sign", 6), ("Description", 26),
+    ("Nominal", 10), ("Class", 8), ("Upper deviation", 12), ("Lower deviation", 12), ("Min", 11), ("Max", 11),
+    ("Unit", 8), ("Means", 52), ("Measured", 14), ("Remarks", 20),
 )  # fmt: skip
 FACTS = (
-    ("Machine", 20), ("Station", 12), ("Parameter", 30), ("Value", 26), ("Class", 8), ("Upper deviation", 12),
+    ("Machine", 24), ("Station", 12), ("Parameter", 30), ("Value", 26), ("Class", 8), ("Upper deviation", 12),
     ("Lower deviation", 12), ("Unit", 10),
 )  # fmt: skip
 
@@ -62,7 +63,6 @@ def inspection_list(stations: Stations, characteristics: Sequence[Characteristic
         lines = [_line(number, item) for number, item in enumerate(characteristics, 1)]
         listed = book.add_worksheet("Inspection")
         write_lines(listed, looks, HEADS, lines)
-        listed.set_landscape()
         facts = book.add_worksheet("Facts")
         write_lines(facts, looks, FACTS, _facts(stations, {(c.parameter, c.row) for c in characteristics}))
         origin = book.add_worksheet("Origin")
@@ -86,14 +86,15 @@ def write_lines(
     sheet: Any, looks: Mapping[str, Any], heads: Sequence[tuple[str, int]], lines: Sequence[list[Any]]
 ) -> None:
     """A sheet of lines under their headings; what is to be filled in by hand is a field."""
-    sheet.set_paper(9)
-    sheet.fit_to_pages(1, 0)
-    sheet.repeat_rows(0)
+    fit_page(sheet, 0, sum(width for _, width in heads))
     sheet.freeze_panes(1, 0)
     for column, (head, width) in enumerate(heads):
         sheet.set_column(column, column, width)
         sheet.write_string(0, column, head, looks["head"])
+    sheet.set_row(0, row_height((head, width) for head, width in heads))
     for row, line in enumerate(lines, 1):
+        texts = (value if isinstance(value, str) else "" for value in line)
+        sheet.set_row(row, row_height((text, width) for text, (_, width) in zip(texts, heads, strict=False)))
         for column, value in enumerate(line):
             look = looks["fill" if heads[column][0] == "Measured" else "wrap" if isinstance(value, str) else "plain"]
             if isinstance(value, (int, float)):
