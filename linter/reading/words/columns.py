@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
-from linter.reading.cells.signs import ReadError, fold
+from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
@@ -214,7 +214,8 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     result = list(headings)
     found: dict[tuple[str, str], int] = {}
     for c, label in enumerate(labels):
-        cuts = aspect_cuts(words.names.split_unit(label)[0]) if label and headings[c] is None else ()
+        short = label and headings[c] is None and len(label) <= LONGEST_TEXT
+        cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
         for rest, aspect in cuts:
             part = part_alone(rest) or ("bore" if word_key(rest) in KEYS["bore"] else "")
             if part and aspect in ("max", "min"):
