@@ -178,5 +178,6 @@ def test_a_list_of_things_at_places_is_split_before_each_is_told():
     assert catalogue.sentence("cells of 3") == "3 のセル" == catalogue.sentence("cell of 3")
     assert catalogue.sentence("“7” (and 2 more) holds") == "「7」（ほか 2 件） が有効"
     assert catalogue.sentence("bore_diameter (and 2 more)") == "bore_diameter（ほか 2 件）"
+    assert catalogue.sentence("“7” (4 mm at motor end) holds") == "「7」 (4 mm（motor end）) が有効"
     assert list(catalogue.lost) == []
     assert catalogue.sentence("4 mm of 3 mm") == "4 mm of 3 mm" and list(catalogue.lost) == ["4 mm of 3 mm"]

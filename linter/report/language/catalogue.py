@@ -30,6 +30,7 @@ _STOP_FIRST = re.compile(r"([;:,] ?| (?=\())(.+)", re.DOTALL)
 #: What may stand for a placeholder: brackets in it are closed in it. One right behind another, or behind a word, is a
 #: stop and what follows it, or nothing.
 _INSIDE = r"(?:[^()]|\((?:[^()]|\([^()]*\))*\))"
+_IN_BRACKETS = re.compile(rf"\({_INSIDE}*\)", re.DOTALL)
 #: Words of three and more letters that are the same in every language: units, functions, bodies of standards.
 _COMMON = frozenset((
     "min", "max", "MPa", "GPa", "arcmin", "ISO", "DIN", "JIS", "ASTM", "ANSI", "ABMA", "VDI", "ABEC", "sin", "cos",
@@ -121,6 +122,8 @@ class Catalogue:
                 return _like(self.entries[form], text if form != text else ""), True
         if self.common(text):
             return text, True
+        if _IN_BRACKETS.fullmatch(text) and (rest := self._told(text[1:-1]))[1]:
+            return fill(self.entries.get("{1} ({2})", "{1} ({2})"), {"1": "", "2": rest[0]}).strip(), True
         for first in (_STOP_FIRST, _NAME_FIRST):
             if (found := first.fullmatch(text)) and (rest := self._told(found[2]))[1]:
                 front = found[1].rstrip() if rest[0].startswith("（") else found[1]  # a wide bracket has its own blank

@@ -26,6 +26,13 @@ TEXTS = (
     "solved by ISO 281 and ISO 76 from the ratings that are printed for {bearing} by {maker}: {source}",
     "{place}: {what} has no station; it is not reviewed; expected {expected}.", "{size} on {material}",
     "{place}: {what} is of no machine, in a table of several; it is not reviewed; expected {expected}.",
+    # why a cell is not read
+    "one of: {choices}", "not a choice of {name}", "not a unit that is known", "not part of a size",
+    "no basic number of a bearing is in it", "length", "force", "temperature", "ratio", "{one} here and {other}",
+    "a unit of {kind} ({unit}), and a {wanted} is wanted", "the deviations in “{text}” have no sign",
+    "“{text}” looks like a range of sizes or a date rather than two limits of one size",
+    "deviations in the unit of the size, or with their own unit behind them",
+    "deviations with their signs, such as {example}",
     "above the table", "cell note", "sep= line", "row", "rows", "column", "columns", "printed", "{count} rows",
     "{count} row", "{count} columns", "{count} column", "{count} cells", "{count} stations", "{count} machines",
     "the value is not used.", "a value", "the cell shows a spreadsheet error",
