@@ -5,10 +5,11 @@ assembly of each machine is judged, the one in the middle of every tolerance, to
 """
 
 import numpy as np
+from attrs import evolve
 
 from linter.model.findings import SEVERITIES, Assessment, Likely, ReviewResult
 from linter.model.stations import Stations
-from linter.review.assess import FINDING, MET, Assessed, assess
+from linter.review.assess import FINDING, MET, POSSIBLE, Assessed, assess
 from linter.review.spread.dimensions import assemblies, dimensions
 from linter.review.spread.shares import ABOUT_THE_DRAWING
 from linter.rulebook.model import Rulebook
@@ -46,7 +47,9 @@ def likely(result: ReviewResult, stations: Stations, rulebook: Rulebook) -> tupl
         if not dims:
             continue
         middle = np.array([[0.5 * (dim.lower + dim.upper)] for dim in dims])
-        judged = assess(assemblies(machine, dims, middle), rulebook, keep="verdicts")
+        asked = {a.clause for a in closing[name]} | {POSSIBLE}
+        book = evolve(rulebook, clauses={k: clause for k, clause in rulebook.clauses.items() if k in asked})
+        judged = assess(assemblies(machine, dims, middle), book, keep="verdicts")
         rows = {str(station): row for row, station in enumerate(machine.text("station"))}
         milder = tuple(a for a in closing[name] if _milder(a, judged, rows, result.gate_severity))
         if milder:

@@ -130,7 +130,7 @@ class Bench:
         rows = np.arange(view.count) - view.to_stations(view.starts) + view.to_stations(self.before.starts[machines])
         touched = Touched(self.reads, self.before, view, rows, machines, names)
         some = np.array([k for k in clauses if touched.clause(self.ids[k])], dtype=np.intp)
-        same = np.setdiff1d(clauses, some)
+        same = np.array(sorted({int(k) for k in clauses} - set(some.tolist())), dtype=np.intp)
         grade, measure = self._reviewed(view, some.tolist())
         row = 0
         for own, _, numbers in runs:

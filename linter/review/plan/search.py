@@ -44,7 +44,7 @@ def spread(options: Sequence[Option], most: int) -> Sequence[Option]:
     if len(options) <= most:
         return options
     near = most // 2
-    others = np.unique(np.linspace(near, len(options) - 1, most - near).astype(int))
+    others = sorted(set(np.linspace(near, len(options) - 1, most - near).astype(int).tolist()))
     return [*options[:near], *(options[k] for k in others)]
 
 
