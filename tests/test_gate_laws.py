@@ -4,8 +4,10 @@ Each law stands beside a test that takes its defence out of the rulebook or the 
 a law that holds by accident shows. The wide runs are marked slow; ``python -m tests.designs.sweep`` runs wider ones.
 """
 
+import csv
 import random
 from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -13,8 +15,10 @@ from attrs import evolve
 
 from linter.model.findings import SEVERITIES
 from linter.model.stations import stations_from_rows
+from linter.reading import read_table
 from linter.review.assess import FINDING, MET, NOT_ASSESSED, assess
-from linter.review.records import assessments
+from linter.review.defaults import with_defaults
+from linter.review.records import assessments, review_reading
 from linter.rulebook.load import CURRENT, load
 from linter.rulebook.model import Rulebook
 from tests.designs import sweep
@@ -25,6 +29,7 @@ from tests.designs.spoil import STATION_WAYS, VALUE_WAYS, without_station
 from tests.designs.sweep import Outcome, batched, blanked, carried, read_gate
 
 BOOK = load(CURRENT)
+ROOT = Path(__file__).parents[1]
 
 
 def without_musts() -> Rulebook:
@@ -241,3 +246,24 @@ def test_complete_designs_open():
     found = sweep.sweep_complete(300, 0, BOOK)
     assert found.counts["undecided"] == 0, found.text(5)
     assert found.counts["open"] >= 0.95 * 300, found.text(5)
+
+
+def test_a_retention_taken_away_from_a_ring_that_moves_is_counted(tmp_path):
+    """A clamp on the free ring closes the gate; without the cell it opens only as one more assumption, told by name."""
+
+    def review(word: str | None):
+        text = (ROOT / "sample_exports" / "coolant-pump.csv").read_text(encoding="utf-8")
+        rows = list(csv.reader(text.splitlines()))
+        if word is not None:
+            rows[2][rows[0].index("outer_ring_retention")] = word
+        path = tmp_path / "pump.csv"
+        with path.open("w", encoding="utf-8", newline="") as stream:
+            csv.writer(stream).writerows(rows)
+        reading = read_table(path)
+        return review_reading(evolve(reading, stations=with_defaults(reading.stations, BOOK)), BOOK)
+
+    stated, clamped, blank = review(None), review("clamped"), review("")
+    assert (stated.gate, clamped.gate) == ("open", "closed")
+    assert blank.gate != "open" or blank.carried == stated.carried + 1
+    (slides,) = [a for a in blank.assessments if a.clause == "fit.outer-slides" and a.station == "B"]
+    assert [a.value for a in slides.assumed if a.parameter == "outer_ring_retention"] == ["none"]

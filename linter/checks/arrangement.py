@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
 from linter.checks.shared.growth import half_stated
-from linter.checks.shared.retention import clearance_share, retention_cap
+from linter.checks.shared.retention import clearance_share, retention_cap, unheld_assumed
 from linter.checks.shared.seat_classes import advice_facts, is_free, recommended
 from linter.checks.shared.seat_fits import (
     Fit,
@@ -235,7 +235,7 @@ def outer_slides(view: View, limits: Limits) -> Result:
             **advice_facts(advice[0], "shaft_draw"),
             **advice_facts(advice[1], "housing_draw"),
         },
-        assumed=lambda: [ring_assumed(view)],
+        assumed=lambda: [ring_assumed(view), *unheld_assumed(view, moves & ~separable, inner)],
         working=lambda: [
             *deviation_lines(fit),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
