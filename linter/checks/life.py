@@ -5,7 +5,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.contacts import contact, under_load
 from linter.checks.shared.lubrication import thinner, unusable, viscosity, viscosity_ratio, viscosity_wants
 from linter.checks.shared.preload_band import station_band
@@ -92,7 +92,14 @@ def rating(view: View, limits: Limits) -> Result:
             "unknown": _unknown(view),
         },
         assumed=lambda: [
-            a for a in (*station_band(view).assumed, *contact(view).assumed) if a.parameter == "preload_force"
+            *(a for a in (*station_band(view).assumed, *contact(view).assumed) if a.parameter == "preload_force"),
+            Assumes(
+                "cleanliness",
+                np.full(view.count, "a_ISO = 1", dtype=object),
+                "",
+                "not stated; the basic rating life is judged, which no dirt shortens",
+                ~modified & ~s.choice("cleanliness").known,
+            ),
         ],
         working=lambda: [
             Working("radial", "F_r", "radial load", radial, "N"),
