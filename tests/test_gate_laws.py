@@ -267,3 +267,29 @@ def test_a_retention_taken_away_from_a_ring_that_moves_is_counted(tmp_path):
     assert blank.gate != "open" or blank.carried == stated.carried + 1
     (slides,) = [a for a in blank.assessments if a.clause == "fit.outer-slides" and a.station == "B"]
     assert [a.value for a in slides.assumed if a.parameter == "outer_ring_retention"] == ["none"]
+
+
+@pytest.mark.parametrize(
+    ("name", "far", "gate"),
+    [
+        ("washer_parallelism", "0.2", "open"), ("washer_flatness", "0.15", "open"),
+        ("washer_inside_diameter", "1.22", "undecided"), ("washer_outside_diameter", "37", "undecided"),
+    ],
+)  # fmt: skip
+def test_a_size_taken_away_from_a_washer_is_counted_or_asked_for(tmp_path, name, far, gate):
+    """What a stated part lacks is wanted; where another value of it stands in, that is told and counted."""
+
+    def review(word: str | None):
+        text = (ROOT / "tests" / "golden" / "described_rotor.csv").read_text(encoding="utf-8")
+        rows = list(csv.reader(text.splitlines()))
+        if word is not None:
+            rows[2][next(k for k, head in enumerate(rows[0]) if head.startswith(name))] = word
+        path = tmp_path / "rotor.csv"
+        with path.open("w", encoding="utf-8", newline="") as stream:
+            csv.writer(stream).writerows(rows)
+        reading = read_table(path)
+        return review_reading(evolve(reading, stations=with_defaults(reading.stations, BOOK)), BOOK)
+
+    stated, faulty, blank = review(None), review(far), review("")
+    assert (stated.gate, faulty.gate, blank.gate) == ("open", "closed", gate)
+    assert gate == "undecided" or blank.carried == stated.carried + 1

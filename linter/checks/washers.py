@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import diameters
 from linter.checks.shared.two_sides import chamfer, sinking
 from linter.mechanics import abutment
@@ -292,6 +292,13 @@ def washer_form(view: View, limits: Limits) -> Result:
             np.nan_to_num(lines[1], nan=-1.0) > np.nan_to_num(lines[0], nan=-1.0), "flat", ""
         ).astype(object),
         facts=lambda: {"tilt": (tilt, "arcmin"), "class": words.texts().astype(object)},
+        assumed=lambda: [
+            Assumes(name, 1e-3 * other, "mm", reason, ~s.known(name) & ~np.isnan(other))
+            for name, other, reason in (
+                ("washer_parallelism", lines[1], "not stated; the flatness of the washer stands in"),
+                ("washer_flatness", lines[0], "not stated; the parallelism of the washer stands in"),
+            )
+        ],
         working=lambda: [
             Working("parallelism", "", "parallelism", lines[0], "um"),
             Working("flatness", "", "flatness", lines[1], "um"),
