@@ -144,3 +144,46 @@ def test_keys_of_nothing_are_no_names(tmp_path):
     path = tmp_path / "t.json"
     path.write_text('{"machine": "M", "stations": {"A": {"bore_diameter": 4}}, "x": [[{"": "a", "v": 1}]]}', "utf-8")
     assert read_table(path).stations.number("bore_diameter").tolist() == [4]
+
+
+def test_value_and_unit_under_keys_that_nobody_knows(tmp_path):
+    document = [
+        {"position": name, "bore diameter": {"q": 17, "eu": "mm"}, "widthB": {"q": 7.0, "eu": "mm"},
+         "cylindricityShaftSeat": {"q": 3, "eu": "µm"}, "lubrication": {"q": "grease", "eu": ""},
+         "temp_bearing_C": 60}
+        for name in ("front", "rear")
+    ]  # fmt: skip
+    stations = read(tmp_path, document).stations
+    assert stations.text("station").tolist() == ["front", "rear"]  # the B of widthB is its symbol there
+    assert stations.number("bore_diameter").tolist() == [17, 17]
+    assert stations.number("ring_width").tolist() == [7, 7]
+    assert stations.number("shaft_seat_cylindricity").tolist() == [0.003, 0.003]
+    assert stations.choice("lubrication").texts().tolist() == ["grease", "grease"]
+    assert stations.number("operating_temperature").tolist() == [60, 60]
+
+
+@pytest.mark.parametrize(
+    "inner",
+    [{"q": 17, "eu": "mm", "r": 18}, {"q": 17, "eu": "steel"}, {"q": 17, "eu": "mm", "s": "in"}],
+    ids=["two values", "no unit", "two units"],
+)
+def test_an_object_that_may_hold_more_than_value_and_unit_is_not_read(tmp_path, inner):
+    document = [
+        {"position": p, "bore diameter": inner, "outside diameter": inner, "lubrication": "oil"} for p in ("A", "B")
+    ]
+    reading = read(tmp_path, document)
+    assert not reading.stations.known("bore_diameter").any()
+    assert {u.place.pointer for u in reading.unused} >= {"/0/bore diameter/q", "/1/outside diameter/q"}
+
+
+def test_lists_by_part_with_foreign_names_in_camel_case(tmp_path):
+    document = {
+        "kopf": {"maschine": "M", "wellentemperatur_C": "40"},
+        "подшипник": [{"местоУстановки": p, "наружныйДиаметрПодшипника_мм": "24"} for p in "АБ"],
+        "вал": [{"местоУстановки": p, "диаметр_мм": "12h5", "шероховатостьRa_мкм": "0.4"} for p in "АБ"],
+    }
+    stations = read(tmp_path, document).stations
+    assert stations.number("outside_diameter").tolist() == [24, 24]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [12, 12]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+    assert stations.number("shaft_temperature").tolist() == [40, 40]

@@ -369,3 +369,57 @@ def test_parts_of_one_cell_keep_apart():
     strips = pieces.block("").strips
     assert [(s.parameter, *s.cells) for s in strips] == [("bore_diameter", "8 mm"), ("ring_width", "7 mm")]
     assert [s.whole[0] for s in strips] == ["A: bore = 8 mm; width = 7 mm"] * 2
+
+
+def test_positions_of_a_few_rows_each_above_a_table_of_seats(read):
+    def position(name: str, runout: str) -> str:
+        rows = f"Position;{name};;;\nOrder code;K-{name};;;\nBearing;608-2RS;;;\nOperating temp. [°C];50;;;\n"
+        seats = f"Shaft;8;+0,006;+0,001;{runout}\nHousing;22;+0,021;0;0,008\n\n"
+        return f"{rows}Part;Diameter;Upper dev.;Lower dev.;Total run-out\n{seats}"
+
+    title = "Machine;M4;;Drawing no.;D-7\nMax. speed;9000 rpm;;Bearing span;80 mm\nAll dimensions in mm;;;;\n\n"
+    reading = read(title + position("P1", "0,004") + position("P2", "0,005"))
+    stations = reading.stations
+    assert stations.text("station").tolist() == ["P1", "P2"]
+    assert set(stations.text("drawing_number")) == {"D-7"}
+    assert stations.size("bearing_span").nominal.tolist() == [80, 80]
+    assert stations.text("bearing_designation").tolist() == ["608-2RS", "608-2RS"]
+    assert stations.number("operating_temperature").tolist() == [50, 50]
+    assert stations.size("shaft_seat_diameter").lower.tolist() == pytest.approx([0.001, 0.001])
+    assert stations.number("shaft_seat_runout").tolist() == pytest.approx([0.004, 0.005])
+    assert {u.value for u in reading.unused} >= {"K-P1", "K-P2"}
+
+
+def test_top_and_bottom_are_positions_above_designations_and_deviations_otherwise(read):
+    positions = read("Feature;Unit;oben;unten\nBearing;;608;607\nBore diameter;mm;8;7\nShaft seat;mm;8;7\n").stations
+    assert positions.text("station").tolist() == ["oben", "unten"]
+    assert positions.number("bore_diameter").tolist() == [8, 7]
+    sizes = read("Feature;Unit;oben;unten\nShaft seat A;mm;+0,006;+0,001\nHousing seat A;mm;0,021;0\n").stations
+    assert "oben" not in sizes.text("station").tolist()
+
+
+def test_units_row_with_the_price_among_its_units(read):
+    head = "Station;Bore diameter;Outside diameter;Width;Price;Shaft seat\n"
+    stations = read(head + ";mm;mm;mm;EUR;mm\nA;8;22;7;4,8;8 k5\nB;7;19;6;4,8;7 k5\n").stations
+    assert stations.number("bore_diameter").tolist() == [8, 7]
+    assert stations.text("station").tolist() == ["A", "B"]
+
+
+def test_stations_named_once_above_their_group_beside_rows_of_the_machine(read):
+    reading = read(
+        "Position;Parameter;Value;Unit\nP1;Hardness;58;HRC\n;Bore diameter;8;mm\n;Ring width;7;mm\n"
+        "P2;Hardness;58;HRC\n;Bore diameter;7;mm\n;Ring width;6;mm\n"
+        "Overall;Rotor mass;240;g\nOverall;Max. speed;9000;rpm\n;;;\n"
+    )
+    stations = reading.stations
+    assert stations.text("station").tolist() == ["P1", "P2"]
+    assert stations.number("bore_diameter").tolist() == [8, 7]
+    assert stations.number("rotor_mass").tolist() == pytest.approx([0.24, 0.24])
+
+
+def test_the_same_name_in_both_blocks_side_by_side_heads_no_table(read):
+    rows = ("Support;{};;Support;{}", "Bearing no.;608;;Bearing no.;607", "Ring width [mm];7;;Ring width [mm];6")
+    more = ("Bearing precision;P6;;Bearing precision;P6", "Shaft seat [mm];8 k5;;Shaft seat [mm];7 k5")
+    stations = read("\n".join([*rows, *more]).format("DE", "NDE") + "\n").stations
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [8, 7]

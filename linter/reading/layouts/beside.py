@@ -1,5 +1,10 @@
 """Words that say another feature of a seat beside its name: a column ``Ra`` behind a row ``Shaft seat``."""
 
+import re
+
+from attrs import evolve
+
+from linter.model.vocabulary import parameter
 from linter.reading.layouts.sides import Side, within
 from linter.reading.words.headings import Heading, Words
 
@@ -16,3 +21,19 @@ def feature_beside(words: Words, name: str, label: str, side: Side | None = None
     if found is None or own is None or found.parameter == own.parameter or found.entry.level != "station":
         return None
     return found if found.parameter.split("_")[0] == own.parameter.split("_")[0] else None
+
+
+_LETTER_BEHIND = re.compile(r"(.*[^ _])[ _]([CFK])")
+
+
+def of_named_station(words: Words, label: str, heading: Heading | None) -> Heading | None:
+    """What a name says where something else names its station: a letter behind it is its symbol or its unit then.
+
+    ``widthB`` is the width, ``temp_bearing_C`` a temperature in degrees Celsius.
+    """
+    if heading is not None and heading.station == parameter(heading.parameter).symbol != "":
+        return evolve(heading, station="")
+    if heading is None and (letter := _LETTER_BEHIND.fullmatch(label)) is not None:
+        found = words.heading(f"{letter[1]} [°{letter[2]}]" if letter[2] != "K" else f"{letter[1]} [K]")
+        return found if found is not None and found.entry.unit == "degC" and not found.station else None
+    return heading

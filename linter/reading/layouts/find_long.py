@@ -24,6 +24,7 @@ _FEW_TEXTS = 5  # a row of names and words has no more
 _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
+_SIGNS = ("+", "-", "−", "±")
 _LIKE_VALUE = re.compile(r"[\W_]*\d")
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 
@@ -110,7 +111,12 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
 
 
 def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
-    """Role of each column by the words of a header row; empty where a cell of the row is no text."""
+    """Role of each column by the words of a header row; empty where a cell of it is no text, or they name positions."""
+    roles = _roles_by_words(grid, row, words)
+    return {} if _name_positions(grid, row, roles, words) else roles
+
+
+def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
     roles: dict[int, str] = {}
     values = 0
     measured: list[int] = []
@@ -138,6 +144,24 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
         roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
     return roles
+
+
+def _name_positions(grid: Grid, header: int, roles: dict[int, str], words: Words) -> bool:
+    """Whether words that may head deviations (``oben``, ``unten``) name positions: designations stand below both.
+
+    No other column states values or tolerances then, and no cell below the words begins with a sign.
+    """
+    columns = [column for column, role in roles.items() if role in ASPECTS]
+    if sorted(roles[column] for column in columns) != ["LOWER", "UPPER"] or {"VALUE", "EXPR"} & set(roles.values()):
+        return False
+    rows = range(header + 1, min(grid.height, header + 1 + _SAMPLE))
+    below = {row: [text for column in columns if (text := grid.text(row, column))] for row in rows}
+    designated = any(
+        len(texts) == len(columns) and (h := heading_of(label, words.heading(label), texts, words)) is not None
+        and h.parameter == "bearing_designation"
+        for row, texts in below.items() if (label := grid.text(row, 0))
+    )  # fmt: skip
+    return designated and not any(text[0] in _SIGNS for texts in below.values() for text in texts)
 
 
 def _beside(grid: Grid, header: int, name: int, roles: dict[int, str], parts: dict[int, Side], words: Words) -> None:
@@ -178,7 +202,8 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
         return None  # "Rev | Date": the heading row of another table
     header = _header_above(grid, words, name, first, values)
     values = _by_header(grid, words, header, roles, values) if header >= 0 else values
-    if header >= 0 and sum(words.group(grid.text(header, c)) in ASPECTS for c in values) > 1:
+    of_sizes = sum(words.group(grid.text(header, c)) in ASPECTS for c in values) if header >= 0 else 0
+    if of_sizes > 1 and header_roles(grid, header, words):
         return None  # the heads of deviations or limits are no stations
     if not values:
         return None

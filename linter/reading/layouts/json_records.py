@@ -36,7 +36,8 @@ _ASPECTS = {
     "min_limit": "min", "max_size": "max", "min_size": "min", "iso_class": "tolerance", "iso_fit": "tolerance",
     "fit_class": "tolerance", "tol_class": "tolerance", "wert": "value", "nennmass": "value", "oberes_abmass": "upper",
     "unteres_abmass": "lower", "toleranzklasse": "tolerance", "passung": "tolerance", "toleranz": "tolerance",
-    "valeur": "value", "valore": "value", "valor": "value", "値": "value", "数值": "value",
+    "val": "value", "valeur": "value", "valore": "value", "valor": "value", "値": "value", "数值": "value",
+    "значение": "value",
     "class": "tolerance", "tolerance_class": "tolerance", "fit": "tolerance",
     "tolerance": "tolerance", "tol": "tolerance",
 }  # fmt: skip
@@ -54,6 +55,7 @@ def aspect_of(key: str) -> tuple[str, str]:
 
 
 _NONE = ("", "-", "–")
+_MOST_IN_PAIR = 8  # keys of an object that holds one value
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
 #: Keys that hold the size of a seat inside an object for it.
@@ -186,6 +188,39 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
     if name is not None and any(aspect_of(key)[0] for key in first):
         return Shape(name)
     return _by_content(flat, words) if 1 < len(flat) == len(records) else None
+
+
+def unit_pairs(document: Any) -> dict[frozenset[str], Shape]:
+    """Keys of value and unit of the objects that hold both (``{"q": 12, "eu": "mm"}``), by all the keys of each.
+
+    The keys are told by what stands there: two objects at least have them, every text under one key is a unit, numbers
+    stand under one other, and no other key could hold the value.
+    """
+    alike: dict[frozenset[str], list[dict[str, Any]]] = {}
+    level = [document]
+    while level:
+        inner = [c for node in level for c in (node.values() if isinstance(node, dict) else node)]
+        level = [child for child in inner if isinstance(child, (dict, list))]
+        for node in level:
+            if isinstance(node, dict) and 1 < len(node) <= _MOST_IN_PAIR:
+                alike.setdefault(frozenset(node), []).append(node)
+    found = {keys: _pair(keys, nodes) for keys, nodes in alike.items() if len(nodes) > 1}
+    return {keys: shape for keys, shape in found.items() if shape is not None}
+
+
+def _pair(keys: frozenset[str], nodes: Sequence[dict[str, Any]]) -> Shape | None:
+    """The keys of value and unit of objects with the same keys, or None."""
+    if any(isinstance(part, (dict, list)) for node in nodes for part in node.values()):
+        return None
+    texts = {key: [text for node in nodes if (text := cell_text(node[key])) not in _NONE] for key in sorted(keys)}
+    units = [key for key in texts if len(texts[key]) > 1 and all(known_unit(text) is not None for text in texts[key])]
+    values = [
+        key for key in texts
+        if key not in units and 2 * sum(any(map(str.isdigit, text)) for text in texts[key]) >= len(nodes)
+    ]  # fmt: skip
+    stated = [key for key in values if aspect_of(key)[0] == "value"] or [key for key in values if not aspect_of(key)[0]]
+    one = len(units) == 1 and len(stated) == 1
+    return Shape(value=stated[0], unit=units[0]) if one else None
 
 
 def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:

@@ -14,7 +14,7 @@ from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
-from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.beside import feature_beside, of_named_station
 from linter.reading.layouts.json_flat import unflattened
 from linter.reading.layouts.json_records import (
     CALLED,
@@ -38,6 +38,7 @@ from linter.reading.layouts.json_records import (
     station_key,
     stations_among,
     stations_in,
+    unit_pairs,
     version_of,
 )
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
@@ -74,6 +75,7 @@ class _Walk:
     again: dict[int, list[Path]] = field(factory=dict)
     results: list[tuple[Any, Path]] = field(factory=list)
     shapes: dict[frozenset[str], Shape] = field(factory=dict)
+    pairs: dict[frozenset[str], Shape] = field(factory=dict)
     size: tuple[Path, Heading | None] = field(default=((), None))
     origin: Callable[[Path], Path] = field(default=lambda path: path)
 
@@ -83,7 +85,7 @@ class _Walk:
             self.length_unit = unit
             self.found.say(f"lengths are stated in {unit}")
         if isinstance(document, (dict, list)):
-            self.shapes = all_shapes(document, self.words)
+            self.shapes, self.pairs = all_shapes(document, self.words), unit_pairs(document)
         flat = unflattened(document, self.words)
         self.origin = flat.path
         self._node(flat.document, (), Here())
@@ -210,6 +212,7 @@ class _Walk:
     def _meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
         heading = self._heading(key, here)
+        heading = of_named_station(self.words, key, heading) if here.station else heading
         if not isinstance(value, (dict, list)):
             heading = self._of_size_before(key, heading, at[:-1])
         return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
@@ -238,11 +241,13 @@ class _Walk:
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self._meaning(key, value, here, at)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
-                if heading.parameter in ("machine", "station") or not any(aspect_of(part)[0] for part in value):
+                pair = self.pairs.get(frozenset(value))
+                stated = pair is not None or any(aspect_of(part)[0] for part in value)
+                if heading.parameter in ("machine", "station") or not stated:
                     self._node(value, at, evolve(here, trail=(*here.trail, key)))  # a group, such as of the bearing
                     return
                 self._layout("JSON, value and unit")
-                self._parts(heading, key, value, at, here)
+                self._parts(heading, key, value, at, here, pair)
             else:
                 self._layout("JSON, nested" if len(at) > 1 else "JSON, one object")
                 self._cell(self._with_unit(heading, here), key, value, at, here)

@@ -54,6 +54,7 @@ class ByRow(NamesDown):
         carried: list[int] = []
         for row in range(table.start, grid.height):
             label = self.label(row)
+            self._note_group(row, label)
             if not label:
                 self.leave(row, "a row without a name", "no name stands beside it")
                 self.nameless.append(row)
@@ -80,6 +81,12 @@ class ByRow(NamesDown):
         self.leave_columns()
         return self.pieces.block(self.length_unit)
 
+    def _note_group(self, row: int, label: str) -> None:
+        """The group that a row begins, whether its name is known or not; a row of the machine ends the one above."""
+        at = self.one("STATION")
+        if self.groups and at is not None and (text := self.table.grid.text(row, at)):
+            self.of_group = self.words.station(text) if self._may_be_of_station(label) else ""
+
     def _stated_station(self, row: int, station_at: int | None, level: str) -> str:
         """The station of a row by its column, or by the row that begins its group."""
         if station_at is None:
@@ -88,7 +95,6 @@ class ByRow(NamesDown):
         stated = self.words.station(text)
         if not self.groups:
             return stated
-        self.of_group = stated or ("" if text else self.of_group)
         if level != "station":
             return ""
         if self.of_group and not stated:
@@ -96,13 +102,26 @@ class ByRow(NamesDown):
         return self.of_group
 
     def _are_groups(self, station_at: int | None) -> bool:
-        """Whether a column names each station once, above the rows of its group."""
+        """Whether a column names each station once, above the rows of its group.
+
+        Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
+        """
         if station_at is None:
             return False
-        grid = self.table.grid
-        texts = [grid.text(row, station_at) for row in range(self.table.start, grid.height)]
+        grid, name = self.table.grid, self.table.name
+        texts = [
+            grid.text(row, station_at)
+            for row in range(self.table.start, grid.height)
+            if (grid.text(row, station_at) and self._may_be_of_station(grid.text(row, name)))
+            or (not grid.text(row, station_at) and grid.text(row, name))
+        ]
         named = [text for text in texts if self.words.station(text)]
         return 1 < len(named) == len(set(named)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
+
+    def _may_be_of_station(self, label: str) -> bool:
+        """Whether the name of a row is one of a station, or not known as one of the machine."""
+        heading = self.words.heading(label) if label else None
+        return bool(label) and (heading is None or heading.entry.level == "station")
 
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""

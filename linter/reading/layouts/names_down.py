@@ -113,7 +113,10 @@ class NamesDown:
         grid = self.table.grid
         if not is_blank(grid.columns[column][row]):
             self.found.seen.append(name)
-            self.found.leave(Unused(name, visible(grid.text(row, column)), grid.place(row, column), reason))
+            text, unit = grid.text(row, column), known_unit(self.unit_at(row))
+            if unit is not None and unit.dimension not in ("length", "ratio") and column in self.columns_of("VALUE"):
+                text = f"{text} {self.unit_at(row)}"  # -10 °C is no deviation
+            self.found.leave(Unused(name, visible(text), grid.place(row, column), reason))
 
     def leave(self, row: int, name: str, reason: str, but: Sequence[int] = ()) -> None:
         """List the value cells of a row as unused."""

@@ -21,6 +21,7 @@ from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import Title, is_title_row, read_title
 from linter.reading.layouts.wide_heading import named_below, names_a_table
+from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
@@ -106,7 +107,8 @@ class _Sheet:
                 heads = self._station_above(row, below)
             stands_apart = heads > 0 and blank[heads - 1]
             if kinds[row] == "seats" and starts[-1] < heads < row:
-                starts.append(heads)
+                if any(kinds[starts[-1] : row]):
+                    starts.append(heads)
             elif any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
                 captioned = heads == row - 1 and self._names_next(heads)
                 start = heads if stands_apart or captioned else row
@@ -132,6 +134,8 @@ class _Sheet:
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
+        if len({*headings} - {None}) < 2:
+            return ""  # the same name again beside its value, of blocks side by side
         return "wide"
 
     def _is_title(self, row: int) -> bool:
@@ -145,11 +149,15 @@ class _Sheet:
         """The row that states the station of a table of seats, above other labels and values; else the row itself."""
         for above in range(row - 1, below - 1, -1):
             texts = [text for column in range(self.grid.width) if (text := self.grid.text(above, column))]
-            heading = self.words.heading(texts[0]) if len(texts) == 2 else None
-            if heading is None:
-                return row
-            if heading.parameter == "station" and not heading.station:
+            pairs = len(texts) > 0 and len(texts) % 2 == 0
+            known = self.words.heading(texts[0]) if pairs else None
+            heading = heading_of(texts[0], known, texts[1:2], self.words) if pairs else None
+            if heading is not None and heading.parameter == "station" and not heading.station:
                 return above
+            if len(texts) == 1 and self.words.station_said(texts[0]):
+                return above
+            if not texts or len(texts) % 2:
+                return row
         return row
 
     def _names_next(self, row: int) -> bool:
@@ -185,6 +193,8 @@ class _Sheet:
             self._only_title(grid)
             return
         table = best(candidates)
+        if not table.headed and (seats := self._headed_seats(grid, candidates)) is not None:
+            table = seats
         self.title.station = ""  # a station is named above its own table only
         if table.start > 0:
             self._take_title(grid.cut(slice(0, table.start)), one_station=table.one_station)
@@ -203,6 +213,11 @@ class _Sheet:
             self.seats.append((block, grid.place(table.start, 0)))
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
             self.captioned.append(captioned)
+
+    def _headed_seats(self, grid: Grid, candidates: Sequence[Candidate]) -> Candidate | None:
+        """The table of a shaft and a housing below names and values of its station, however many those are."""
+        seats = (c for c in candidates if c.one_station and per_seat.heads_seats(grid, c.start, self.words))
+        return next(seats, None)
 
     def _take_title(self, grid: Grid, *, one_station: bool = False) -> None:
         title = read_title(grid, self.words, self.found.unused, own=one_station)

@@ -8,6 +8,7 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
+from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
 #: Rows that are looked at: a title block is short, and a long text without a heading is no title.
@@ -191,6 +192,8 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
             title.units.append((unit_text, grid.place(row, column)))
         return bool(unit_text)
     heading = words.heading(label)
+    if title.own and title.station and value_text:
+        heading = heading_of(label, heading, (value_text,), words)
     if heading is None or heading.station or not value_text:
         return False
     if heading.parameter == "station":

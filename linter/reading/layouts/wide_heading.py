@@ -15,6 +15,7 @@ from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.columns import KEYS, key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
 
+_LONGEST_UNIT = 5
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 #: The sign of a roughness beside its unit (``µm Ra``).
 _OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
@@ -307,8 +308,11 @@ def unit_text(text: str) -> str:
 
 
 def is_units_row(grid: Grid, row: int) -> bool:
-    """Whether every filled cell of a row is a unit or a dash, and one at least is a unit."""
-    units = 0
+    """Whether every filled cell of a row is a unit or a dash, and one at least is a unit.
+
+    Beside twice as many that are known a short word without a digit may be one that is not (``EUR``, ``HRC``).
+    """
+    units, others = 0, 0
     for cell in grid.row(row):
         if is_blank(cell):
             continue
@@ -318,5 +322,7 @@ def is_units_row(grid: Grid, row: int) -> bool:
         if known_unit(text) is not None:
             units += 1
         elif text not in ("-", "--", "–", "—", "1"):
-            return False
-    return units > 0
+            if len(text) > _LONGEST_UNIT or any(map(str.isdigit, text)):
+                return False
+            others += 1
+    return units > 0 and units >= 2 * others

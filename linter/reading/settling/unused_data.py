@@ -12,6 +12,7 @@ from linter.model.stations import Problem, ProblemKind, Stations, Unused
 from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Number, read_number
 from linter.reading.cells.signs import fold
+from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.files.intake import visible
 from linter.reading.words.names import Names
 
@@ -73,6 +74,12 @@ def _lacks(stations: Stations, name: str) -> bool:
     return name in _SEATS and bool(np.isnan(stations.size(name).upper).any())
 
 
+def _of_other_kind(cell: str) -> bool:
+    """Whether a unit that is none of lengths stands behind a number (``-10 °C``)."""
+    unit = known_unit(split_quantity(cell)[1])
+    return unit is not None and unit.dimension not in ("length", "ratio")
+
+
 def _meant(one: Unused, names: Names, stations: Stations) -> tuple[tuple[str, ...] | None, str]:
     """Parameters that an unused word may state and why that is thought; None for no data of a seat."""
     if (match := names.find(one.name)) is not None:
@@ -82,7 +89,7 @@ def _meant(one: Unused, names: Names, stations: Stations) -> tuple[tuple[str, ..
         return None, ""
     if any(_CLASS.fullmatch(cell) for cell in cells):
         return _SEATS, "its cells look like tolerance classes"
-    if any(_DEVIATION.fullmatch(cell) for cell in cells):
+    if any(_DEVIATION.fullmatch(cell) and not _of_other_kind(cell) for cell in cells):
         return _SEATS, "its cells look like deviations"
     from linter.reading.words.propose import propose  # only for a table with words that are not used
 

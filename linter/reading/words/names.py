@@ -191,7 +191,7 @@ class Names:
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
             return f"a name of {len(text)} signs is longer than the {LONGEST_TEXT} that are read"
-        folded = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", fold(text)))
+        folded = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", fold(text).rstrip(" :")))
         if not folded:
             return "nothing stands there"
         mapped = self.mapping.find(folded)
@@ -225,7 +225,7 @@ class Names:
             if match is None:
                 continue
             if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
-                return None  # a station or a unit of temperature
+                return None if unit else _of_machine_with_letter(match, core)
             if unit and unit_trouble(match.parameter, unit):
                 return None
             if station and len(station) == 1 and f" {station}" in core and self._is_symbol(station, match.parameter):
@@ -295,8 +295,8 @@ class Names:
         if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):
             match = self._peel(letter[1], done | {"unit"}, [])
             if match and parameter(match.parameter).unit == "degC":
-                if parameter(match.parameter).level == "machine":
-                    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]])
+                if of_machine := _of_machine_with_letter(match, text):
+                    return of_machine
                 reasons.append(f"{letter[2]} behind {match.parameter} can be a station or a unit of temperature")
                 return None
         if "station" not in done:
@@ -361,6 +361,12 @@ class Names:
                 return None
             return _placed(inner, station, piece)
         return None
+
+
+def _of_machine_with_letter(match: Match, text: str) -> Match | None:
+    """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
+    letter = _TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
+    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]]) if letter else None
 
 
 def _placed(match: Match, station: str | None, feature: str) -> Match:
