@@ -43,22 +43,23 @@ class Bench:
         self.strict = POSSIBLE in rulebook.clauses
         self.reads = Reads()
         copies = replicate(stations, blocks)
-        #: Whether the table states what cannot be: every trial has problems then, and is reviewed whole.
-        self.whole = self.strict and only_possible(copies) is not copies
-        self.before = self.reads.watched(copies)
+        can = only_possible(copies) if self.strict else copies
+        #: Machines that state what cannot be: every trial of them has problems then, and is reviewed whole.
+        self.whole = {int(copies.machine_row[p.row]) for p in can.problems if p.row is not None}
+        self.before = self.reads.watched(can)
+        grade, measure = self._reviewed(self.before, range(len(self.clauses)))
         self.memory: dict[int, Remembered] = {}
-        if not self.whole:
-            grade, measure = self._reviewed(self.before, range(len(self.clauses)))
-            for k, start in enumerate(self.before.starts):
-                rows = slice(start, start + len(blocks[k]))
-                self.memory[k] = Remembered(grade[:, rows], measure[:, rows])
+        for k, start in enumerate(self.before.starts):
+            rows = slice(start, start + len(blocks[k]))
+            self.memory[k] = Remembered(grade[:, rows], measure[:, rows])
 
     def try_out(self, wanted: Mapping[int, Sequence[Trial]]) -> dict[int, Grades]:
         """Grades of trials by the number of their machine, each set of trials in its order."""
-        if self.whole:
-            return {k: try_out(self.stations, self.blocks[k], own, self.rulebook) for k, own in wanted.items()}
-        asked, rest = [], {}
+        asked, rest, found = [], {}, dict[int, Grades]()
         for k, trials in wanted.items():
+            if k in self.whole:
+                found[k] = try_out(self.stations, self.blocks[k], trials, self.rulebook)
+                continue
             memory = self.memory[k]
             if isinstance(trials, Once) and not (self.strict and any_impossible(trials)):
                 asked.append(Asked(k, trials, None, memory))
@@ -70,7 +71,7 @@ class Bench:
             if not possible.all():
                 rest[k] = possible
         self._review(asked)
-        found = {own.machine: own.close(self.reads, self.ids) for own in asked}
+        found |= {own.machine: own.close(self.reads, self.ids) for own in asked}
         for k, possible in rest.items():
             problematic = [t for t, ok in zip(wanted[k], possible, strict=True) if not ok]
             found[k] = _merged(possible, found[k], try_out(self.stations, self.blocks[k], problematic, self.rulebook))

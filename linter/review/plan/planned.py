@@ -1,6 +1,6 @@
 """The plan of a review: the searches of all machines whose gate is closed, and what it comes to, reviewed whole."""
 
-from collections.abc import Generator, Mapping, Sequence
+from collections.abc import Generator, Iterator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -18,10 +18,14 @@ from linter.review.plan.standing import baseline
 from linter.review.plan.trials import Grades, Trial, machine_block, with_values
 from linter.rulebook.model import Rulebook
 
-#: Machines whose searches share their batches; memory does not grow with the table.
-TOGETHER = 16
+#: Rows of the machines whose searches share their batches; memory does not grow with the table.
+TOGETHER = 256
 #: Machines of one table that a plan is searched for; a search takes less than a tenth of a second where there are many.
 MOST_MACHINES = 1000
+#: Texts that tell machines and positions apart; nothing is worked out from them.
+NAMES = ("machine", "drawing_number", "drawing_revision", "station")
+
+Searching = Generator[Sequence[Trial], Grades, Planned]
 
 
 def with_plan(
@@ -68,9 +72,8 @@ def with_plan(
         more = f"{left} more {'has' if left == 1 else 'have'} findings that close the gate."
         result = evolve(result, notes=(*result.notes, f"{said}; {more}"))
     recorder = Recorder(result, stations)
-    for start in range(0, len(wanted), TOGETHER):
-        for planned in _group(wanted[start : start + TOGETHER], stations, rulebook, result, movable or Movable()):
-            recorder.add(planned)
+    for planned in _planned(wanted, stations, rulebook, result, movable or Movable()):
+        recorder.add(planned)
     return recorder.recorded()
 
 
@@ -89,32 +92,70 @@ def _closing_machines(result: ReviewResult) -> dict[str, list[Assessment]]:
     return found
 
 
-def _group(
+def _planned(
     wanted: Sequence[tuple[int, Sequence[Assessment]]],
     stations: Stations,
     rulebook: Rulebook,
     result: ReviewResult,
     movable: Movable,
-) -> list[Planned]:
-    """Plans of machines searched side by side: what all of them ask for in one round is judged in one batch."""
+) -> Iterator[Planned]:
+    """Plans of machines in their order; what is alike in all that matters is searched once."""
     blocks = [machine_block(stations, machine) for machine, _ in wanted]
-    bench = Bench(stations, blocks, rulebook)
+    reviewed = [grades_of(records, stations, block, rulebook) for (_, records), block in zip(wanted, blocks, strict=True)]
+    alike: dict[Any, int] = {}
+    like = [alike.setdefault(_sameness(stations, b, r), n) for n, (b, r) in enumerate(zip(blocks, reviewed, strict=True))]
+    firsts = list(alike.values())
     searches = [
-        _search(machine, block, grades_of(records, stations, block, rulebook), stations, rulebook, result, movable)
-        for (machine, records), block in zip(wanted, blocks, strict=True)
+        _search(wanted[n][0], blocks[n], reviewed[n], stations, rulebook, result, movable) for n in firsts
     ]
-    found: list[Planned | None] = [None] * len(searches)
-    asked = {k: next(search) for k, search in enumerate(searches)}
-    while asked:
+    found = dict[int, Planned]()
+    ready = _side_by_side(searches, Bench(stations, [blocks[n] for n in firsts], rulebook))
+    for n, first in enumerate(like):
+        while first not in found:
+            k, planned = next(ready)
+            found[firsts[k]] = planned
+        yield evolve(found[first], machine=wanted[n][0], block=blocks[n])
+
+
+def _side_by_side(searches: Sequence[Searching], bench: Bench) -> Iterator[tuple[int, Planned]]:
+    """Searches with their numbers as they end: what those under way ask for in one round is judged in one batch."""
+    waiting = list(range(len(searches)))[::-1]
+    asked: dict[int, Sequence[Trial]] = {}
+    while waiting or asked:
+        rows = sum(len(bench.blocks[k]) for k in asked)
+        while waiting and (not asked or rows < TOGETHER):
+            k = waiting.pop()
+            asked[k] = next(searches[k])
+            rows += len(bench.blocks[k])
         following: dict[int, Sequence[Trial]] = {}
+        ended: list[tuple[int, Planned]] = []
         for k, grades in bench.try_out(asked).items():
             try:
                 following[k] = searches[k].send(grades)
             except StopIteration as end:
-                found[k] = end.value
+                ended.append((k, end.value))
                 bench.forget(k)
         asked = following
-    return [planned for planned in found if planned is not None]
+        yield from ended
+
+
+def _sameness(stations: Stations, block: NDArray[np.intp], reviewed: Sequence[NDArray[Any]]) -> Any:
+    """What a search depends on: every value of a machine but its names, of which it matters whether they are stated."""
+    texts = {
+        name: tuple(bool(str(v).strip()) if name in NAMES else str(v) for v in values[block])
+        for name, values in stations.texts.items()
+    }
+    sizes = [(s.nominal[block], s.lower[block], s.upper[block]) for s in stations.toleranced.values()]
+    columns = [
+        *(values[block] for values in stations.numbers.values()),
+        *(part for size in sizes for part in size),
+        *(choice.codes[block] for choice in stations.choices.values()),
+        *(assumed.rows[block] for assumed in stations.assumed.values()),
+        *(derived.rows[block] for derived in stations.derived.values()),
+        *reviewed,
+    ]
+    words = [tuple(map(str, size.tolerance_class[block])) for size in stations.toleranced.values()]
+    return len(block), tuple(texts.items()), tuple(words), *(np.ascontiguousarray(c).tobytes() for c in columns)
 
 
 def _search(
@@ -125,7 +166,7 @@ def _search(
     rulebook: Rulebook,
     result: ReviewResult,
     movable: Movable,
-) -> Generator[Sequence[Trial], Grades, Planned]:
+) -> Searching:
     """The search for one machine: yields trials, is sent their grades, returns its plan and what stands outside it."""
     copy = yield [{}]
     base = baseline(stations, block, rulebook, copy, *reviewed, result.gate_severity)
