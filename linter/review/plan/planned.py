@@ -101,13 +101,11 @@ def _planned(
 ) -> Iterator[Planned]:
     """Plans of machines in their order; what is alike in all that matters is searched once."""
     blocks = [machine_block(stations, machine) for machine, _ in wanted]
-    reviewed = [grades_of(records, stations, block, rulebook) for (_, records), block in zip(wanted, blocks, strict=True)]
+    reviewed = [grades_of(own, stations, block, rulebook) for (_, own), block in zip(wanted, blocks, strict=True)]
     alike: dict[Any, int] = {}
-    like = [alike.setdefault(_sameness(stations, b, r), n) for n, (b, r) in enumerate(zip(blocks, reviewed, strict=True))]
+    like = [alike.setdefault(_sameness(stations, blocks[n], reviewed[n]), n) for n in range(len(wanted))]
     firsts = list(alike.values())
-    searches = [
-        _search(wanted[n][0], blocks[n], reviewed[n], stations, rulebook, result, movable) for n in firsts
-    ]
+    searches = [_search(wanted[n][0], blocks[n], reviewed[n], stations, rulebook, result, movable) for n in firsts]
     found = dict[int, Planned]()
     ready = _side_by_side(searches, Bench(stations, [blocks[n] for n in firsts], rulebook))
     for n, first in enumerate(like):
