@@ -8,12 +8,14 @@ from functools import lru_cache
 
 from linter.model.wording import NARROW_SPACE, number_text, quantity_text
 
-#: A number with its unit as :func:`linter.model.wording.quantity_text` writes it. Lengths in mm are those of a drawing
-#: and keep what they have; a plain number may be a name.
+#: A number with its unit as :func:`linter.model.wording.quantity_text` writes it, or a ratio by itself. Lengths in mm
+#: are those of a drawing and keep what they have; a plain number may be a name. It begins with the characters that such
+#: a number can begin with, so that the search passes over all others.
 _QUANTITY = re.compile(
-    "(?P<sign>\u2212?)(?P<number>\\d{1,3}(?:\u00a0\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?)"
-    "(?P<unit>(?:\u00a0(?!mm\\b(?![²·/]))(?:µm|mm|N|MPa|GPa|°C|K|r/min|m/s|h|arcmin|kg|g|W|%)[^\\s,;:().]*)|°)"
-    "|(?:(?<== )|(?<= is )|(?<=, ))(?P<ratio>\\d+\\.\\d+)(?= |[,;).]|$)(?!\u00a0)"
+    "([\u2212\\d](?:(?<=\u2212)\\d)?(?<=\\d)"
+    "(?:(?:\\d{0,2}(?:\u00a0\\d{3})+(?:\\.\\d+)?|\\d*(?:\\.\\d+)?)"
+    "((?:\u00a0(?!mm\\b(?![²·/]))(?:µm|mm|N|MPa|GPa|°C|K|r/min|m/s|h|arcmin|kg|g|W|%)[^\\s,;:().]*)|°)"
+    "|(?:(?<== \\d)|(?<= is \\d)|(?<=, \\d))\\d*\\.\\d+(?= |[,;).]|$)(?!\u00a0)))"
 )
 #: Decimals beyond which a quantity is not told: nobody measures them.
 _DECIMALS = {"µm": 2, "°C": 0, "arcmin": 1}
@@ -41,16 +43,13 @@ def with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tu
     str
         Two quantities of one unit that differ still differ. Lengths in mm and numbers without a unit are left alone.
     """
-    found = list(_QUANTITY.finditer(text))
-    parts = [_parts(match) for match in found]
-    short = {part: _rounded(*part, digits, round) for part in dict.fromkeys(parts)}
-    if all(number == after for (number, _), after in short.items()):
+    parts = [_short(*found, digits) for found in _QUANTITY.findall(text)]
+    if all(number == after for number, _, after in parts):
         return text
     stated = " ".join(keep())
-    told = Counter((after, unit) for (_, unit), after in short.items())
+    told = Counter((after, unit) for _, unit, after in dict.fromkeys(parts))
     pieces, end = [], 0
-    for match, (number, unit) in zip(found, parts, strict=True):
-        after = short[number, unit]
+    for match, (number, unit, after) in zip(_QUANTITY.finditer(text), parts, strict=True):
         pieces.append(text[end : match.start()])
         stays = (told[after, unit] > 1 and after != "0") or _stands_in(number, stated)
         pieces.append(match[0] if stays else after + unit)
@@ -74,7 +73,7 @@ def bound_with_digits(text: str, digits: int, keep: Callable[[], Collection[str]
 
     def shorter(match: re.Match[str]) -> str:
         before, after = text[: match.start()], text[match.end() :]
-        number, unit = _parts(match)
+        number, unit = _parts(match[0], match[2])
         down = _FLOOR_BEFORE.search(before) or _FLOOR_AFTER.match(after)
         up = _CEILING_BEFORE.search(before) or _CEILING_AFTER.match(after)
         if bool(down) == bool(up) or number in " ".join(keep()):
@@ -84,9 +83,16 @@ def bound_with_digits(text: str, digits: int, keep: Callable[[], Collection[str]
     return _QUANTITY.sub(shorter, text)
 
 
-def _parts(match: re.Match[str]) -> tuple[str, str]:
+def _parts(quantity: str, unit: str | None) -> tuple[str, str]:
     """The number of a quantity with its sign, and its unit."""
-    return (match["sign"] or "") + (match["number"] or match["ratio"]), match["unit"] or ""
+    return quantity.removesuffix(unit or ""), unit or ""
+
+
+@lru_cache(maxsize=4096)
+def _short(quantity: str, unit: str, digits: int) -> tuple[str, str, str]:
+    """The number of a quantity, its unit, and the number with that many digits."""
+    number, unit = _parts(quantity, unit)
+    return number, unit, _rounded(number, unit, digits, round)
 
 
 @lru_cache(maxsize=4096)

@@ -98,11 +98,14 @@ def words_of(name: str) -> str:
 
 def size_text(size: Toleranced, row: int, unit: str) -> str:
     """A toleranced size as it is written on a drawing: nominal, class, deviations, unit."""
-    nominal, lower, upper = float(size.nominal[row]), float(size.lower[row]), float(size.upper[row])
+    ends = float(size.lower[row]), float(size.upper[row])
+    return _size_text(float(size.nominal[row]), *ends, str(size.tolerance_class[row]), unit)
+
+
+def _size_text(nominal: float, lower: float, upper: float, name: str, unit: str) -> str:
     if math.isnan(nominal):
         return "not stated"
     text = number_text(nominal, unit)
-    name = str(size.tolerance_class[row])
     if name:
         text += f"{NARROW_SPACE}{name}"
     if not math.isnan(lower) and not math.isnan(upper):
@@ -117,6 +120,22 @@ def size_text(size: Toleranced, row: int, unit: str) -> str:
 def _signed(value: float, unit: str) -> str:
     text = number_text(value, unit)
     return f"+{text}" if value > 0 else text
+
+
+def value_texts(stations: Stations, name: str) -> list[str]:
+    """The values of one parameter in all rows, as a report shows them."""
+    entry = parameter(name)
+    if entry.kind == "number":
+        values = stations.number(name).tolist()
+        return ["not stated" if math.isnan(value) else quantity_text(value, entry.unit) for value in values]
+    if entry.kind == "toleranced":
+        size = stations.size(name)
+        columns = [column.tolist() for column in (size.nominal, size.lower, size.upper, size.tolerance_class)]
+        return [_size_text(*parts, entry.unit) for parts in zip(*columns, strict=True)]
+    if entry.kind == "choice":
+        words = (*stations.choice(name).words, "not stated")  # the last one is that of code -1
+        return [words[code] for code in stations.choice(name).codes.tolist()]
+    return [str(text) or "not stated" for text in stations.text(name).tolist()]
 
 
 def value_text(stations: Stations, name: str, row: int) -> str:

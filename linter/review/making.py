@@ -10,7 +10,7 @@ from linter.checks.shared.base import Result
 from linter.model.findings import OUTCOMES, SEVERITIES, Assessment, Assumed, Cause, Quantity, Used, WorkingLine
 from linter.model.stations import Bools, Stations
 from linter.model.vocabulary import parameter
-from linter.model.wording import rounded, value_text
+from linter.model.wording import rounded, value_texts
 from linter.review.assess import FINDING, MET, NOT_ASSESSED, Assessed, ClauseReview
 from linter.review.messages import TOLD, Teller
 
@@ -80,6 +80,7 @@ class _ClauseMaker:
     ) -> None:
         self.assessed, self.review, self.inputs, self.full = assessed, review, inputs, full
         self.teller = Teller(assessed, review, must, inputs.text)
+        self.told: dict[int, tuple[str, str]] = {}
         self.names = _looked_at(review.clause.needs, review.clause.uses)
         assumed = assessed.stations.assumed
         self.assumed = tuple(name for name in self.names if name in assumed)
@@ -90,9 +91,10 @@ class _ClauseMaker:
     def record(self, row: int, rows: Sequence[int], machine: str, station: str | None) -> Assessment:
         """The record of one row; ``rows`` are its rows of the stations."""
         review, clause, inputs = self.review, self.review.clause, self.inputs
-        teller = self.teller.at(row, rows[0])
-        outcome = self.outcome[row]
-        message, remedy = TOLD[outcome](teller)
+        teller, outcome = self.teller, self.outcome[row]
+        if row not in self.told:
+            self._tell(outcome)
+        message, remedy = self.told.pop(row)
         cause = self.assessed.cause(clause, row, rows[0]) if outcome == FINDING else None
         with_working = outcome in (FINDING, NOT_ASSESSED) or (self.full and outcome == MET)
         return Assessment(
@@ -107,15 +109,20 @@ class _ClauseMaker:
             upper=self._quantity("upper", row),
             message=message,
             working=_working(review.result, row) if with_working else (),
-            missing=teller.missing if outcome == NOT_ASSESSED else (),
+            missing=teller.missing(row) if outcome == NOT_ASSESSED else (),
             assumed=check_assumed(review.result, row) + inputs.each(inputs.assumed, self.assumed, rows),
             places=_cells(review.result, row) + inputs.each(inputs.used, self.names, rows),
             sources=clause.sources,
             remedy=remedy,
             follows=None if cause is None else Cause(cause.id, station if cause.level == "station" else None),
-            must=teller.must,
-            quantity=teller.quantity if outcome == FINDING else "",
+            must=teller.must(row),
+            quantity=teller.quantity(row) if outcome == FINDING else "",
         )
+
+    def _tell(self, outcome: int) -> None:
+        """Message and remedy of every row of an outcome, each of which is asked for in turn."""
+        rows = [row for row, found in enumerate(self.outcome) if found == outcome]
+        self.told.update(zip(rows, zip(*TOLD[outcome](self.teller, rows), strict=True), strict=True))
 
     def _quantity(self, name: str, row: int) -> Quantity | None:
         values = self.figures.get(name)
@@ -129,20 +136,19 @@ class _Inputs:
 
     def __init__(self, stations: Stations) -> None:
         self.stations = stations
+        self.texts: dict[str, list[str]] = {}
         self.forget()
 
     def forget(self) -> None:
         """Let go what was made, before the next machine."""
         self.used: _Rows[Used | None] = _Rows(self._used)
         self.assumed: _Rows[Assumed | None] = _Rows(self.assumed_of)
-        self.texts: _Rows[str] = _Rows(self._text)
 
-    def text(self, row: int) -> Mapping[str, str]:
-        """The values of a row by parameter, as a report shows them."""
-        return self.texts[row]
-
-    def _text(self, name: str, row: int) -> str:
-        return value_text(self.stations, name, row)
+    def text(self, name: str) -> Sequence[str]:
+        """The values of a parameter in every row, as a report shows them."""
+        if name not in self.texts:
+            self.texts[name] = value_texts(self.stations, name)
+        return self.texts[name]
 
     @staticmethod
     def each(made: "_Rows[T | None]", names: Iterable[str], rows: Sequence[int]) -> tuple[T, ...]:
@@ -155,7 +161,7 @@ class _Inputs:
 
     def _used(self, name: str, row: int) -> Used | None:
         place = self.stations.place(name, row)
-        return None if place is None else Used(name, place, self.texts[row][name])
+        return None if place is None else Used(name, place, self.text(name)[row])
 
     def assumed_of(self, name: str, row: int) -> Assumed | None:
         """The documented default that a parameter has in a row."""
@@ -163,7 +169,7 @@ class _Inputs:
         if assumption is None or not assumption.rows[row]:
             return None
         if parameter(name).kind == "choice":
-            return Assumed(name, self.texts[row][name], "", assumption.reason)
+            return Assumed(name, self.text(name)[row], "", assumption.reason)
         value = rounded(float(self.stations.number(name)[row]))
         return Assumed(name, value, parameter(name).unit, assumption.reason)
 

@@ -1,7 +1,11 @@
-"""What is said of one clause at one row, and what to do about it: one small function an outcome."""
+"""What is said of one clause at some rows, and what to do about it: one small function an outcome.
 
-from collections.abc import Callable, Mapping, Sequence
-from functools import cache
+Messages are filled column by column: a placeholder of a template stands for a list of texts, one for each row.
+"""
+
+from collections.abc import Callable, Collection, Sequence
+from functools import cache, partial
+from typing import Any
 
 import numpy as np
 
@@ -11,123 +15,148 @@ from linter.model.wording import quantity_text, words_of
 from linter.review.assess import FIGURES, FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview
 from linter.rulebook.model import PLACEHOLDER
 
+#: Numbers by row, and their unit.
+Figures = tuple[list[float], str]
+
 
 class Teller:
-    """Fills the messages of one clause, one row after the other (:meth:`at`)."""
+    """Fills the messages of one clause; ``texts`` gives the values of a parameter in every row of the stations."""
 
     def __init__(
         self,
         assessed: Assessed,
         review: ClauseReview,
         must: Bools | None,
-        text: Callable[[int], Mapping[str, str]],
+        texts: Callable[[str], Sequence[str]],
     ) -> None:
-        self.assessed, self.review, self.result, self.text = assessed, review, review.result, text
+        self.assessed, self.review, self.result, self.texts = assessed, review, review.result, texts
         self.musts = must
-        self.row = self.station_row = 0
         lines = () if self.result is None else self.result.working
         self.lines = {line.key: line for line in reversed(lines)}
+        view = assessed.view
+        whole = review.clause.level == "machine"
+        #: By row the first of its rows of the stations, and how many they are.
+        self.starts = view.starts.tolist() if whole else range(view.count)
+        self.counts = view.station_count.tolist() if whole else None
 
-    def at(self, row: int, station_row: int) -> "Teller":
-        """The same at another row; ``station_row`` is (the first of) its rows of the stations."""
-        self.row, self.station_row = row, station_row
-        return self
-
-    @property
-    def must(self) -> bool:
+    def must(self, row: int) -> bool:
         """Whether the gate does not open while the row is not assessed."""
-        return self.musts is not None and bool(self.musts[self.row])
+        return self.musts is not None and bool(self.musts[row])
 
-    @property
-    def missing(self) -> tuple[str, ...]:
+    def missing(self, row: int) -> tuple[str, ...]:
         """Parameters that the row wants."""
-        return tuple(name for name, rows in self.review.missing.items() if rows[self.row])
+        return tuple(name for name, rows in self.review.missing.items() if rows[row])
 
-    def template(self, key: str) -> str:
-        """The text of the row's variant (``met``, ``finding``, ``remedy``), the plain one where it has none."""
-        clause, result = self.review.clause, self.result
-        assert result is not None
-        variant = "" if result.variant is None else str(result.variant[self.row])
-        plain = clause.remedy if key == "remedy" else clause.messages[key]
-        return (clause.messages.get(f"{key}_{variant}") if variant else None) or plain
-
-    @property
-    def quantity(self) -> str:
+    def quantity(self, row: int) -> str:
         """What the observed value is, in words; empty where the rulebook has no name for it."""
-        messages, result = self.review.clause.messages, self.result
-        variant = "" if result is None or result.variant is None else str(result.variant[self.row])
-        return messages.get(f"quantity_{variant}", messages.get("quantity", ""))
+        messages = self.review.clause.messages
+        return messages.get(f"quantity_{self.variant(row)}", messages.get("quantity", ""))
 
-    def word(self, name: str) -> str:
+    def variant(self, row: int) -> str:
+        """Which of the clause's messages the row takes; empty for the plain one."""
+        variant = None if self.result is None else self.result.variant
+        return "" if variant is None else str(variant[row])
+
+    def words(self, name: str, rows: Sequence[int]) -> list[str]:
         """What stands for a word in braces: a figure or fact of the check, a line of its working, or a value."""
-        result, row = self.result, self.row
+        result = self.result
         assert result is not None
-        figure = self.figure(name)
-        if figure is not None:
-            return quantity_text(*figure)
+        figures = self.figures(name, rows)
+        if figures is not None:
+            return [quantity_text(value, figures[1]) for value in figures[0]]
         if name in result.facts:
             fact = result.facts[name]
-            return str(fact(row) if callable(fact) else fact[row])
+            return [str(text) for text in (map(fact, rows) if callable(fact) else _of_rows(fact, rows))]
         if name in self.lines:
-            return str(self.lines[name].values[row])
+            told, unit = _of_rows(self.lines[name].values, rows), self.lines[name].unit
+            return [value if isinstance(value, str) else quantity_text(float(value), unit) for value in told]
         if name == "machine":
-            return self.assessed.stations.machines[int(self.assessed.stations.machine_row[self.station_row])]
-        return self.text(self.station_row)[name]
+            stations = self.assessed.stations
+            return [stations.machines[int(stations.machine_row[self.starts[row]])] for row in rows]
+        texts = self.texts(name)
+        return [texts[self.starts[row]] for row in rows]
 
-    def figure(self, name: str) -> tuple[float, str] | None:
-        """The number and unit behind a word in braces; None where it stands for something else."""
-        result, row = self.result, self.row
+    def figures(self, name: str, rows: Sequence[int]) -> Figures | None:
+        """The numbers and unit behind a word in braces; None where it stands for something else."""
+        result = self.result
         assert result is not None
         if name in FIGURES:
-            values = getattr(result, name)
-            return float("nan") if values is None else float(values[row]), result.unit
-        if name in result.facts:
+            values, unit = getattr(result, name), result.unit
+            if values is None:
+                return [float("nan")] * len(rows), unit
+        elif name in result.facts:
             fact = result.facts[name]
-            return (float(fact[0][row]), fact[1]) if isinstance(fact, tuple) else None
-        if name in self.lines:
-            value = self.lines[name].values[row]
-            return None if isinstance(value, str) else (float(value), self.lines[name].unit)
-        return None
+            if not isinstance(fact, tuple):
+                return None
+            values, unit = fact
+        elif name in self.lines:
+            values, unit = self.lines[name].values, self.lines[name].unit
+            if any(isinstance(value, str) for value in _of_rows(values, rows)):
+                return None
+        else:
+            return None
+        return [float(value) for value in _of_rows(values, rows)], unit
 
-    def _filled(self, name: str, other: str, word: str) -> str:
+    def _filled(self, name: str, other: str, word: str, rows: Sequence[int]) -> list[str]:
         """What stands for one placeholder of a template (:data:`linter.rulebook.model.PLACEHOLDER`)."""
         if not other and not word:
-            return self.word(name)
-        figure, end = self.figure(name), self.figure(other) if other else None
-        if other and figure and end:
-            ends = (-end[0], -figure[0]) if word == "clearance" else (figure[0], end[0])
-            return fit_text(*ends, figure[1])
-        if word and figure:
-            return one_side_text(*figure, word)
-        return f"{self.word(name)} to {self.word(other)}" if other else self.word(name)
+            return self.words(name, rows)
+        figures, ends = self.figures(name, rows), self.figures(other, rows) if other else None
+        if other and figures and ends:
+            pairs = zip(figures[0], ends[0], strict=True)
+            turned = ((-end, -start) for start, end in pairs) if word == "clearance" else pairs
+            return [fit_text(*pair, figures[1]) for pair in turned]
+        if word and figures:
+            return [one_side_text(value, figures[1], word) for value in figures[0]]
+        words = self.words(name, rows)
+        if not other:
+            return words
+        return [f"{start} to {end}" for start, end in zip(words, self.words(other, rows), strict=True)]
 
-    def _fill(self, template: str) -> str:
+    def _fill(self, template: str, rows: Sequence[int]) -> list[str]:
         first, *pieces = _pieces(template)
-        for k in range(0, len(pieces), 4):
-            first += self._filled(*pieces[k : k + 3]) + pieces[k + 3]
-        return first[:1].upper() + first[1:]
+        if not pieces:
+            return [first[:1].upper() + first[1:]] * len(rows)
+        columns = [self._filled(*pieces[k : k + 3], rows) for k in range(0, len(pieces), 4)]
+        shape = "%s".join(piece.replace("%", "%%") for piece in (first, *pieces[3::4]))
+        texts = [shape % words for words in zip(*columns, strict=True)]
+        return [text[:1].upper() + text[1:] for text in texts]
 
-    def message(self, outcome: str) -> str:
-        """What is said of the row."""
-        text, digits = self._fill(self.template(outcome)), self.assessed.rulebook.digits
-        return text if digits is None else with_digits(text, digits, self._stated)
+    def _told(
+        self, key: str, rows: Sequence[int], digits: Callable[[str, int, Callable[[], Collection[str]]], str]
+    ) -> list[str]:
+        """The texts ``met``, ``finding`` or ``remedy`` of the rows: each that of its variant, else the plain one."""
+        clause, result, most = self.review.clause, self.result, self.assessed.rulebook.digits
+        assert result is not None
+        plain = clause.remedy if key == "remedy" else clause.messages[key]
+        variants = [""] * len(rows) if result.variant is None else list(map(str, _of_rows(result.variant, rows)))
+        template = {v: (clause.messages.get(f"{key}_{v}") if v else None) or plain for v in dict.fromkeys(variants)}
+        told: dict[int, str] = {}
+        for text in dict.fromkeys(template.values()):
+            at = [row for row, variant in zip(rows, variants, strict=True) if template[variant] == text]
+            told.update(zip(at, self._fill(text, at), strict=True))
+        if most is None:
+            return [told[row] for row in rows]
+        return [digits(told[row], most, partial(self._stated, row)) for row in rows]
 
-    def remedy(self) -> str:
+    def messages(self, outcome: str, rows: Sequence[int]) -> list[str]:
+        """What is said of the rows."""
+        return self._told(outcome, rows, with_digits)
+
+    def remedies(self, rows: Sequence[int]) -> list[str]:
         """What to do about it."""
-        text, digits = self._fill(self.template("remedy")), self.assessed.rulebook.digits
-        return text if digits is None else bound_with_digits(text, digits, self._stated)
+        return self._told("remedy", rows, bound_with_digits)
 
-    def _stated(self) -> list[str]:
+    def _stated(self, row: int) -> Collection[str]:
         """The values that the clause looks at, as reports show them."""
-        clause, stations = self.review.clause, self.assessed.stations
-        rows = [self.station_row]
-        if clause.level == "machine":
-            rows = [int(k) for k in np.flatnonzero(stations.machine_row == stations.machine_row[self.station_row])]
-        names = (*clause.needs, *clause.uses)
-        if len(rows) > 1:
-            return [self.text(row)[name] for name in names for row in rows]
-        texts = self.text(rows[0])
-        return [texts[name] for name in names]
+        clause, start = self.review.clause, self.starts[row]
+        stop = start + (1 if self.counts is None else self.counts[row])
+        return [text for name in (*clause.needs, *clause.uses) for text in self.texts(name)[start:stop]]
+
+
+def _of_rows(values: Any, rows: Sequence[int]) -> list[Any]:
+    """The values of some rows of an array, or of what gives a text for a row."""
+    return values[rows].tolist() if isinstance(values, np.ndarray) else [values[row] for row in rows]
 
 
 @cache
@@ -136,39 +165,46 @@ def _pieces(template: str) -> tuple[str, ...]:
     return tuple(piece or "" for piece in PLACEHOLDER.split(template))
 
 
-def _told_met(teller: Teller) -> tuple[str, str]:
-    return teller.message("met"), ""
+def _told_met(teller: Teller, rows: Sequence[int]) -> tuple[list[str], list[str]]:
+    return teller.messages("met", rows), [""] * len(rows)
 
 
-def _told_finding(teller: Teller) -> tuple[str, str]:
-    return teller.message("finding"), teller.remedy()
+def _told_finding(teller: Teller, rows: Sequence[int]) -> tuple[list[str], list[str]]:
+    return teller.messages("finding", rows), teller.remedies(rows)
 
 
-def _told_not_applicable(teller: Teller) -> tuple[str, str]:
+def _told_not_applicable(teller: Teller, rows: Sequence[int]) -> tuple[list[str], list[str]]:
     assert teller.result is not None
     reason = teller.result.reason
-    return f"Not applicable: {reason if isinstance(reason, str) else reason[teller.row]}.", ""
+    reasons = [reason] * len(rows) if isinstance(reason, str) else _of_rows(reason, rows)
+    told = {text: f"Not applicable: {text}." for text in set(reasons)}
+    return [told[text] for text in reasons], [""] * len(rows)
 
 
-def _told_not_assessed(teller: Teller) -> tuple[str, str]:
+def _told_not_assessed(teller: Teller, rows: Sequence[int]) -> tuple[list[str], list[str]]:
+    whys = [""] * len(rows)
+    if teller.result is not None and "not_assessed" in teller.result.facts:
+        whys = teller.words("not_assessed", rows)
+    told = [_not_assessed(teller, row, why) for row, why in zip(rows, whys, strict=True)]
+    return [message for message, _ in told], [remedy for _, remedy in told]
+
+
+def _not_assessed(teller: Teller, row: int, why: str) -> tuple[str, str]:
     remedy = ""
     if teller.review.failure:
         message = f"Not assessed: {teller.review.failure}. Please report this; it is not a fault of the table."
-    elif teller.missing:
-        words = _listed([words_of(name) for name in teller.missing])
-        message = f"Not assessed: the table does not state {words}."
-        remedy = f"State {_listed(teller.missing)}."
+    elif missing := teller.missing(row):
+        message = f"Not assessed: the table does not state {_listed([words_of(name) for name in missing])}."
+        remedy = f"State {_listed(missing)}."
     else:
-        kind = teller.text(teller.station_row)["bearing_type"]
+        kind = teller.texts("bearing_type")[teller.starts[row]]
         about = f" (a {kind} bearing)" if kind.endswith("roller") else ""
         message = f"Not assessed: the values given{about} lie outside the tables and formulas of this clause."
-    if teller.result is not None and "not_assessed" in teller.result.facts and (why := teller.word("not_assessed")):
-        message = f"{message[:-1]} ({why})."
-    return message, remedy
+    return f"{message[:-1]} ({why})." if why else message, remedy
 
 
-#: What is said of a row, and what to do about it, by its outcome.
-TOLD: dict[int, Callable[[Teller], tuple[str, str]]] = {
+#: What is said of rows, and what to do about it, by their outcome.
+TOLD: dict[int, Callable[[Teller, Sequence[int]], tuple[list[str], list[str]]]] = {
     MET: _told_met,
     FINDING: _told_finding,
     NOT_ASSESSED: _told_not_assessed,
