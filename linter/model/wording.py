@@ -130,8 +130,9 @@ def value_texts(stations: Stations, name: str) -> list[str]:
         return ["not stated" if math.isnan(value) else quantity_text(value, entry.unit) for value in values]
     if entry.kind == "toleranced":
         size = stations.size(name)
-        columns = [column.tolist() for column in (size.nominal, size.lower, size.upper, size.tolerance_class)]
-        return [_size_text(*parts, entry.unit) for parts in zip(*columns, strict=True)]
+        ends = zip(size.lower.tolist(), size.upper.tolist(), strict=True)
+        sizes = zip(size.nominal.tolist(), ends, size.tolerance_class.tolist(), strict=True)
+        return [_size_text(nominal, *both, str(name), entry.unit) for nominal, both, name in sizes]
     if entry.kind == "choice":
         words = (*stations.choice(name).words, "not stated")  # the last one is that of code -1
         return [words[code] for code in stations.choice(name).codes.tolist()]

@@ -267,7 +267,7 @@ def _own(result: ReviewResult) -> set[str]:
         found.update((cell.read, cell.place.short(), cell.place.sheet or ""))
     for entry in result.unrecognised:
         found.update((entry.name, entry.value, entry.place.short(), entry.place.sheet or ""))
-    for item in result.assessments:
+    for item in result.to_act_on:
         if item.outcome in ("finding", "conceded"):
             found.update(used.place.short() for used in item.places)
     return found - {choice for entry in vocabulary().values() for choice in entry.choices}

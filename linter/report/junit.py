@@ -8,7 +8,7 @@ A closed or undecided gate always shows as at least one failure or error, an ope
 that the caller lets pass.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from xml.etree import ElementTree as ET
 
 from linter.model.findings import Assessment, MachineRecord, Quantity, ReviewResult, at_least
@@ -41,7 +41,11 @@ def junit_text(result: ReviewResult, *, passes: bool = False) -> str:
     for item in result.assessments:
         by_machine.setdefault(item.machine, []).append(item)
     records = {record.machine: record for record in result.machines}
-    suites = [_suite(result, machine, records.get(machine), items, passes) for machine, items in by_machine.items()]
+    facts = _facts(result)
+    suites = [
+        _suite(result, machine, {**facts, **_drawing(records.get(machine))}, items, passes)
+        for machine, items in by_machine.items()
+    ]
     suites += _whole(result)
     top.extend(suites)
     for key in ("tests", "failures", "errors", "skipped"):
@@ -64,15 +68,12 @@ def _whole(result: ReviewResult) -> list[ET.Element]:
     return [_counted(ET.Element("testsuite", {"name": "review"}), cases)] if cases else []
 
 
-def _suite(
-    result: ReviewResult, machine: str, record: MachineRecord | None, items: list[Assessment], passes: bool
-) -> ET.Element:
-    suite = ET.Element("testsuite", {"name": visible(machine)})
-    facts = {
+def _facts(result: ReviewResult) -> dict[str, str]:
+    """What every suite says of the review; the drawing is that of each machine."""
+    return {
         "file": result.input.file,
         "sha256": result.input.sha256,
-        "drawing_number": (record.drawing_number if record else None) or "not stated",
-        "drawing_revision": (record.drawing_revision if record else None) or "not stated",
+        **_drawing(None),
         "rulebook": f"{result.rulebook.name} {result.rulebook.version}",
         "rulebook_sha256": result.rulebook.sha256,
         "tool": f"{result.tool} {result.tool_version}",
@@ -83,6 +84,19 @@ def _suite(
         "assumed_values": str(result.carried),
         "loosened": str(len(result.rulebook.loosened)),
     }
+
+
+def _drawing(record: MachineRecord | None) -> dict[str, str]:
+    return {
+        "drawing_number": (record.drawing_number if record else None) or "not stated",
+        "drawing_revision": (record.drawing_revision if record else None) or "not stated",
+    }
+
+
+def _suite(
+    result: ReviewResult, machine: str, facts: Mapping[str, str], items: list[Assessment], passes: bool
+) -> ET.Element:
+    suite = ET.Element("testsuite", {"name": visible(machine)})
     properties = ET.SubElement(suite, "properties")
     for name, value in facts.items():
         ET.SubElement(properties, "property", {"name": name, "value": visible(value)})

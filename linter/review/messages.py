@@ -97,7 +97,7 @@ class Teller:
             return None
         return [float(value) for value in _of_rows(values, rows)], unit
 
-    def _filled(self, name: str, other: str, word: str, rows: Sequence[int]) -> list[str]:
+    def _filled(self, rows: Sequence[int], name: str, other: str, word: str) -> list[str]:
         """What stands for one placeholder of a template (:data:`linter.rulebook.model.PLACEHOLDER`)."""
         if not other and not word:
             return self.words(name, rows)
@@ -117,7 +117,7 @@ class Teller:
         first, *pieces = _pieces(template)
         if not pieces:
             return [first[:1].upper() + first[1:]] * len(rows)
-        columns = [self._filled(*pieces[k : k + 3], rows) for k in range(0, len(pieces), 4)]
+        columns = [self._filled(rows, *pieces[k : k + 3]) for k in range(0, len(pieces), 4)]
         shape = "%s".join(piece.replace("%", "%%") for piece in (first, *pieces[3::4]))
         texts = [shape % words for words in zip(*columns, strict=True)]
         return [text[:1].upper() + text[1:] for text in texts]
