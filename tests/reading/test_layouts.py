@@ -353,11 +353,11 @@ def test_of_three_layouts_each_tells_what_it_would_explain(read, monkeypatch):
 
     monkeypatch.setattr(sheet, "LAYOUTS", (*sheet.LAYOUTS, third))
     reading = read(
-        "machine;station;bore_diameter;outside_diameter\nM;A;8;22\nM;B;8;22\nspeed_max;3000;;\nspeed_operating;9;;\n"
+        "Nr;station;bore_diameter;outside_diameter\n1;A;8;22\n2;B;8;22\nspeed_max;3000;;\nspeed_operating;9;;\n"
     )
     assert reading.layout == "one row per station"
     (told,) = [note for note in reading.notes if note.startswith("read as")]
-    assert told == "read as one row per station: 4 names stand in one row and 3 in one column and 2 in pairs"
+    assert told == "read as one row per station: 3 names stand in one row and 2 in one column and 2 in pairs"
 
 
 def test_parts_of_one_cell_keep_apart():
@@ -423,3 +423,46 @@ def test_the_same_name_in_both_blocks_side_by_side_heads_no_table(read):
     stations = read("\n".join([*rows, *more]).format("DE", "NDE") + "\n").stations
     assert stations.text("station").tolist() == ["DE", "NDE"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [8, 7]
+
+
+def test_one_word_more_in_the_column_of_parts_and_a_station_above_its_sections(read):
+    by_part = read(
+        "No.;Part;Position;Characteristic;Requirement;Unit\n1;Bearing;A;Bearing bore;8;mm\n"
+        "2;Bearing;A;Bearing width;7;mm\n"
+        "3;Shaft;A;Seat diameter;8 k5;mm\n4;Shaft;A;Cylindricity;0,003;mm\n5;Housing;A;Bore diameter;22 H6;mm\n"
+        "6;Housing;A;Cylindricity;0,004;mm\n7;Operation;A;Radial load;90;N\n"
+    ).stations
+    assert by_part.number("bore_diameter").tolist() == [8]
+    assert by_part.size("housing_seat_diameter").nominal.tolist() == [22]
+    assert by_part.number("shaft_seat_cylindricity").tolist() == [0.003]
+    assert by_part.number("radial_load").tolist() == [90]
+    rows = "Position;{};\nBearing;;\nBearing bore;8;mm\nShaft;;\nSeat diameter;8 k5;mm\n"
+    rows += "Housing;;\nBore diameter;{} H6;mm\n"
+    blocks = read(rows.format("A", 22) + rows.format("B", 24)).stations
+    assert blocks.text("station").tolist() == ["A", "B"]
+    assert blocks.size("housing_seat_diameter").nominal.tolist() == [22, 24]
+
+
+def test_a_column_of_many_other_words_is_none_of_parts(read):
+    reading = read(
+        "Part;Characteristic;Value\n;Ring width;7 mm\n;Max. speed;9000 rpm\n"
+        "Shaft;Diameter;8\nHousing;Diameter;22\nKey;Diameter;3\nGear;Diameter;40\n"
+    )
+    assert not reading.stations.known("shaft_seat_diameter").any()
+
+
+def test_a_row_of_names_below_a_title_heads_a_table_and_no_stations(read):
+    title = (
+        "Machine;M4;;;\nDesign life [h];8000;;;\nShaft temperature [°C];60;;;\nRotor mass;2 kg;;;\nRevision;B;;;\n\n"
+    )
+    reading = read(
+        title + "Position;Bearing C0;Bearing ID;Bearing OD;Width\n;kN;mm;mm;mm\nA;1,4;8;22;7\nB;1,4;8;22;7\n"
+    )
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert reading.stations.number("bore_diameter").tolist() == [8, 8]
+    assert reading.stations.number("required_life").tolist() == [8000, 8000]
+
+
+def test_cyrillic_stations_keep_their_letters(read):
+    stations = read("Параметр;Ед. изм.;Передняя;Задняя\nТипоразмер подшипника;;607;608\nДиаметр вала;мм;7;8\n").stations
+    assert stations.text("station").tolist() == ["Передняя", "Задняя"]

@@ -326,3 +326,28 @@ def test_a_workbook_of_20000_stations_is_read(tmp_path):
         sheet.write_row(row, 0, [f"M{row // 2}", "AB"[row % 2], 10.5])
     book.close()
     assert len(read_table(path).stations) == 20_000
+
+
+def test_sheets_named_by_their_part(tmp_path):
+    book = openpyxl.Workbook()
+    rows = {
+        "Welle": [["Lagerposition", "Sitzdurchmesser Höchstmaß", "Sitzdurchmesser Mindestmaß", "Schulterdurchmesser"],
+                  [None, "mm", "mm", "mm"], ["A", 8.006, 8.001, 10], ["B", 8.006, 8.001, 11]],
+        "Seite 3": [["Daten der Lagersitze: Gehäuse"], [],
+                    ["Lagerposition", "Bohrungsdurchmesser", "Zylinderform", "Schulterdurchmesser"],
+                    [None, "mm", "µm", "mm"], ["A", "22 H6", 4, 19], ["B", "22 H6", 5, 19]],
+    }  # fmt: skip
+    for name, lines in rows.items():
+        sheet = book.create_sheet(name)
+        for line in lines:
+            sheet.append(line)
+    del book["Sheet"]
+    path = tmp_path / "t.xlsx"
+    book.save(path)
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    shaft = stations.size("shaft_seat_diameter")
+    assert (shaft.nominal + shaft.upper).tolist() == pytest.approx([8.006, 8.006])
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [10, 11]
+    assert stations.number("housing_seat_cylindricity").tolist() == pytest.approx([0.004, 0.005])
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [22, 22]

@@ -195,6 +195,8 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
         return None  # one symbol alone (B) is rather the name of a station than a heading
     roles, values = _roles_by_content(grid, words, name, named, 0)
+    if _heads_another(grid, words, name):
+        return None
     first = _first_named(grid, words, named, values)
     roles, values = _roles_by_content(grid, words, name, named, first)  # a title above it says nothing of the columns
     heads_others = values and heads_rows(grid, words, first, name, values[0])
@@ -212,6 +214,24 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     if header < 0:
         table.start = _first_row(table, words)
     return table
+
+
+def _heads_another(grid: Grid, words: Words, name: int) -> bool:
+    """Whether a row whose cells are names themselves heads a table of its own, below rows of the machine alone."""
+    for row in range(grid.height):
+        label = grid.text(row, name)
+        heading = words.heading(label) if names_value(words, label) else None
+        if heading is None:
+            continue
+        cells = [text for column in range(name + 1, grid.width) if (text := grid.text(row, column))]
+        known = [h for text in cells if len(text) > 1 and names_value(words, text) and (h := words.heading(text))]
+        names = {h for h in known if h.entry.level == "station" and h.parameter != "station"}
+        enough = len(names) > (heading.parameter != "station") and 2 * len(names) >= len(cells)
+        if enough and len(cells) > 1 and not is_title_row(grid, row, words):
+            return True
+        if heading.entry.level != "machine":
+            return False
+    return False
 
 
 def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:

@@ -13,7 +13,7 @@ from linter.reading.layouts.find_long import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sections import heads_machine, section_label
-from linter.reading.layouts.sides import Side, side_of, why, within
+from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
 from linter.reading.words.columns import heading_of
@@ -157,6 +157,7 @@ class ByRow(NamesDown):
             if heading.parameter == "machine":
                 self.machine, self.station = text, ""
             else:
+                self._begin("station")
                 self.station = self.words.station(text)
             self.pieces.add(heading, label, row, value_at, self.machine, self.station)
             return
@@ -268,7 +269,8 @@ class ByRow(NamesDown):
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""
-        return self.table.parts.get(row, None if self.table.parts else self.section)
+        own = self.section or side_of_sheet(self.table.grid)
+        return self.table.parts.get(row, None if self.table.parts else own)
 
     def _tell_lost(self) -> None:
         """Rows that are not read and hold values, and rows that state again what stands above them."""

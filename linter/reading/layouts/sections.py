@@ -3,7 +3,7 @@
 import re
 
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.sides import Side, side_of, within
+from linter.reading.layouts.sides import Side, side_of, side_of_sheet, within
 from linter.reading.words.headings import Words
 
 _SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
@@ -27,9 +27,9 @@ def section_label(grid: Grid, row: int, name: int) -> str:
 
 
 def sections(grid: Grid, column: int, start: int) -> dict[int, Side]:
-    """The part of each row below lines that say shaft or housing alone."""
+    """The part of each row below lines that say shaft or housing alone, or in a sheet that does."""
     result: dict[int, Side] = {}
-    current = None
+    current = side_of_sheet(grid)
     for row in range(start, min(grid.height, start + _MOST_ROWS)):
         if (side := side_of(section_label(grid, row, column))) is not None:
             current = side

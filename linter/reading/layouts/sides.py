@@ -25,6 +25,7 @@ _BESIDE = re.compile(
     r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|seite|daten|maße|sitz|de|del|della|du|dati|datos)\b\s*",
     re.IGNORECASE,
 )
+_BEFORE_PART = re.compile(r".*(?:[:：]| [–—-]) *")
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -103,16 +104,20 @@ def part_column(grid: Grid, start: int) -> int | None:
         return not several[row]
 
     for column in range(grid.width):
-        said = set()
+        said: dict[str, int] = {}
+        others: dict[str, int] = {}
         for row in range(start, grid.height):
             if not (text := grid.text(row, column)):
                 continue
             if (side := side_of(text)) is not None:
-                said.add(side.side)
+                said[side.side] = said.get(side.side, 0) + 1
             elif not alone(row):
-                break  # a row of values that speaks of something else here
+                others[text] = others.get(text, 0) + 1
+                if len(others) > 1 or any(map(str.isdigit, text)):
+                    break  # a row of values that speaks of something else here
         else:
-            if len(said) > 1:
+            # one more word (operation) may stand among them, less often than they do
+            if len(said) > 1 and (not others or sum(said.values()) > 2 * sum(others.values())):
                 return column
     return None
 
@@ -129,16 +134,25 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
         return stated
     result, current = {}, None
     for row in range(start, grid.height):
-        current = stated.get(row, current)
+        current = stated.get(row, None if grid.text(row, column) else current)
         if current is not None and sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1:
             result[row] = current
     return result
 
 
 def side_above(grid: Grid, row: int) -> Side | None:
-    """The side that a heading over a whole table names: one text alone in the row above, or above blank ones."""
+    """The side that a heading over a whole table names: one text alone in the row above, or above blank ones.
+
+    Behind a colon or dash it may end a title (``Seat data: Shaft``); else the sheet may carry its name.
+    """
     for above in range(row - 1, max(row - _MOST_ABOVE, -1), -1):
         texts = [text for column in range(grid.width) if (text := grid.text(above, column))]
         if texts:
-            return side_of(texts[0]) if len(texts) == 1 else None
-    return None
+            said = side_of(texts[0]) or side_of(_BEFORE_PART.sub("", texts[0])) if len(texts) == 1 else None
+            return said or side_of_sheet(grid)
+    return side_of_sheet(grid)
+
+
+def side_of_sheet(grid: Grid) -> Side | None:
+    """The side that the name of a sheet says, or None."""
+    return side_of(grid.sheet) if grid.sheet else None

@@ -6,7 +6,7 @@ from linter.reading.files.grids import is_blank
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sections import section_label
-from linter.reading.layouts.sides import Side, side_of, why, within
+from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
 from linter.reading.words.columns import heading_of
@@ -29,7 +29,7 @@ class ByColumn(NamesDown):
             for column in columns:
                 station = "" if key == "machine" else stations[column]
                 self.pieces.add(heading, label, row, column, machines[column], station)
-        section: Side | None = None
+        section = side_of_sheet(self.table.grid)
         for row in range(self.table.start, self.table.grid.height):
             section = self._row(row, section, machines, stations)
         self.tell_twice()

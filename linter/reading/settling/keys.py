@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
+from linter.reading.cells.signs import fold
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
@@ -53,8 +54,24 @@ def name_only_station(found: Found) -> None:
         )
 
 
+def _spell_alike(found: Found) -> None:
+    """One spelling for stations that differ in look-alike signs alone: a name cut out of a heading has them folded."""
+    names = {station for block in found.blocks for station in block.stations}
+    if all(map(str.isascii, names)):
+        return
+    spelled: dict[str, str] = {}
+    for name in sorted(names):
+        key = fold(name)
+        if name != key or key not in spelled:
+            spelled[key] = name
+    if any(key != name for key, name in spelled.items()):
+        for block in found.blocks:
+            block.stations[:] = [spelled.get(fold(station), station) for station in block.stations]
+
+
 def index_keys(file: str, found: Found) -> Keys:
     """Machines and stations of all blocks, in the order of the table."""
+    _spell_alike(found)
     fallback = _unnamed_machine(file, found)
     stations: dict[str, dict[str, int]] = {}
     within = [_within_machine(block.machines, block.stations, fallback, stations) for block in found.blocks]

@@ -175,7 +175,7 @@ class Names:
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
-        return piece if word_key(piece) in dictionary().stations else None
+        return text.strip() if word_key(piece) in dictionary().stations else None
 
     def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
