@@ -14,7 +14,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Decimal, vote_decimal
 from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
-from linter.reading.files.grids import CELL_END, Grid, TextColumn
+from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.roughness import by_custom
@@ -26,6 +26,7 @@ from linter.reading.settling.bearing_list import BearingList, bearings_of, numbe
 from linter.reading.settling.stations import Resolver
 from linter.reading.words.headings import Words
 from linter.reading.words.names import Names
+from linter.reading.words.own_stations import with_stations
 
 _EXPECTED = (
     "a table of seat parameters: a heading row such as machine, station, bore_diameter, shaft_seat_diameter, "
@@ -196,12 +197,15 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
 
 def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
     from linter.reading.files.csv_text import read_grid
-    from linter.reading.files.equations import is_equations, read_equations
+    from linter.reading.files.equations import is_equations, is_list, read_equations, read_list
 
     encoding = words.names.mapping.encoding or ""
     if is_equations(source, encoding):
         grid, notes = read_equations(source, encoding)
         found.layouts.append("equations")
+    elif is_list(source, encoding):
+        grid, notes = read_list(source, encoding)
+        words = with_stations(map(cell_text, grid.columns[0].tolist()), words)
     else:
         grid, notes = read_grid(source, encoding)
     found.notes.extend(notes)

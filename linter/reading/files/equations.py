@@ -1,6 +1,7 @@
-"""Equation text files: ``"name"= value unit 'comment``, one per line."""
+"""Equation text files: ``"name"= value unit 'comment``, one per line; lists of ``name := value unit`` without quotes."""
 
 import re
+from collections import Counter
 
 import numpy as np
 
@@ -11,6 +12,11 @@ MOST_LINES = 100_000
 _NO_VALUE = Bad("no-value", "a name without a value", "a name, an equals sign and a value with its unit")
 _WORD = re.compile(r"[^\W\d]\w*(?:@[\w ]+)?")
 _START = re.compile(rb'\s*"(?:[^"\n]|"")*"\s*=')
+#: A line of a list without quotes: a name, the sign of an assignment or a colon with a blank, and one value.
+_PLAIN = re.compile(r"(?P<name>[^\W\d][^\n;|\t\"=:{}<>]{0,120}?)\s*(?P<sign>:=|=|:(?=\s))\s*(?P<value>[^\n;|\t=]*)")
+_SECTION = re.compile(r"[\[<*=\-#/ ]*([^\W_][^\n;|\t=:\[\]]{0,80}?)[\]>*=\-#/: ]*")
+#: Share of the lines that are such ones, how many there are at least, and the largest text that is looked at.
+_MOSTLY, _ENOUGH, _LARGEST_LIST = 0.75, 4, 2**18
 
 
 def is_equations(source: Source, declared_encoding: str = "") -> bool:
@@ -20,6 +26,25 @@ def is_equations(source: Source, declared_encoding: str = "") -> bool:
     data, _ = to_utf8(source, declared_encoding)
     lines = [line for line in data[: 2**18].split(b"\n") if line.strip()]
     return bool(lines) and 2 * sum(1 for line in lines if _START.match(line)) >= len(lines)
+
+
+def is_list(source: Source, declared_encoding: str = "") -> bool:
+    """Whether most lines of a text are a name and its value, always with the same sign between them."""
+    start = source.data[:1000].replace(b"\x00", b"")
+    if len(source.data) > _LARGEST_LIST or start.count(b";") + start.count(b"\t") > start.count(b"\n"):
+        return False
+    if b"=" not in start and b": " not in start:
+        return False
+    data, _ = to_utf8(source, declared_encoding)
+    lines = [line for line in data.decode("utf-8").split("\n") if line.strip()]
+    found = [_PLAIN.fullmatch(line.rstrip()) for line in lines]
+    signs = Counter(match["sign"] for match in found if match is not None and not _are_cells(match["value"]))
+    return bool(signs) and signs.most_common(1)[0][1] >= max(_ENOUGH, _MOSTLY * len(lines))
+
+
+def _are_cells(value: str) -> bool:
+    """Whether commas rather part cells of a row than stand in one value."""
+    return len(re.findall(r",(?!\d)|,(?=\d+,)", value)) > 1
 
 
 def read_equations(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[str, ...]]:
@@ -92,3 +117,21 @@ def cut_line(line: str) -> tuple[str, str, str]:
     if len(name) >= 2 and name[0] == name[-1] == '"':
         name = name[1:-1].replace('""', '"')
     return name.strip(), line[equals + 1 : end].strip(), note
+
+
+def read_list(source: Source, declared_encoding: str = "") -> tuple[Grid, tuple[str, ...]]:
+    """Names and values of a list without quotes as two columns; a line without a value is a heading of those below.
+
+    A line is one cell of the text: the places of name and value are both in its first column.
+    """
+    data, encoding = to_utf8(source, declared_encoding)
+    lines = data.decode("utf-8").split("\n")
+    names, values = [], []
+    for line in lines:
+        match, heading = _PLAIN.fullmatch(line.rstrip()), _SECTION.fullmatch(line.strip())
+        name, value = (match["name"], match["value"]) if match else (heading[1] if heading else line.strip(), "")
+        names.append(bounded(name.strip()))
+        values.append(bounded(value.strip()))
+    columns: list[Column] = [object_column(names), object_column(values)]
+    grid = Grid(source.file, None, columns, np.arange(1, len(lines) + 1, dtype=np.int32), whole_lines=True)
+    return grid, (f"encoding {encoding}", "one name and its value in each line")

@@ -146,6 +146,8 @@ class Grid:
         Cells of the last row of a text that does not end with a line end, else 0.
     packed : bool
         Whether cells may hold whole lines of a table: quoted blocks with the table's own delimiter in them.
+    whole_lines : bool
+        Whether the columns are parts of lines that are one cell each: the place of every part is that of its line.
     """
 
     file: str
@@ -159,6 +161,7 @@ class Grid:
     hidden_columns: frozenset[int] = frozenset()
     unended: int = 0
     packed: bool = False
+    whole_lines: bool = False
 
     @property
     def height(self) -> int:
@@ -172,7 +175,8 @@ class Grid:
 
     def place(self, row: int, column: int) -> Place:
         """Place of a cell by its grid indices."""
-        return Place(self.file, self.sheet, f"{column_letters(self.first_column + column)}{int(self.lines[row])}")
+        at = self.first_column if self.whole_lines else self.first_column + column
+        return Place(self.file, self.sheet, f"{column_letters(at)}{int(self.lines[row])}")
 
     def text(self, row: int, column: int) -> str:
         """Text of a cell, stripped of blanks around it; empty for a blank cell."""
@@ -198,7 +202,7 @@ class Grid:
             self.sheet,
             [column[top:bottom] for column in self.columns[left:right]],
             self.lines[top:bottom],
-            self.first_column + left,
+            self.first_column + left * (not self.whole_lines),
             tuple(
                 (t - top, c - left, min(b, bottom - 1) - top, min(r, right - 1) - left)
                 for t, c, b, r in self.merged
@@ -209,6 +213,7 @@ class Grid:
             frozenset(c - left for c in self.hidden_columns if left <= c < right),
             min(max(self.unended - left, 0), right - left) if bottom == self.height else 0,
             self.packed,
+            self.whole_lines,
         )
 
 

@@ -172,7 +172,7 @@ def grid_strip(
         np.asarray(rows, dtype=np.intp),
         sheet=grid.sheet,
         lines=grid.lines[where[:, 0]],
-        columns=(where[:, 1] + grid.first_column).astype(np.int32),
+        columns=(where[:, 1] * (not grid.whole_lines) + grid.first_column).astype(np.int32),
         **traits,
     )
 

@@ -96,6 +96,8 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
     for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):
         if sign in text:
             before, _, after = text.partition(sign) if name_first else text.rpartition(sign)
+            if sign == "." and after.startswith(" "):
+                continue  # an abbreviation (“max. housing”), no path
             before, after = before.strip(), after.strip()
             if before and after:
                 found.append((before, after, True) if name_first else (after, before, True))

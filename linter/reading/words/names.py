@@ -39,11 +39,12 @@ _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 #: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
 _CAPITAL = re.compile(
-    r"[^\W\d]{2,}(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
+    r"(?:[^\W\d]{2,}|[^\W\d]\d+)(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
     r"|^DE[ _.\-/]|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
 )
 #: In capitals the article that begins what a feature is of looks like a station (``DIÁMETRO DE ASIENTO``).
 _ARTICLE = re.compile(r"^(?:DE|DU|DEL|DI)(?= )")
+_WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -205,6 +206,8 @@ class Names:
         match = self._peel(folded, frozenset(), reasons)
         if match is None or match.feature:
             match = self._by_parts(folded) or match
+        if match is None and "_" in folded and " " not in folded and _WORD.search(folded):
+            match = self.find(folded.replace("_", " ").strip())  # the blanks of a name that may have none
         if match is not None:
             return match
         return reasons[0] if reasons else "no parameter has this name"
