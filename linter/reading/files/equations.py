@@ -1,4 +1,4 @@
-"""Equation text files: ``"name"= value unit 'comment``, one per line; lists of ``name := value unit`` without quotes."""
+"""Equation text files: ``"name"= value unit 'comment``, one per line; and lists of ``name := value unit``."""
 
 import re
 from collections import Counter
