@@ -36,6 +36,7 @@ FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
 TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
 )
+_WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 #: A piece between two others that may be a station: a capital, or a word looked up (``shaft/DE/seat``).
 _INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])")
 
@@ -160,3 +161,14 @@ def unit_trouble(name: str, unit: str) -> str:
         if not angle_signs:
             return f"{name} is measured in {wanted}, and the name carries {unit}"
     return ""
+
+
+def is_short(text: str) -> bool:
+    """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
+    return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
+
+
+def with_blanks(text: str) -> str:
+    """A name of words that underscores join, with blanks in their place; empty for any other."""
+    joined = "_" in text and " " not in text and _WORD.search(text) is not None
+    return text.replace("_", " ").strip() if joined else ""

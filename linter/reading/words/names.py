@@ -23,6 +23,7 @@ from linter.reading.words.cuts import (
     LETTER_STATION,
     WITH_TOLERANCE,
     aspect_cuts,
+    is_short,
     joint_cuts,
     spelled_out,
     station_at_end,
@@ -30,6 +31,7 @@ from linter.reading.words.cuts import (
     unit_behind,
     unit_trouble,
     version_cuts,
+    with_blanks,
 )
 from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
@@ -44,7 +46,6 @@ _CAPITAL = re.compile(
 )
 #: In capitals the article that begins what a feature is of looks like a station (``DIÁMETRO DE ASIENTO``).
 _ARTICLE = re.compile(r"^(?:DE|DU|DEL|DI)(?= )")
-_WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -206,8 +207,8 @@ class Names:
         match = self._peel(folded, frozenset(), reasons)
         if match is None or match.feature:
             match = self._by_parts(folded) or match
-        if match is None and "_" in folded and " " not in folded and _WORD.search(folded):
-            match = self.find(folded.replace("_", " ").strip())  # the blanks of a name that may have none
+        if match is None and (spaced := with_blanks(folded)):
+            match = self.find(spaced)
         if match is not None:
             return match
         return reasons[0] if reasons else "no parameter has this name"
@@ -350,11 +351,11 @@ class Names:
                 return inner
         for rest, piece, strict in station_cuts(text):
             station = self.station(piece)
-            if not strict and (station is None or _is_short(rest)):
+            if not strict and (station is None or is_short(rest)):
                 continue
             if (inner := self._peel(rest, done, reasons)) is None:
                 continue
-            if station is None and _is_short(rest):
+            if station is None and is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
             if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
@@ -396,8 +397,3 @@ def _named(text: str) -> Match | None:
         if named is not None and named.aspect == "value" and parameter(named.parameter).kind == "toleranced":
             return Match(named.parameter, aspect=aspect)
     return None
-
-
-def _is_short(text: str) -> bool:
-    """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
-    return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
