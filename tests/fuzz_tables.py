@@ -108,7 +108,7 @@ def narrowed(rng: random.Random, rows: list[dict[str, str]]) -> list[dict[str, s
     if rng.random() < 0.1:
         return rows
     names = sorted({name for row in rows for name in row} - {"machine", "station"})
-    count = min(len(names), round(math.exp(rng.uniform(math.log(2), math.log(50)))))
+    count = min(len(names), round(math.exp(rng.uniform(math.log(2), math.log(16)))))
     kept = {"machine", "station", *rng.sample(names, count)}
     return [{name: text for name, text in row.items() if name in kept} for row in rows]
 
