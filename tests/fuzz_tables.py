@@ -3,9 +3,10 @@
 ``python -m tests.fuzz_tables --seconds 60 --seed 1`` or ``--tables 100000 --whole 5000 --seed 1``. The tables are made
 by a grammar, so that most of them get past the reader: a complete arrangement or a choice of parameters, most of them
 narrowed to some of its columns, its values moved, spoilt or replaced by odd ones, in one of eight layouts with the
-titles, notes, blank rows and strange columns that tables have. A table gives an input error of one line, or a result in which every check ran and which every writer
-can write. Anything else (an exception, more than five seconds of processor time, more than 500 MiB) ends the run with
-status 1 and the table printed. So does a run of which less than half got past the reader: it would say nothing.
+titles, notes, blank rows and strange columns that tables have. A table gives an input error of one line, or a result in
+which every check ran and which every writer can write. Anything else (an exception, more than five seconds of processor
+time, more than 500 MiB) ends the run with status 1 and the table printed. So does a run of which less than half got
+past the reader: it would say nothing.
 """
 
 import argparse

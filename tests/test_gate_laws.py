@@ -21,7 +21,7 @@ from linter.review.defaults import with_defaults
 from linter.review.records import assessments, review_reading
 from linter.rulebook.load import CURRENT, load
 from linter.rulebook.model import Rulebook
-from tests.designs import sweep
+from tests.designs import gone, sweep
 from tests.designs.complete import complete_design
 from tests.designs.directions import worsenings
 from tests.designs.faults import FAULTS, faults_for
@@ -99,6 +99,27 @@ def test_a_gate_that_opened_once_stays_shut(seed, name, gone, station):
         faulty = design.with_rows(rows)
         before, after = (sweep.result_of(own, BOOK).gate for own in (rows, blanked(faulty, gone, station)))
         assert after != "open" or before == "open"
+
+
+def test_what_passes_more_easily_without_a_value_is_told_or_undecided():
+    found = gone.sweep_milder(8, 5, BOOK, gone.TABLES[1:2])
+    assert found.counts["milder and untold"] == 0, found.text(5)
+
+
+@pytest.mark.slow
+def test_what_passes_more_easily_without_a_value_is_told_or_undecided_in_many():
+    found = gone.sweep_milder(120, 6, BOOK)
+    assert found.counts["milder and untold"] == 0, found.text(5)
+
+
+def test_it_is_seen_when_what_stands_in_is_not_told(monkeypatch):
+    monkeypatch.setattr(gone.Seen, "_told", lambda self, review, judged: None)
+    assert gone.sweep_milder(2, 5, BOOK, ()).counts["milder and untold"] > 5
+
+
+@pytest.mark.slow
+def test_a_value_of_a_demo_table_that_is_gone_opens_no_gate():
+    none_open(gone.sweep_tables(150, 6, BOOK))
 
 
 def test_an_open_gate_counts_what_was_assumed():

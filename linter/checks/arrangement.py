@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import LARGEST, housing_body, ring_assumed, ring_body, shaft_body
-from linter.checks.shared.growth import half_stated
+from linter.checks.shared.growth import half_stated, in_use_alone, in_use_alone_by_machine
 from linter.checks.shared.retention import clearance_share, retention_cap, unheld_assumed
 from linter.checks.shared.seat_classes import advice_facts, is_free, recommended
 from linter.checks.shared.seat_fits import (
@@ -291,7 +291,7 @@ def outer_looseness(view: View, limits: Limits) -> Result:
             measure < loose, "held", np.where(is_free(view, "outer"), "free", np.where(change < 0, "warm", ""))
         ).astype(object),
         facts=lambda: {"state": name, "grown": (-change, "um"), "far": (far_edge, "um"), "opens": _opens(view, change)},
-        assumed=lambda: [ring_assumed(view)],
+        assumed=lambda: [ring_assumed(view), *in_use_alone(view)],
         working=lambda: [
             *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
@@ -335,7 +335,7 @@ def outer_hold(view: View, limits: Limits) -> Result:
         },
         variant=lambda: np.where(plastic, "plastic", np.where(measure < creep, "held", "")).astype(object),
         facts=lambda: {"state": name, "lift": (np.maximum(-smallest, 0.0), "um")},
-        assumed=lambda: [ring_assumed(view)],
+        assumed=lambda: [ring_assumed(view), *in_use_alone(view)],
         working=lambda: [
             *deviation_lines(fit, "the housing seat"),
             Working("fit_smallest", "", "smallest interference at 20 °C", fit.smallest, "um"),
@@ -367,8 +367,7 @@ def axial_float(view: View, limits: Limits) -> Result:
     wanted = view.to_machines(role.is_in("floating", "spring-loaded", "cross-located"), "any")
     roles_known = view.to_machines(role.known, "all")
     travel, play, longest, shortest = (view.to_machines(v) for v in (travel, play, longest, shortest))
-    nothing = ~view.to_machines(known[0] | known[1] | known[2])
-    running, soaked = known[2], known[0] & known[1]
+    nothing, running, soaked = ~view.to_machines(np.logical_or.reduce(known)), known[2], known[0] & known[1]
     measure = ladder(travel, limits["share"] * np.maximum(play, 0.0), np.maximum(play, 0.0))
     measure = np.where(travel <= 0, np.where(play >= 0, 0.0, np.inf), measure)
     return Result(
@@ -384,6 +383,7 @@ def axial_float(view: View, limits: Limits) -> Result:
             "temperature_min": ~view.to_machines(running | soaked) & ~view.to_machines(s.known("temperature_min")),
         },
         withheld=half_stated(view),
+        assumed=lambda: in_use_alone_by_machine(view),
         facts=lambda: {"not_assessed": _lone(view), "wanted": (np.ceil(travel / limits["share"] / 10.0) / 100.0, "mm")},
         working=lambda: [
             Working("span", "l", "distance of the bearings", view.to_machines(span), "mm"),

@@ -10,6 +10,7 @@ from linter.checks.shared.seat_classes import advice_facts, recommended
 from linter.checks.shared.seat_fits import (
     Fit,
     deviation_lines,
+    direction_assumed,
     fixed_radial_load,
     held_by_preload,
     housing_fit,
@@ -137,6 +138,7 @@ def load_rotation(view: View, limits: Limits) -> Result:
             "grade_wanted": (s.number("balance_grade") * wanted_share, "mm/s"),
             "unbalance_wanted": (rotor_unbalance(view) * wanted_share, "g.mm"),
         },
+        assumed=lambda: [direction_assumed(view, limits)],
         working=lambda: [
             Working("fixed_load", "F", "radial load of fixed direction", fixed_radial_load(view), "N"),
             Working("unbalance", "U", "unbalance force at the highest speed", unbalance_force(view), "N", "U_res · ω²"),
@@ -195,6 +197,7 @@ def one_ring_free(view: View, limits: Limits) -> Result:
             "housing_seat_diameter": np.isnan(outer_fit.seat_lower) & s.known("outside_diameter"),
         },
         variant=lambda: np.where(free_inner, "inner", "outer").astype(object),
+        assumed=lambda: [direction_assumed(view, limits)],
         facts=lambda: {
             **advice_facts(recommended(view, limits, "shaft"), "shaft_draw"),
             **advice_facts(recommended(view, limits, "housing"), "housing_draw"),

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from typing import NamedTuple
 
 import numpy as np
+from attrs import evolve
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, within
 from linter.checks.shared.bodies import (
@@ -267,7 +268,12 @@ def clearance_in_use(view: View, limits: Limits) -> Result:
     walk = _Walk(*(part[1] for part in walks))
     slight = np.where(measure > limits["assumed_from"], limits["assumed_measure"], 1.0)
     measure = np.where(known, measure, np.maximum(even, np.minimum(measure, slight)))
-    return _told(view, seats, _InUse(walk, measure, difference, heat, known, 1000.0 * spin, 1.0))
+    found = _told(view, seats, _InUse(walk, measure, difference, heat, known, 1000.0 * spin, 1.0))
+    ruled = Assumes(
+        "ball_diameter", 0.5 * (race_e - race_i), "mm",
+        "not stated, or not that of this bearing; raceways by the rule for its kind stand in", ~inside,
+    )  # fmt: skip
+    return evolve(found, assumed=lambda: [*found.assumed, ruled])
 
 
 class _InUse(NamedTuple):

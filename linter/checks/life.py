@@ -11,6 +11,7 @@ from linter.checks.shared.lubrication import thinner, unusable, viscosity, visco
 from linter.checks.shared.preload_band import station_band
 from linter.checks.shared.quantities import (
     ball_diameter,
+    computed_assumed,
     dynamic_rating,
     is_ball,
     mean_diameter,
@@ -100,6 +101,14 @@ def rating(view: View, limits: Limits) -> Result:
                 "not stated; the basic rating life is judged, which no dirt shortens",
                 ~modified & ~s.choice("cleanliness").known,
             ),
+            Assumes(
+                "fatigue_load_limit",
+                np.full(view.count, "a_ISO = 1", dtype=object),
+                "",
+                "not stated; the basic rating life is judged, which has no fatigue limit",
+                ~modified & s.choice("cleanliness").known & np.isnan(fatigue_limit(view, limits)),
+            ),
+            *computed_assumed(view, "dynamic_rating", "static_rating", "fatigue_load_limit"),
         ],
         working=lambda: [
             Working("radial", "F_r", "radial load", radial, "N"),
@@ -161,7 +170,7 @@ def static(view: View, limits: Limits) -> Result:
             unloaded, "unloaded", np.where((measure <= 2.0) & (not told), "remark", "")
         ).astype(object),
         facts=lambda: {"rating_needed": (leads * load, "N"), "quiet": (marks[0], "1")},
-        assumed=station_band(view).assumed,
+        assumed=lambda: [*station_band(view).assumed, *computed_assumed(view, "static_rating")],
         working=lambda: [
             Working("radial", "F_r", "radial load", radial, "N"),
             Working("axial", "F_a", "axial load with preload", axial, "N", "F_a + F_p"),

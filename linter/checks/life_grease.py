@@ -6,7 +6,7 @@ import numpy as np
 
 from linter.checks.life import GREASE_BY_FACTOR_UP_TO, GREASE_BY_LIMIT_UP_TO, hotter
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
-from linter.checks.shared.quantities import dynamic_rating, mean_diameter
+from linter.checks.shared.quantities import attitude_assumed, computed_assumed, dynamic_rating, mean_diameter
 from linter.checks.shared.rated_life import dynamic_load
 from linter.mechanics import lubricant
 from linter.model.stations import Floats
@@ -100,6 +100,10 @@ def lasting(view: View, limits: Limits) -> Result:
             "coolest": (np.full(view.count, float(limits["coolest"])), "degC"),
             "ways": _ways(cooler, wide, life),
         },
+        assumed=lambda: [
+            attitude_assumed(view, np.ones(view.count, dtype=bool)),
+            *computed_assumed(view, "dynamic_rating", "static_rating"),
+        ],
         working=lambda: [
             Working("speed", "n", "speed in operation", speed, "r/min"),
             Working("temperature", "ϑ", "temperature of the bearing", temperature, "degC"),

@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder, shared
+from linter.checks.shared.growth import in_use_alone
 from linter.checks.shared.quantities import (
     ball_diameter,
     contact_angle,
@@ -203,6 +204,7 @@ def cage_temperature(view: View, limits: Limits) -> Result:
         applies=bound | ~kind.known,
         reason="a metal cage holds any temperature that the rings hold",
         variant=lambda: np.where(cold_leads, "cold", "").astype(object),
+        assumed=lambda: in_use_alone(view),
         working=lambda: [
             Working("operating", "ϑ", "bearing in use", s.number("operating_temperature"), "degC"),
             Working("soaked", "ϑ_max", "highest temperature of the assembly", s.number("temperature_max"), "degC"),

@@ -4,17 +4,24 @@ from collections.abc import Callable
 
 import numpy as np
 
-from linter.checks.shared.base import Limits, Result, View, Working, ladder
-from linter.checks.shared.quantities import ball_diameter, contact_angle, mean_diameter, pitch_diameter, speed_factor
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder
+from linter.checks.shared.quantities import (
+    attitude_assumed,
+    ball_diameter,
+    contact_angle,
+    mean_diameter,
+    pitch_diameter,
+    speed_factor,
+)
 from linter.checks.shared.speed_corrections import (
     HYBRID,
     arrangement_corrections,
     by_bore,
     design_corrections,
     factors_told,
-    light_load_assumed,
     maker_speed,
     product,
+    unstated_assumed,
 )
 from linter.model.stations import Bools, Choice, Floats
 from linter.model.wording import quantity_text
@@ -136,7 +143,7 @@ def factor(view: View, limits: Limits) -> Result:
             "matters": (np.full(view.count, float(limits["grease_matters_from"])), "mm.r/min"),
             "ways": ways,
         },
-        assumed=lambda: [light_load_assumed(view, limits)],
+        assumed=lambda: unstated_assumed(view, limits),
         working=lambda: [
             Working("speed", "n", "highest speed", s.number("speed_max"), "r/min"),
             Working("mean_diameter", "d_m", "mean diameter", mean_diameter(view), "mm", "(d + D)/2"),
@@ -178,7 +185,7 @@ def maker_limit(view: View, limits: Limits) -> Result:
             "attention": (limits["attention_share"] * allowed, "r/min"),
             "factors": factors_told(corrections),
         },
-        assumed=lambda: [light_load_assumed(view, limits)],
+        assumed=lambda: unstated_assumed(view, limits),
         working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("limit", "n_lim", "maker's limiting speed", limit, "r/min"),
@@ -264,6 +271,13 @@ def seal(view: View, limits: Limits) -> Result:
         reason="no seal lip rubs",
         missing={"seal_lip_diameter": contact & np.isnan(lip) & ~vouched},
         variant=lambda: np.select([vouched, doubted & (measure > 1.0)], ["vouched", "doubted"], "").astype(object),
+        assumed=lambda: [
+            Assumes(
+                "seal_lip_diameter", lip, "mm",
+                "not stated; the land of the inner ring (inner_ring_shoulder_diameter) stands in",
+                contact & ~vouched & np.isnan(stated) & ~np.isnan(land),
+            )
+        ],
         facts=lambda: {
             "far_end": (high, "m/s"),
             "sealed_speed": (sealed, "r/min"),
@@ -276,7 +290,7 @@ def seal(view: View, limits: Limits) -> Result:
             Working("limit_low", "", "limit, near end", low, "m/s"),
             Working("limit_high", "", "limit, far end", high, "m/s"),
         ],
-    )
+    )  # fmt: skip
 
 
 def lubricant_reaches(view: View, limits: Limits) -> Result:
@@ -284,19 +298,21 @@ def lubricant_reaches(view: View, limits: Limits) -> Result:
     s = view.stations
     table = limits.table("reach")
     columns = {name: s.choice(name) for name in ("lubrication", "closure", "shaft_orientation")}
-    measure = np.zeros(view.count)
+    measure, open_end = np.zeros(view.count), np.zeros(view.count)
     why = np.full(view.count, "", dtype=object)
     for index, weight in enumerate(table["measure"].astype(float)):
-        rows = np.ones(view.count, dtype=bool)
-        for name, choice in columns.items():
-            word = str(table[name][index])
-            rows &= _is(choice, word) if word else True
-        worse = rows & (weight > measure)
+        rows = {name: _is(choice, word) for name, choice in columns.items() if (word := str(table[name][index]))}
+        if (attitude := rows.get("shaft_orientation")) is not None:
+            rows["shaft_orientation"] = attitude | ~columns["shaft_orientation"].known
+        every = np.logical_and.reduce([np.ones(view.count, dtype=bool), *rows.values()])
+        open_end = np.fmax(open_end, np.where(every, weight, 0.0))
+        worse = every & (attitude if attitude is not None else True) & (weight > measure)
         measure[worse], why[worse] = weight, str(table["why"][index])
     return Result(
         measure=measure,
         facts=lambda: {"why": why},
         variant=lambda: np.where(columns["closure"].is_in("open"), "open", "").astype(object),
+        assumed=lambda: [attitude_assumed(view, open_end > measure)],
     )
 
 

@@ -147,6 +147,14 @@ def contact(view: View) -> Contact:
                 deep & ~stands_in & np.isnan(losses.fits),
             ),
             Assumes("ball_material", balls, "", "not stated; steel stands in", ball & ~s.choice("ball_material").known),
+            *(
+                Assumes(
+                    name, np.full(view.count, "by static_rating", dtype=object), "",
+                    "not stated; load and stress of the contacts are estimated from the static rating",
+                    ball & ~s.known(name),
+                )
+                for name in ("ball_count", "ball_diameter")
+            ),
         ),
     )  # fmt: skip
 

@@ -3,7 +3,7 @@
 import numpy as np
 from attrs import frozen
 
-from linter.checks.shared.base import View, shared, within
+from linter.checks.shared.base import Assumes, View, shared, within
 from linter.checks.shared.seat_fits import of_material
 from linter.mechanics import materials, preload
 from linter.mechanics.press_fit import REFERENCE_TEMPERATURE
@@ -52,6 +52,26 @@ def half_stated(view: View) -> dict[str, Bools]:
     """Machines that state one of the two running temperatures only, so that the running state drops out unseen."""
     shaft, housing = (view.to_machines(view.stations.known(f"{name}_temperature")) for name in ("shaft", "housing"))
     return {"shaft_temperature": housing & ~shaft, "housing_temperature": shaft & ~housing}
+
+
+def in_use_alone(view: View) -> list[Assumes]:
+    """The assumption that a machine becomes neither colder nor warmer than in use, where its ends are not stated."""
+    words = np.full(view.count, "as in use", dtype=object)
+    return [
+        Assumes(name, words, "", reason, ~view.stations.known(name))
+        for name, reason in (
+            ("temperature_min", "not stated; no state colder than in use is looked at"),
+            ("temperature_max", "not stated; no state warmer than in use is looked at"),
+        )
+    ]
+
+
+def in_use_alone_by_machine(view: View) -> list[Assumes]:
+    """The same by machine."""
+    return [
+        Assumes(a.parameter, view.to_machines(a.values), a.unit, a.reason, view.to_machines(a.rows, "any"))
+        for a in in_use_alone(view)
+    ]
 
 
 @shared

@@ -309,4 +309,8 @@ def assumptions(view: View, limits: Limits, found: Friction, around: Surrounding
             "not stated; the heat flow of ISO 15312 through the seats stands in",
             (around.way == "seats") & ~s.choice("cooling").known,
         ),
+        Assumes(
+            "added_heat", np.zeros(view.count), "W", "not stated; the friction alone heats the bearing",
+            ~s.known("added_heat"),
+        ),
     ]  # fmt: skip

@@ -7,7 +7,7 @@ the formula.
 import numpy as np
 from attrs import frozen
 
-from linter.checks.shared.base import View, shared, within
+from linter.checks.shared.base import Assumes, View, shared, within
 from linter.mechanics import modified_life, preload, rating_life, static_rating
 from linter.model.stations import Bools, Floats
 
@@ -99,6 +99,28 @@ def fatigue_load_limit(view: View) -> Rating:
     """Fatigue load limit C_u: as stated, else by the simplified method of ISO 281:2007, Annex B, from C_0."""
     by_rating = modified_life.fatigue_load_limit(static_load_rating(view).value, pitch_diameter(view))
     return _rating(view, "fatigue_load_limit", by_rating)
+
+
+def attitude_assumed(view: View, rows: Bools) -> Assumes:
+    """The assumption of a horizontal shaft in some rows, where the attitude is not stated."""
+    words = np.full(view.count, "horizontal", dtype=object)
+    known = view.stations.choice("shaft_orientation").known
+    return Assumes("shaft_orientation", words, "", "not stated; a horizontal shaft stands in", rows & ~known)
+
+
+def computed_assumed(view: View, *names: str) -> list[Assumes]:
+    """Ratings that stand in, computed from the internal geometry, where the table states none."""
+    ways = {
+        "dynamic_rating": (dynamic_rating, "not stated; that of ISO 281 for the stated balls stands in"),
+        "static_rating": (static_load_rating, "not stated; that of ISO 76 for the stated balls stands in"),
+        "fatigue_load_limit": (fatigue_load_limit, "not stated; that of ISO 281 for the static rating stands in"),
+    }
+    found = []
+    for name in names:
+        make, reason = ways[name]
+        rating = make(view)
+        found.append(Assumes(name, rating.value, "N", reason, rating.computed))
+    return found
 
 
 @shared

@@ -11,7 +11,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Limits, View, Working, shared, within
+from linter.checks.shared.base import Assumes, Limits, View, Working, shared, within
 from linter.checks.shared.quantities import preload_force
 from linter.mechanics import balance, ring_tolerances
 from linter.mechanics import limits as iso286
@@ -253,6 +253,14 @@ def load_turning(view: View, limits: Limits) -> Choice:
         view.cache[key] = Choice(LOAD_WORDS, codes)
     found: Choice = view.cache[key]
     return found
+
+
+def direction_assumed(view: View, limits: Limits) -> Assumes:
+    """The direction that the loads of the table say, where none is stated."""
+    found = load_turning(view, limits)
+    reason = "not stated; what the loads of the table and the unbalance say stands in"
+    rows = ~view.stations.choice("load_direction").known & found.known
+    return Assumes("load_direction", found.texts().astype(object), "", reason, rows)
 
 
 def _seen_by(view: View, limits: Limits, turning_ring: Bools, resting_ring: Bools) -> Choice:

@@ -45,7 +45,8 @@ def arrangement_corrections(view: View, limits: Limits) -> list[Correction]:
     deep = s.choice("bearing_type").is_in(USUAL_TYPE)
     kinds = {name: float(limits[f"rigid_{name}"]) for name in ("light", "medium", "heavy")}
     rigid = s.choice("preload_method").is_in("rigid")
-    by_preload = np.where(rigid, s.choice("rigid_preload_class").map(kinds, default=1.0), 1.0)
+    unstated = float(limits.get("rigid_unstated", 1.0))
+    by_preload = np.where(rigid, s.choice("rigid_preload_class").map(kinds, default=unstated), 1.0)
     outer = s.choice("rotating_ring").is_in("outer")
     return [
         Correction("by_load", "f_load", "the load ratio C/P", np.where(np.isnan(ratio), 1.0, by_load)),
@@ -111,6 +112,17 @@ def light_load_assumed(view: View, limits: Limits) -> Assumes:
         "loads or rating not stated; the limit for light load (this C/P and more) stands in",
         np.isnan(load_ratio(view)),
     )
+
+
+def unstated_assumed(view: View, limits: Limits) -> list[Assumes]:
+    """What the factors of :func:`arrangement_corrections` take for loads and a class of preload not stated."""
+    s = view.stations
+    rigid = s.choice("preload_method").is_in("rigid") & ~s.choice("rigid_preload_class").known
+    by_class = Assumes(
+        "rigid_preload_class", np.full(view.count, "light", dtype=object), "",
+        "not stated; a light one stands in", rigid & (limits.get("rigid_unstated") is not None),
+    )  # fmt: skip
+    return [light_load_assumed(view, limits), by_class]
 
 
 def maker_speed(view: View, limits: Limits) -> Floats:
