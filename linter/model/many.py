@@ -1,6 +1,6 @@
 """What a result holds of a table too large to hold every assessment of it."""
 
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import Generic, TypeVar
 
 from attrs import frozen
@@ -8,7 +8,9 @@ from attrs import frozen
 from linter.model.assessments import Assessment, Assumed
 
 T = TypeVar("T")
-#: Rows whose results are held at once while records are made of them; a table of no more is held whole.
+#: Rows of a table whose records are all held.
+HELD_ROWS = 200
+#: Rows of a larger table whose results are held at once while records are made of them.
 RECORD_ROWS = 2000
 
 
@@ -37,6 +39,48 @@ class AssumedAt:
 
 
 @frozen(eq=False)
+class ClauseColumns:
+    """One clause over the rows of a part of a large table, with what is said where it is met or does not apply.
+
+    Attributes
+    ----------
+    clause, title, unit : str
+        Its name and title, and the unit of its figures.
+    sources : tuple of str
+        Keys into the bibliography.
+    parameters : tuple of str
+        Values that it looked at in these rows and that have a cell.
+    outcome : sequence of int
+        By row the index into :data:`linter.model.assessments.OUTCOMES`.
+    message : sequence of str
+        By row; empty where somebody acts on it.
+    figures : dict of str to sequence of float
+        ``observed``, ``lower`` and ``upper`` by row, NaN where there is none; a name that no row has is absent.
+    assumed : dict of int to tuple of Assumed
+        By row, where anything was.
+    """
+
+    clause: str
+    title: str
+    unit: str
+    sources: tuple[str, ...]
+    parameters: tuple[str, ...]
+    outcome: Sequence[int]
+    message: Sequence[str]
+    figures: Mapping[str, Sequence[float]]
+    assumed: Mapping[int, tuple[Assumed, ...]]
+
+
+@frozen(eq=False)
+class Part:
+    """Some machines of a large table: of each its name, its row and the names and rows of its stations, in order."""
+
+    machines: Sequence[tuple[str, int, Sequence[tuple[str, int]]]]
+    of_machine: Sequence[ClauseColumns]
+    of_station: Sequence[ClauseColumns]
+
+
+@frozen(eq=False)
 class ManyAssessments:
     """Every assessment of a large table, in order: those somebody acts on are held, the others made when gone through.
 
@@ -54,6 +98,8 @@ class ManyAssessments:
         Keys into the bibliography.
     make : callable
         Makes the assessments of some machines (of all for None) in order; takes those held from the iterator.
+    parts : callable or None
+        Makes what is met or does not apply column by column, in the same order; None where it has its working too.
     """
 
     to_act_on: tuple[Assessment, ...]
@@ -62,6 +108,7 @@ class ManyAssessments:
     assumed: tuple[AssumedAt, ...]
     sources: frozenset[str]
     make: Callable[[Iterator[Assessment], Collection[str] | None], Iterator[Assessment]]
+    parts: Callable[[], Iterator[Part]] | None = None
 
     def __iter__(self) -> Iterator[Assessment]:
         return self.make(iter(self.to_act_on), None)

@@ -96,6 +96,13 @@ class PlaceColumn:
             return None
         return Place(self.file, self.sheets[int(self.sheet[index])], f"{column_letters(int(self.column[index]))}{row}")
 
+    @property
+    def stated(self) -> NDArray[np.bool_]:
+        """Rows that have a place."""
+        if self.pointers is not None:
+            return np.array([pointer is not None for pointer in self.pointers], dtype=bool)
+        return self.row != 0
+
     def take(self, rows: NDArray[np.intp] | slice) -> "PlaceColumn":
         """The same for a choice of rows, in their order."""
         if self.pointers is not None:
@@ -142,6 +149,15 @@ class JoinedPlaces:
         """The place of one row, or None where its table states nothing."""
         part = int(self.part[index])
         return None if part < 0 else self.parts[part].at(int(self.row[index]))
+
+    @property
+    def stated(self) -> NDArray[np.bool_]:
+        """Rows that have a place."""
+        found = np.zeros(len(self.part), dtype=bool)
+        for number, column in enumerate(self.parts):
+            of_part = self.part == number
+            found[of_part] = column.stated[self.row[of_part]]
+        return found
 
     def take(self, rows: NDArray[np.intp] | slice) -> "JoinedPlaces":
         """The same for a choice of rows, in their order."""

@@ -8,10 +8,11 @@ import numpy as np
 
 from linter.checks.shared.base import Result
 from linter.model.findings import OUTCOMES, SEVERITIES, Assessment, Assumed, Cause, Quantity, Used, WorkingLine
+from linter.model.many import ClauseColumns, Part
 from linter.model.stations import Bools, Stations
 from linter.model.vocabulary import parameter
 from linter.model.wording import rounded, value_texts
-from linter.review.assess import FINDING, MET, NOT_ASSESSED, Assessed, ClauseReview
+from linter.review.assess import FINDING, MET, NOT_APPLICABLE, NOT_ASSESSED, Assessed, ClauseReview
 from linter.review.messages import TOLD, Teller
 
 T = TypeVar("T")
@@ -71,6 +72,18 @@ class Maker:
                     else:
                         yield clause.record(row, used, name, station)
 
+    def part(self, machines: Iterable[int]) -> Part:
+        """What is met or does not apply, column by column; ``machines`` are all of them, in order."""
+        stations, view = self.assessed.stations, self.assessed.view
+        names = [str(name) for name in stations.text("station")]
+        ends = (view.starts + view.station_count).tolist()
+        of_machine = [range(start, end) for start, end in zip(view.starts.tolist(), ends, strict=True)]
+        return Part(
+            machines=[(stations.machines[k], k, sorted((names[row], row) for row in of_machine[k])) for k in machines],
+            of_machine=[clause.columns(of_machine) for clause in self.of_machine],
+            of_station=[clause.columns([(row,) for row in range(view.count)]) for clause in self.of_station],
+        )
+
 
 class _ClauseMaker:
     """Makes the records of one clause."""
@@ -123,6 +136,53 @@ class _ClauseMaker:
         """Message and remedy of every row of an outcome, each of which is asked for in turn."""
         rows = [row for row, found in enumerate(self.outcome) if found == outcome]
         self.told.update(zip(rows, zip(*TOLD[outcome](self.teller, rows), strict=True), strict=True))
+
+    def columns(self, rows_of: Sequence[Sequence[int]]) -> ClauseColumns:
+        """What is met or does not apply; ``rows_of`` gives the rows of the stations by row."""
+        result, clause = self.review.result, self.review.clause
+        messages = [""] * len(self.outcome)
+        passed = []
+        for outcome in (MET, NOT_APPLICABLE):
+            rows = [row for row, found in enumerate(self.outcome) if found == outcome]
+            passed += rows
+            for row, message in zip(rows, TOLD[outcome](self.teller, rows)[0] if rows else (), strict=True):
+                messages[row] = message
+        return ClauseColumns(
+            clause=clause.id,
+            title=clause.title,
+            unit=self.review.unit,
+            sources=clause.sources,
+            parameters=self._stated(passed),
+            outcome=self.outcome,
+            message=messages,
+            figures=self.figures,
+            assumed={
+                row: assumed
+                for row in (passed if self.assumed or (result is not None and result.assumed) else ())
+                if (
+                    assumed := check_assumed(result, row)
+                    + self.inputs.each(self.inputs.assumed, self.assumed, rows_of[row])
+                )
+            },
+        )
+
+    def _stated(self, passed: Sequence[int]) -> tuple[str, ...]:
+        """Parameters that it looks at in these rows and that have a cell."""
+        stations, result = self.assessed.stations, self.review.result
+        of_passed = np.zeros(len(self.outcome), dtype=bool)
+        of_passed[list(passed)] = True
+        whole = self.review.clause.level == "machine"
+        rows = of_passed[stations.machine_row] if whole else of_passed
+        first = np.zeros(len(stations), dtype=bool)
+        first[stations.first_rows] = True
+        found = []
+        for name in self.names:
+            if name in stations.places:
+                seen = rows & first if whole and parameter(name).level == "machine" else rows
+                found += [name] if bool((stations.places[name].stated & seen).any()) else []
+        if result is not None and result.cells is not None:
+            found += [name for row in passed for name, *_ in result.cells(row)]
+        return tuple(dict.fromkeys(found))
 
     def _quantity(self, name: str, row: int) -> Quantity | None:
         values = self.figures.get(name)

@@ -7,7 +7,7 @@ from attrs import frozen
 from numpy.typing import NDArray
 
 from linter.model.findings import TABLE_CHAPTER, Assessment, Assumed
-from linter.model.many import RECORD_ROWS, AssumedAt, ManyAssessments
+from linter.model.many import RECORD_ROWS, AssumedAt, ManyAssessments, Part
 from linter.model.stations import Bools, Stations
 from linter.model.vocabulary import parameter
 from linter.review.assess import MET, NOT_APPLICABLE, Assessed, ClauseReview, assess
@@ -61,21 +61,32 @@ class Again:
         Lowest severity that closes the gate.
     full : bool
         Whether what is met has its working too.
+    assessed : Assessed or None
+        Of all stations, where they are one part.
     """
 
     stations: Stations
     rulebook: Rulebook
     gate: str
     full: bool
+    assessed: Assessed | None = None
 
     def __call__(self, held: Iterator[Assessment], names: Collection[str] | None) -> Iterator[Assessment]:
         """The assessments of some machines, of all for None, in order; those to act on come from ``held``."""
-        for part in in_order(self.stations, names):
-            assessed = assess(part, self.rulebook)
-            must = {name: must_rows(r.clause, assessed.view, self.gate) for name, r in assessed.reviews.items()}
-            maker = Maker(assessed, full=self.full, must=must)
-            for k in by_name(part):
+        for maker in self._makers(names):
+            for k in by_name(maker.assessed.stations):
                 yield from maker.machine(k, held)
+
+    def parts(self) -> Iterator[Part]:
+        """What is met or does not apply, column by column."""
+        for maker in self._makers(None):
+            yield maker.part(by_name(maker.assessed.stations))
+
+    def _makers(self, names: Collection[str] | None) -> Iterator[Maker]:
+        for part in in_order(self.stations, names):
+            assessed = self.assessed if self.assessed is not None and names is None else assess(part, self.rulebook)
+            must = {name: must_rows(r.clause, assessed.view, self.gate) for name, r in assessed.reviews.items()}
+            yield Maker(assessed, full=self.full, must=must)
 
 
 def by_name(stations: Stations) -> list[int]:
@@ -169,4 +180,5 @@ class Passed:
             ),
             sources=frozenset(self.sources),
             make=again,
+            parts=None if again.full else again.parts,
         )

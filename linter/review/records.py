@@ -20,7 +20,7 @@ from linter.model.findings import (
     StationRecord,
     Unrecognised,
 )
-from linter.model.many import RECORD_ROWS, Anew
+from linter.model.many import HELD_ROWS, RECORD_ROWS, Anew
 from linter.model.stations import Bools, Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
@@ -116,7 +116,7 @@ def review_reading(
                 stations=tuple(sorted(str(name) for name in station_names[start : start + count])),
             )
         )
-    large = len(stations) > RECORD_ROWS
+    large = len(stations) > HELD_ROWS
     passed = Passed()
     found: list[Assessment] = []
     wanted: list[Needed] = []
@@ -134,6 +134,7 @@ def review_reading(
         found += made
         if large:
             passed.add(assessed, maker, must)
+    again = Again(stations, rulebook, gate, full, assessed if len(stations) <= RECORD_ROWS else None)
     cells, records_of = Anew(partial(_read_cells, reading)), Anew(partial(_station_records, stations))
     return ReviewResult(
         tool="ringseat",
@@ -141,7 +142,7 @@ def review_reading(
         rulebook=rulebook.record(),
         input=InputRecord(reading.file, reading.sha256, reading.layout),
         machines=tuple(sorted(records, key=lambda r: r.machine)),
-        assessments=passed.result(tuple(found), Again(stations, rulebook, gate, full)) if large else tuple(found),
+        assessments=passed.result(tuple(found), again) if large else tuple(found),
         unrecognised=tuple(Unrecognised(u.name, u.value, u.place, u.reason) for u in reading.unused),
         gate_severity=gate,
         complete_wanted=complete,

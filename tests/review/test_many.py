@@ -2,6 +2,7 @@
 
 import json
 import random
+import re
 
 import pytest
 from attrs import evolve
@@ -53,6 +54,7 @@ def both(reading):
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(many, "RECORD_ROWS", 4)
         patch.setattr(records, "RECORD_ROWS", 4)
+        patch.setattr(records, "HELD_ROWS", 4)
         parts = review_reading(reading, BOOK)
         yield whole, parts
 
@@ -73,9 +75,22 @@ def test_same_records_counts_and_verdict(both):
 
 
 def test_same_result_file(both):
-    whole, parts = (json.loads(result_text(result)) for result in both)
+    texts = [result_text(result) for result in both]
+    whole, parts = map(json.loads, texts)
     assert whole.pop("needed") and parts.pop("needed")  # each part finds the cells to fill among its own rows
     assert parts == whole
+    of_whole, of_parts = (re.findall(r'^  \{"assumed".*$', text, re.M) for text in texts)
+    assert of_parts == of_whole and len(of_whole) > 1000
+
+
+@pytest.mark.parametrize("full", [False, True])
+def test_same_bytes_of_a_table_that_is_one_part(both, reading, monkeypatch, full):
+    whole = review_reading(reading, BOOK, full=True) if full else both[0]
+    monkeypatch.setattr(records, "HELD_ROWS", 4)
+    one = review_reading(reading, BOOK, full=full)
+    assert isinstance(one.assessments, ManyAssessments)
+    assert result_text(one) == result_text(whole)
+    assert full or html_text(one, BOOK) == html_text(whole, BOOK)
 
 
 def test_changed_records_are_told_again(both):
