@@ -101,5 +101,5 @@ def assumed(result: ReviewResult) -> tuple[AssumedOnce, ...]:
     whole = _everywhere(result)
     order = {name: k for k, name in enumerate(vocabulary())}
     entries = sorted(places, key=lambda a: (order.get(a.parameter, len(order)), a.parameter, str(a.value), a.reason))
-    at = {a: sorted(places[a], key=lambda p: (p[0], p[1] is not None, p[1] or "")) for a in entries}
-    return tuple(AssumedOnce(a, _where(result, whole, at[a]), a in carries) for a in entries)
+    where = {a: sorted(places[a], key=lambda p: (p[0], p[1] is not None, p[1] or "")) for a in entries}
+    return tuple(AssumedOnce(a, _where(result, whole, where[a]), a in carries) for a in entries)
