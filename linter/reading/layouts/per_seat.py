@@ -11,7 +11,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import header_roles
 from linter.reading.layouts.names_down import Pieces
-from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, why, within
+from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
@@ -44,7 +44,7 @@ class _Seats:
 
 def find(grid: Grid, words: Words) -> Candidate | None:
     """The best reading of a grid with one row per seat, or None."""
-    if grid.height > LONGEST_MIXED:
+    if grid.height > LONGEST_MIXED or not any(says_parts(grid, column) for column in range(grid.width)):
         return None
     found = (table for row in range(min(grid.height - 1, 50)) if (table := _headed(grid, row, words)) is not None)
     best = max(found, key=lambda table: table.score, default=None)

@@ -7,7 +7,7 @@ from attrs import frozen
 
 from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import known_unit
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import part_alone
@@ -94,13 +94,20 @@ def why(words: Words, side: Side | None, label: str) -> str:
     return words.why(label)
 
 
+def says_parts(grid: Grid, column: int) -> bool:
+    """Whether cells of a column name two of shaft, housing and bearing."""
+    texts = {cell_text(cell) for cell in grid.columns[column].tolist()}
+    return len({side.side for text in texts if any(map(str.isalpha, text)) and (side := side_of(text))}) > 1
+
+
 def part_column(grid: Grid, start: int) -> int | None:
     """The column that says of the rows below a heading whether they are of a shaft, a housing or a bearing."""
     several: dict[int, bool] = {}
 
     def alone(row: int) -> bool:
         if row not in several:
-            several[row] = sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1
+            filled = (cell for cell in grid.row(row) if not is_blank(cell))
+            several[row] = next(filled, None) is not None and next(filled, None) is not None
         return not several[row]
 
     for column in range(grid.width):

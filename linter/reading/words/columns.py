@@ -65,6 +65,8 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+#: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
+_FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
 
 
@@ -214,7 +216,7 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     result = list(headings)
     found: dict[tuple[str, str], int] = {}
     for c, label in enumerate(labels):
-        short = label and headings[c] is None and len(label) <= LONGEST_TEXT
+        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
         cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
         for rest, aspect in cuts:
             part = part_alone(rest) or ("bore" if word_key(rest) in KEYS["bore"] else "")

@@ -1,10 +1,11 @@
 """Ways to cut a name of a table into a core and what stands around it: an aspect, a station, a feature."""
 
 import re
+from functools import lru_cache
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import dimension_of, known_unit, split_heading_unit
-from linter.reading.words.dictionary import CAMEL, JOINT, Version, dictionary, group_key, word_key
+from linter.reading.words.dictionary import CAMEL, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import names_place
 
@@ -54,7 +55,8 @@ _SIGN_SUFFIX = re.compile(
 )
 
 
-def aspect_cuts(text: str) -> list[tuple[str, Aspect]]:
+@lru_cache(maxsize=MOST_REMEMBERED)
+def aspect_cuts(text: str) -> tuple[tuple[str, Aspect], ...]:
     """Ways to cut a name into a rest and a word for an aspect of it."""
     found: list[tuple[str, Aspect]] = []
     if match := _SIGN_SUFFIX.fullmatch(text):
@@ -65,7 +67,7 @@ def aspect_cuts(text: str) -> list[tuple[str, Aspect]]:
         for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
             if len(word) <= 30 and (aspect := _aspect_of(word)):
                 found.append((rest.strip(" ,:"), aspect))
-    return [(rest, aspect) for rest, aspect in found if rest]
+    return tuple((rest, aspect) for rest, aspect in found if rest)
 
 
 def _aspect_of(word: str) -> Aspect | None:
