@@ -466,3 +466,52 @@ def test_a_row_of_names_below_a_title_heads_a_table_and_no_stations(read):
 def test_cyrillic_stations_keep_their_letters(read):
     stations = read("Параметр;Ед. изм.;Передняя;Задняя\nТипоразмер подшипника;;607;608\nДиаметр вала;мм;7;8\n").stations
     assert stations.text("station").tolist() == ["Передняя", "Задняя"]
+
+
+def test_a_form_has_two_names_and_values_in_a_row(read):
+    head = "Seat data;;;\nMachine;M4;;\nMax. speed;9000 rpm;Rotor mass;2 kg\n\n"
+    position = (
+        "Position;{};;\nBearing no.;608-2Z;Bearing bore [mm];8\nBearing width [mm];7;Shaft seat [mm];8 k5\n"
+        "Shaft fillet [mm];0,2;Housing seat [mm];22\nHousing seat upper [µm];{};Housing seat lower [µm];0\n\n"
+    )
+    reading = read(head + position.format("A", 13) + position.format("B", 21))
+    stations = reading.stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("bore_diameter").tolist() == [8, 8]
+    assert stations.size("housing_seat_diameter").upper.tolist() == pytest.approx([0.013, 0.021])
+    assert stations.number("rotor_mass").tolist() == [2, 2]
+    assert stations.place("bore_diameter", 1).cell == "D12"
+    assert stations.place("shaft_fillet_radius", 0).cell == "B8"
+
+
+def test_a_form_with_shaft_and_housing_side_by_side(read):
+    stations = read(
+        "Position;A;Bearing;608\nShaft;;Housing;\nSeat diameter [mm];8 k5;Seat diameter [mm];22 H6\n"
+        "Cylindricity [µm];3;Cylindricity [µm];4\nFillet radius [mm];0,2;Shoulder diameter [mm];19\n"
+    ).stations
+    assert stations.text("station").tolist() == ["A"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [8]
+    assert stations.number("housing_seat_cylindricity").tolist() == pytest.approx([0.004])
+    assert stations.size("housing_shoulder_diameter").nominal.tolist() == [19]
+
+
+def test_blocks_of_stations_side_by_side_are_no_form(read):
+    rows = "Position;A;Position;B\nBearing bore [mm];8;Bearing bore [mm];7\nBearing width [mm];7;Bearing width [mm];6\n"
+    reading = read(rows)
+    assert not {(8.0, "B"), (7.0, "A")} & set(
+        zip(reading.stations.number("bore_diameter"), reading.stations.text("station"), strict=True)
+    )
+
+
+def test_machines_below_each_other_each_with_its_own_head(read):
+    table = "Position;Bearing bore [mm];Shaft seat [mm]\nA;{0};{0} k5\nB;{0};{0} k5\n\n"
+    first = "Drawing no.;D-7;\nMachine;M1;\nPreloading;spring;\nOperating speed;2800 rpm;\nRotor mass;2 kg;\n\n"
+    second = "Seat data;;\nMachine;M2;\nPreloading;none;\nOperating speed;4400 rpm;\n\n"
+    stations = read(first + table.format(8) + second + table.format(9)).stations
+    assert list(zip(stations.text("machine"), stations.text("station"), strict=True)) == [
+        ("M1", "A"), ("M1", "B"), ("M2", "A"), ("M2", "B")
+    ]  # fmt: skip
+    assert stations.number("speed_operating").tolist() == [2800, 2800, 4400, 4400]
+    assert stations.number("rotor_mass").tolist()[:2] == [2, 2]
+    assert np.isnan(stations.number("rotor_mass")[2:]).all()  # what the first machine states is not the other's
+    assert set(stations.text("drawing_number")) == {"D-7"}

@@ -148,6 +148,8 @@ class Grid:
         Whether cells may hold whole lines of a table: quoted blocks with the table's own delimiter in them.
     whole_lines : bool
         Whether the columns are parts of lines that are one cell each: the place of every part is that of its line.
+    shifts : int32 array, shape (rows,), or None
+        Columns by which the cells of each row stood further right, where the rows of a form were taken apart.
     """
 
     file: str
@@ -162,6 +164,7 @@ class Grid:
     unended: int = 0
     packed: bool = False
     whole_lines: bool = False
+    shifts: NDArray[np.int32] | None = None
 
     @property
     def height(self) -> int:
@@ -175,7 +178,8 @@ class Grid:
 
     def place(self, row: int, column: int) -> Place:
         """Place of a cell by its grid indices."""
-        at = self.first_column if self.whole_lines else self.first_column + column
+        shift = 0 if self.shifts is None else int(self.shifts[row])
+        at = self.first_column + (0 if self.whole_lines else column + shift)
         return Place(self.file, self.sheet, f"{column_letters(at)}{int(self.lines[row])}")
 
     def text(self, row: int, column: int) -> str:
@@ -214,6 +218,7 @@ class Grid:
             min(max(self.unended - left, 0), right - left) if bottom == self.height else 0,
             self.packed,
             self.whole_lines,
+            None if self.shifts is None else self.shifts[top:bottom],
         )
 
 

@@ -16,10 +16,11 @@ from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.find_long import find_long, header_roles
+from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
-from linter.reading.layouts.title import Title, is_title_row, read_title
+from linter.reading.layouts.title import Title, TitleCell, cells_of_machine, is_title_row, label_and_value, read_title
 from linter.reading.layouts.wide_heading import named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
@@ -62,16 +63,17 @@ class _Sheet:
     words: Words
     found: Found
     title: Title = field(factory=Title)
+    of_machine: list[TitleCell] = field(factory=list)
     length_unit: str = ""
     captioned: list[Captioned] = field(factory=list)
     seats: list[tuple[Block, Place]] = field(factory=list)
 
     def read(self) -> None:
         """All tables of the sheet."""
-        grid = self.grid
-        if grid.height > LONGEST_MIXED:
-            self._region(grid)
+        if self.grid.height > LONGEST_MIXED:
+            self._region(self.grid)
             return
+        grid = self.grid = unfolded(self.grid, self.words)
         for top, bottom in self._stacks():
             part = grid.cut(slice(top, bottom))
             for block in self._side_by_side(part):
@@ -105,6 +107,8 @@ class _Sheet:
                 heads -= 1
             if kinds[row] == "seats" and heads == row:
                 heads = self._station_above(row, below)
+            if kinds[row] == "wide":
+                heads = self._machine_above(heads, below, blank)
             stands_apart = heads > 0 and blank[heads - 1]
             if kinds[row] == "seats" and starts[-1] < heads < row:
                 if any(kinds[starts[-1] : row]):
@@ -117,6 +121,21 @@ class _Sheet:
             below = row + 1
         starts.append(grid.height)
         return [(top, bottom) for top, bottom in pairwise(starts) if bottom > top]
+
+    def _machine_above(self, heads: int, below: int, blank: Sequence[bool]) -> int:
+        """First row of labels and values that name the machine of a table, blank rows around them; else the row."""
+        last = heads - 1
+        while last > below and blank[last]:
+            last -= 1
+        first, named = last + 1, False
+        while first > below and not blank[first - 1]:
+            texts = [text for column in range(self.grid.width) if (text := self.grid.text(first - 1, column))]
+            heading = self.words.heading(label_and_value(texts[0])[0])
+            if len(texts) > 1 and len(texts) % 2:
+                return heads
+            named |= heading is not None and heading.parameter == "machine" and not heading.station
+            first -= 1
+        return first if named and first <= last and (first == 0 or blank[first - 1]) else heads
 
     def _kind(self, row: int) -> str:
         """``wide``, ``long`` or ``seats`` for a row that can head a table, else empty."""
@@ -225,9 +244,13 @@ class _Sheet:
         for unit, place in title.units:
             own = self.found.one_length_unit(own, unit, place)
         self.length_unit = own if title.units else self.length_unit
+        another = bool(title.machine and self.title.machine and title.machine != self.title.machine)
+        mine = cells_of_machine(title.cells)
         title.machine = title.machine or self.title.machine
         anew = {cell.heading.parameter for cell in title.cells}
         before = [c for c in self.title.cells if c.heading.parameter not in anew and not c.heading.station]
+        before = [c for c in before if not another or all(c is not own for own in self.of_machine)]
+        self.of_machine = mine if another else [*self.of_machine, *mine]
         title.cells = [*before, *title.cells]
         self.title = title
 

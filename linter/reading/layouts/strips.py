@@ -166,13 +166,14 @@ def grid_strip(
     """A strip from cells of a grid by their (row, column) indices."""
     where = np.asarray(at, dtype=np.intp).reshape(-1, 2)
     cells = object_column([grid.columns[c][r] for r, c in where.tolist()])
+    shifts = 0 if grid.shifts is None else grid.shifts[where[:, 0]]
     return Strip(
         parameter,
         cells,
         np.asarray(rows, dtype=np.intp),
         sheet=grid.sheet,
         lines=grid.lines[where[:, 0]],
-        columns=(where[:, 1] * (not grid.whole_lines) + grid.first_column).astype(np.int32),
+        columns=((where[:, 1] + shifts) * (not grid.whole_lines) + grid.first_column).astype(np.int32),
         **traits,
     )
 

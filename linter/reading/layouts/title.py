@@ -162,6 +162,17 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
     return title
 
 
+def cells_of_machine(cells: list[TitleCell]) -> list[TitleCell]:
+    """Values that a title block states of the machine it names: those from its name on, up to a blank row."""
+    named = next((cell for cell in cells if cell.heading.parameter == "machine"), None)
+    if named is None:
+        return []
+    grid, end = named.grid, named.row
+    while end < grid.height and any(not is_blank(column[end]) for column in grid.columns):
+        end += 1
+    return [cell for cell in cells if named.row <= cell.row < end]
+
+
 def _inline(text: str) -> bool:
     """Whether a cell holds label and value both."""
     return bool(label_and_value(text)[1]) or bool(units_said(text))

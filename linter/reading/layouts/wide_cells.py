@@ -60,7 +60,8 @@ def strips_of(
             base[at],
             sheet=grid.sheet,
             lines=grid.lines[rows[at]],
-            columns=np.full(len(rows[at]), grid.first_column + column, dtype=np.int32),
+            columns=np.full(len(rows[at]), grid.first_column + column, dtype=np.int32)
+            + (0 if grid.shifts is None else grid.shifts[rows[at]]),
             **{**heading.traits(label), "unit": unit},
         )
 

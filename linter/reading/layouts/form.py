@@ -1,0 +1,146 @@
+"""Forms: pairs of name and value beside each other, made one pair in a row so that they read as any other table."""
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
+from linter.reading.layouts.sides import Side, side_of, within
+from linter.reading.layouts.title import names_value
+from linter.reading.words.headings import Heading, Words
+
+#: Rows with two pairs of different names that make a form, and columns that are looked at.
+_LEAST, _MOST_COLUMNS = 2, 24
+
+
+def unfolded(grid: Grid, words: Words) -> Grid:
+    """A form with one pair of name and value in a row, each with its true place; another grid as it stands.
+
+    Two or more columns hold names, each with a column of values behind it, and the names in a row differ: blocks of
+    stations side by side repeat them. Below words for parts in one row (``Shaft``, ``Housing``) each part keeps its own
+    rows together.
+    """
+    if grid.height > LONGEST_MIXED or not 4 <= grid.width <= _MOST_COLUMNS:
+        return grid
+    if grid.whole_lines or any(top != bottom for top, _, bottom, _ in grid.merged):
+        return grid
+    starts = _columns_of_names(grid, words)
+    if len(starts) < 2:
+        return grid
+    spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
+    return _of_pieces(grid, _pieces(grid, spans, words), max(b - a for a, b in spans))
+
+
+def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[tuple[int, int, int]]:
+    """Row, first column and column behind the last of each pair, in the order in which they are read."""
+    pieces: list[tuple[int, int, int]] = []
+    row = 0
+    while row < grid.height:
+        end = _end_of_parts(grid, row, spans)
+        if end > row:
+            pieces += [(r, a, b) for a, b in spans for r in range(row, end) if _filled(grid, r, a, b)]
+            row = end
+            continue
+        filled = [(row, a, b) for a, b in spans if _filled(grid, row, a, b)]
+        filled.sort(key=lambda piece: not _names_station(grid, piece[0], piece[1], words))
+        pieces += filled or [(row, *spans[0])]
+        row += 1
+    return pieces
+
+
+def _of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) -> Grid:
+    """A grid of a row for each pair, with their places."""
+    columns: list[Column] = [
+        object_column([grid.columns[a + k][r] if a + k < b else None for r, a, b in pieces]) for k in range(width)
+    ]
+    formats = {
+        (k, c - a): shape
+        for k, (r, a, b) in enumerate(pieces)
+        for c in range(a, b)
+        if (shape := grid.formats.get((r, c)))
+    }
+    return Grid(
+        grid.file,
+        grid.sheet,
+        columns,
+        grid.lines[np.array([r for r, _, _ in pieces], dtype=np.intp)],
+        grid.first_column,
+        formats=formats,
+        hidden_rows=frozenset(k for k, (r, _, _) in enumerate(pieces) if r in grid.hidden_rows),
+        shifts=np.array([a for _, a, _ in pieces], dtype=np.int32),
+    )
+
+
+def _columns_of_names(grid: Grid, words: Words) -> list[int]:
+    """Columns of names with values behind them, where the rows of the table pair them; nothing for another table."""
+    named = _named(grid, words)
+    starts = [
+        column
+        for column, known in named.items()
+        if len(set(known.values()) - {None}) >= _LEAST and 2 * sum(h is not None for h in known.values()) >= len(known)
+    ]
+    if len(starts) < 2 or starts[0] or any(b - a < 2 for a, b in zip(starts, [*starts[1:], grid.width], strict=True)):
+        return []
+    rows = [row for row in range(grid.height) if sum(named[c].get(row) is not None for c in starts) > 1]
+    alike = [row for row in rows if len({named[c].get(row) for c in starts} - {None}) < 2]
+    form = len(rows) >= _LEAST and 3 * len(alike) <= len(rows) and all(_pairs(grid, row, starts, words) for row in rows)
+    return starts if form and not _more_than_pairs(grid, starts, words) else []
+
+
+def _named(grid: Grid, words: Words) -> dict[int, dict[int, Heading | None]]:
+    """What the texts of each column name, row by row, below the words for parts that stand above them."""
+    named: dict[int, dict[int, Heading | None]] = {column: {} for column in range(grid.width - 1)}
+    sides: dict[int, Side | None] = {}
+    for row in range(grid.height):
+        texts = {column: text for column in range(grid.width) if (text := grid.text(row, column))}
+        parts = {column: side_of(text) for column, text in texts.items() if column + 1 not in texts}
+        if parts and all(parts.values()) and len(parts) == len(texts):
+            sides = parts if len(parts) > 1 else dict.fromkeys(named, next(iter(parts.values())))
+            continue
+        for column, text in texts.items():
+            if column in named:
+                heading = within(words, sides.get(column), text)
+                own = heading is not None and heading.parameter in ("machine", "station") and heading.station
+                named[column][row] = None if own else heading
+    return named
+
+
+def _more_than_pairs(grid: Grid, starts: Sequence[int], words: Words) -> bool:
+    """Whether anything but units stands behind the values."""
+    for a, b in zip(starts, [*starts[1:], grid.width], strict=True):
+        behind = {text for c in range(a + 2, b) for row in range(grid.height) if (text := grid.text(row, c))}
+        if any(known_unit(text.strip("[]() ")) is None and words.group(text) != "UNIT" for text in behind):
+            return True
+    return False
+
+
+def _pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> bool:
+    """Whether a value that is no name stands behind each name of a row, in the column right behind it."""
+    filled = [column for column in starts if grid.text(row, column)]
+    values = [grid.text(row, column + 1) for column in filled]
+    return all(values) and not any(len(v) > 2 and names_value(words, v) for v in values)
+
+
+def _filled(grid: Grid, row: int, first: int, last: int) -> bool:
+    return any(not is_blank(grid.columns[column][row]) for column in range(first, last))
+
+
+def _names_station(grid: Grid, row: int, column: int, words: Words) -> bool:
+    heading = words.heading(grid.text(row, column))
+    return heading is not None and heading.parameter == "station" and not heading.station
+
+
+def _end_of_parts(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> int:
+    """Row behind the rows of parts side by side that a row heads: up to a blank row, or the next such row."""
+
+    def heads(at: int) -> bool:
+        said = [side.side for a, b in spans if (side := side_of(grid.text(at, a))) and not _filled(grid, at, a + 1, b)]
+        return len(said) > 1 and len(said) == len(set(said))
+
+    if not heads(row):
+        return row
+    end = row + 1
+    while end < grid.height and any(_filled(grid, end, a, b) for a, b in spans) and not heads(end):
+        end += 1
+    return end
