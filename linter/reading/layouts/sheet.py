@@ -17,6 +17,7 @@ from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.find_long import find_long, header_roles
 from linter.reading.layouts.form import unfolded
+from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
@@ -32,7 +33,9 @@ LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, lon
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     before = sum(len(block.strips) for block in found.blocks)
+    tables = len(found.blocks)
     _Sheet(grid, words, found).read()
+    give_kind_units(grid, found.blocks[tables:], found)
     if sum(len(block.strips) for block in found.blocks) == before:
         found.without_table.append(grid)
         found.words.extend(candidate_words(grid, words))

@@ -29,7 +29,8 @@ _UNITS_SENTENCE = re.compile(
     re.IGNORECASE,
 )
 _PARTS_OF_TEXT = re.compile(
-    r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.;|]\s+|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:", re.IGNORECASE
+    r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.|]\s+|[;；。]\s*|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:",
+    re.IGNORECASE,
 )
 _COLON = re.compile("[:：]")
 _BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")

@@ -20,6 +20,9 @@ _FRACTION = re.compile(r"\d/\d|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑
 #: A size with its class (26E8) looks like a number with an exponent; no size has one of three decades and more.
 _SIZE_WITH_CLASS = re.compile(r"\d+(?:[.,]\d+)?[eEdD](?:[3-9]|1[0-8])", re.ASCII)
 _LATER = ReadError("tolerance", "", "", "")
+#: Cylindricity, run-out and the like of a seat are below this, in mm (common practice: IT 13 of the largest sizes).
+_GEOMETRICAL = ("_cylindricity", "_runout")
+_LARGEST_GEOMETRICAL = 0.5
 LARGEST = 1e30
 """No quantity of any parameter comes near this, in its canonical unit; sums and products of it stay finite."""
 
@@ -43,6 +46,7 @@ class Quantities:
             return plain
         result = self._texts()
         self._numbers(result)
+        self._doubt_the_unit(result)
         self._refuse_the_absurd(result)
         self._below_minus(result)
         self._say_assumed_unit(result)
@@ -161,6 +165,22 @@ class Quantities:
             said, expected = f"“{read}” is beyond the range of numbers", f"a value in {self.entry.unit}"
             result.troubles.append(Trouble(index, "unreadable", "number-out-of-range", read, expected, said))
 
+    def _doubt_the_unit(self, result: Values) -> None:
+        """A geometrical tolerance that only the unit of all lengths makes as large as no seat has it is not used."""
+        if self.strip.unit or self.strip.own_unit or not self.entry.name.endswith(_GEOMETRICAL):
+            return
+        with np.errstate(invalid="ignore"):
+            large = np.flatnonzero(result.number > _LARGEST_GEOMETRICAL)
+        told = {trouble.index for trouble in result.troubles if trouble.kind == "unreadable"}
+        for index in large.tolist():
+            read = cell_text(self.strip.cells[index])
+            if index in told or split_quantity(read)[1]:
+                continue
+            said = f"“{shown(read)}” would be {result.number[index]:g} mm in the unit of lengths of the table"
+            expected = f"a geometrical tolerance with its unit (canonical: {self.entry.unit})"
+            result.troubles.append(Trouble(index, "unreadable", "unit-doubtful", read, expected, said))
+            result.number[index] = np.nan
+
     def _is_plain_zero(self, value: float) -> bool:
         """Whether a number is a zero that needs no unit; a size of zero is none."""
         return value == 0 and not (self.entry.kind == "toleranced" and self.strip.aspect in ("value", "max", "min"))
@@ -203,6 +223,8 @@ class Quantities:
         numbers = plain_decimals(cells.joined, ord(decimal), CELL_END)
         if numbers is None:
             return None
+        if self.entry.name.endswith(_GEOMETRICAL) and not self.strip.unit and not self.strip.own_unit:
+            return None  # looked at one by one
         if self.strip.aspect == "lower" and _MINUS.search(fold(self.strip.label)) and (numbers > 0).any():
             return None  # looked at one by one
         result = Values(self._convert(numbers), factor=self.measure.factor)

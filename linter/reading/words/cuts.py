@@ -1,13 +1,24 @@
 """Ways to cut a name of a table into a core and what stands around it: an aspect, a station, a feature."""
 
 import re
-from functools import lru_cache
+from functools import cache, lru_cache
 
+from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
+from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import dimension_of, known_unit, split_heading_unit
-from linter.reading.words.dictionary import CAMEL, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
+from linter.reading.words.dictionary import (
+    CAMEL,
+    JOINT,
+    MOST_REMEMBERED,
+    Version,
+    dictionary,
+    group_key,
+    heading_words,
+    word_key,
+)
 from linter.reading.words.mapping import Aspect
-from linter.reading.words.parts import names_place
+from linter.reading.words.parts import PARTS, names_place
 
 _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
@@ -33,6 +44,34 @@ _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)"
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
+#: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
+_CAPITAL = re.compile(
+    r"(?:[^\W\d]{2,}|[^\W\d]\d+)(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
+    r"|^DE[ _.\-/]|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
+)
+#: A drive end with blanks around it, which is an article between words of other languages than English.
+_DRIVE_END = re.compile(r"(?<=[^\W\d_]) N?DE (?=[^\W\d_])")
+#: In capitals an article that begins what a feature is of.
+_ARTICLE = re.compile(r"^(?:DU|DEL|DI)(?= )")
+#: A standard in brackets behind a name (``(ISO 492)``, ``(nach DIN 620-2)``, ``(GB/T 307.1)``).
+_STANDARD = re.compile(
+    r" ?[(\[](?:[^\W\d]{1,12}\.? ){0,2}(?:(?:DIN|EN|ISO|JIS|GB|GB/T|ГOCT|OCT|ИCO|ANSI|ABMA|ASME|NF|UNE|UNI|VDI|BS|GOST)"
+    r"[ -]?)+(?:[A-Z] ?)?\d[\d.:–-]*(?:, ?[^()\[\]]{1,20})?[)\]]$"
+)
+#: Standards of tolerances of rolling bearings: ISO 492 and its national ones (from memory).
+_OF_BEARINGS = re.compile(r"(?:ISO|ИCO) ?492|DIN 620|JIS B ?1514|GB/T ?307|ГOCT ?520")
+#: Deviations in their own unit behind a name, whose cells have a size and its class (``(écarts en µm)``).
+_DEVIATIONS_IN = re.compile(r"[ _]?[(\[](?P<said>[^()\[\]]{3,40})[)\]](?=$|,? ?[^ ]{1,8}$| ?[(\[][^()]{1,8}[)\]]$)")
+_DEVIATIONS = frozenset(
+    caseless(word)
+    for word in (
+        "deviations", "deviation", "limit deviations", "dev.", "tol.", "tolerances", "tolerance", "Abmaße", "Abmasse",
+        "Grenzabmaße", "Toleranzen", "Toleranz", "écarts", "tolérances", "tolérance", "scostamenti", "tolleranze",
+        "tolleranza", "desviaciones", "tolerancias", "tolerancia", "許容差", "公差", "寸法許容差", "偏差", "极限偏差",
+        "отклонения", "откл.", "допуски", "допуск", "предельные отклонения",
+    )
+)  # fmt: skip
+_MICRONS = re.compile(r"(?:[ :]|\b(?:in|en|в)\b|単位|单位)*(?:µm|um|мкм|mkm)$")
 #: A name in a script of its own and then in Latin letters.
 TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
@@ -40,6 +79,33 @@ TWO_SCRIPTS = re.compile(
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 #: A piece between two others that may be a station: a capital, or a word looked up (``shaft/DE/seat``).
 _INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])")
+
+
+def plain_name(folded: str) -> str:
+    """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
+    name = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :")))
+    if "(" not in name and "[" not in name:
+        return name
+    if said := _DEVIATIONS_IN.search(name):
+        micron = _MICRONS.search(said["said"])
+        if micron and caseless(said["said"][: micron.start()].strip()) in _DEVIATIONS:
+            name = f"{name[: said.start()]}{name[said.end() :]}".strip()
+    if (standard := _STANDARD.search(name)) is None:
+        return name
+    of_bearing = " bearing" if _OF_BEARINGS.search(standard[0]) else ""  # a tolerance class by it is the bearing's
+    return name[: standard.start()] + of_bearing
+
+
+def holds_a_capital(name: str) -> bool:
+    """Whether a capital, or a drive end, stands in a name as stations do."""
+    return bool(_CAPITAL.search(name) or (_DRIVE_END.search(name) and not is_article("DE", name)))
+
+
+def is_letter_of(letter: str, name: str) -> bool:
+    """Whether a letter beside a parameter is the symbol of its kind (``R`` of a radius) and no station."""
+    return name.endswith({"R": "_radius", "r": "_radius", "D": "_diameter", "F": "_force"}.get(letter, "-")) or (
+        letter in ("R", "r") and name.endswith("_chamfer")
+    )
 
 
 def joint_cuts(text: str, most: int) -> list[tuple[int, int]]:
@@ -51,7 +117,7 @@ def joint_cuts(text: str, most: int) -> list[tuple[int, int]]:
 
 
 _SIGN_SUFFIX = re.compile(
-    r"(.*[^\s_+-])[ _]*((?:tol(?:erance)?\.?[ _]*)?[+-](?:[ _]*tol(?:erance)?\.?)?)", re.IGNORECASE
+    r"(.*[^\s_+-])(?! - )[ _]*((?:tol(?:erance)?\.?[ _]*)?[+-](?:[ _]*tol(?:erance)?\.?)?)", re.IGNORECASE
 )
 
 
@@ -67,7 +133,7 @@ def aspect_cuts(text: str) -> tuple[tuple[str, Aspect], ...]:
         for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
             if len(word) <= 30 and (aspect := _aspect_of(word)):
                 found.append((rest.strip(" ,:"), aspect))
-    return tuple((rest, aspect) for rest, aspect in found if rest)
+    return tuple((without_article(rest, text), aspect) for rest, aspect in found if rest)
 
 
 def _aspect_of(word: str) -> Aspect | None:
@@ -99,11 +165,11 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
     for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):
         if sign in text:
             before, _, after = text.partition(sign) if name_first else text.rpartition(sign)
-            if sign == "." and after.startswith(" "):
-                continue  # an abbreviation (“max. housing”), no path
+            # a sign with a blank beside it is one of a text, not of a path: ``Rundheit: Wellensitz``, ``Conc. albero``
+            strict = name_first or not (before.endswith(" ") or after.startswith(" "))
             before, after = before.strip(), after.strip()
             if before and after:
-                found.append((before, after, True) if name_first else (after, before, True))
+                found.append((before, after, strict) if name_first else (after, before, strict))
                 if not name_first:
                     found.append((before, after, False))
     for start, end in joint_cuts(text, 3):
@@ -117,6 +183,34 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
             found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
             break
     return found
+
+
+@cache
+def _romance_words() -> frozenset[str]:
+    """Words of French, Italian and Spanish names that are none of English or German ones."""
+    of: dict[bool, set[str]] = {True: set(), False: set()}
+    for _, word, language in (*heading_words(), *columns_of(PARTS, "concepts", "word", "language")):
+        romance = language in ("fr", "es", "it")
+        of[romance].update(word_key(word).split() if romance or language in ("en", "de") else ())
+    return frozenset(word for word in of[True] - of[False] if len(word) > 2)
+
+
+def is_article(piece: str, text: str) -> bool:
+    """Whether a piece of a name is no drive end but the word ``de`` between words of French or Spanish (``RA_DE_EJE``).
+
+    So are ``I``, ``E``, ``O`` and ``Y`` between words of Italian and Spanish (``DISTANZA FRA I CUSCINETTI``).
+    """
+    words = word_key(text).split()
+    if piece.casefold() not in ("de", "i", "e", "o", "y") or piece.casefold() in (words[0], words[-1]):
+        return False
+    return not _romance_words().isdisjoint(words)
+
+
+def without_article(rest: str, text: str) -> str:
+    """The rest of a name without the article that linked it with what was cut off before it."""
+    if is_article(rest[:2], text) and rest[2:3] in (" ", "_"):
+        return rest[2:].lstrip(" _")
+    return _ARTICLE.sub("", rest, count=1) if text.isupper() else rest
 
 
 def station_at_end(feature: str) -> str:

@@ -19,12 +19,14 @@ from linter.reading.cells.units import LONGEST_TEXT, known_unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import (
     BRACKET,
-    FOOTNOTE,
     LETTER_STATION,
-    WITH_TOLERANCE,
     aspect_cuts,
+    holds_a_capital,
+    is_article,
+    is_letter_of,
     is_short,
     joint_cuts,
+    plain_name,
     spelled_out,
     station_at_end,
     station_cuts,
@@ -32,30 +34,19 @@ from linter.reading.words.cuts import (
     unit_trouble,
     version_cuts,
     with_blanks,
+    without_article,
 )
 from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
-from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size
+from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size, tells_feature
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-#: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
-_CAPITAL = re.compile(
-    r"(?:[^\W\d]{2,}|[^\W\d]\d+)(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
-    r"|^DE[ _.\-/]|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
-)
-#: In capitals the article that begins what a feature is of looks like a station (``DIÁMETRO DE ASIENTO``).
-_ARTICLE = re.compile(r"^(?:DE|DU|DEL|DI)(?= )")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
-    "_runout",
-    "_cylindricity",
-    "_roughness",
-    "_fillet_radius",
-    "coaxiality_of_bores",
-    "coaxiality_of_shaft_seats",
-)
+    "_runout", "_cylindricity", "_roughness", "_fillet_radius", "coaxiality_of_bores", "coaxiality_of_shaft_seats",
+)  # fmt: skip
 _IS_SMALLEST = ("ring_chamfer",)
 #: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
 _SMALL_LETTER = re.compile(r"[a-h]")
@@ -193,7 +184,7 @@ class Names:
     def _understand(self, text: str) -> Match | str:
         if len(text) > LONGEST_TEXT:
             return f"a name of {len(text)} signs is longer than the {LONGEST_TEXT} that are read"
-        folded = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", fold(text).rstrip(" :")))
+        folded = plain_name(fold(text))
         if not folded:
             return "nothing stands there"
         mapped = self.mapping.find(folded)
@@ -207,6 +198,10 @@ class Names:
         match = self._peel(folded, frozenset(), reasons)
         if match is None or match.feature:
             match = self._by_parts(folded) or match
+        elif match.station and tells_feature(match.station) and not match.mapped:
+            plain = _named(self.split_unit(folded)[0])  # ``oscilación frontal``: a word of the feature, of no station
+            if plain is not None and (plain.parameter, plain.aspect) == (match.parameter, match.aspect):
+                match = evolve(match, station=None)
         if match is None and (spaced := with_blanks(folded)):
             match = self.find(spaced)
         if match is not None:
@@ -223,7 +218,7 @@ class Names:
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
         whole: list[tuple[str, str | None]] = [(core, None)]
-        ways = [*self._stationed(core), *whole] if _CAPITAL.search(core) else [*whole, *self._stationed(core)]
+        ways = [*self._stationed(core), *whole] if holds_a_capital(core) else [*whole, *self._stationed(core)]
         for rest, station in ways:
             match = _together(rest) or _named(rest)
             if match is None:
@@ -246,7 +241,9 @@ class Names:
                 yield bracket[1], station
             return
         for rest, piece, _ in station_cuts(text):
-            if len(rest) > 3 and (station := self.station(piece)) and not self._is_part_of_size(text, piece):
+            if len(rest) <= 3 or is_article(piece, text):
+                continue
+            if (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station
                 if len(piece) > 2 and _STATION_PREFIX.match(fold(piece)):
                     yield f"bearing {rest}", station  # brg_a_designation
@@ -312,7 +309,7 @@ class Names:
         for start, end in joint_cuts(text, 3):
             for rest, word in ((text[:start], text[end:]), (text[end:], text[:start])):
                 characteristic = characteristic_of(word.strip(" ,:"))
-                rest = _ARTICLE.sub("", rest, count=1) if text.isupper() else rest
+                rest = without_article(rest, text)
                 inner = self._peel(rest.strip(" ,:"), done, []) if characteristic else None
                 if inner is None or inner.aspect != "value":
                     continue
@@ -350,7 +347,7 @@ class Names:
             if match and inner and self._is_symbol(match["symbol"], inner.parameter):
                 return inner
         for rest, piece, strict in station_cuts(text):
-            station = self.station(piece)
+            station = None if is_article(piece, text) else self.station(piece)
             if not strict and (station is None or is_short(rest)):
                 continue
             if (inner := self._peel(rest, done, reasons)) is None:
@@ -376,7 +373,7 @@ def _of_machine_with_letter(match: Match, text: str) -> Match | None:
 def _placed(match: Match, station: str | None, feature: str) -> Match:
     """A name with the station or the feature that a piece of it says; R of a radius and D of a diameter are symbols."""
     station = station or station_at_end(feature)
-    if match.parameter.endswith({"R": "_radius", "r": "_radius", "D": "_diameter"}.get(station or "", "-")):
+    if is_letter_of(station or "", match.parameter):
         return match  # few machines reach a station D or R
     return evolve(match, station=station) if station else evolve(match, feature=feature or None)
 

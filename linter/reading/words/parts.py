@@ -21,6 +21,7 @@ from linter.reading.words.dictionary import plain_spellings, word_key
 from linter.reading.words.mapping import Aspect
 
 _DATA = Path(__file__).resolve().parent / "data"
+PARTS = _DATA / "parts.csv"
 _LONGEST = 80
 _APART = re.compile(r"[ /,:;+&'’`´=|()\[\]<>*]+")
 _ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
@@ -62,7 +63,7 @@ class _Meaning:
 def _lexicon() -> dict[str, tuple[Concepts, ...]]:
     """Word key to the concepts that it can name; an empty set for a word that only joins others."""
     table: dict[str, tuple[Concepts, ...]] = {}
-    for word, said in columns_of(_DATA / "parts.csv", "word", "concepts"):
+    for word, said in columns_of(PARTS, "word", "concepts"):
         key, concepts = " ".join(_APART.split(word_key(word))), frozenset(said.split())
         known = table.get(key, ())
         if concepts not in known:
@@ -90,6 +91,11 @@ def named_by_parts(text: str) -> Named | None:
 def is_bearing(text: str) -> bool:
     """Whether a word says bearing and nothing else."""
     return frozenset({"bearing"}) in _of_word(word_key(text)) if text else False
+
+
+def tells_feature(text: str) -> bool:
+    """Whether a word is one of the trade for a part or a feature."""
+    return any(_of_word(word_key(text)))
 
 
 def names_place(text: str) -> bool:
