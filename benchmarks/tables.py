@@ -6,9 +6,11 @@ import random
 from pathlib import Path
 
 from tests.designs.complete import complete_design
-from tests.designs.faults import faulty_design
+from tests.designs.faults import FAULTS, faulty_design
 
 DESIGNS = 150
+#: Faults of a spoiled workbook; some make more than one finding.
+PLANTED = 37
 
 
 def cell(value: object) -> str:
@@ -21,25 +23,44 @@ def cell(value: object) -> str:
     return "" if value is None or (isinstance(value, float) and math.isnan(value)) else str(value)
 
 
-def write_table(path: Path, stations: int, faulty: float = 0.0) -> Path:
-    """One CSV table of machines with two positions each; ``faulty`` is the share of machines with a planted fault."""
-    designs = {
-        bad: [(faulty_design(seed)[0] if bad else complete_design(seed)).rows for seed in range(DESIGNS)]
-        for bad in ((False, True) if faulty else (False,))
-    }
+def write_table(path: Path, stations: int, faulty: float = 0.0, designs: int = DESIGNS) -> Path:
+    """One CSV table of machines with two positions each, of so many designs that come again and again.
+
+    ``faulty`` is the share of machines with a planted fault.
+    """
+    made: dict[tuple[bool, int], list[dict[str, object]]] = {}
     rows: list[dict[str, str]] = []
     number = 0
     while len(rows) < stations:
         bad = math.floor((number + 1) * faulty + 1e-9) > math.floor(number * faulty + 1e-9)
+        seed = number % designs
+        if (bad, seed) not in made:
+            made[bad, seed] = list((faulty_design(seed)[0] if bad else complete_design(seed)).rows)
         rows += [
             {**{name: cell(value) for name, value in row.items()}, "machine": f"M{number:06d}"}
-            for row in designs[bad][number % DESIGNS]
+            for row in made[bad, seed]
         ]
         number += 1
     names = list(dict.fromkeys(name for row in rows for name in row))
     with path.open("w", encoding="utf-8") as stream:
         stream.write(";".join(names) + "\n")
         stream.writelines(";".join(row.get(name, "") for name in names) + "\n" for row in rows)
+    return path
+
+
+def write_spoiled(path: Path) -> Path:
+    """A workbook of one machine with two positions into which so many faults were planted that it has 40 findings."""
+    import xlsxwriter
+
+    design = complete_design(0)
+    for fault in [fault for fault in FAULTS.values() if fault.needed(design)][:PLANTED]:
+        design = fault.plant(design, random.Random(fault.name))
+    rows = [{name: cell(value) for name, value in row.items()} for row in design.rows]
+    names = list(dict.fromkeys(name for row in rows for name in row))
+    with xlsxwriter.Workbook(path) as book:
+        sheet = book.add_worksheet()
+        for at, row in enumerate([names, *([row.get(name, "") for name in names] for row in rows)]):
+            sheet.write_row(at, 0, row)
     return path
 
 
