@@ -27,6 +27,8 @@ from linter.rulebook.load import load
 ROOT = Path(__file__).resolve().parents[1]
 PAGE = ROOT / "docs" / "performance.md"
 BEGIN, END = "<!-- figures: written by python -m benchmarks.figures --write -->", "<!-- end of figures -->"
+#: Rulebooks of the archive.
+VERSIONS = ("2026.5", "2026.6")
 Row = tuple[str, float, str, float | None, float | None, float | None]
 
 
@@ -135,7 +137,7 @@ class Figures:
             note = f"{1000 * seconds / count:.1f} ms and {size:.0f} kB of JSON a station, {peak}"
             self.add(f"whole command, html and json, {count:,} stations{with_faults}", seconds, note, table)
             if count == 2000:
-                each = seconds / (count * assessments_of(out / f"{table.stem}.result.json") / count)
+                each = seconds / sum(summary_of(out / f"{table.stem}.result.json")["outcomes"].values())
         return each
 
     def drawings(self) -> None:
@@ -161,13 +163,13 @@ class Figures:
             from linter.review.archive.workers import Processes
         except ImportError:
             return
-        count = 10_000 if self.large else 300
+        count = 10_000 if self.large else 1000
         folder = self.folder / "archive"
         folder.mkdir()
         paths = write_drawings(folder, count)
         archive = Archive(folder, self.folder / "out", Processes(os.cpu_count() or 1))
-        book = load("2026.5")
-        seconds = spent(lambda: archive.judge(archive.read(paths), book, "2026.5", "major"))
+        book = load(VERSIONS[1])
+        seconds = spent(lambda: archive.judge(archive.read(paths), book, VERSIONS[1], "major"))
         self.add(f"archive, {count:,} files read and judged", seconds, f"{1000 * seconds / count:.1f} ms a file")
         parts = []
         for start in range(0, 100_000, 16_000):
@@ -175,7 +177,7 @@ class Figures:
             write_whole(part, to_table([(0, make_stations(min(16_000, 100_000 - start)))]))
             parts.append(str(part))
         seconds, clauses = 0.0, 0
-        for version in ("2026.4", "2026.5"):
+        for version in VERSIONS:
             book = load(version)
             clauses += sum(clause.off is None for clause in book.clauses.values())
             out = self.folder / version
@@ -214,10 +216,10 @@ class Figures:
         return "\n".join(lines) + "\n"
 
 
-def assessments_of(result: Path) -> int:
-    """How many assessments a result file has: one line each."""
-    with result.open(encoding="utf-8") as lines:
-        return sum(line.startswith('  {"assumed":') for line in lines)
+def summary_of(result: Path) -> dict[str, dict[str, int]]:
+    """The counts of a result file."""
+    found: dict[str, dict[str, int]] = json.loads(result.read_text(encoding="utf-8"))["summary"]
+    return found
 
 
 def model() -> str:
@@ -235,6 +237,7 @@ def main() -> None:
     options.add_argument("--large", action="store_true", help="20 000 stations and 10 000 files too")
     options.add_argument("--write", action="store_true", help="put the table into docs/performance.md")
     asked = options.parse_args()
+    os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     with tempfile.TemporaryDirectory() as folder:
         figures = Figures(Path(folder), asked.large)
         figures.run()

@@ -23,7 +23,7 @@ from linter.review.archive.stages import write_whole
 from linter.review.archive.workers import Processes
 from linter.rulebook.load import load
 
-VERSIONS = ("2026.4", "2026.5")
+VERSIONS = ("2026.5", "2026.6")
 
 
 def children(process: int) -> list[int]:
