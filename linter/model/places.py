@@ -48,7 +48,7 @@ class Place:
 
     def __str__(self) -> str:
         """The place in words: file, sheet and cell, or file and pointer."""
-        return " ".join(part for part in (self.file, self.sheet, self.cell or self.pointer) if part)
+        return " ".join(filter(None, (self.file, self.sheet, self.cell or self.pointer)))
 
     def short(self) -> str:
         """The place inside its file, for a report that names the file once."""

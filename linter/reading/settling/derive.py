@@ -126,8 +126,13 @@ class _Filling:
                 assumed[name] = Assumption(doubtful, "; or ".join(reasons))
         return evolve(s, numbers=numbers, choices=choices, assumed=assumed, derived=derived)
 
+    @property
+    def told(self) -> bool:
+        """Whether as many problems are told as are told one by one."""
+        return len(self.problems) >= _MOST_TOLD
+
     def tell(self, kind: str, row: int, name: str, read: str, code: str, expected: str, sentence: str) -> None:
-        if len(self.problems) >= _MOST_TOLD:
+        if self.told:
             return
         place = self.stations.place(DESIGNATION, row)
         where = place or Place("")
@@ -168,7 +173,7 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
         if text:
             if bearings is not None:
                 _listed(filling, row, text, bearings)
-            _one(filling, row, _said(text, _stated_sizes(filling, row)))
+            _one(filling, row, _said(text, _stated_sizes(filling, row) if _leaves_width(text) else None))
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
 
 
@@ -225,6 +230,13 @@ def known_designation(text: str, sizes: tuple[float, float, float] | None = None
         strange = ", ".join(visible(sign, 20) for sign, why in read.reported if why == IN_FRONT)
         return Designation(text, read.normalised, refusal=f"{strange} {IN_FRONT}, {read.basic}")
     return read
+
+
+@lru_cache(maxsize=4096)
+def _leaves_width(text: str) -> bool:
+    """Whether the sizes that stand beside a designation can settle what it leaves open."""
+    read = read_designation(text)
+    return bool(read.derived) and "ring_width" not in read.derived
 
 
 def _stated_sizes(filling: _Filling, row: int) -> tuple[float, float, float] | None:
@@ -319,6 +331,8 @@ def _compare(filling: _Filling, row: int, name: str, text: str, value: float | s
 
 def _refused(filling: _Filling, row: int, text: str, read: Designation) -> None:
     """A designation that has to be asked about; a number of another kind does no harm where the sizes are stated."""
+    if filling.told:
+        return
     stated = all(filling.is_stated(name, row) for name in ("bore_diameter", "outside_diameter", "ring_width"))
     harmless = stated and not read.derived
     said = f"the designation {visible(text, 60)} is not understood: {read.refusal}"

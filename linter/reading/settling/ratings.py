@@ -39,14 +39,15 @@ def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
         if not small.any():
             continue
         numbers[name] = np.where(small, np.nan, values)
-        for row in np.flatnonzero(small):
-            place = stations.place(name, int(row))
-            read = f"{values[row]:g}"
+        rows = np.flatnonzero(small)
+        for row, value, of in zip(rows.tolist(), values[rows].tolist(), bore[rows].tolist(), strict=True):
+            place = stations.place(name, row)
+            read = f"{value:g}"
             where = f"{place}: " if place is not None else ""
-            of_bore = "" if np.isnan(bore[row]) else f" with {bore[row]:g} mm bore"
+            of_bore = "" if of != of else f" with {of:g} mm bore"
             problems.append(
                 Problem(
-                    "unreadable", int(row), name, place, read, "a load rating with its unit, N or kN",
+                    "unreadable", row, name, place, read, "a load rating with its unit, N or kN",
                     f"{where}{read} N is far below any load rating of a bearing{of_bore}, in kN it "
                     "would be a usual one; expected a load rating with its unit, N or kN; the value is not used.",
                     "rating-unit",
