@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
 from linter.checks.shared.heat_balance import (
+    GREASES,
     HOTTEST,
     Surroundings,
     assumptions,
@@ -26,7 +27,6 @@ from linter.model.stations import Bools, Floats
 from linter.model.wording import quantity_text
 
 DUTIES = ("continuous", "intermittent", "short-time")
-GREASES = ("grease", "grease for high speed")
 _DRY = "the friction of dry films is not published by such factors"
 _WAYS = {
     "stated": "with the cooling_factor stated",
@@ -106,11 +106,11 @@ def balanced(view: View, limits: Limits) -> Result:
             Working("seal_torque", "M_s", "torque of contact seals", found.seal, "N.mm", "K_S1 d_s^2.25 + K_S2"),
             Working("added", "", "heat of other parts for this position", around.added, "W"),
             Working("ambient", "", "surroundings", around.ambient, "degC"),
-            Working("cool_viscosity", "ν", "viscosity at the coolest", viscosity_at(view, coolest),
+            Working("cool_viscosity", "ν", "viscosity at the coolest", viscosity_at(found, coolest),
                     "mm2/s", "ASTM D341"),
             Working("cool_power", "P_f", "friction power at the coolest", power[0], "W", "(M_0 + M_1 + M_s) ω"),
             Working("coolest", "", "coolest steady temperature", coolest, "degC", "friction power = heat given off"),
-            Working("hot_viscosity", "ν", "viscosity at the hottest", viscosity_at(view, hottest),
+            Working("hot_viscosity", "ν", "viscosity at the hottest", viscosity_at(found, hottest),
                     "mm2/s", "ASTM D341"),
             Working("hot_power", "P_f", "friction power at the hottest", power[1], "W", "(M_0 + M_1 + M_s) ω"),
             Working("maker_power", "", "friction power at the hottest by the maker's method, for comparison",
@@ -164,7 +164,7 @@ def thermal_speed(view: View, limits: Limits) -> Result:
     found, around = friction_of(view, limits), surroundings(view, limits)
     warmest = np.full(view.count, float(limits["warmest"]))
     difference = within(warmest - around.ambient)
-    nu = viscosity_at(view, warmest)
+    nu = viscosity_at(found, warmest)
     at = np.where(np.isnan(difference), np.nan, warmest)
     left = np.array([around.given_off(at, end) - around.added for end in (1, 0)])  # the least, the largest
     share, drag = (np.array(ends)[::-1] for ends in (found.share, found.lubricant))

@@ -123,25 +123,39 @@ def ball_state(view: View) -> BallState:
     )
 
 
-def _applies(view: View) -> Bools:
+def _unloaded(view: View) -> Bools:
+    """Rows without preload whose axial load is not stated."""
+    return (preload_force(view) == 0.0) & ~view.stations.known("axial_load")
+
+
+def _applies(view: View, limits: Limits) -> Bools:
     kind = view.stations.choice("bearing_type")
     unloaded = total_axial_load(view) == 0.0
+    if limits.get("unstated_axial_load") is not None:
+        unloaded |= _unloaded(view)
     return (is_ball(view) | ~kind.known) & ~unloaded
 
 
 def _reasons(view: View) -> NDArray[Any]:
     kind = view.stations.choice("bearing_type")
     roller = kind.known & ~is_ball(view)
-    return np.where(
-        roller, "the rolling elements are rollers", "no axial load or preload presses the balls on both raceways"
-    ).astype(object)
+    told = np.where(
+        _unloaded(view),
+        "neither a preload nor an axial load is stated that would press the balls on both raceways",
+        "no axial load or preload presses the balls on both raceways",
+    )
+    return np.where(roller, "the rolling elements are rollers", told).astype(object)
 
 
-def _assumed(view: View) -> list[Assumes]:
+def _assumed(view: View, limits: Limits) -> list[Assumes]:
     s = view.stations
     word = np.full(view.count, "bearing steel", dtype=object)
     reason = "not stated; bearing steel stands in"
-    return [Assumes("ring_material", word, "", reason, ~s.choice("ring_material").known)]
+    found = [Assumes("ring_material", word, "", reason, ~s.choice("ring_material").known)]
+    if (load := limits.get("unstated_axial_load")) is not None:
+        none = np.full(view.count, float(load))
+        found.append(Assumes("axial_load", none, "N", "not stated; none is taken", _unloaded(view) & is_ball(view)))
+    return found
 
 
 def _working(view: View, state: BallState) -> list[Working]:
@@ -187,7 +201,7 @@ def ball_inertia(view: View, limits: Limits) -> Result:
         unit="1",
         observed=np.where(stress_leads, np.nan, ratio),
         upper=np.where(stress_leads, np.nan, float(limits["share_near"])),
-        applies=_applies(view),
+        applies=_applies(view, limits),
         reason=lambda: _reasons(view),
         missing=state.missing,
         variant=lambda: np.where(stress_leads, "stress", "").astype(object),
@@ -198,7 +212,7 @@ def ball_inertia(view: View, limits: Limits) -> Result:
                 "N",
             ),
         },
-        assumed=lambda: _assumed(view),
+        assumed=lambda: _assumed(view, limits),
         working=lambda: [
             *_working(view, state),
             Working("share", "F_c/Q", "centrifugal force over ball load", ratio, "1", "F_c/Q"),
@@ -222,7 +236,7 @@ def spin(view: View, limits: Limits) -> Result:
         unit="N.mm",
         observed=observed,
         upper=hold_low,
-        applies=_applies(view),
+        applies=_applies(view, limits),
         reason=lambda: _reasons(view),
         missing=state.missing,
         variant=lambda: np.where(observed <= hold_high, "remark", "").astype(object),
@@ -230,7 +244,7 @@ def spin(view: View, limits: Limits) -> Result:
             "hold_high": (hold_high, "N.mm"),
             "preload_wanted": (wanted, "N"),
         },
-        assumed=lambda: _assumed(view),
+        assumed=lambda: _assumed(view, limits),
         working=lambda: [
             *_working(view, state),
             Working("ball_spin", "n_b", "speed of the ball about its own axis", state.ball_spin, "r/min"),

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from linter.checks.shared.base import Limits, Result, View, Working, ladder
+from linter.checks.shared.base import Assumes, Limits, Result, View, Working, ladder
 from linter.checks.shared.contacts import (
     clearance_losses,
     contact,
@@ -37,7 +37,7 @@ def present(view: View, limits: Limits) -> Result:
     s = view.stations
     band = station_band(view)
     none = ~preloaded(view)
-    axial = np.abs(s.number("axial_load"))
+    axial, radial = np.abs(s.number("axial_load")), s.number("radial_load")
     load = equivalent_load(view, axial)
     rating = dynamic_rating(view).value
     least = limits["least_share"] * rating
@@ -48,6 +48,11 @@ def present(view: View, limits: Limits) -> Result:
     short = np.maximum(1.0 - load / least, 0.0)
     measure = np.where(short > 0.0, np.where(fast, 2.0, 1.0) + short, np.minimum(least / np.maximum(load, LEAST), 1.0))
     measure = np.where(np.isnan(load + least + relative), np.nan, measure)
+    unstated = np.zeros(view.count, dtype=bool)
+    if (nothing := limits.get("unstated_load")) is not None:  # what it comes to without any load, unless that closes
+        unstated = none & np.isnan(axial) & np.isnan(radial) & ~np.isnan(least) & (relative <= 1.0)
+        load = np.where(unstated, float(nothing), load)
+        measure = np.where(unstated, 2.0, measure)
     return Result(
         measure=np.where(none, measure, np.where(np.isnan(band.nominal), np.nan, 0.0)),
         unit="N",
@@ -58,18 +63,22 @@ def present(view: View, limits: Limits) -> Result:
         missing={
             "bearing_type": ~s.choice("bearing_type").known,
             **{name: rows & ~none for name, rows in band.missing.items()},
-            "radial_load": none & np.isnan(s.number("radial_load")),
-            "axial_load": none & np.isnan(axial),
+            "radial_load": none & np.isnan(radial) & ~unstated,
+            "axial_load": none & np.isnan(axial) & ~unstated,
             "dynamic_rating": none & np.isnan(rating),
             "static_rating": none & np.isnan(static_load_rating(view).value),
             "contact_angle": none & np.isnan(contact(view).free_angle),
             "speed_max": none & np.isnan(relative),
         },
-        variant=lambda: np.where(none, np.where(fast, "fast", ""), "preloaded").astype(object),
+        variant=lambda: np.select([unstated, ~none, fast], ["unstated", "preloaded", "fast"], "").astype(object),
         facts=lambda: {
             "wanted": (least, "N"),
             "speed_limit": (limits["fast_share"] * s.number("limiting_speed"), "r/min"),
         },
+        assumed=lambda: [
+            Assumes(name, np.zeros(view.count), "N", "not stated; none is taken, the safe side here", unstated)
+            for name in ("radial_load", "axial_load")
+        ],
         working=lambda: [
             Working("rating", "C", "dynamic rating", rating, "N"),
             Working("least", "F_min", "least load", least, "N", "share · C"),

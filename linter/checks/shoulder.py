@@ -3,6 +3,7 @@
 import numpy as np
 
 from linter.checks.shared.base import Limits, Result, View, Working, ladder, within
+from linter.checks.shared.lands import LAND, land_above, lands_between
 from linter.checks.shared.quantities import preload_force, total_axial_load
 from linter.checks.shared.two_sides import (
     BASIC,
@@ -25,8 +26,6 @@ from linter.checks.shared.two_sides import (
 from linter.checks.shared.undercuts import undercut_of
 from linter.mechanics import abutment, materials
 from linter.model.stations import Bools, Floats
-
-LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder_diameter"}
 
 
 def _heights(view: View, limits: Limits, *ends: str) -> list[Floats]:
@@ -108,9 +107,10 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
     wanted = abutment_wanted(view)[side]
     name, land_name = f"{side}_shoulder_diameter", LAND[side]
     sign = 1.0 if side == "shaft" else -1.0
-    basic, land = s.number(BASIC[side]), s.number(land_name)
+    basic = s.number(BASIC[side])
     size = limited(view, name, limits.table("general"))
     least, most = (size.smallest, size.largest) if side == "shaft" else (size.largest, size.smallest)
+    land, land_assumed = land_above(view, limits, side, most)
     height = 0.5 * sign * (least - basic)
     strict, loose = _heights(view, limits, "strict", "least" if published else "loose")
     edge = np.nan_to_num(abutment.chamfer_max(chamfer(view).value, s.number("bore_diameter"))[0], nan=0.0)
@@ -153,7 +153,7 @@ def _height(view: View, limits: Limits, side: str, *, published: bool = False) -
             "bound_strict": (basic + sign * 2.0 * strict, "mm"),
             "land": (land, "mm"),
         },
-        assumed=lambda: [chamfer(view).assumed, size.assumed],
+        assumed=lambda: [chamfer(view).assumed, size.assumed, land_assumed],
         working=lambda: [
             Working("basic", "d" if side == "shaft" else "D", "ring diameter at the seat", basic, "mm"),
             Working("chamfer", "r_s min", "smallest ring chamfer", chamfer(view).value, "mm"),
@@ -281,11 +281,10 @@ def other_ring(view: View, limits: Limits) -> Result:
 
 def other_ring_of(view: View, limits: Limits, wanted: Sides) -> Result:
     """The same; ``wanted``: where there is a shoulder."""
-    s = view.stations
-    inner, outer = (s.number(LAND[side]) for side in SIDES)
     shaft, housing = (limited(view, f"{side}_shoulder_diameter", limits.table("general")) for side in SIDES)
+    between = lands_between(view, limits, shaft.largest, housing.smallest, wanted)
+    inner, outer, room = between.inner, between.outer, between.room
     gap = {"shaft": 0.5 * (outer - shaft.largest), "housing": 0.5 * (housing.smallest - inner)}
-    room = within(0.5 * (outer - inner))
     wanted_gap, least_gap = limits["gap_wanted"] * room, limits["gap_least"] * room
     lands = {"inner_ring_shoulder_diameter": ~np.isnan(inner), "outer_ring_shoulder_diameter": ~np.isnan(outer)}
     known = {"shaft": ~np.isnan(shaft.largest), "housing": ~np.isnan(housing.smallest)}
@@ -306,7 +305,7 @@ def other_ring_of(view: View, limits: Limits, wanted: Sides) -> Result:
         missing=sides.missing, withheld=sides.withheld, variant=sides.variant,
         facts=lambda: {"shaft_most": (outer - 2.0 * wanted_gap, "mm"),
                        "housing_least": (inner + 2.0 * wanted_gap, "mm")},
-        assumed=lambda: [shaft.assumed, housing.assumed],
+        assumed=lambda: [shaft.assumed, housing.assumed, *between.assumed],
         working=lambda: [
             Working("inner_land", "d_1", "land of the inner ring", inner, "mm"),
             Working("outer_land", "D_1", "land of the outer ring", outer, "mm"),

@@ -182,6 +182,12 @@ def cage(view: View, limits: Limits) -> Result:
     )  # fmt: skip
 
 
+def _beyond_usual(table: Mapping[str, NDArray[Any]], hottest: Floats, coldest: Floats) -> Bools:
+    """Rows hotter or colder than some kind of cage withstands, so that the kind has to be stated."""
+    warm, cold = (table[name].astype(float) for name in ("low", "coldest"))
+    return (hottest > np.nanmin(warm)) | (coldest < np.nanmax(cold))
+
+
 def cage_temperature(view: View, limits: Limits) -> Result:
     """Temperature of the cage in use, when soaked and at cold start against what its material holds."""
     s = view.stations
@@ -195,14 +201,17 @@ def cage_temperature(view: View, limits: Limits) -> Result:
     chill = coldest < cold
     measure = np.where(chill, np.fmax(by_heat, limits["cold_measure"]), by_heat)
     cold_leads = chill & ~(by_heat > limits["cold_measure"])
+    taken = s.assumed.get("cage")
+    open_kind = taken.rows & _beyond_usual(table, hottest, coldest) if taken is not None else np.zeros_like(chill)
     return Result(
         measure=measure,
         unit="degC",
         observed=np.where(cold_leads, coldest, hottest),
         lower=np.where(cold_leads, cold, np.nan),
         upper=np.where(cold_leads, np.nan, warm_low),
-        applies=bound | ~kind.known,
+        applies=bound | ~kind.known | open_kind,
         reason="a metal cage holds any temperature that the rings hold",
+        missing={"cage": open_kind},
         variant=lambda: np.where(cold_leads, "cold", "").astype(object),
         assumed=lambda: in_use_alone(view),
         working=lambda: [

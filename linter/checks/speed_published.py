@@ -166,6 +166,14 @@ def maker_limit(view: View, limits: Limits) -> Result:
     speed, limit, reference = s.number("speed_max"), s.number("limiting_speed"), s.number("reference_speed")
     corrections = arrangement_corrections(view, limits)
     allowed = maker_speed(view, limits)
+    least, unstated = np.full(view.count, np.nan), np.zeros(view.count, dtype=bool)
+    if limits.has_table("limits"):  # up to the lowest that makers print every one of them agrees
+        low, _ = _published(view, limits, s.choice("lubrication"))
+        rubs = np.where(s.choice("closure").is_in("contact seal"), limits["contact_seal_factor"], 1.0)
+        least = rubs * low / mean_diameter(view)
+        unstated = np.isnan(limit) & (speed <= least * product(corrections))
+        limit = np.where(unstated, least, limit)
+        allowed = np.where(unstated, least * product(corrections), allowed)
     by_limit = ladder(speed, allowed, limits["minor_share"] * allowed, limits["agreement_share"] * allowed)
     by_reference = np.minimum(ladder(speed, reference), 2.0)
     measure = np.fmax(by_limit, by_reference)
@@ -179,13 +187,21 @@ def maker_limit(view: View, limits: Limits) -> Result:
         upper=np.where(leads, reference, allowed),
         missing={"limiting_speed": np.isnan(limit)},
         variant=lambda: np.select(
-            [leads, (measure > 1.0) & corrected, (measure > 1.0), plain], ["thermal", "corrected", "", "attention"], ""
+            [leads, (measure > 1.0) & corrected, (measure > 1.0), unstated, plain],
+            ["thermal", "corrected", "", "unstated", "attention"],
+            "",
         ).astype(object),
         facts=lambda: {
             "attention": (limits["attention_share"] * allowed, "r/min"),
             "factors": factors_told(corrections),
         },
-        assumed=lambda: unstated_assumed(view, limits),
+        assumed=lambda: [
+            *unstated_assumed(view, limits),
+            Assumes(
+                "limiting_speed", least, "r/min",
+                "not stated; the lowest that makers print for the kind, bore and lubrication stands in", unstated,
+            ),
+        ],
         working=lambda: [
             Working("speed", "n", "highest speed", speed, "r/min"),
             Working("limit", "n_lim", "maker's limiting speed", limit, "r/min"),

@@ -1,14 +1,22 @@
 """Documented defaults of a rulebook: what stands in for what a table leaves open, each an assumption."""
 
+from collections.abc import Mapping
+from typing import Any
+
 import numpy as np
 from attrs import evolve
 
+from linter.checks.shared.base import View
 from linter.model.stations import Assumption, Bools, Choice, Stations
+from linter.model.vocabulary import parameter
 from linter.reading.words.bearing_tables import size_table
+from linter.rulebook.gates import holds
 from linter.rulebook.model import Default, Rulebook
 
 #: What a value can be computed from; without one of them nothing is.
 _BASES = {"on_time", "cooling_factor", "cooling_surface"}
+#: The code of what is told of a designation that is a pair of bearings.
+PAIR = "pair"
 _SIZE = ("bore_diameter", "outside_diameter", "ring_width")
 
 
@@ -42,6 +50,10 @@ def _with_words(stations: Stations, rulebook: Rulebook) -> Stations:
     for default in rulebook.defaults:
         column = stations.choice(default.parameter)
         rows = ~column.known & _holds(default, stations)
+        if default.by_designation:
+            rows &= _read_whole(stations)
+        if rows.any() and (default.when or default.not_when):
+            rows &= _under(default, View(evolve(stations, choices=choices)))
         if not rows.any():
             continue
         codes = column.codes.copy()
@@ -55,7 +67,7 @@ def _with_words(stations: Stations, rulebook: Rulebook) -> Stations:
 
 
 def _holds(default: Default, stations: Stations) -> Bools:
-    """Rows that a default may be taken for."""
+    """Rows that a default may be taken for by the sizes and what says the same."""
     rows = np.ones(len(stations), dtype=bool)
     if default.unless:
         rows &= ~stations.known(default.unless)
@@ -66,3 +78,30 @@ def _holds(default: Default, stations: Stations) -> Bools:
         sizes = zip(*(stations.number(name).tolist() for name in _SIZE), strict=True)
         rows &= np.array([printed.get(size) == {default.value} for size in sizes], dtype=bool)
     return rows
+
+
+def _read_whole(stations: Stations) -> Bools:
+    """Rows whose designation is read with every sign behind it."""
+    from linter.reading.words.designations import read_designation
+
+    texts = stations.text("bearing_designation").tolist()
+    read = {text: read_designation(text) for text in dict.fromkeys(texts) if text}
+    whole = {text: bool(one.derived) and not one.reported and one.refusal is None for text, one in read.items()}
+    return np.array([whole.get(text, False) for text in texts], dtype=bool)
+
+
+def _under(default: Default, view: View) -> Bools:
+    """Rows whose positions meet the conditions of a default."""
+
+    def met(condition: Mapping[str, Any]) -> Bools:
+        return np.logical_and.reduce([holds(view, name, wanted) for name, wanted in condition.items()])
+
+    rows = met(default.when) if default.when else np.ones(view.count, dtype=bool)
+    if parameter(default.parameter).level == "machine":
+        rows = view.to_stations(view.to_machines(rows, "all"))
+    if not default.not_when:
+        return rows
+    against = np.zeros(view.count, dtype=bool)
+    against[[p.row for p in view.stations.problems if p.code == PAIR and p.row is not None]] = True
+    against = np.logical_or.reduce([against, *map(met, default.not_when)])
+    return rows & ~view.to_stations(view.to_machines(against, "any"))

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from linter.model.vocabulary import parameter, vocabulary
+from linter.rulebook.gates import wrong_condition
 from linter.rulebook.model import Default, Rulebook, RulebookError
 
 
@@ -25,7 +26,7 @@ def defaults_of(base: Rulebook | None, head: Mapping[str, Any]) -> tuple[Default
     Raises
     ------
     RulebookError
-        For a word that its parameter does not have.
+        For a word that its parameter does not have, or a condition that is none.
     """
     found = {default.parameter: default for default in (base.defaults if base else ())}
     for raw in head.get("defaults", ()):
@@ -34,5 +35,13 @@ def defaults_of(base: Rulebook | None, head: Mapping[str, Any]) -> tuple[Default
             raise RulebookError("rulebook.toml", None, f"default of {name}: {raw['value']!r} is no word of it")
         if raw.get("unless", "machine") not in vocabulary():
             raise RulebookError("rulebook.toml", None, f"default of {name}: {raw['unless']!r} is no parameter")
-        found[name] = Default(**raw)
+        for condition in (raw.get("when", {}), *raw.get("not_when", ())):
+            if wrong := wrong_condition(condition):
+                raise RulebookError("rulebook.toml", None, f"default of {name}: {wrong}")
+        found[name] = default_from(raw)
     return tuple(found.values())
+
+
+def default_from(raw: Mapping[str, Any]) -> Default:
+    """A default from its plain data."""
+    return Default(**{**raw, "not_when": tuple(raw.get("not_when", ()))})

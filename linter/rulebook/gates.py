@@ -72,11 +72,11 @@ def must_rows(clause: Clause, view: View, closes: str = ALWAYS) -> Bools:
         return np.full(count, must_be_judged(clause, closes))
     rows = np.zeros(view.count, bool)
     for condition in clause.must_when:
-        rows |= np.logical_and.reduce([_holds(view, name, wanted) for name, wanted in condition.items()])
+        rows |= np.logical_and.reduce([holds(view, name, wanted) for name, wanted in condition.items()])
     return view.to_machines(rows, "any") if machine else rows
 
 
-def _holds(view: View, name: str, wanted: Any) -> Bools:
+def holds(view: View, name: str, wanted: Any) -> Bools:
     """Positions where one condition holds; a cell that cannot be used may state anything, so it holds there."""
     if name == POSITIONS:
         return view.to_stations(view.station_count) >= wanted

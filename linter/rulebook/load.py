@@ -15,7 +15,8 @@ from attrs import evolve
 
 from linter.model.findings import Layer, Loosened
 from linter.model.packaged import data_folder
-from linter.rulebook.model import Chapter, Clause, Default, Limit, Rulebook, RulebookError, Source, Step, Table
+from linter.rulebook.defaults import default_from
+from linter.rulebook.model import Chapter, Clause, Limit, Rulebook, RulebookError, Source, Step, Table
 
 #: Name of the rulebook in the making.
 CURRENT = "current"
@@ -112,7 +113,7 @@ def from_content(content: Mapping[str, Any]) -> Rulebook:
         reasons=content.get("reasons", {}),
         reason=content.get("reason", ""),
         concession_factor=content.get("concession_factor"),
-        defaults=tuple(Default(**raw) for raw in content.get("defaults", ())),
+        defaults=tuple(default_from(raw) for raw in content.get("defaults", ())),
         digits=content.get("digits"),
     )
 

@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import Any
 
 import numpy as np
-from attrs import fields, frozen, has
+from attrs import field, fields, frozen, has
 from numpy.typing import NDArray
 
 from linter.model.findings import Layer, Loosened, RulebookRecord
@@ -204,6 +204,14 @@ class Default:
         A parameter that says the same in another way: where it is stated nothing is assumed. Empty for none.
     by_size : bool
         True where it holds only for a bearing whose size is printed for that word alone.
+    when : mapping
+        Conditions as those of a clause's ``must_when``, all of which must hold; at every position, where the parameter
+        is one of the machine.
+    not_when : tuple of mapping
+        Conditions likewise; where one of them holds at any position of the machine nothing is assumed, and neither
+        beside a designation that is a pair.
+    by_designation : bool
+        True where it holds only behind a designation of which every sign is read.
     """
 
     parameter: str
@@ -211,6 +219,9 @@ class Default:
     why: str
     unless: str = ""
     by_size: bool = False
+    when: Mapping[str, Any] = field(factory=dict)
+    not_when: tuple[Mapping[str, Any], ...] = ()
+    by_designation: bool | None = None  # left out of the hash of releases that do not have it
 
 
 @frozen(eq=False)

@@ -9,7 +9,7 @@ import numpy as np
 from attrs import frozen
 from numpy.typing import NDArray
 
-from linter.checks.shared.base import Assumes, Limits, View, shared, within
+from linter.checks.shared.base import Assumes, Limits, View, within
 from linter.checks.shared.quantities import contact_angle, mean_diameter, static_load_rating
 from linter.checks.shared.rated_life import loads
 from linter.checks.shared.seat_fits import row_words
@@ -21,6 +21,7 @@ HOTTEST = 400.0
 """degC; no bearing is looked for beyond it."""
 _WARMEST_AIR, _COLDEST_AIR = 200.0, -60.0
 _THICKEST = 1e6
+GREASES = ("grease", "grease for high speed")
 TO_AIR = ("still air", "air stream")
 
 
@@ -42,6 +43,10 @@ class Friction:
         Power as stated [W].
     load_assumed : bool array
         Rows whose loads are not known, so that the reference load stands in.
+    oil : tuple of float array
+        Constants of the line on which the viscosity of the (base) oil lies.
+    oil_assumed : bool array
+        Rows whose grease is not known, so that the oil of the reference grease stands in.
     """
 
     lubricant: Ends
@@ -50,6 +55,8 @@ class Friction:
     share: Ends
     stated: Floats
     load_assumed: Bools
+    oil: Ends
+    oil_assumed: Bools
 
 
 @frozen(eq=False)
@@ -104,10 +111,24 @@ def _to_air(
     return by_air / positions * (temperature - ambient)
 
 
-@shared
-def _oil_line(view: View) -> Ends:
-    """Constants of the line on which the viscosity of each position's (base) oil lies."""
-    warm, hot = (within(view.stations.number(f"base_oil_viscosity_{t}"), 0.3) for t in (40, 100))
+def _oil_line(view: View, limits: Limits) -> tuple[Ends, Bools]:
+    """Constants of the line on which the viscosity of each position's (base) oil lies, and where it is assumed.
+
+    Where nothing is known of a grease whose heat leaves through the seats as under the reference conditions, its oil is
+    the thickest of the reference grease.
+    """
+    s = view.stations
+    names = [f"base_oil_viscosity_{t}" for t in (40, 100)]
+    warm, hot = (within(s.number(name), 0.3) for name in names)
+    assumed = np.zeros(view.count, dtype=bool)
+    if (reference := limits.get("grease_viscosity")) is not None:
+        assumed = s.choice("lubrication").is_in(*GREASES) & ~s.known(names[0]) & ~s.known(names[1])
+        assumed &= ~s.known("power_loss") & ~s.known("cooling_factor") & ~s.choice("cooling").is_in(*TO_AIR)
+        warm, hot = np.where(assumed, reference[0], warm), np.where(assumed, reference[1], hot)
+    return _line(warm, hot), assumed
+
+
+def _line(warm: Floats, hot: Floats) -> Ends:
     return lubricant.viscosity_line(warm, 40.0, np.where(hot < warm, hot, np.nan), 100.0)
 
 
@@ -116,9 +137,9 @@ def _viscosity(temperature: Floats, line: Ends) -> Floats:
         return within(np.minimum(lubricant.viscosity_on(line, temperature), _THICKEST))
 
 
-def viscosity_at(view: View, temperature: Floats) -> Floats:
+def viscosity_at(found: Friction, temperature: Floats) -> Floats:
     """Viscosity of the (base) oil at a temperature [mm2/s], at most 10^6."""
-    return _viscosity(within(temperature, _COLDEST_AIR, HOTTEST), _oil_line(view))
+    return _viscosity(within(temperature, _COLDEST_AIR, HOTTEST), found.oil)
 
 
 def friction_of(view: View, limits: Limits) -> Friction:
@@ -126,7 +147,8 @@ def friction_of(view: View, limits: Limits) -> Friction:
 
     Computed once for the same limits.
     """
-    key = (friction_of, float(limits["load_share"]), tuple(limits["ceramic_share"]))
+    grease = tuple(limits.get("grease_viscosity", ()))
+    key = (friction_of, float(limits["load_share"]), tuple(limits["ceramic_share"]), grease)
     if key not in view.cache:
         view.cache[key] = _friction(view, limits)
     found: Friction = view.cache[key]
@@ -151,14 +173,14 @@ def _friction(view: View, limits: Limits) -> Friction:
     shares = (np.where(ceramic, float(end), 1.0) for end in limits["ceramic_share"])
     return Friction(
         (low, high), load, np.nan_to_num(seal), (next(shares), next(shares)),
-        within(s.number("power_loss"), closed=True), unknown & ~np.isnan(rating),
+        within(s.number("power_loss"), closed=True), unknown & ~np.isnan(rating), *_oil_line(view, limits),
     )  # fmt: skip
 
 
 def power_at(view: View, found: Friction, speed: Floats, temperature: Floats, end: int) -> Floats:
     """Friction power at a speed and temperature [W]; end 0 the least, 1 the largest that is published."""
     inside = within(temperature, _COLDEST_AIR, HOTTEST)
-    return _power(inside, *_oil_line(view), speed, within(mean_diameter(view)), *_of_end(found, end))
+    return _power(inside, *found.oil, speed, within(mean_diameter(view)), *_of_end(found, end))
 
 
 def _of_end(found: Friction, end: int) -> tuple[Floats, ...]:
@@ -185,7 +207,7 @@ def power_by_maker(view: View, found: Friction, speed: Floats, temperature: Floa
     series = boundary.coded_series(bore, outside, width)
     deep = s.choice("bearing_type").is_in("deep groove ball") & (outside > bore) & ~found.load_assumed
     rating, (radial, axial) = within(static_load_rating(view).value), loads(view)
-    nu, turning, torque = within(viscosity_at(view, temperature)), within(speed), np.full(view.count, np.nan)
+    nu, turning, torque = within(viscosity_at(found, temperature)), within(speed), np.full(view.count, np.nan)
     for one in series.known:
         r = deep & series.is_word(one)
         try:
@@ -248,7 +270,7 @@ def _surroundings(view: View, limits: Limits) -> Surroundings:
 def balance(view: View, limits: Limits, speed: Floats, found: Friction, around: Surroundings) -> Ends:
     """Coolest and hottest steady temperature of the bearing by what is published [degC]; infinite beyond 400 degC."""
     coolest, hottest = np.full((2, view.count), np.nan)
-    rubs = (*_oil_line(view), speed, within(mean_diameter(view)))
+    rubs = (*found.oil, speed, within(mean_diameter(view)))
     for to_air, given_off in ((False, _conducted), (True, _to_air)):
         rows = np.flatnonzero(around.to_air == to_air)
         ends = []
@@ -276,8 +298,8 @@ def wants(view: View, found: Friction, around: Surroundings, computed: bool = Fa
     s = view.stations
     rows = np.isnan(found.stated) | computed
     names = ("base_oil_viscosity_40", "base_oil_viscosity_100", "bore_diameter", "outside_diameter")
-    oil = {name: rows & ~s.known(name) for name in names}
-    spoilt = rows & s.known(names[0]) & s.known(names[1]) & np.isnan(viscosity_at(view, np.full(view.count, 40.0)))
+    oil = {name: rows & ~s.known(name) & ~found.oil_assumed for name in names}
+    spoilt = rows & s.known(names[0]) & s.known(names[1]) & np.isnan(viscosity_at(found, np.full(view.count, 40.0)))
     return {
         **oil,
         names[0]: oil[names[0]] | spoilt,
@@ -312,5 +334,12 @@ def assumptions(view: View, limits: Limits, found: Friction, around: Surrounding
         Assumes(
             "added_heat", np.zeros(view.count), "W", "not stated; the friction alone heats the bearing",
             ~s.known("added_heat"),
+        ),
+        *(
+            Assumes(
+                f"base_oil_viscosity_{at}", np.full(view.count, float(value)), "mm2/s",
+                "not stated; the thickest oil of the reference grease of ISO 15312 stands in", found.oil_assumed,
+            )
+            for at, value in zip((40, 100), limits.get("grease_viscosity", ()), strict=False)
         ),
     ]  # fmt: skip

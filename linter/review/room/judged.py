@@ -105,7 +105,11 @@ def anew(stations: Stations, rulebook: Rulebook, changed: Iterable[str]) -> Stat
             assumed[name] = assumption
     made = apply_defaults(evolve(stations, numbers=numbers, assumed=assumed))
     sizes = {"bore_diameter", "outside_diameter", "ring_width"}
-    moved = {d.parameter for d in rulebook.defaults if (d.unless in names) or (d.by_size and names & sizes)}
+    moved = {
+        d.parameter
+        for d in rulebook.defaults
+        if d.unless in names or (d.by_size and names & sizes) or any(names & c.keys() for c in (d.when, *d.not_when))
+    }
     if not moved:
         return made
     choices = dict(made.choices)
