@@ -22,11 +22,13 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+from attrs import evolve
 
 from linter.model.findings import TABLE_CHAPTER, ReviewResult
 from linter.model.vocabulary import parameter
 from linter.reading import InputError, Reading, read_table
 from linter.review.assess import NOT_ASSESSED, assess
+from linter.review.defaults import with_defaults
 from linter.review.records import review_reading
 from linter.rulebook.gates import must_rows
 from linter.rulebook.load import load
@@ -109,8 +111,9 @@ def verdicts(stations: Stations, book: Rulebook) -> Verdicts:
 
 
 def result_of(rows: Sequence[Row], book: Rulebook) -> ReviewResult:
-    """A review of rows that stand in no file."""
-    return review_reading(Reading("", "", "", stations_from_rows(list(rows)), (), (), understand=list), book)
+    """A review of rows that stand in no file, with what the rulebook assumes."""
+    stations = with_defaults(stations_from_rows(list(rows)), book)
+    return review_reading(Reading("", "", "", stations, (), (), understand=list), book)
 
 
 def batched(trials: Iterable[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iterator[tuple[Any, Verdicts, int]]:
@@ -118,7 +121,7 @@ def batched(trials: Iterable[tuple[Any, Sequence[Row]]], book: Rulebook) -> Iter
     waiting = iter(trials)
     while part := list(islice(waiting, BATCH)):
         rows = [{**row, "machine": f"{k:04d}"} for k, (_, own) in enumerate(part) for row in own]
-        found = verdicts(stations_from_rows(rows), book)
+        found = verdicts(with_defaults(stations_from_rows(rows), book), book)
         for k, (key, _) in enumerate(part):
             yield key, found, k
 
@@ -159,7 +162,7 @@ def read_result(suffix: str, content: bytes, book: Rulebook, folder: Path) -> Re
         reading = read_table(path, shown_as=path.name)
     except InputError:
         return None
-    return review_reading(reading, book)
+    return review_reading(evolve(reading, stations=with_defaults(reading.stations, book)), book)
 
 
 def read_gate(suffix: str, content: bytes, book: Rulebook, folder: Path) -> str:

@@ -6,7 +6,7 @@ from attrs import frozen
 from linter.checks.shared.base import Assumes, Limits, View, within
 from linter.checks.shared.quantities import BALL_TO_SECTION, ball_diameter, pitch_diameter
 from linter.checks.shared.two_sides import CLOSE, Sides
-from linter.model.stations import Bools, Floats
+from linter.model.stations import Floats
 
 LAND = {"shaft": "inner_ring_shoulder_diameter", "housing": "outer_ring_shoulder_diameter"}
 
@@ -56,10 +56,9 @@ def usual_land(view: View, limits: Limits, side: str) -> UsualLand:
     return UsualLand(high, low)
 
 
-def _assumed(side: str, values: Floats, rows: Bools, which: str) -> Assumes:
-    """The assumption behind a land that is not stated; ``which`` is the end that is worse for the clause."""
-    reason = f"not stated; the {which} land that is usual for balls of this size stands in, the safe side here"
-    return Assumes(LAND[side], values, "mm", reason, rows)
+#: Why a usual land stands in for one that is not stated: the end of them that is worse for the clause.
+_LOWEST = "not stated; the lowest land that is usual for balls of this size stands in, the safe side here"
+_HIGHEST = "not stated; the highest land that is usual for balls of this size stands in, the safe side here"
 
 
 def land_above(view: View, limits: Limits, side: str, shoulder: Floats) -> tuple[Floats, Assumes]:
@@ -89,7 +88,7 @@ def land_above(view: View, limits: Limits, side: str, shoulder: Floats) -> tuple
     beyond = (shoulder - low) * (1.0 if side == "shaft" else -1.0)
     taken = np.isnan(stated) & (beyond <= CLOSE)
     land = np.where(taken, low, stated)
-    return land, _assumed(side, land, taken, "lowest")
+    return land, Assumes(LAND[side], land, "mm", _LOWEST, taken)
 
 
 @frozen(eq=False)
@@ -143,5 +142,5 @@ def lands_between(view: View, limits: Limits, shaft: Floats, housing: Floats, wa
     taken &= (housing - high[0] >= gap) | ~wanted["housing"]
     inner, outer = (np.where(taken, h, d) for h, d in zip(high, stated, strict=True))
     ends = zip(LAND, (inner, outer), stated, strict=True)
-    assumed = tuple(_assumed(side, land, taken & np.isnan(d), "highest") for side, land, d in ends)
+    assumed = tuple(Assumes(LAND[side], land, "mm", _HIGHEST, taken & np.isnan(d)) for side, land, d in ends)
     return Lands(inner, outer, within(0.5 * np.where(taken, low[1] - low[0], outer - inner)), assumed)
