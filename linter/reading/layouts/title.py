@@ -13,6 +13,8 @@ from linter.reading.words.headings import Heading, Words
 
 #: Rows that are looked at: a title block is short, and a long text without a heading is no title.
 MOST_ROWS = 1000
+#: Cells of a row of a title block: label, value and unit.
+MOST_IN_TITLE = 3
 _UNITS_SENTENCE = re.compile(
     r"(?:unless\s+otherwise\s+(?:specified|stated|noted|indicated)[,:]?\s*)?"
     r"(?:all|alle|toutes\s+les|todas\s+las|tutte\s+le|все|linear|\s)*\s*"

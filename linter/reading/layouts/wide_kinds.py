@@ -9,7 +9,7 @@ from attrs import define
 
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.layouts.lost import ENOUGH, values_of
-from linter.reading.layouts.title import begins_with_label, is_label, units_said
+from linter.reading.layouts.title import MOST_IN_TITLE, begins_with_label, is_label, units_said
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.headings import Heading, Words
 
@@ -66,9 +66,17 @@ class RowKinds:
         values = sum(values_of([grid.columns[c][row]], [self.headings[c]]) for c in filled)
         if filled[0] in keys and is_label(text) and values < ENOUGH:
             return _OTHER_ROW
+        if len(filled) <= MOST_IN_TITLE < behind(self.table) - 1 and filled[0] in keys and self._states_machine(text):
+            return _OTHER_ROW
         if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
         return ""
+
+    def _states_machine(self, text: str) -> bool:
+        """Whether a text in the place of a station is the name of a value of the machine (``Rotor mass``)."""
+        heading = self.words.heading(text)
+        named = heading is not None and heading.parameter not in ("machine", "station")
+        return named and heading is not None and heading.entry.level == "machine"
 
     def longer(self) -> list[int]:
         """Rows with a cell behind the last heading."""
