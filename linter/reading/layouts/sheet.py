@@ -21,7 +21,15 @@ from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
-from linter.reading.layouts.title import Title, TitleCell, cells_of_machine, is_title_row, label_and_value, read_title
+from linter.reading.layouts.title import (
+    MOST_IN_TITLE,
+    Title,
+    TitleCell,
+    cells_of_machine,
+    is_title_row,
+    label_said,
+    read_title,
+)
 from linter.reading.layouts.wide_heading import named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
@@ -105,14 +113,11 @@ class _Sheet:
         for row in range(grid.height):
             if not kinds[row]:
                 continue
-            heads = row
-            while heads > below and (kinds[heads - 1] or self._is_title(heads - 1)):
-                heads -= 1
-            if kinds[row] == "seats" and heads == row:
-                heads = self._station_above(row, below)
-            if kinds[row] == "wide":
-                heads = self._machine_above(heads, below, blank)
+            heads = self._heads(row, below, kinds)
             stands_apart = heads > 0 and blank[heads - 1]
+            if any(kind in ("wide", "seats") for kind in kinds[starts[-1] : row]):
+                titled = self._title_above(heads, row, below, blank)
+                heads, stands_apart = titled, stands_apart or titled < heads
             if kinds[row] == "seats" and starts[-1] < heads < row:
                 if any(kinds[starts[-1] : row]):
                     starts.append(heads)
@@ -125,20 +130,37 @@ class _Sheet:
         starts.append(grid.height)
         return [(top, bottom) for top, bottom in pairwise(starts) if bottom > top]
 
-    def _machine_above(self, heads: int, below: int, blank: Sequence[bool]) -> int:
-        """First row of labels and values that name the machine of a table, blank rows around them; else the row."""
-        last = heads - 1
-        while last > below and blank[last]:
-            last -= 1
-        first, named = last + 1, False
-        while first > below and not blank[first - 1]:
-            texts = [text for column in range(self.grid.width) if (text := self.grid.text(first - 1, column))]
-            heading = self.words.heading(label_and_value(texts[0])[0])
-            if len(texts) > 1 and len(texts) % 2:
-                return heads
-            named |= heading is not None and heading.parameter == "machine" and not heading.station
-            first -= 1
-        return first if named and first <= last and (first == 0 or blank[first - 1]) else heads
+    def _heads(self, row: int, below: int, kinds: Sequence[str]) -> int:
+        """The first row of a heading: of those above it that head it too, or name its machine or station."""
+        heads = row
+        while heads > below and (kinds[heads - 1] or self._is_title(heads - 1)):
+            heads -= 1
+        return self._station_above(row, below) if kinds[row] == "seats" and heads == row else heads
+
+    def _title_above(self, heads: int, row: int, below: int, blank: Sequence[bool]) -> int:
+        """Where the title block of a further table begins: labels of a machine and values, above its heading.
+
+        Blank rows may stand between block and heading, and one must stand above the block, or its first row must name
+        the machine: what stands right below the rows of the table before may be of them. Above a table that is itself
+        as narrow as a block only the machine tells one from the other.
+        """
+        top = row if heads < row else heads
+        while top > below and blank[top - 1]:
+            top -= 1
+        end = top
+        broad = sum(1 for cell in self.grid.row(row) if not is_blank(cell)) > MOST_IN_TITLE
+        while top > below and not blank[top - 1] and self._can_be_title(top - 1):
+            top -= 1
+        said = [label_said(self.grid, r, self.words) for r in range(top, end)]
+        if top == below or not blank[top - 1]:
+            first = next((k for k, name in enumerate(said) if name == "machine"), len(said))
+            top, said = top + first, said[first:]
+        return min(top, heads) if "machine" in said or (broad and any(said)) else heads
+
+    def _can_be_title(self, row: int) -> bool:
+        """Whether a row has few cells, as the rows of a title block have, or is label and value in turn."""
+        count = sum(1 for cell in self.grid.row(row) if not is_blank(cell))
+        return count <= MOST_IN_TITLE or is_title_row(self.grid, row, self.words)
 
     def _kind(self, row: int) -> str:
         """``wide``, ``long`` or ``seats`` for a row that can head a table, else empty."""

@@ -262,3 +262,11 @@ def is_title_row(grid: Grid, row: int, words: Words) -> bool:
     labels = [h for text in texts[::2] if (h := words.heading(text)) is not None]
     machine = all(h.entry.level == "machine" and h.parameter != "station" for h in labels)
     return len(texts) % 2 == 0 and len(labels) > 0 and machine and not values
+
+
+def label_said(grid: Grid, row: int, words: Words) -> str:
+    """The parameter of a machine that a row of few cells states (``Machine | Reel 4``, ``Mass: 2 kg``), or empty."""
+    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    label, value = label_and_value(texts[0]) if texts else ("", "")
+    heading = words.heading(label) if label and (value or len(texts) > 1) else None
+    return heading.parameter if heading is not None and heading.entry.level == "machine" else ""
