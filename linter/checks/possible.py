@@ -69,8 +69,15 @@ def _lands(view: View, limits: Limits) -> list[Contradiction]:
     inner, outer = s.number("inner_ring_shoulder_diameter"), s.number("outer_ring_shoulder_diameter")
     balls = is_ball(view)
 
+    deepest = limits.get("groove_depth")
+
     def where(rows: Bools) -> Floats:
         return np.where(rows & balls, 3.0, 0.0)
+
+    def beyond(height: Floats) -> Floats:
+        if deepest is None:
+            return np.zeros(view.count)
+        return where(height > (2.0 * float(deepest) * ball + slack) * (1 + 1e-9))
 
     return [
         Contradiction(
@@ -82,6 +89,16 @@ def _lands(view: View, limits: Limits) -> list[Contradiction]:
             where(outer > pitch + ball + slack),
             ("outer_ring_shoulder_diameter", "pitch_diameter", "ball_diameter"),
             "the land of the outer ring lies beyond the bottom of its groove (D_pw + D_w)",
+        ),
+        Contradiction(
+            beyond(inner - (pitch - ball)),
+            ("inner_ring_shoulder_diameter", "pitch_diameter", "ball_diameter"),
+            "the land of the inner ring lies beyond the centres of the balls, which could not be put in",
+        ),
+        Contradiction(
+            beyond(pitch + ball - outer),
+            ("outer_ring_shoulder_diameter", "pitch_diameter", "ball_diameter"),
+            "the land of the outer ring lies inside the centres of the balls, which could not be put in",
         ),
     ]
 

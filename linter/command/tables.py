@@ -20,6 +20,7 @@ UNREAD_SUFFIXES = (
 )  # fmt: skip
 _LARGEST_LOOKED_AT = 64_000_000
 _OWN_JSON = re.compile(rb'"format": ?"ringseat-[a-z]+"')
+_RESULT = "a result of this program"
 _OWN_TEXT = (
     (re.compile(rb"<\?xml[^>]*>\s*<testsuites name=\"ringseat: "), "a JUnit report of this program"),
     (re.compile(rb'\{\s*"(?:\$schema|\$id)":'), "a JSON schema"),
@@ -64,8 +65,9 @@ def find_tables(paths: Iterable[Path]) -> Tables:
     Returns
     -------
     Tables
-        A file of its own is taken as a table whatever it is called; one in a folder by the ending of its name, unless
-        its content shows that this program wrote it.
+        A file of its own is taken as a table whatever it is called, but for a result of this program: what was assumed
+        would count as stated. One in a folder is taken by the ending of its name, unless its content shows that this
+        program wrote it.
     """
     tables = Tables()
     seen: dict[Path, None] = {}
@@ -76,7 +78,7 @@ def find_tables(paths: Iterable[Path]) -> Tables:
                 _sort_in(entry, seen, tables)
             if (len(seen), len(tables.complaints)) == before:
                 tables.complaints.append(f"{shown(path)}: the folder has no table ({', '.join(TABLE_SUFFIXES)})")
-        elif wrong := _wrong_kind(path):
+        elif wrong := _wrong_kind(path) or _result(path):
             tables.complaints.append(f"{shown(path)}: {wrong}")
         else:
             seen[path] = None
@@ -133,6 +135,12 @@ def _wrong_kind(path: Path) -> str:
     return f"is {what}, not a file"
 
 
+def _result(path: Path) -> str:
+    """Why a file that this program wrote is no table: it is a result; empty for a workbook that it marked up."""
+    own = _own(path)
+    return f"is {own}, not a table" if own == _RESULT else ""
+
+
 def _own(path: Path) -> str:
     """What a file is that this program wrote, by its content; empty for any other."""
     try:
@@ -152,7 +160,7 @@ def _own(path: Path) -> str:
         except (ValueError, RecursionError):
             return ""
         named = str(content.get("format", "")) if isinstance(content, dict) else ""
-        return "a result of this program" if named.startswith("ringseat-") else ""
+        return _RESULT if named.startswith("ringseat-") else ""
     return ""
 
 

@@ -180,6 +180,8 @@ def _toml(path: Path) -> dict[str, Any]:
         return tomllib.loads(path.read_text(encoding="utf-8-sig"))
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
         raise RulebookError(path.name, None, f"cannot be read as TOML: {error}") from None
+    except RecursionError:
+        raise RulebookError(path.name, None, "cannot be read as TOML: nested too deeply") from None
 
 
 def _load_folder(folder: Path, seen: tuple[Path, ...]) -> Rulebook:

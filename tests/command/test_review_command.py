@@ -151,6 +151,8 @@ def test_a_folder_is_searched_and_leaves_out_what_is_no_table(review, here):
     index = (here / "in/index.html").read_text(encoding="utf-8")
     for name in ("fan1.result.json", "fan1.junit.xml", "fan1.findings.xlsx", "read.me"):
         assert name in again.stderr and f"in/{name}" in index
+    own = review("in/fan1.result.json", code=2)
+    assert "in/fan1.result.json: is a result of this program, not a table" in own.stderr
     (here / "void").mkdir()
     assert "the folder has no table" in review("void", code=2).stderr
 

@@ -273,6 +273,8 @@ def test_duplicate_title_is_refused(folder):
     [
         ("clauses/speed.toml", "[[clauses]\n", "cannot be read as TOML"),
         ("rulebook.toml", "name = ", "cannot be read as TOML"),
+        ("rulebook.toml", f"name = {'[' * 100_000}{']' * 100_000}", "nested too deeply"),
+        ("clauses/speed.toml", f"clauses = {'[' * 100_000}{']' * 100_000}", "nested too deeply"),
         ("rulebook.toml", HEAD.replace('version = "1"', "version = 1"), "version: 1 is not of type 'string'"),
         ("rulebook.toml", HEAD.replace("title", "titel", 1), "titel"),
         ("sources.toml", "[MAKER]\nedition = '2020'\n", "MAKER: 'title' is a required property"),
