@@ -8,7 +8,9 @@ from attrs import evolve
 from numpy.typing import NDArray
 
 from linter.model.findings import SEVERITIES, Assessment, ReviewResult
+from linter.model.many import ManyAssessments
 from linter.model.stations import Stations
+from linter.review.assess import assess
 from linter.review.plan.alternatives import Looking
 from linter.review.plan.bench import Bench
 from linter.review.plan.cells import Cell, Movable
@@ -16,6 +18,7 @@ from linter.review.plan.lines import Planned, Recorder
 from linter.review.plan.search import Search
 from linter.review.plan.standing import baseline
 from linter.review.plan.trials import Grades, Trial, machine_block, with_values
+from linter.rulebook.gates import must_rows
 from linter.rulebook.model import Rulebook
 
 #: Rows of the machines whose searches share their batches; memory does not grow with the table.
@@ -25,6 +28,8 @@ MOST_MACHINES = 1000
 #: Texts that tell machines and positions apart; nothing is worked out from them.
 NAMES = ("machine", "drawing_number", "drawing_revision", "station")
 
+#: Grades as reviewed, shape (clauses, rows); what must be judged; what is conceded.
+Standing = tuple[NDArray[np.int8], NDArray[np.bool_], NDArray[np.bool_]]
 Searching = Generator[Sequence[Trial], Grades, Planned]
 
 
@@ -63,10 +68,7 @@ def with_plan(
     index = {name: k for k, name in enumerate(stations.machines)}
     names = sorted(sorted(by_machine), key=lambda name: _gravity(by_machine[name]))
     searched = sorted(names[:most])
-    records: dict[str, list[Assessment]] = {}
-    for item in result.of_machines(set(searched)):
-        records.setdefault(item.machine, []).append(item)
-    wanted = [(index[name], records[name]) for name in searched if name in index]
+    wanted = [index[name] for name in searched if name in index]
     if left := len(names) - len(searched):
         said = f"A plan was searched for the {most} machines with the most severe findings"
         more = f"{left} more {'has' if left == 1 else 'have'} findings that close the gate."
@@ -93,26 +95,26 @@ def _closing_machines(result: ReviewResult) -> dict[str, list[Assessment]]:
 
 
 def _planned(
-    wanted: Sequence[tuple[int, Sequence[Assessment]]],
+    wanted: Sequence[int],
     stations: Stations,
     rulebook: Rulebook,
     result: ReviewResult,
     movable: Movable,
 ) -> Iterator[Planned]:
     """Plans of machines in their order; what is alike in all that matters is searched once."""
-    blocks = [machine_block(stations, machine) for machine, _ in wanted]
-    reviewed = [grades_of(own, stations, block, rulebook) for (_, own), block in zip(wanted, blocks, strict=True)]
+    blocks = [machine_block(stations, machine) for machine in wanted]
+    reviewed = list(standing_of(result, stations, rulebook, wanted))
     alike: dict[Any, int] = {}
     like = [alike.setdefault(_sameness(stations, blocks[n], reviewed[n]), n) for n in range(len(wanted))]
     firsts = list(alike.values())
-    searches = [_search(wanted[n][0], blocks[n], reviewed[n], stations, rulebook, result, movable) for n in firsts]
+    searches = [_search(wanted[n], blocks[n], reviewed[n], stations, rulebook, result, movable) for n in firsts]
     found = dict[int, Planned]()
     ready = _side_by_side(searches, Bench(stations, [blocks[n] for n in firsts], rulebook))
     for n, first in enumerate(like):
         while first not in found:
             k, planned = next(ready)
             found[firsts[k]] = planned
-        yield evolve(found[first], machine=wanted[n][0], block=blocks[n])
+        yield evolve(found[first], machine=wanted[n], block=blocks[n])
 
 
 def _side_by_side(searches: Sequence[Searching], bench: Bench) -> Iterator[tuple[int, Planned]]:
@@ -159,7 +161,7 @@ def _sameness(stations: Stations, block: NDArray[np.intp], reviewed: Sequence[ND
 def _search(
     machine: int,
     block: NDArray[np.intp],
-    reviewed: tuple[NDArray[np.int8], NDArray[np.bool_], NDArray[np.bool_]],
+    reviewed: Standing,
     stations: Stations,
     rulebook: Rulebook,
     result: ReviewResult,
@@ -173,23 +175,42 @@ def _search(
     return Planned(machine, block, base, found, outside)
 
 
-def grades_of(
-    records: Sequence[Assessment], stations: Stations, block: NDArray[np.intp], rulebook: Rulebook
-) -> tuple[NDArray[np.int8], NDArray[np.bool_], NDArray[np.bool_]]:
-    """Grades of one machine as its records tell them, shape (clauses, rows); what must be judged; what is conceded."""
-    index = {c.id: k for k, c in enumerate(c for c in rulebook.clauses.values() if c.off is None)}
-    names = [str(name) for name in stations.text("station")[block]]
-    grades = np.zeros((len(index), len(block)), dtype=np.int8)
-    must, conceded = np.zeros(grades.shape, dtype=bool), np.zeros(grades.shape, dtype=bool)
-    for record in records:
-        rows = [i for i, name in enumerate(names) if record.station is None or name == record.station]
-        grade = {"not assessed": -1, "not applicable": -2}.get(record.outcome, 0)
-        if record.severity is not None:
-            grade = len(SEVERITIES) - SEVERITIES.index(record.severity)
-        grades[index[record.clause], rows] = grade
-        must[index[record.clause], rows] = record.must
-        conceded[index[record.clause], rows] = record.outcome == "conceded"
-    return grades, must, conceded
+def standing_of(
+    result: ReviewResult, stations: Stations, rulebook: Rulebook, machines: Sequence[int]
+) -> Iterator[Standing]:
+    """Grades of some machines as reviewed, shape (clauses, rows); what must be judged; what is conceded.
+
+    Of a large table what is met or does not apply is judged again without its records.
+    """
+    clauses = [clause for clause in rulebook.clauses.values() if clause.off is None]
+    index = {clause.id: k for k, clause in enumerate(clauses)}
+    blocks = [machine_block(stations, machine) for machine in machines]
+    grades = np.zeros((len(clauses), sum(map(len, blocks))), np.int8)
+    must = np.zeros(grades.shape, bool)
+    large = isinstance(result.assessments, ManyAssessments)
+    if large:
+        assessed = assess(stations.take(np.concatenate(blocks)), rulebook, keep="verdicts")
+        grades, view = assessed.grades(), assessed.view
+        for row, clause in zip(must, clauses, strict=True):
+            rows = must_rows(clause, view, result.gate_severity)
+            row[:] = view.to_stations(rows) if clause.level == "machine" else rows
+    records: dict[str, list[Assessment]] = {stations.machines[machine]: [] for machine in machines}
+    for item in result.to_act_on if large else result.assessments:
+        if item.machine in records:
+            records[item.machine].append(item)
+    start = 0
+    for machine, block in zip(machines, blocks, strict=True):
+        own = slice(start, start := start + len(block))
+        found = grades[:, own].copy(), must[:, own].copy(), np.zeros((len(clauses), len(block)), bool)
+        names = [str(name) for name in stations.text("station")[block]]
+        for record in records[stations.machines[machine]]:
+            at = index[record.clause], [i for i, name in enumerate(names) if record.station in (None, name)]
+            grade = {"not assessed": -1, "not applicable": -2}.get(record.outcome, 0)
+            if record.severity is not None:
+                grade = len(SEVERITIES) - SEVERITIES.index(record.severity)
+            for values, value in zip(found, (grade, record.must, record.outcome == "conceded"), strict=True):
+                values[at] = value
+        yield found
 
 
 def applied(stations: Stations, changes: Sequence[tuple[NDArray[np.intp], Mapping[Cell, Any]]]) -> Stations:
