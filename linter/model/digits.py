@@ -2,7 +2,6 @@
 
 import math
 import re
-from collections import Counter
 from collections.abc import Callable, Collection
 from functools import lru_cache
 
@@ -47,7 +46,9 @@ def with_digits(text: str, digits: int, keep: Callable[[], Collection[str]] = tu
     if all(number == after for number, _, after in parts):
         return text
     stated = " ".join(keep())
-    told = Counter((after, unit) for _, unit, after in dict.fromkeys(parts))
+    told: dict[tuple[str, str], int] = {}
+    for _, unit, after in dict.fromkeys(parts):
+        told[after, unit] = told.get((after, unit), 0) + 1
     pieces, end = [], 0
     for match, (number, unit, after) in zip(_QUANTITY.finditer(text), parts, strict=True):
         pieces.append(text[end : match.start()])

@@ -8,6 +8,7 @@ from attrs import frozen
 from linter.model.assessments import Assessment, Assumed
 
 T = TypeVar("T")
+Placed = tuple[str, str | None, str, str, str | None, str, bool]
 #: Rows of a table whose records are all held.
 HELD_ROWS = 200
 #: Rows of a larger table whose results are held at once while records are made of them.
@@ -16,9 +17,14 @@ RECORD_ROWS = 2000
 
 @frozen(eq=False)
 class Anew(Generic[T]):
-    """Records that are made each time they are gone through; ``make`` takes the machines wanted, None for all."""
+    """Records that are made each time they are gone through; ``make`` takes the machines wanted, None for all.
+
+    ``placed``: of cells that were used machine, station, parameter, file, sheet, cell or JSON Pointer, and whether it
+    is a JSON Pointer.
+    """
 
     make: Callable[[Collection[str] | None], Iterator[T]]
+    placed: Callable[[], Iterator[Placed]] | None = None
 
     def __iter__(self) -> Iterator[T]:
         return self.make(None)

@@ -47,6 +47,8 @@ class Reading:
         What was chosen on the way: encoding, delimiter, decimal sign, sheets not read, hidden rows.
     taken : tuple of Taken
         Words of the table that are used, each once, with what they are taken for.
+    placed : callable
+        Gives of every cell that was used parameter, row, sheet, cell or JSON Pointer, and whether it is a JSON Pointer.
     """
 
     file: str
@@ -57,6 +59,7 @@ class Reading:
     notes: tuple[str, ...]
     _understand: Callable[..., Iterable[Understood]] = field(alias="understand", repr=False)
     taken: tuple[Taken, ...] = field(default=(), repr=False)
+    placed: Callable[[], Iterable[tuple[str, int, str | None, str, bool]]] = field(default=tuple, repr=False)
 
     @property
     def understood(self) -> list[Understood]:

@@ -119,6 +119,7 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
         tuple(found.notes),
         resolver.understood,
         _taken(resolver),
+        resolver.placed,
     )
 
 

@@ -13,8 +13,8 @@ from typing import Any
 from attrs import asdict, field, frozen
 
 from linter.model.findings import OUTCOMES, TO_ACT_ON, Assessment, Assumed, Quantity, ReviewResult
-from linter.model.many import ClauseColumns, ManyAssessments
-from linter.model.reviewed import MachineRecord, StationRecord
+from linter.model.many import Anew, ClauseColumns, ManyAssessments, Placed
+from linter.model.reviewed import MachineRecord, ReadCell, StationRecord
 from linter.model.wording import rounded
 
 _SURROGATE = re.compile("[\ud800-\udfff]")
@@ -94,11 +94,9 @@ class _Shared:
         self._texts: dict[Assumed, str] = {}
         # names and cells in turn, by position and by file and sheet: a large table has millions of them
         self._cells: dict[tuple[str, str | None], dict[tuple[str, str | None, str], list[str]]] = {}
-        for cell in result.understood:
-            place = cell.place
-            kind, at = ("cells", place.cell) if place.pointer is None else ("pointers", place.pointer)
-            groups = self._cells.setdefault((cell.machine, cell.station), {})
-            groups.setdefault((place.file, place.sheet, kind), []).extend((cell.parameter, at or ""))
+        for machine, station, parameter, file, sheet, at, pointer in _placed(result.understood):
+            groups = self._cells.setdefault((machine, station), {})
+            groups.setdefault((file, sheet, "pointers" if pointer else "cells"), []).extend((parameter, at))
 
     def assessments(self, items: tuple[Assessment, ...] | ManyAssessments) -> Iterator[str]:
         """Every assessment as its line; those of a large table column by column."""
@@ -231,3 +229,14 @@ def _quantities(of: ClauseColumns, name: str) -> Callable[[int], str]:
 
 def _assumed(one: Assumed) -> dict[str, Any]:
     return {"parameter": one.parameter, "value": one.value, "unit": one.unit, "reason": one.reason}
+
+
+def _placed(understood: tuple[ReadCell, ...] | Anew[ReadCell]) -> Iterator[Placed]:
+    """The place of every cell that was used."""
+    if isinstance(understood, Anew) and understood.placed is not None:
+        yield from understood.placed()
+        return
+    for cell in understood:
+        place, pointer = cell.place, cell.place.pointer is not None
+        at = place.pointer if pointer else place.cell
+        yield cell.machine, cell.station, cell.parameter, place.file, place.sheet, at or "", pointer

@@ -4,7 +4,7 @@ Messages are filled column by column: a placeholder of a template stands for a l
 """
 
 from collections.abc import Callable, Collection, Sequence
-from functools import cache, partial
+from functools import cache, cached_property, partial
 from typing import Any
 
 import numpy as np
@@ -149,9 +149,15 @@ class Teller:
 
     def _stated(self, row: int) -> Collection[str]:
         """The values that the clause looks at, as reports show them."""
-        clause, start = self.review.clause, self.starts[row]
-        stop = start + (1 if self.counts is None else self.counts[row])
-        return [text for name in (*clause.needs, *clause.uses) for text in self.texts(name)[start:stop]]
+        start = self.starts[row]
+        if self.counts is None:
+            return [texts[start] for texts in self.looked_at]
+        return [text for texts in self.looked_at for text in texts[start : start + self.counts[row]]]
+
+    @cached_property
+    def looked_at(self) -> list[Sequence[str]]:
+        """What the clause looks at, by row of the stations."""
+        return [self.texts(name) for name in (*self.review.clause.needs, *self.review.clause.uses)]
 
 
 def _of_rows(values: Any, rows: Sequence[int]) -> list[Any]:

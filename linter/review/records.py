@@ -20,7 +20,7 @@ from linter.model.findings import (
     StationRecord,
     Unrecognised,
 )
-from linter.model.many import HELD_ROWS, RECORD_ROWS, Anew
+from linter.model.many import HELD_ROWS, RECORD_ROWS, Anew, Placed
 from linter.model.stations import Bools, Stations
 from linter.model.version import __version__
 from linter.model.vocabulary import parameter, vocabulary
@@ -135,7 +135,8 @@ def review_reading(
         if large:
             passed.add(assessed, maker, must)
     again = Again(stations, rulebook, gate, full, assessed if len(stations) <= RECORD_ROWS else None)
-    cells, records_of = Anew(partial(_read_cells, reading)), Anew(partial(_station_records, stations))
+    cells = Anew(partial(_read_cells, reading), partial(_placed, reading))
+    records_of = Anew(partial(_station_records, stations))
     return ReviewResult(
         tool="ringseat",
         tool_version=__version__,
@@ -170,6 +171,15 @@ def _read_cells(reading: Any, machines: Collection[str] | None) -> Iterator[Read
         machine = stations.machines[int(stations.machine_row[u.row])]
         station = str(names[u.row]) if parameter(u.parameter).level == "station" else None
         yield ReadCell(machine, station, u.parameter, u.place, u.read, u.value)
+
+
+def _placed(reading: Any) -> Iterator[Placed]:
+    """The place of every cell that was used, by parameter."""
+    stations: Stations = reading.stations
+    machines = [stations.machines[k] for k in stations.machine_row.tolist()]
+    names = [str(name) for name in stations.text("station")]
+    for name, row, *at in reading.placed():
+        yield (machines[row], names[row] if parameter(name).level == "station" else None, name, reading.file, *at)
 
 
 def _station_records(stations: Stations, of: Collection[str] | None) -> Iterator[StationRecord]:

@@ -68,8 +68,14 @@ class Strip:
         """Place of one cell."""
         if self.pointers is not None:
             return Place(file, pointer=self.pointers[index])
+        return Place(file, self.sheet, self.at(index))
+
+    def at(self, index: int) -> str:
+        """Cell or JSON Pointer of one cell."""
+        if self.pointers is not None:
+            return self.pointers[index]
         assert self.lines is not None and self.columns is not None
-        return Place(file, self.sheet, f"{column_letters(int(self.columns[index]))}{int(self.lines[index])}")
+        return f"{column_letters(int(self.columns[index]))}{self.lines[index]}"
 
 
 @define(eq=False)

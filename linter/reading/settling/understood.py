@@ -1,7 +1,6 @@
 """Every cell that was used, as read and as understood, for the part of a report that shows the reading."""
 
 from collections.abc import Callable, Iterable, Iterator
-from typing import Any
 
 import numpy as np
 
@@ -10,34 +9,41 @@ from linter.model.vocabulary import Parameter
 from linter.reading.files.grids import cell_text
 from linter.reading.settling.one_value import Stated
 
+#: A cell that was used: its parameter, where it was stated, its index there, the row, and its text.
+Used = tuple[Parameter, Stated, int, int, str]
 
-def understood_cells(
-    file: str,
-    used: Iterable[tuple[Parameter, list[Stated]]],
-    row_of: Callable[[Parameter, int], int],
-    rows: Bools | None = None,
-) -> Iterator[Understood]:
-    """Every cell that was used, in the order of the vocabulary; ``row_of`` gives the row of a parameter's group.
+
+def used_cells(
+    used: Iterable[tuple[Parameter, list[Stated]]], row_of: Callable[[Parameter, int], int], rows: Bools | None = None
+) -> Iterator[Used]:
+    """Every cell that was used, each once, in the order of the vocabulary; ``row_of`` gives the row of a group.
 
     With ``rows`` only the cells of the rows that it is true for.
     """
     for entry, stated in used:
-        places: set[Any] = set()
+        places: set[tuple[str | None, str]] = set()
         for one in stated:
+            strip = one.strip
             told: set[int] = {t.index for t in one.values.troubles if t.kind in ("unreadable", "missing")}
             seen: set[int] = set()
+            cells = strip.cells.tolist() if rows is None else strip.cells
             for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
                 row = row_of(entry, group)
-                if rows is not None and not rows[row]:
+                if (rows is not None and not rows[row]) or cell in told or cell in seen:
                     continue
-                read = one.strip.whole.get(cell) or cell_text(one.strip.cells[cell])
-                if cell in told or cell in seen or not read:
+                read = strip.whole.get(cell) or cell_text(cells[cell])
+                if not read:
                     continue
                 seen.add(cell)
-                place = one.strip.place(file, cell)
-                if place not in places:
+                if (place := (strip.sheet, strip.at(cell))) not in places:
                     places.add(place)
-                    yield Understood(entry.name, row, place, read, in_words(entry, one, cell))
+                    yield entry, one, cell, row, read
+
+
+def understood_cells(file: str, used: Iterable[Used]) -> Iterator[Understood]:
+    """The cells of :func:`used_cells` with their places, as read and as understood."""
+    for entry, one, cell, row, read in used:
+        yield Understood(entry.name, row, one.strip.place(file, cell), read, in_words(entry, one, cell))
 
 
 def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
