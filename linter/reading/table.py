@@ -2,14 +2,15 @@
 
 import os
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from functools import partial
 from itertools import islice
 from typing import Any
 
 from attrs import evolve
 
 from linter.model.places import Place
-from linter.model.stations import Problem, apply_defaults
+from linter.model.stations import Bools, Problem, Understood, apply_defaults
 from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Decimal, vote_decimal
 from linter.reading.files.code_pages import is_open, likely_pages
@@ -24,6 +25,7 @@ from linter.reading.layouts.together import take_apart
 from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
 from linter.reading.settling.stations import Resolver
+from linter.reading.settling.understood import At, places, understood_cells
 from linter.reading.words.headings import Words
 from linter.reading.words.names import Names
 from linter.reading.words.own_stations import with_stations
@@ -117,10 +119,18 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
         stations,
         tuple(resolver.unused),
         tuple(found.notes),
-        resolver.understood,
+        partial(_understood, resolver),
         _taken(resolver),
-        resolver.placed,
+        partial(_placed, resolver),
     )
+
+
+def _understood(resolver: Resolver, rows: Bools | None = None) -> Iterator[Understood]:
+    return understood_cells(resolver.file, resolver.cells(rows))
+
+
+def _placed(resolver: Resolver) -> Iterator[At]:
+    return places(resolver.cells())
 
 
 def _taken(resolver: Resolver) -> tuple[Taken, ...]:

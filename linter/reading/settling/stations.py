@@ -12,7 +12,7 @@ from attrs import define, evolve, field
 from numpy.typing import NDArray
 
 from linter.model.places import PlaceColumn
-from linter.model.stations import Bools, Choice, Problem, Stations, Toleranced, Understood, Unused
+from linter.model.stations import Bools, Choice, Problem, Stations, Toleranced, Unused
 from linter.model.vocabulary import Parameter, parameter, vocabulary
 from linter.reading.cells.numbers import Decimal
 from linter.reading.files.grids import cell_text
@@ -27,7 +27,7 @@ from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.ratings import doubted_ratings
 from linter.reading.settling.sizes import settle_sizes
-from linter.reading.settling.understood import understood_cells, used_cells
+from linter.reading.settling.understood import Used, used_cells
 from linter.reading.settling.unused_data import tell_unused
 from linter.reading.settling.values import Terms, Values
 from linter.reading.settling.versions import judge_versions
@@ -386,14 +386,9 @@ class Resolver:
         self.columns.texts["machine"] = np.array(self.keys.machines, dtype=object)[self.keys.machine_row]
         self.columns.texts["station"] = np.array(self.keys.stations, dtype=object)
 
-    def understood(self, rows: Bools | None = None) -> Iterator[Understood]:
-        """Every cell that was used (for some rows), as read and as understood, in the order of the vocabulary."""
-        return understood_cells(self.file, used_cells(self.used, self._row_of, rows))
-
-    def placed(self) -> Iterator[tuple[str, int, str | None, str, bool]]:
-        """The same by parameter, row, sheet, cell or JSON Pointer, and whether it is a JSON Pointer."""
-        for entry, one, cell, row, _ in used_cells(self.used, self._row_of):
-            yield entry.name, row, one.strip.sheet, one.strip.at(cell), one.strip.pointers is not None
+    def cells(self, rows: Bools | None = None) -> Iterator[Used]:
+        """Every cell that was used (for some rows), in the order of the vocabulary."""
+        return used_cells(self.used, self._row_of, rows)
 
 
 def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:

@@ -11,6 +11,8 @@ from linter.reading.settling.one_value import Stated
 
 #: A cell that was used: its parameter, where it was stated, its index there, the row, and its text.
 Used = tuple[Parameter, Stated, int, int, str]
+#: Parameter, row, sheet, cell or JSON Pointer, and whether it is a JSON Pointer.
+At = tuple[str, int, str | None, str, bool]
 
 
 def used_cells(
@@ -44,6 +46,12 @@ def understood_cells(file: str, used: Iterable[Used]) -> Iterator[Understood]:
     """The cells of :func:`used_cells` with their places, as read and as understood."""
     for entry, one, cell, row, read in used:
         yield Understood(entry.name, row, one.strip.place(file, cell), read, in_words(entry, one, cell))
+
+
+def places(used: Iterable[Used]) -> Iterator[At]:
+    """Where the cells of :func:`used_cells` stand."""
+    for entry, one, cell, row, _ in used:
+        yield entry.name, row, one.strip.sheet, one.strip.at(cell), one.strip.pointers is not None
 
 
 def in_words(entry: Parameter, stated: Stated, cell: int) -> str:
