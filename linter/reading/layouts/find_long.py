@@ -237,7 +237,7 @@ def _heads_another(grid: Grid, words: Words, name: int) -> bool:
 def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:
     """What the name of a row means, by its cells too: a row of designations names no stations."""
     label = grid.text(row, name)
-    heading = words.heading(label) if names_value(words, label) and not _heads_a_list(grid, row) else None
+    heading = words.heading(label) if names_value(words, label) and not _heads_a_list(grid, row, words) else None
     if heading is not None and side_of(section_label(grid, row, name)):
         return None  # the heading of a block of rows
     if heading is None or heading.parameter != "station":
@@ -246,10 +246,12 @@ def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | No
     return heading_of(label, heading, [cell for cell in cells if cell], words)
 
 
-def _heads_a_list(grid: Grid, row: int) -> bool:
-    """Whether a row holds many texts and not one digit: the heading of a list, whose words are no values."""
+def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row holds many texts, names or labels among them, and no digit: a list's heading, whose words are none."""
     texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    return len(texts) > _FEW_TEXTS and not any(any(map(str.isdigit, text)) for text in texts)
+    if len(texts) <= _FEW_TEXTS or any(any(map(str.isdigit, text)) for text in texts):
+        return False
+    return any(is_label(text) or names_value(words, text) for text in texts[1:])
 
 
 def _roles_of_values(

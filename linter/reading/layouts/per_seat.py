@@ -95,6 +95,8 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     for column, role in roles.items():
         if role in ("STATION", "MACHINE") and column != part:
             keys.setdefault(role, column)
+    if "STATION" not in keys and (column := _positions(grid, row, part, parts, words)) is not None:
+        keys["STATION"] = column
     sides = [side.side for side in parts.values()]
     if "STATION" not in keys and len(sides) != len(set(sides)):
         return None  # it is not said which shaft and which housing belong together
@@ -109,6 +111,21 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
         }
     unit = next((c for c in range(grid.width) if words.group(grid.text(row, c)) == "UNIT"), None)
     return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1, unit)
+
+
+def _positions(grid: Grid, header: int, part: int, parts: dict[int, Side], words: Words) -> int | None:
+    """The column that names the same stations for every part, each once, below a heading that names nothing known."""
+    for column in range(grid.width):
+        if column == part or words.heading(grid.text(header, column)) is not None:
+            continue
+        said: dict[str, list[str]] = {}
+        for row, side in parts.items():
+            said.setdefault(side.side, []).append(grid.merged_text(row, column))
+        first, *others = said.values()
+        stations = len(first) > 1 and all(words.names.station(text) for text in first)
+        if others and stations and len(set(first)) == len(first) and all(sorted(o) == sorted(first) for o in others):
+            return column
+    return None
 
 
 def _headings(
