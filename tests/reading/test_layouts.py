@@ -515,3 +515,54 @@ def test_machines_below_each_other_each_with_its_own_head(read):
     assert stations.number("rotor_mass").tolist()[:2] == [2, 2]
     assert np.isnan(stations.number("rotor_mass")[2:]).all()  # what the first machine states is not the other's
     assert set(stations.text("drawing_number")) == {"D-7"}
+
+
+def test_what_stands_above_blocks_side_by_side_is_said_of_both(read):
+    stations = read(
+        "Machine;M4;;;\nMax. speed;9000 rpm;;;\nAll dimensions in mm;;;;\n\nSupport;DE;;Support;NDE\n"
+        "Bearing bore;8;;Bearing bore;7\nShaft seat;8 k5;;Shaft seat;7 k5\n"
+    ).stations
+    assert stations.number("bore_diameter").tolist() == [8, 7]
+    assert stations.number("speed_max").tolist() == [9000, 9000]
+
+
+def test_positions_of_a_parts_list_below_a_heading_that_nobody_knows(read):
+    rows = "1;Shaft;A;8 k5;0,003\n2;Shaft;B;7 k5;0,004\n3;Housing;A;22 H6;0,004\n4;Housing;B;19 H6;0,005\n"
+    stations = read("No.;Part;Wherever;Seat diameter [mm];Cylindricity [mm]\n" + rows).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [22, 19]
+
+
+def test_a_transposed_table_of_two_machines_with_a_column_of_units(read):
+    stations = read(
+        "Machine;;M1;M1;M2;M2\nRevision;;A;A;F;F\nPosition;Unit;front;rear;front;rear\nBearing;;608;607;608;607\n"
+        "Bearing bore;mm;8;7;8;7\nShaft seat diameter;mm;8;7;8;7\n"
+        "Fit shaft / housing;;h5 / H6;h5 / H7;k5 / H6;k5 / H7\n"
+    ).stations
+    assert list(zip(stations.text("machine"), stations.text("station"), strict=True)) == [
+        ("M1", "front"), ("M1", "rear"), ("M2", "front"), ("M2", "rear")
+    ]  # fmt: skip
+    assert stations.number("bore_diameter").tolist() == [8, 7, 8, 7]
+
+
+def test_a_group_of_operation_beside_those_of_bearing_shaft_and_housing(read):
+    stations = read(
+        "Position;Bearing;;Shaft;Housing;Operation\n;Bore [mm];Width [mm];Seat [mm];Seat [mm];Radial load [N]\n"
+        "A;8;7;8 k5;22 H6;90\nB;7;6;7 k5;19 H6;80\n"
+    ).stations
+    assert stations.number("radial_load").tolist() == [90, 80]
+    gear = read(
+        "Position;Bearing;;Shaft;Housing;Gear\n;Bore [mm];Width [mm];Seat [mm];Seat [mm];Radial load [N]\n"
+        "A;8;7;8 k5;22 H6;90\nB;7;6;7 k5;19 H6;80\n"
+    ).stations
+    assert not gear.known("radial_load").any()  # the load of something else
+
+
+def test_a_row_of_unknown_names_above_a_station_is_a_heading(read):
+    stations = read(
+        "Machine;M4;;\nDesign life [h];8000;;\nRotor mass;2 kg;;\n\nBearing;;;\nPosition;Maker's code;Cage;Sealed by\n"
+        "drive end;XX;polyamide;two lips\nnon-drive end;XX;polyamide;two lips\n\nShaft;;;\n"
+        "Position;Seat diameter [mm];Cylindricity [µm];\ndrive end;8 k5;3;\nnon-drive end;7 k5;4;\n"
+    ).stations
+    assert stations.text("station").tolist() == ["drive end", "non-drive end"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [8, 7]

@@ -11,6 +11,7 @@ from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.heads import heads_a_list, heads_another
 from linter.reading.layouts.sections import heads_machine, named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
@@ -20,7 +21,6 @@ from linter.reading.words.headings import Heading, Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 _MOST_NAMES = 2000  # rows whose names are counted
-_FEW_TEXTS = 5  # a row of names and words has no more
 _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
@@ -195,7 +195,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
         return None  # one symbol alone (B) is rather the name of a station than a heading
     roles, values = _roles_by_content(grid, words, name, named, 0)
-    if _heads_another(grid, words, name):
+    if heads_another(grid, words, name):
         return None
     first = _first_named(grid, words, named, values)
     roles, values = _roles_by_content(grid, words, name, named, first)  # a title above it says nothing of the columns
@@ -216,42 +216,16 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     return table
 
 
-def _heads_another(grid: Grid, words: Words, name: int) -> bool:
-    """Whether a row whose cells are names themselves heads a table of its own, below rows of the machine alone."""
-    for row in range(grid.height):
-        label = grid.text(row, name)
-        heading = words.heading(label) if names_value(words, label) else None
-        if heading is None:
-            continue
-        cells = [text for column in range(name + 1, grid.width) if (text := grid.text(row, column))]
-        known = [h for text in cells if len(text) > 1 and names_value(words, text) and (h := words.heading(text))]
-        names = {h for h in known if h.entry.level == "station" and h.parameter != "station"}
-        enough = len(names) > (heading.parameter != "station") and 2 * len(names) >= len(cells)
-        if enough and len(cells) > 1 and not is_title_row(grid, row, words):
-            return True
-        if heading.entry.level != "machine":
-            return False
-    return False
-
-
 def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | None:
     """What the name of a row means, by its cells too: a row of designations names no stations."""
     label = grid.text(row, name)
-    heading = words.heading(label) if names_value(words, label) and not _heads_a_list(grid, row, words) else None
+    heading = words.heading(label) if names_value(words, label) and not heads_a_list(grid, row, words) else None
     if heading is not None and side_of(section_label(grid, row, name)):
         return None  # the heading of a block of rows
     if heading is None or heading.parameter != "station":
         return heading
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
     return heading_of(label, heading, [cell for cell in cells if cell], words)
-
-
-def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
-    """Whether a row holds many texts, names or labels among them, and no digit: a list's heading, whose words are none."""
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    if len(texts) <= _FEW_TEXTS or any(any(map(str.isdigit, text)) for text in texts):
-        return False
-    return any(is_label(text) or names_value(words, text) for text in texts[1:])
 
 
 def _roles_of_values(

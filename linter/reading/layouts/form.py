@@ -84,7 +84,8 @@ def _columns_of_names(grid: Grid, words: Words) -> list[int]:
         return []
     rows = [row for row in range(grid.height) if sum(named[c].get(row) is not None for c in starts) > 1]
     alike = [row for row in rows if len({named[c].get(row) for c in starts} - {None}) < 2]
-    form = len(rows) >= _LEAST and 3 * len(alike) <= len(rows) and all(_pairs(grid, row, starts, words) for row in rows)
+    paired = sum(_pairs(grid, row, starts, words) for row in rows)  # a value may be a name: grease is one
+    form = len(rows) >= _LEAST and 3 * len(alike) <= len(rows) and paired >= _LEAST and 5 * paired >= 4 * len(rows)
     return starts if form and not _more_than_pairs(grid, starts, words) else []
 
 

@@ -91,12 +91,7 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     judge_numbers(grid, roles, row + 1)
     units = row + 1 if row + 1 < grid.height and is_units_row(grid, row + 1) else -1
     parts = parts_below(grid, part, row + 1)
-    keys: dict[str, int] = {}
-    for column, role in roles.items():
-        if role in ("STATION", "MACHINE") and column != part:
-            keys.setdefault(role, column)
-    if "STATION" not in keys and (column := _positions(grid, row, part, parts, words)) is not None:
-        keys["STATION"] = column
+    keys = _keys(grid, row, part, parts, roles, words)
     sides = [side.side for side in parts.values()]
     if "STATION" not in keys and len(sides) != len(set(sides)):
         return None  # it is not said which shaft and which housing belong together
@@ -111,6 +106,19 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
         }
     unit = next((c for c in range(grid.width) if words.group(grid.text(row, c)) == "UNIT"), None)
     return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1, unit)
+
+
+def _keys(
+    grid: Grid, header: int, part: int, parts: dict[int, Side], roles: dict[int, str], words: Words
+) -> dict[str, int]:
+    """The columns that name station and machine of each row."""
+    keys: dict[str, int] = {}
+    for column, role in roles.items():
+        if role in ("STATION", "MACHINE") and column != part:
+            keys.setdefault(role, column)
+    if "STATION" not in keys and (at := _positions(grid, header, part, parts, words)) is not None:
+        keys["STATION"] = at
+    return keys
 
 
 def _positions(grid: Grid, header: int, part: int, parts: dict[int, Side], words: Words) -> int | None:

@@ -20,6 +20,16 @@ _WORDS = {
     "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }
+# Words over what is stated of the use of a bearing (common practice).
+_USE = (
+    "operation, operating conditions, operating data, duty, service, use, loads, load, loading, betrieb, einsatz, "
+    "betriebsdaten, betriebsbedingungen, belastung, lasten, fonctionnement, exploitation, utilisation, charges, "
+    "conditions de service, servicio, funcionamiento, operación, uso, cargas, condiciones de servicio, esercizio, "
+    "funzionamento, condizioni di esercizio, impiego, carichi, режим работы, эксплуатация, работа, условия работы, "
+    "условия эксплуатации, нагрузка, нагрузки, 使用条件, 運転, 運転条件, 使用, 負荷, 荷重, "
+    "工况, 运行, 运行条件, 工作条件, 载荷, 负荷"
+)
+_OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
 _BESIDE = re.compile(
     r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|seite|daten|maße|sitz|de|del|della|du|dati|datos)\b\s*",
@@ -48,6 +58,11 @@ def side_of(text: str) -> Side | None:
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word)
     return Side(side, word) if side else None
+
+
+def is_use(text: str) -> bool:
+    """Whether a heading of a block says that the use of the bearing is stated below it."""
+    return 0 < len(text) < 40 and caseless(text.strip(" :.-–—=*#()[]")) in _OF_USE
 
 
 def within(words: Words, side: Side | None, label: str) -> Heading | None:

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.sides import Side, side_above, side_of, within
+from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.columns import KEYS, key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
@@ -247,6 +247,9 @@ def _below_groups(
         upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
             current, above = group, upper
+        if current is None and lower and is_use(above):
+            headings[column], labels[column] = words.heading(lower), lower
+            continue
         if current is None or not lower or (upper and known_unit(unit_text(lower)) is not None):
             continue
         if (own := words.heading(lower)) is not None and own.parameter in ("machine", "station"):
@@ -255,19 +258,26 @@ def _below_groups(
         if key_of(lower, words).strip(" .") in KEYS["place"]:
             headings[column], labels[column] = None, lower
             continue
-        part = {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
-        size = words.heading(above)
-        if part not in ("", "unit") and size is not None and size.entry.kind == "toleranced":
-            unit = words.unit_of(lower) or size.unit
-            headings[column], labels[column] = evolve(size, aspect=part, unit=unit), f"{above} {lower}"
+        if (of_size := _of_size_above(above, lower, words)) is not None:
+            headings[column], labels[column] = of_size, f"{above} {lower}"
             continue
         if current.side == "bearing" and headings[column] is None:
             headings[column] = words.heading(lower)
         elif current.side != "bearing":
             headings[column] = within(words, current, lower)
         of_size_before = headings[column] is None and words.group(lower) in JOINABLE
-        labels[column] = lower if of_size_before else f"{current.word} {lower}"
+        by_cells = headings[column] is None and current.side == "bearing"  # its cells may say what it is
+        labels[column] = lower if of_size_before or by_cells else f"{current.word} {lower}"
     return labels, headings
+
+
+def _of_size_above(above: str, lower: str, words: Words) -> Heading | None:
+    """The part of a size that a heading below the name of the size states, or None."""
+    part = {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
+    size = words.heading(above)
+    if part in ("", "unit") or size is None or size.entry.kind != "toleranced":
+        return None
+    return evolve(size, aspect=part, unit=words.unit_of(lower) or size.unit)
 
 
 def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:
