@@ -21,7 +21,7 @@ from linter.report.door import review_table
 from linter.review.archive.columns import from_table, to_table
 from linter.review.archive.compare import portfolio
 from linter.review.archive.run import Archive, digest_of
-from linter.review.archive.stages import GATES, Drawing, hashed, judge_batch, judged, read_batch
+from linter.review.archive.stages import GATES, Drawing, NotWritten, hashed, judge_batch, judged, read_batch
 from linter.review.archive.workers import Processes
 
 ROOT = Path(__file__).parents[2]
@@ -46,7 +46,12 @@ class Here:
         from linter.review.archive.workers import Done
 
         for number, piece in enumerate(pieces):
-            yield Done(number, function(*piece))
+            try:
+                value = function(*piece)
+            except Exception as error:
+                yield Done.of(number, error, lambda: None)
+            else:
+                yield Done(number, value)
 
 
 @pytest.mark.parametrize("version", ["2026.2", "2026.4"])
@@ -224,6 +229,35 @@ def test_a_half_written_stage_is_done_again(drawings, tmp_path):
     target = Path(judge_batch(str(stations), "2026.4", str(out)))
     assert pq.read_table(target).num_rows > 100
     assert sorted(p.name for p in out.iterdir()) == sorted([".part-left", f"{key}.machines.parquet", f"{key}.parquet"])
+
+
+def test_no_room_is_told_and_what_is_finished_stays(drawings, tmp_path, monkeypatch):
+    paths = [drawings / "coolant-pump.csv", drawings / "grinding-spindle.csv"]
+    archive = Archive(drawings, tmp_path / "out", Here())
+    archive.read(paths[:1])
+    kept = {path: path.read_bytes() for path in archive.stations.iterdir()}
+
+    def full(*_: object, **__: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(pq, "write_table", full)
+        with pytest.raises(NotWritten, match=r"could not be written.*No space left.*what is finished stays"):
+            archive.read(paths)
+    assert {path: path.read_bytes() for path in archive.stations.iterdir()} == kept
+    assert archive.read(paths)["reason"].to_pylist() == ["", ""]
+
+
+def test_a_damaged_state_is_read_again_and_a_changed_rulebook_told(drawings, tmp_path):
+    archive = Archive(drawings, tmp_path / "out", Here())
+    read = archive.read([drawings / "coolant-pump.csv"])
+    (state,) = archive.stations.glob("*.files.parquet")
+    state.write_bytes(b"no Parquet")
+    assert archive.read([drawings / "coolant-pump.csv"]).equals(read)
+    book = load_rulebook("2026.3")
+    with pytest.raises(RuntimeError, match=r"the rulebook 2026\.4 was changed meanwhile: read sha256 \w+, expected"):
+        archive.judge(read, book, "2026.4", "major")
+    assert not list(archive.verdicts(book, "major").glob("*.machines.parquet"))
 
 
 def test_an_assessment_takes_at_most_twenty_bytes(tmp_path):

@@ -9,7 +9,7 @@ import pyarrow.parquet as pq
 from attrs import frozen
 
 from linter.review.archive.columns import program_version, reader_version
-from linter.review.archive.stages import Drawing, hashed, judge_batch, read_batch, write_whole
+from linter.review.archive.stages import Drawing, NotWritten, hashed, judge_batch, read_batch, write_whole
 from linter.review.archive.workers import Workers
 from linter.rulebook.model import Rulebook
 
@@ -60,6 +60,11 @@ class Archive:
         -------
         pyarrow.Table
             A row a file: ``name``, ``sha256``, ``batch``, ``file`` (its number in the batch), ``reason``, ``stations``.
+
+        Raises
+        ------
+        NotWritten
+            If there is no room for what was read.
         """
         self.stations.mkdir(parents=True, exist_ok=True)
         drawings, unread = [], []
@@ -79,6 +84,8 @@ class Archive:
             pieces = [(str(self.folder), tuple(batch), str(self.stations)) for batch in batches]
             for count, done in enumerate(self.workers.run(read_batch, pieces), 1):
                 self.tell("read", count, len(pieces))
+                if isinstance(done.error, NotWritten):
+                    raise done.error
                 batch = batches[done.number]
                 if done.reason and len(batch) > 1:
                     halved += [batch[: len(batch) // 2], batch[len(batch) // 2 :]]
@@ -101,7 +108,11 @@ class Archive:
         found = {}
         for path in sorted(self.stations.glob("*.files.parquet")):
             batch = path.name.removesuffix(".files.parquet")
-            states = pq.read_table(path).to_pydict()
+            try:
+                states = pq.read_table(path, columns=["sha256", "reason", "stations"]).to_pydict()
+            except pa.ArrowInvalid:  # damaged: its files are read again
+                path.unlink()
+                continue
             for number, digest in enumerate(states["sha256"]):
                 found[digest] = (batch, number, states["reason"][number], states["stations"][number])
         return found
@@ -128,7 +139,9 @@ class Archive:
         Raises
         ------
         RuntimeError
-            If a batch could not be judged.
+            If a batch could not be judged, or the rulebook was changed meanwhile.
+        NotWritten
+            If there is no room for the verdicts.
         """
         folder = self.verdicts(book, gate)
         folder.mkdir(parents=True, exist_ok=True)
@@ -139,9 +152,12 @@ class Archive:
             write_whole(clauses, pa.table({key: list(values) for key, values in columns}))
         batches = sorted(set(drawings["batch"].to_pylist()) - {""})
         wanted = [batch for batch in batches if not (folder / f"{batch}.parquet").exists()]
-        pieces = [(str(self.stations / f"{batch}.parquet"), name, str(folder), gate) for batch in wanted]
+        at = [str(self.stations / f"{batch}.parquet") for batch in wanted]
+        pieces = [(path, name, str(folder), gate, book.sha256) for path in at]
         for count, done in enumerate(self.workers.run(judge_batch, pieces), 1):
             self.tell(f"judge under {book.version}", count, len(pieces))
+            if isinstance(done.error, NotWritten):
+                raise done.error
             if done.reason:
                 raise RuntimeError(f"{wanted[done.number]}: could not be judged under {book.version}: {done.reason}")
         return folder

@@ -43,16 +43,25 @@ def hashed(path: Path) -> str:
         return hashlib.file_digest(stream, "sha256").hexdigest()
 
 
+class NotWritten(OSError):
+    """A result that could not be written; what is finished stays."""
+
+
 def write_whole(path: Path, table: pa.Table) -> None:
-    """Write a Parquet file by way of a temporary one beside it."""
-    handle, name = tempfile.mkstemp(dir=path.parent, prefix=".part-")
-    os.close(handle)
+    """Write a Parquet file by way of a temporary one beside it; :class:`NotWritten` where there is no room for it."""
+    name = ""
     try:
+        handle, name = tempfile.mkstemp(dir=path.parent, prefix=".part-")
+        os.close(handle)
         pq.write_table(table, name, compression="zstd", write_statistics=False, use_dictionary=True)
         Path(name).chmod(0o644)
         Path(name).replace(path)
-    except BaseException:
-        Path(name).unlink(missing_ok=True)
+    except BaseException as error:
+        if name:
+            Path(name).unlink(missing_ok=True)
+        if isinstance(error, OSError):
+            again = "what is finished stays, and the same call goes on from there"
+            raise NotWritten(f"{path.parent}: a result could not be written: {error}; {again}") from None
         raise
 
 
@@ -112,7 +121,7 @@ def _clean(text: str) -> str:
     return text.encode("utf-8", "backslashreplace").decode()
 
 
-def judge_batch(stations: str, book: str | Rulebook, out: str, gate: str = "major") -> str:
+def judge_batch(stations: str, book: str | Rulebook, out: str, gate: str = "major", sha256: str = "") -> str:
     """Stage 2: the stations of one Parquet file to their verdicts.
 
     Parameters
@@ -125,6 +134,8 @@ def judge_batch(stations: str, book: str | Rulebook, out: str, gate: str = "majo
         Folder of verdicts of this rulebook, gate and program.
     gate : str
         Lowest severity that closes the gate.
+    sha256 : str
+        What the rulebook has to be; empty for whatever it is.
 
     Returns
     -------
@@ -132,12 +143,20 @@ def judge_batch(stations: str, book: str | Rulebook, out: str, gate: str = "majo
         Path of the Parquet file of verdicts: a row for each clause and station or machine (``file``, ``machine``,
         ``row``, ``clause``, ``outcome``, ``severity``, ``must``, ``observed``, ``lower``, ``upper``). Beside it stands
         ``KEY.machines.parquet`` with the gate of each machine.
+
+    Raises
+    ------
+    ValueError
+        For a rulebook that is another one by now.
     """
     key = Path(stations).name.removesuffix(".parquet")
     target, machines = Path(out) / f"{key}.parquet", Path(out) / f"{key}.machines.parquet"
     if target.exists():
         return str(target)
     rulebook = load(book) if isinstance(book, str) else book
+    if sha256 and rulebook.sha256 != sha256:
+        read = f"read sha256 {rulebook.sha256[:12]}, expected {sha256[:12]} as at the beginning"
+        raise ValueError(f"the rulebook {book} was changed meanwhile: {read}; run it again")
     table = pq.read_table(stations)
     if not len(table):
         write_whole(machines, _machines_schema().empty_table())

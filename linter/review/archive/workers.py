@@ -14,11 +14,20 @@ TRIES = 3
 
 @frozen
 class Done:
-    """A finished piece of work: its number among those given, and what it returned; or why it was given up."""
+    """A finished piece of work: its number among those given, and what it returned; or why it was given up.
+
+    ``error`` is what it raised, where it raised something.
+    """
 
     number: int
     value: Any = None
     reason: str = ""
+    error: BaseException | None = None
+
+    @classmethod
+    def of(cls, number: int, error: BaseException | None, value: Callable[[], Any]) -> "Done":
+        """A piece that came to an end by itself; its value is asked for where it raised nothing."""
+        return cls(number, value()) if error is None else cls(number, None, f"{type(error).__name__}: {error}", error)
 
 
 class Workers(Protocol):
@@ -79,7 +88,7 @@ class Processes:
                         broken = True
                         continue
                     left.pop(number)
-                    yield Done(number, reason=_told(error)) if error is not None else Done(number, future.result())
+                    yield Done.of(number, error, future.result)
                 if broken:
                     break
         for future, number in running.items():
@@ -88,10 +97,6 @@ class Processes:
                 yield Done(number, future.result())
             elif number in left:
                 tries[number] += 1
-
-
-def _told(error: BaseException) -> str:
-    return f"{type(error).__name__}: {error}"
 
 
 class NoScheduler(OSError):
@@ -117,7 +122,7 @@ class Cluster:
             finished = as_completed(futures)
         for future in finished:
             number, error = number_of[future.key], future.exception()
-            yield Done(number, reason=_told(error)) if error is not None else Done(number, future.result())
+            yield Done.of(number, error, future.result)
 
     def client(self) -> Any:
         """The client of the scheduler; :class:`NoScheduler` where it does not answer."""
