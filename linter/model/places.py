@@ -103,6 +103,15 @@ class PlaceColumn:
             return np.array([pointer is not None for pointer in self.pointers], dtype=bool)
         return self.row != 0
 
+    def every(self, rows: NDArray[np.intp]) -> list[Place | None]:
+        """The places of many rows, in their order."""
+        if self.pointers is not None or not self.row[rows].all():
+            return [self.at(row) for row in rows.tolist()]
+        letters = {column: column_letters(column) for column in np.unique(self.column[rows]).tolist()}
+        cells = zip(*(of[rows].tolist() for of in (self.sheet, self.column, self.row)), strict=True)
+        file, sheets = self.file, self.sheets
+        return [Place(file, sheets[sheet], f"{letters[column]}{row}") for sheet, column, row in cells]
+
     def take(self, rows: NDArray[np.intp] | slice) -> "PlaceColumn":
         """The same for a choice of rows, in their order."""
         if self.pointers is not None:

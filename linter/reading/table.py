@@ -13,6 +13,7 @@ from linter.model.places import Place
 from linter.model.stations import Bools, Problem, Understood, apply_defaults
 from linter.model.vocabulary import parameter
 from linter.reading.cells.numbers import Decimal, vote_decimal
+from linter.reading.files.bounds import without_collecting
 from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
@@ -48,6 +49,7 @@ _GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILI
 _ALL_BUT_MARKS = bytes(set(range(256)) - {*b".,", CELL_END})
 
 
+@without_collecting()
 def read(
     path: str | os.PathLike[str], names: Names | None, shown_as: str | None, bearings: BearingList | None = None
 ) -> Reading:

@@ -3,6 +3,7 @@
 import json
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from linter.model.stations import Problem, Stations
@@ -194,3 +195,14 @@ def test_a_free_end_floats_only_beside_a_fixed_one(tmp_path, names, roles):
     rows = "".join(f"M,{name},6203\n" for name in names)
     s = read(tmp_path, f"machine,station,bearing_designation\n{rows}").stations
     assert (word(s, "axial_role", 0), word(s, "axial_role", 1)) == roles
+
+
+def test_many_texts_that_are_no_designations_are_told_so_often_and_hide_no_other():
+    from linter.model.stations import stations_from_rows
+    from linter.reading.settling.derive import derive
+
+    texts = ["text 7", "608-2Z"] * 300
+    found = derive(stations_from_rows([{"station": f"S{k}", "bearing_designation": t} for k, t in enumerate(texts)]))
+    assert len(found.problems) == 200
+    assert found.stations.number("bore_diameter")[1::2].tolist() == [8.0] * 300
+    assert np.isnan(found.stations.number("bore_diameter")[::2]).all()

@@ -75,6 +75,24 @@ def within_bounds(file: str, seconds: float | None = None, memory: int | None = 
     raise InputError(code, file, read, "a table of ordinary size; large ones are best split by machine") from None
 
 
+@contextmanager
+def without_collecting() -> Iterator[None]:
+    """No search for circles of objects, for the reading of one file: very many are made, and hardly one in a circle.
+
+    Returns
+    -------
+    context manager
+        Yields nothing; whoever collected before does so afterwards.
+    """
+    collecting = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if collecting:
+            gc.enable()
+
+
 def _limit_time(stack: ExitStack, seconds: float) -> None:
     if not hasattr(signal, "setitimer"):
         return

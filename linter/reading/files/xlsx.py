@@ -5,11 +5,8 @@ ranges, hidden rows and columns, the true extent), and then its values are read.
 stored result is read.
 """
 
-import gc
 import posixpath
 import zipfile
-from collections.abc import Iterator
-from contextlib import contextmanager
 from io import BytesIO
 from typing import Any
 
@@ -17,6 +14,7 @@ import numpy as np
 
 from linter.model.places import column_letters
 from linter.model.stations import Unused
+from linter.reading.files.bounds import without_collecting
 from linter.reading.files.cell_notes import read_cell_notes
 from linter.reading.files.grids import Bad, Grid, is_blank
 from linter.reading.files.intake import InputError, Source, visible
@@ -68,7 +66,7 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
     InputError
         If the workbook is damaged or a sheet is too large.
     """
-    with _without_collecting():
+    with without_collecting():
         try:
             grids, notes, remarks = _read(source)
         except (InputError, MemoryError):
@@ -81,18 +79,6 @@ def read_grids(source: Source) -> tuple[list[Grid], tuple[str, ...], list[Unused
     if not grids:
         raise source.refuse("empty", "a workbook without one filled cell", "a table of parameters")
     return grids, tuple(notes), remarks
-
-
-@contextmanager
-def _without_collecting() -> Iterator[None]:
-    """No search for circles of objects: very many cells are made, and none of them in circles."""
-    collecting = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if collecting:
-            gc.enable()
 
 
 def _read(source: Source) -> tuple[list[Grid], list[str], list[Unused]]:

@@ -169,11 +169,15 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
     texts = stations.text(DESIGNATION)
     filling = _Filling(stations)
     _roles_of_names(filling, stations)
+    silent: set[str] = set()  # of which nothing is derived, nor told any more
     for row, text in enumerate(texts.tolist()):
-        if text:
+        if text and text not in silent:
             if bearings is not None:
                 _listed(filling, row, text, bearings)
-            _one(filling, row, _said(text, _stated_sizes(filling, row) if _leaves_width(text) else None))
+            said = _said(text, _stated_sizes(filling, row) if _leaves_width(text) else None)
+            _one(filling, row, said)
+            if filling.told and bearings is None and not (said.read.derived or said.read.defaults):
+                silent.add(text)
     return Derived(filling.filled(), tuple(filling.problems), tuple(filling.notes))
 
 

@@ -8,6 +8,7 @@ stays below 5 N (common practice, from makers' dimension tables).
 import numpy as np
 from attrs import evolve
 
+from linter.model.places import PlaceColumn
 from linter.model.stations import Problem, Stations
 
 #: Rating per bore [N/mm] below which no bearing lies.
@@ -40,8 +41,10 @@ def doubted_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
             continue
         numbers[name] = np.where(small, np.nan, values)
         rows = np.flatnonzero(small)
-        for row, value, of in zip(rows.tolist(), values[rows].tolist(), bore[rows].tolist(), strict=True):
-            place = stations.place(name, row)
+        known = stations.places.get(name)
+        places = known.every(rows) if isinstance(known, PlaceColumn) else [stations.place(name, int(r)) for r in rows]
+        cells = zip(rows.tolist(), places, values[rows].tolist(), bore[rows].tolist(), strict=True)
+        for row, place, value, of in cells:
             read = f"{value:g}"
             where = f"{place}: " if place is not None else ""
             of_bore = "" if of != of else f" with {of:g} mm bore"
