@@ -41,6 +41,8 @@ _CAMEL_UNITS = {
 _UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
 _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
+#: Temperatures at which viscosities are stated (ISO 3448, from memory) at the end of a name.
+_AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
@@ -236,6 +238,8 @@ def spelled_out(key: str) -> tuple[str, ...]:
 
 def unit_behind(text: str) -> tuple[str, str]:
     """A heading and the unit behind it, in brackets or in one of the other ways of writing; no unit where none is."""
+    if _AT_TEMPERATURE.search(text):
+        return text, ""  # the temperature at which the value holds
     if camel := _CAMEL_UNIT.fullmatch(text):
         return camel[1], _CAMEL_UNITS[camel[2]]
     rest, unit = split_heading_unit(text)

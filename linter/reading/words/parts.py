@@ -23,7 +23,7 @@ from linter.reading.words.mapping import Aspect
 _DATA = Path(__file__).resolve().parent / "data"
 PARTS = _DATA / "parts.csv"
 _LONGEST = 80
-_APART = re.compile(r"[ /,:;+&'’`´=|()\[\]<>*]+")
+_APART = re.compile(r"[ /,:;+&'’`´=|()\[\]<>*·]+")
 _ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 #: Where the script changes a word ends (``表面粗さRa``, ``C値``).
 _SCRIPTS = re.compile(
