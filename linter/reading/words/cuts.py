@@ -187,6 +187,9 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
     return found
 
 
+_WORDS = re.compile(r"[^\W_]+")
+
+
 @cache
 def _romance_words() -> frozenset[str]:
     """Words of French, Italian and Spanish names that are none of English or German ones."""
@@ -202,8 +205,8 @@ def is_article(piece: str, text: str) -> bool:
 
     So are ``I``, ``E``, ``O`` and ``Y`` between words of Italian and Spanish (``DISTANZA FRA I CUSCINETTI``).
     """
-    words = word_key(text).split()
-    if piece.casefold() not in ("de", "i", "e", "o", "y") or piece.casefold() in (words[0], words[-1]):
+    words = _WORDS.findall(word_key(text))
+    if not words or piece.casefold() not in ("de", "i", "e", "o", "y") or piece.casefold() in (words[0], words[-1]):
         return False
     return not _romance_words().isdisjoint(words)
 
