@@ -6,6 +6,7 @@ import numpy as np
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
+from linter.reading.layouts.find_long import header_roles
 from linter.reading.layouts.sides import Side, side_of, within
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Heading, Words
@@ -26,10 +27,16 @@ def unfolded(grid: Grid, words: Words) -> Grid:
     if grid.whole_lines or any(top != bottom for top, _, bottom, _ in grid.merged):
         return grid
     starts = _columns_of_names(grid, words)
-    if len(starts) < 2:
+    if len(starts) < 2 or any(_heads_a_list(grid, row, words) for row in range(grid.height)):
         return grid
     spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
     return _of_pieces(grid, _pieces(grid, spans, words), max(b - a for a, b in spans))
+
+
+def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row heads one list of names and values with the station or machine of each behind them."""
+    roles = list(header_roles(grid, row, words).values())
+    return roles.count("NAME") == roles.count("VALUE") == 1 and bool({"STATION", "MACHINE"}.intersection(roles))
 
 
 def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[tuple[int, int, int]]:
