@@ -108,7 +108,7 @@ def test_what_passes_more_easily_without_a_value_is_told_or_undecided():
 
 @pytest.mark.slow
 def test_what_passes_more_easily_without_a_value_is_told_or_undecided_in_many():
-    found = gone.sweep_milder(120, 6, BOOK)
+    found = gone.sweep_milder(40, 6, BOOK)
     assert found.counts["milder and untold"] == 0, found.text(5)
 
 
@@ -119,7 +119,7 @@ def test_it_is_seen_when_what_stands_in_is_not_told(monkeypatch):
 
 @pytest.mark.slow
 def test_a_value_of_a_demo_table_that_is_gone_opens_no_gate():
-    none_open(gone.sweep_tables(150, 6, BOOK))
+    none_open(gone.sweep_tables(80, 6, BOOK))
 
 
 def test_an_open_gate_counts_what_was_assumed():
