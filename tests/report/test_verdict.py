@@ -2,6 +2,7 @@ from attrs import evolve
 
 from linter.model.findings import Assumed, Needed
 from linter.model.places import Place
+from linter.model.reviewed import ConcessionNote
 from linter.report.html import html_text
 from linter.report.verdict import gate_reasons, rests_on, summary_line
 
@@ -62,3 +63,13 @@ def test_a_decided_gate_says_what_it_rests_on(sample):
         sample, assessments=tuple(evolve(a, must=True, outcome="met") for a in sample.assessments if a.assumed)
     )
     assert assumed and held.carried > 0 and any(f"rests on {held.carried} assumed" in piece for piece in rests_on(held))
+
+
+def test_concessions_that_do_not_count_and_clauses_left_out_are_told_on_the_line(sample):
+    states = ("applied", "expired", "unused", "exceeded", "other revision")
+    notes = tuple(ConcessionNote(f"C-{k}", state, f"why {k}") for k, state in enumerate(states))
+    line = summary_line(evolve(sample, concessions=notes, left_out=("fit.grade", "fit.free-ring")))
+    assert "concessions not applied: C-1 expired (why 1), C-2 unused (why 2), C-3 exceeded (why 3) and 1 more" in line
+    assert "; 2 clauses left out as asked;" in line and "C-0" not in line
+    one = summary_line(evolve(sample, concessions=notes[:2], left_out=("fit.grade",)))
+    assert "C-1 expired (why 1);" in one and "; 1 clause left out as asked;" in one
