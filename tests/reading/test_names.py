@@ -97,6 +97,8 @@ def test_case_of_a_symbol_is_its_meaning(text: str, parameter: str) -> None:
         ("shaft_seat_diameter_upper_A [µm]", Match("shaft_seat_diameter", station="A", unit="µm", aspect="upper")),
         ("bore_diameter unit", Match("bore_diameter", aspect="unit")),
         ("Max speed [rpm]", Match("speed_max", unit="rpm")),
+        ("[min-1]max_speed", Match("speed_max", unit="min-1")),
+        ("[in]Front_shaft_seat_dia", Match("shaft_seat_diameter", station="Front", unit="in")),
         ("boreDiameterMm", Match("bore_diameter", unit="mm")),
         ("shaftSeatRoughnessUm", Match("shaft_seat_roughness", unit="um")),
         ("speed_max_r_min", Match("speed_max", unit="r/min")),
@@ -115,7 +117,8 @@ def test_what_stands_around_a_name(text: str, match: Match) -> None:
     ("text", "reason"),
     [
         ("Bohrung (N)", "measured in mm"), ("D1@Sketch1", "no parameter"),
-        ("bore_diameter [kg]", "measured in mm"), ("operating_temperature_C", "station or a unit"),
+        ("bore_diameter [kg]", "measured in mm"), ("[kg]bore_diameter", "measured in mm"),
+        ("operating_temperature_C", "station or a unit"),
         ("ball_count_max", "tolerance"), ("Colour", "no parameter"),
         ("", "nothing"),
         ("speed", "no parameter"), ("x" * 300, "longer"),

@@ -12,10 +12,11 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.heads import heads_a_list, heads_another
-from linter.reading.layouts.sections import heads_machine, named_by_part, section_label, sections
+from linter.reading.layouts.heads_above import LIKE_VALUE, header_above, machines_above
+from linter.reading.layouts.sections import heads_machine, named_by_part, numbers_rows, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
-from linter.reading.layouts.title import heads_rows, is_label, is_title_row, names_value
+from linter.reading.layouts.title import heads_rows, is_label, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -25,7 +26,6 @@ _SAMPLE = 300  # cells that tell what a column holds
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
 _SIGNS = ("+", "-", "−", "±")
-_LIKE_VALUE = re.compile(r"[\W_]*\d")
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 
 
@@ -54,6 +54,8 @@ class LongTable:
         Shaft, housing or bearing of each row, where a column (``SIDE``) says it.
     objects : dict of int to str
         Station of each row, where a column of objects (``Rotor``, ``Bearing A``, ``Bearing B``) says it.
+    machines : int
+        Row that names the machines above stations side by side, or -1 for none.
     """
 
     grid: Grid
@@ -64,6 +66,7 @@ class LongTable:
     start: int = 0
     parts: dict[int, Side] = field(factory=dict)
     objects: dict[int, str] = field(factory=dict)
+    machines: int = -1
 
     @property
     def transposed(self) -> bool:
@@ -83,7 +86,7 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
             parts = parts_below(grid, part, row + 1) if part is not None else {}
             counts = {
                 c: _names_below(grid, c, row + 1, words)
-                + named_by_part(grid, c, parts or sections(grid, c, row + 1), words)
+                + named_by_part(grid, c, parts or sections(grid, c, row + 1, words), words)
                 for c in candidates
                 if c != part
             }
@@ -202,7 +205,7 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     heads_others = values and heads_rows(grid, words, first, name, values[0])
     if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
         return None  # "Rev | Date": the heading row of another table
-    header = _header_above(grid, words, name, first, values)
+    header = header_above(grid, words, name, first, values)
     values = _by_header(grid, words, header, roles, values) if header >= 0 else values
     of_sizes = sum(words.group(grid.text(header, c)) in ASPECTS for c in values) if header >= 0 else 0
     if of_sizes > 1 and header_roles(grid, header, words):
@@ -210,7 +213,10 @@ def _without_header(grid: Grid, words: Words, name: int, score: int) -> LongTabl
     if not values:
         return None
     roles.update(_roles_of_values(grid, words, header, named, values))
+    roles.update({c: "CHAR-ID" for c in range(name) if numbers_rows(grid, c, header + 1)})
     table = LongTable(grid, header, name, roles, score, header + 1)
+    if table.transposed and header > 0:
+        table.machines = machines_above(grid, words, header, name, values)
     if header < 0:
         table.start = _first_row(table, words)
     return table
@@ -292,28 +298,6 @@ def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], valu
     return broad[0] if several and of_stations else rows[0]
 
 
-def _header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:
-    """The row that heads the columns of values above the first name, with blank rows between them or none; or -1.
-
-    A row that heads the names (``Parameter``) and every column of values stands above all of them.
-    """
-    for row in range(first - 1, -1, -1):
-        heads = [grid.text(row, c) for c in values]
-        if "NAME" not in words.groups(grid.text(row, name)) or is_title_row(grid, row, words):
-            continue
-        if _are_heads(heads) and not (len(values) == 1 and row and heads_machine(grid, row - 1, name, words)):
-            return row
-    row = first - 1
-    while row >= 0 and all(is_blank(cell) for cell in grid.row(row)):
-        row -= 1
-    return row if row >= 0 and values and _heads_columns(grid, row, name, values, words) else -1
-
-
-def _are_heads(heads: Sequence[str]) -> bool:
-    """Whether texts can stand above columns of values: none is blank, a number or a second time there."""
-    return 0 < len(heads) == len(set(heads)) and all(head and not _LIKE_VALUE.match(head) for head in heads)
-
-
 def _sample(grid: Grid, column: int, start: int) -> list[Any]:
     """Filled cells that tell what a column holds."""
     return list(islice((cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)), _SAMPLE))
@@ -335,23 +319,8 @@ def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None], star
         if not is_blank(cell):
             tell += 1
             of_class = heading.entry.kind == "toleranced" and _CLASS.match(str(cell)) is not None
-            like += (
-                type(cell) is not str or of_class or bool(_LIKE_VALUE.match(cell)) or missing_state(cell) is not None
-            )
+            like += type(cell) is not str or of_class or bool(LIKE_VALUE.match(cell)) or missing_state(cell) is not None
     return 2 * like >= tell
-
-
-def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
-    """Whether a row above the first name heads the columns of values; a row of data is not eaten as a heading."""
-    heads = [grid.text(row, c) for c in values]
-    if not heads[0] or is_title_row(grid, row, words):
-        return False
-    label = grid.text(row, name)
-    if not label or words.groups(label):
-        return True
-    if any(_LIKE_VALUE.match(head) for head in heads):
-        return False
-    return len(values) > 1 or words.names.station(heads[0]) is not None or words.group(heads[0]) == "VALUE"
 
 
 def _first_row(table: LongTable, words: Words) -> int:

@@ -23,7 +23,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
     return Candidate(
         score=table.score,
         where="in one column",
-        start=table.header if table.header >= 0 else table.start,
+        start=next((row for row in (table.machines, table.header) if row >= 0), table.start),
         heading=range(table.header, table.header + 1),
         headed=table.header >= 0 and "VALUE" in table.roles.values(),
         alone=table.score >= 2,

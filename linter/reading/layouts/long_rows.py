@@ -12,7 +12,7 @@ from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.find_long import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
-from linter.reading.layouts.sections import heads_machine, section_label
+from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
@@ -141,6 +141,7 @@ class ByRow(NamesDown):
         if heads_machine(grid, row, self.table.name, self.words):
             self.section, self.station, self.of_machine = None, self.outside.station, True
             return
+        self.section = section_below(grid, row, self.table.name, self.section, self.words)
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
             heading = Heading("machine")

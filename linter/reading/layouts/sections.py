@@ -1,13 +1,16 @@
 """Lines of a table that hold one text alone: what they say of the rows below them."""
 
 import re
+from itertools import pairwise
 
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, within
 from linter.reading.words.headings import Words
 
 _SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
+_NUMBERING = re.compile(r"\d{1,3}(?:\.\d{1,3}){0,3}[.)]?|[IVX]{1,4}[.)]?|[A-H][.)]?")  # 3, 3.1, II, b)
 _MOST_ROWS = 2000  # rows that are looked at
+_LONGEST_OTHER = 40  # signs of a heading that names no part
 
 
 def heads_machine(grid: Grid, row: int, name: int, words: Words) -> bool:
@@ -20,19 +23,53 @@ def heads_machine(grid: Grid, row: int, name: int, words: Words) -> bool:
 def section_label(grid: Grid, row: int, name: int) -> str:
     """The words of a row with nothing but its label, without the signs around them; empty for another row."""
     label = grid.text(row, name)
-    if len(label) >= 60 or any(c != name and not is_blank(grid.columns[c][row]) for c in range(grid.width)):
+    if len(label) >= 60 or any(not is_blank(grid.columns[c][row]) for c in range(name + 1, grid.width)):
+        return ""
+    if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in range(name)):
         return ""
     inner = _SECTION.fullmatch(label)
     return inner.group(1) if inner else ""
 
 
-def sections(grid: Grid, column: int, start: int) -> dict[int, Side]:
+def numbers_rows(grid: Grid, column: int, start: int) -> bool:
+    """Whether a column numbers the rows (1, 1.1, 1.2, 2, ...) and holds nothing else."""
+    texts = [text for row in range(start, grid.height) if (text := grid.text(row, column))]
+    if len(texts) < 3 or not all(_NUMBERING.fullmatch(text) for text in texts):
+        return False
+    numbers = [[int(piece) for piece in re.findall(r"\d+", text)] for text in texts]
+    return all(numbers) and all(a < b for a, b in pairwise(numbers))
+
+
+def section_below(grid: Grid, row: int, name: int, current: Side | None, words: Words) -> Side | None:
+    """The part that holds below a row: a text alone above values that means nothing ends a shaft or a housing.
+
+    Below such a heading (``Operation``) a name counts that says by itself what it is of.
+    """
+    if current is None or current.side == "bearing":
+        return current
+    return _other_section(grid, row, name, words) or current
+
+
+def _other_section(grid: Grid, row: int, name: int, words: Words) -> Side | None:
+    """A heading of rows that names no part, or None."""
+    label = section_label(grid, row, name)
+    if not 2 < len(label) <= _LONGEST_OTHER or not label[0].isalpha() or re.search(r"[\d:：;；,，。\[\]()]", label):
+        return None
+    if words.heading(label) is not None or words.groups(label) or row + 1 >= grid.height:
+        return None
+    below = any(not is_blank(grid.columns[c][row + 1]) for c in range(name + 1, grid.width))
+    return Side("", label) if below and grid.text(row + 1, name) else None
+
+
+def sections(grid: Grid, column: int, start: int, words: Words) -> dict[int, Side]:
     """The part of each row below lines that say shaft or housing alone, or in a sheet that does."""
     result: dict[int, Side] = {}
     current = side_of_sheet(grid)
     for row in range(start, min(grid.height, start + _MOST_ROWS)):
         if (side := side_of(section_label(grid, row, column))) is not None:
             current = side
+        elif (other := section_below(grid, row, column, current, words)) is not current:
+            current = other
         elif current is not None:
             result[row] = current
     return result

@@ -44,7 +44,7 @@ _OF_THE_RING = ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer
 
 @frozen
 class Side:
-    """A heading of a block: ``shaft``, ``housing`` or ``bearing``, and the word that says so."""
+    """A heading of a block: ``shaft``, ``housing``, ``bearing`` or empty for none of these, and its word."""
 
     side: str
     word: str
@@ -70,6 +70,8 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
     alone = words.heading(label)
     if side is not None and alone is not None and alone.parameter in ("machine", "station"):
         return alone
+    if side is not None and not side.side:
+        return None if alone is not None and alone.parameter in _OF_THE_RING else alone
     if side is not None and side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
     if side is None or (alone is None and (words.groups(label) or _is_no_name(label))):
@@ -105,7 +107,8 @@ def _other(heading: Heading, side: Side) -> bool:
 def why(words: Words, side: Side | None, label: str) -> str:
     """Why a name below a heading of a block is not understood, as half a sentence."""
     if side is not None and words.heading(label) is not None:
-        return f"below a heading of the {side.side} it is not clear what it means"
+        head = f"a heading of the {side.side}" if side.side else side.word
+        return f"below {head} it is not clear what it means"
     return words.why(label)
 
 

@@ -31,7 +31,7 @@ _UNITS_SENTENCE = re.compile(
     re.IGNORECASE,
 )
 _PARTS_OF_TEXT = re.compile(
-    r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.|]\s+|[;；。]\s*|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:",
+    r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.|]\s+|[;；。、，]\s*|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:",
     re.IGNORECASE,
 )
 _COLON = re.compile("[:：]")

@@ -5,7 +5,7 @@ from attrs import define
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
-from linter.reading.layouts.sections import section_label
+from linter.reading.layouts.sections import section_below, section_label
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
@@ -39,6 +39,8 @@ class ByColumn(NamesDown):
     def _named_rows(self) -> dict[str, tuple[int, str, Heading]]:
         """The first row that names machines, and the first that names stations."""
         named: dict[str, tuple[int, str, Heading]] = {}
+        if (above := self.table.machines) >= 0:
+            named["machine"] = above, self.table.grid.text(above, self.table.name), Heading("machine")
         for row in range(self.table.start, self.table.grid.height):
             label = self.table.grid.text(row, self.table.name)
             if side_of(section_label(self.table.grid, row, self.table.name)):
@@ -70,6 +72,7 @@ class ByColumn(NamesDown):
         if side := side_of(section_label(grid, row, at)):
             self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
             return side
+        section = section_below(grid, row, at, section, self.words)
         label = self.label(row)
         named = self.with_its_unit(row, label, section, within(self.words, section, label))
         heading = self.of_size_above(row, label, self._judged(row, label, named))

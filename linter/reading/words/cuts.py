@@ -24,6 +24,7 @@ _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
 }  # fmt: skip
 BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
+_UNIT_BEFORE = re.compile(r"[\[(]([^\[\](){}]+)[\])][ _]*([^\W\d].*[^\W_][^\[(]*)")
 #: Words that say a size stands with its tolerance, which its cells show anyway.
 WITH_TOLERANCE = re.compile(
     r"[ _,]*[(\[]?\b(?:w/|with|incl\.?|including|mit|inkl\.?|avec|con)"
@@ -275,3 +276,9 @@ def with_blanks(text: str) -> str:
     """A name of words that underscores join, with blanks in their place; empty for any other."""
     joined = "_" in text and " " not in text and _WORD.search(text) is not None
     return text.replace("_", " ").strip() if joined else ""
+
+
+def unit_moved_behind(text: str) -> str:
+    """A name before which its unit stands in brackets (``[in]Shaft_dia``), with the unit behind; or empty."""
+    match = _UNIT_BEFORE.fullmatch(text)
+    return f"{match[2]} [{match[1]}]" if match and known_unit(match[1].strip()) is not None else ""

@@ -31,6 +31,7 @@ from linter.reading.words.cuts import (
     station_at_end,
     station_cuts,
     unit_behind,
+    unit_moved_behind,
     unit_trouble,
     version_cuts,
     with_blanks,
@@ -202,6 +203,8 @@ class Names:
             plain = _named(self.split_unit(folded)[0])  # ``oscilación frontal``: a word of the feature, of no station
             if plain is not None and (plain.parameter, plain.aspect) == (match.parameter, match.aspect):
                 match = evolve(match, station=None)
+        if match is None and (moved := unit_moved_behind(folded)):
+            return self._look(moved)
         if match is None and (spaced := with_blanks(folded)):
             match = self.find(spaced)
         if match is not None:

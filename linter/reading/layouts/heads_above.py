@@ -1,0 +1,75 @@
+"""Rows above a table with names down a column that head its columns of values."""
+
+import re
+from collections.abc import Sequence
+
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.sections import heads_machine
+from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.words.headings import Words
+
+#: Begins like a value.
+LIKE_VALUE = re.compile(r"[\W_]*\d")
+
+
+def header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:
+    """The row that heads the columns of values above the first name, with blank rows between them or none; or -1.
+
+    A row that heads the names (``Parameter``) and every column of values stands above all of them.
+    """
+    for row in range(first - 1, -1, -1):
+        heads = [grid.text(row, c) for c in values]
+        if "NAME" not in words.groups(grid.text(row, name)) or is_title_row(grid, row, words):
+            continue
+        if _are_heads(heads) and not (len(values) == 1 and row and heads_machine(grid, row - 1, name, words)):
+            return row
+    row = first - 1
+    while row >= 0 and all(is_blank(cell) for cell in grid.row(row)):
+        row -= 1
+    if row >= 0 and values and _heads_columns(grid, row, name, values, words):
+        return row
+    rows = (r for r in range(row, -1, -1) if len(values) > 1 and _all_stations(grid, r, values, words))
+    return next(rows, -1)
+
+
+def _all_stations(grid: Grid, row: int, values: Sequence[int], words: Words) -> bool:
+    """Whether a row says a station in every column of values, whatever stands beside them."""
+    heads = [grid.text(row, c) for c in values]
+    return all(heads) and len(set(heads)) > 1 and all(_says_station(words, head) for head in heads)
+
+
+def _says_station(words: Words, text: str) -> bool:
+    heading = words.heading(text)
+    return bool(words.station_said(text)) or bool(heading and heading.parameter == "station" and heading.station)
+
+
+def machines_above(grid: Grid, words: Words, header: int, name: int, values: Sequence[int]) -> int:
+    """The row of machines right above a heading that names the same stations again below each; or -1."""
+    row, machine, keys = header - 1, "", []
+    label = words.heading(grid.text(row, name))
+    if label is not None and label.parameter != "machine":
+        return -1
+    for column in values:
+        machine = grid.text(row, column) or machine
+        keys.append((machine, grid.text(header, column)))
+    machines, stations = {m for m, _ in keys}, {s for _, s in keys}
+    again = len(set(keys)) == len(keys) > len(stations) and "" not in machines and len(machines) > 1
+    return row if again and not any(_says_station(words, text) or names_value(words, text) for text in machines) else -1
+
+
+def _are_heads(heads: Sequence[str]) -> bool:
+    """Whether texts can stand above columns of values: none is blank, a number or a second time there."""
+    return 0 < len(heads) == len(set(heads)) and all(head and not LIKE_VALUE.match(head) for head in heads)
+
+
+def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
+    """Whether a row above the first name heads the columns of values; a row of data is not eaten as a heading."""
+    heads = [grid.text(row, c) for c in values]
+    if not heads[0] or is_title_row(grid, row, words):
+        return False
+    label = grid.text(row, name)
+    if not label or words.groups(label):
+        return True
+    if any(LIKE_VALUE.match(head) for head in heads):
+        return False
+    return len(values) > 1 or words.names.station(heads[0]) is not None or words.group(heads[0]) == "VALUE"
