@@ -566,3 +566,44 @@ def test_a_row_of_unknown_names_above_a_station_is_a_heading(read):
     ).stations
     assert stations.text("station").tolist() == ["drive end", "non-drive end"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [8, 7]
+
+
+def test_rows_under_numbered_and_other_headings_below_positions_of_two_machines(read):
+    reading = read(
+        "Seat sheet;;;;;\n;Characteristic;Test rotor R7;;Spindle S2;\n;;Inboard;Outboard;Inboard;Outboard\n"
+        "1;Bearing;;;;\n1.1;Bearing no.;608;607;608;607\n2;Shaft;;;;\n2.1;Seat diameter [mm];8 k5;7 k5;8 h5;7 h5\n"
+        "2.2;Ra [µm];0.4;0.8;0.4;0.8\n3;Housing;;;;\n3.1;Ra [µm];0.8;1.6;0.8;1.6\n"
+        "4;Bench setup;;;;\n4.1;Radial load [N];90;80;70;60\n4.2;Shaft material;steel;;steel;\n4.3;Ra [µm];3;3;3;3\n"
+    )
+    stations = reading.stations
+    assert stations.machines == ("Test rotor R7", "Spindle S2")
+    assert stations.text("station").tolist() == ["Inboard", "Outboard"] * 2
+    assert stations.text("bearing_designation").tolist() == ["608", "607"] * 2
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8] * 2
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 1.6] * 2
+    assert stations.number("radial_load").tolist() == [90, 80, 70, 60]
+    assert stations.choice("shaft_material").texts().tolist() == ["steel"] * 4
+    assert [u.place.cell for u in reading.unused if u.name == "Ra [µm]"] == ["C14", "D14", "E14", "F14"]
+
+
+def test_a_heading_that_names_no_part_does_not_make_ring_sizes(read):
+    rows = "Shaft;;\nSeat diameter;8 k5;mm\nBalancing plane;;\nOutside diameter;40;mm\nRadial load;9;N\n"
+    reading = read("Parameter;Value;Unit\nBearing no.;608;\n" + rows)
+    assert reading.stations.number("outside_diameter").tolist() != [40]
+    assert "B6" in {u.place.cell for u in reading.unused}
+
+
+def test_limits_by_position_above_a_table_of_positions_side_by_side(read):
+    reading = read(
+        "Service sheet;;;;\nMachine;Winch W2;;;\n\nMax. speed;3600 rpm;;;\n\n"
+        "Position;Characteristic;Smallest size / mm;Largest size / mm;Measured\n"
+        "DE;Shaft seat diameter;9,990;10,000;\nNDE;Shaft seat diameter;9,991;10,000;9,995\n\n"
+        "Position;DE;NDE;;\nBearing no.;6200;6200-2Z;;\nShaft seat Ra;0,4 µm;0,8 µm;;\n"
+    )
+    stations = reading.stations
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    seat = stations.size("shaft_seat_diameter")
+    assert (seat.nominal + seat.lower).tolist() == pytest.approx([9.990, 9.991])
+    assert stations.text("bearing_designation").tolist() == ["6200", "6200-2Z"]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert stations.number("speed_max").tolist() == [3600, 3600]

@@ -138,7 +138,7 @@ def test_what_is_not_understood_has_a_reason(text: str, reason: str) -> None:
         ("Nominal_Value", "VALUE"), ("UNIT", "UNIT"), ("Ед. изм.", "UNIT"), ("单位", "UNIT"), ("Formel", "EXPR"),
         ("+Tol", "UPPER"),
         ("-Tol", "LOWER"), ("Upper Tol", "UPPER"), ("USL", "MAX"), ("Min_Limit", "MIN"), ("Max_Limit", "MAX"),
-        ("unteres Abmaß", "LOWER"),
+        ("unteres Abmaß", "LOWER"), ("Quota min / mm", "MIN"), ("最大寸法", "MAX"),
         ("Tolerance", "CLASS"), ("Passung", "CLASS"), ("Balloon", "CHAR-ID"), ("№ п/п", "CHAR-ID"),
         ("Bezug", "DATUM"),
         ("Comments", "NOTE"), ("備考", "NOTE"), ("Lagerstelle", "STATION"), ("Machine", "MACHINE"), ("Colour", None),

@@ -121,6 +121,8 @@ class _Sheet:
             if kinds[row] == "seats" and starts[-1] < heads < row:
                 if any(kinds[starts[-1] : row]):
                     starts.append(heads)
+            elif kinds[row] == "positions" and not stands_apart:
+                pass
             elif any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
                 captioned = heads == row - 1 and self._names_next(heads)
                 start = heads if stands_apart or captioned else row
@@ -168,8 +170,10 @@ class _Sheet:
         if len(cells) < 2 or any(type(cell) is not str for cell in cells):
             return ""
         roles = set(header_roles(self.grid, row, self.words).values())
-        if "VALUE" in roles and roles & {"NAME", "CHAR-ID"}:
+        if ("VALUE" in roles or {"MAX", "MIN"} <= roles) and roles & {"NAME", "CHAR-ID"}:
             return "long"
+        if self._heads_positions(row, cells):
+            return "positions"
         if per_seat.heads_seats(self.grid, row, self.words):
             return "seats"
         side = side_above(self.grid, row)
@@ -181,6 +185,18 @@ class _Sheet:
         if len({*headings} - {None}) < 2:
             return ""  # the same name again beside its value, of blocks side by side
         return "wide"
+
+    def _heads_positions(self, row: int, cells: Sequence[str]) -> bool:
+        """Whether a row is a word for a position or for names, and then positions alone: names stand below it."""
+        first = self.words.heading(cells[0])
+        heads = "NAME" in self.words.groups(cells[0])
+        heads |= first is not None and first.parameter == "station" and not first.station
+        return heads and len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
+
+    def _says_station(self, text: str) -> bool:
+        heading = self.words.heading(text)
+        own = heading is not None and heading.parameter == "station" and bool(heading.station)
+        return own or bool(self.words.station_said(text))
 
     def _is_title(self, row: int) -> bool:
         """Whether a row can be of the title block above a heading: label and value, or one text alone."""

@@ -38,6 +38,7 @@ from linter.reading.words.cuts import (
     without_article,
 )
 from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
+from linter.reading.words.limits import limit_of_size
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size, tells_feature
 
@@ -158,7 +159,7 @@ class Names:
                 return tuple(sorted(found, key=GROUPS.index))
         if "±" in bare and bare.strip("± ()[]"):
             return tuple(group for group in self.groups(bare.replace("±", " ")) if group == "CLASS")  # ± tol
-        return tuple(filter(None, (part_of_size(bare),)))
+        return tuple(filter(None, (part_of_size(bare) or limit_of_size(bare),)))
 
     def station(self, text: str) -> str | None:
         """The station a piece of a name states: one of the mapping, a capital letter, a number, or a usual word."""

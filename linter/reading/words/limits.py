@@ -1,0 +1,40 @@
+"""Words that head a column of limits of size: the least or the largest, with a word for a size or a limit."""
+
+import re
+from functools import cache
+
+from linter.reading.words.dictionary import word_key
+
+# Terms of ISO 286-1 and their translations, from memory; common practice.
+_LEAST = (
+    "min minimum mini minimal minimale minimaler minimales minimo minima mínimo mínima mín smallest least kleinstes "
+    "kleinste kleinster мин минимальный минимальное наименьший наименьшее наим"
+)
+_LARGEST = (
+    "max maximum maxi maximal maximale maximaler maximales massimo massima máximo máxima máx largest greatest größtes "
+    "größte größter макс максимальный максимальное наибольший наибольшее наиб"
+)
+_SIZES = (
+    "size sizes limit limits dimension dimensions dim value of permissible allowable grenzmaß maß grenzwert wert "
+    "zulässiges cote cotes limite dimensionnelle taille valeur admissible de la du quota quote dimensione misura "
+    "valore ammissibile di medida cota tamaño límite valor admisible размер "
+    "предельный предел предельное значение допустимый"
+)
+_SIGNS_LEAST = re.compile(r"(?:最小|下限)(?:許容|容许|極限|极限|限界)?(?:寸法|尺寸|値|值|サイズ)")
+_SIGNS_LARGEST = re.compile(r"(?:最大|上限)(?:許容|容许|極限|极限|限界)?(?:寸法|尺寸|値|值|サイズ)")
+
+
+@cache
+def _keys(words: str) -> frozenset[str]:
+    return frozenset(word_key(word) for word in words.split())
+
+
+def limit_of_size(text: str) -> str:
+    """``MIN`` or ``MAX`` where words say a least or a largest size and nothing else (``Quota min``), or empty."""
+    if _SIGNS_LEAST.fullmatch(text) or _SIGNS_LARGEST.fullmatch(text):
+        return "MIN" if _SIGNS_LEAST.fullmatch(text) else "MAX"
+    words = {word for word in re.split(r"[\W_]+", word_key(text)) if word}
+    least, largest, sizes = words & _keys(_LEAST), words & _keys(_LARGEST), words & _keys(_SIZES)
+    if not sizes or words - least - largest - sizes or bool(least) == bool(largest):
+        return ""
+    return "MIN" if least else "MAX"
