@@ -187,3 +187,74 @@ def test_lists_by_part_with_foreign_names_in_camel_case(tmp_path):
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [12, 12]
     assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
     assert stations.number("shaft_temperature").tolist() == [40, 40]
+
+
+def seats(stations, name):
+    return stations.size(f"{name}_seat_diameter").nominal.tolist()
+
+
+def test_positions_named_by_keys_that_stand_over_the_same_values(tmp_path):
+    position = {"bearing": {"designation": "608", "C": "3.45 kN"}, "shaft": {"seat": "8 k5", "runout": "5 µm"}}
+    reading = read(tmp_path, {"machine": "M", "revision": "C", "bearingArrangement": {"P1": position, "P2": position}})
+    assert reading.stations.text("station").tolist() == ["P1", "P2"]
+    assert reading.stations.number("dynamic_rating").tolist() == [3450, 3450]
+    assert seats(reading.stations, "shaft") == [8, 8]
+    assert [p.code for p in reading.stations.problems].count("station-key") == 2
+    drives = {"speed_max": 9000, "rotor_mass": 2}
+    other = read(tmp_path, {"station": "A", "bore_diameter": 8, "drives": {"motor": drives, "gearbox": drives}})
+    assert "gearbox" not in other.stations.text("station").tolist()  # no values of a bearing
+
+
+def test_records_with_a_key_for_each_station(tmp_path):
+    values = (("Bearing bore", 8, 7), ("Bearing OD", 22, 19), ("Shaft seat", "8 k5", "7 k5"))
+    items = [{"name": name, "unit": "mm", "A": a, "B": b} for name, a, b in values]
+    stations = read(tmp_path, {"machine": "M", "items": items}).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("outside_diameter").tolist() == [22, 19]
+    lone = read(tmp_path, [{"station": "X", "bore_diameter": 8, "notes": {"A": 17, "B": 15}}])
+    assert not lone.stations.known("ring_width").any()  # B beside A is no width
+
+
+def test_attributes_of_parts_with_a_key_for_part_and_position(tmp_path):
+    attributes = [
+        {"pos": pos, "part": part, "attr": attr, "val": value, "u": unit}
+        for pos in "AB"
+        for part, attr, value, unit in (
+            ("Shaft", "Seat diameter", 8, "mm"), ("Shaft", "Fit", "k5", None), ("Shaft", "Cylindricity", 3, "µm"),
+            ("Housing", "Bore diameter", 22, "mm"), ("Housing", "Cylindricity", 4, "µm"),
+        )
+    ]  # fmt: skip
+    stations = read(tmp_path, {"attributes": attributes}).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([8, 8], [22, 22])
+    assert stations.number("housing_seat_cylindricity").tolist() == pytest.approx([0.004, 0.004])
+    assert not stations.known("ring_width").any()
+
+
+def test_one_object_for_each_seat(tmp_path):
+    rows = [
+        {"part": part, "position": pos, "diameter_mm": d, "tolerance": fit, "Ra_um": 0.4}
+        for pos in "AB"
+        for part, d, fit in (("Shaft", 8, "k5"), ("Housing", 22, "H6"))
+    ]
+    flat = read(tmp_path, rows).stations
+    assert (seats(flat, "shaft"), seats(flat, "housing")) == ([8, 8], [22, 22])
+    assert flat.number("housing_seat_roughness").tolist() == [0.4, 0.4]
+    nested = read(tmp_path, {"stations": [{"station": pos, "seats": rows[:2]} for pos in "AB"]}).stations
+    assert nested.text("station").tolist() == ["A", "B"]
+
+
+def test_lists_of_values_beside_a_list_of_positions(tmp_path):
+    values = {"bore_mm": [8, 7], "shaft_seat": ["8 k5", "7 k5"], "width_mm": [7, 6]}
+    stations = read(tmp_path, {"machine": "M", "positions": ["A", "B"], **values}).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("ring_width").tolist() == [7, 6]
+    assert stations.place("ring_width", 1).pointer == "/width_mm/1"
+
+
+def test_a_unit_with_a_slash_is_no_step_of_a_path(tmp_path):
+    document = {"A.Bearing.Bearing": "180205", "A.Bearing.Limiting speed, 1/min": 9000, "A.Shaft.Seat diameter, mm": 25,
+                "B.Bearing.Bearing": "6205", "B.Bearing.Limiting speed, 1/min": 8000}  # fmt: skip
+    stations = read(tmp_path, document).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("limiting_speed").tolist() == [9000, 8000]

@@ -7,6 +7,7 @@ from attrs import evolve
 from linter.model.vocabulary import parameter
 from linter.reading.layouts.sides import Side, within
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import is_bearing
 
 
 def feature_beside(words: Words, name: str, label: str, side: Side | None = None) -> Heading | None:
@@ -21,6 +22,21 @@ def feature_beside(words: Words, name: str, label: str, side: Side | None = None
     if found is None or own is None or found.parameter == own.parameter or found.entry.level != "station":
         return None
     return found if found.parameter.split("_")[0] == own.parameter.split("_")[0] else None
+
+
+_SHORTEST_NUMBER = 3  # of a bearing
+
+
+def bearing_of_station(words: Words, label: str, heading: Heading | None, text: str) -> Heading | None:
+    """What a word for the bearing alone says of a station that is named: no other one, but which bearing it has."""
+    named = heading is not None and heading.parameter == "station"
+    return Heading("bearing_designation") if named and is_bearing_number(words, label, text) else heading
+
+
+def is_bearing_number(words: Words, label: str, text: str) -> bool:
+    """Whether a text beside a word for the bearing alone can only be the number of a bearing, and is no station."""
+    number = len(text) >= _SHORTEST_NUMBER and any(map(str.isdigit, text))
+    return number and is_bearing(label) and not words.station_said(text)
 
 
 _LETTER_BEHIND = re.compile(r"(.*[^ _])[ _]([CFK])")

@@ -49,7 +49,7 @@ def unflattened(document: Any, words: Words) -> Unflattened:
 
 def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]) -> dict[str, Any]:
     """An object with paths for keys as a tree, or as it stands."""
-    paths = {key: _steps(key) for key in node}
+    paths = {key: _steps(key, words) for key in node}
     deep = {key: steps for key, steps in paths.items() if len(steps) > 1}
     known = all(words.heading(key) is not None and not any(step.isdigit() for step in deep[key]) for key in deep)
     if len(deep) < max(_LEAST, _SHARE * len(node)) or len({steps[0] for steps in deep.values()}) == len(deep) or known:
@@ -75,11 +75,14 @@ def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]
     return result if isinstance(result, dict) else node
 
 
-def _steps(key: str) -> tuple[str, ...]:
-    """The steps of a path; a key that is none has one."""
-    steps = _BETWEEN.split(key.strip())
+def _steps(key: str, words: Words) -> tuple[str, ...]:
+    """The steps of a path; a key that is none has one. A unit behind it (``n, 1/min``) is no step."""
+    rest, unit = words.names.split_unit(key.strip())
+    behind = key.strip()[len(rest) :] if "/" in unit and key.strip().startswith(rest) else ""
+    steps = _BETWEEN.split(rest if behind else key.strip())
     if not all(steps) or any(not step.strip() for step in steps):
         return (key,)
+    steps[-1] += behind
     return tuple(number[1] if (number := _NUMBER.fullmatch(step)) else step for step in steps)
 
 
@@ -96,6 +99,9 @@ def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -
     return {key: _with_lists(value, (*path, key), (*before, key), places) for key, value in node.items()}
 
 
+#: Keys of a list of stations beside lists of their values, and how many of those there are at least.
+_STATIONS = ("stations", "positions", "bearings", "station", "position", "locations", "seats", "places")
+_FEWEST_COLUMNS = 2
 #: Keys of the headings and of the rows of a table that stands as lists.
 _HEADS, _ROWS = ("columns", "header", "headers", "headings", "fields"), ("rows", "data", "values", "records")
 
@@ -117,7 +123,29 @@ def _rows_of(node: Any, at: Path, origin: dict[Path, Path]) -> Any:
         found = _objects(node[heads], node[rows], (*at, rows, 0), (*at, rows), origin)
         rest = {key: value for key, value in node.items() if key not in (heads, rows)}
         return {**rest, rows: found} if rest else found
-    return _of_columns(node, at, origin)
+    return _of_columns(node, at, origin) or _of_stations(node, at, origin)
+
+
+def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> dict[str, Any] | None:
+    """An object with a list of stations and lists of a value for each of them beside it, or None."""
+    named = next((key for key, value in node.items() if key.casefold() in _STATIONS and _are_names(value)), None)
+    if named is None:
+        return None
+    count = len(node[named])
+    beside = [key for key, value in node.items() if isinstance(value, list) and len(value) == count and key != named]
+    beside = [key for key in beside if not any(isinstance(cell, (dict, list)) for cell in node[key])]
+    if len(beside) < _FEWEST_COLUMNS:
+        return None
+    columns = {"station": named} | {key: key for key in beside}
+    origin.update({(*at, named, k, key): (*at, own, k) for k in range(count) for key, own in columns.items()})
+    rows = [{key: node[own][k] for key, own in columns.items()} for k in range(count)]
+    return {key: rows if key == named else value for key, value in node.items() if key not in beside}
+
+
+def _are_names(value: Any) -> bool:
+    """Whether a list holds two different texts or more and nothing else."""
+    texts = isinstance(value, list) and len(value) > 1 and all(isinstance(text, str) and text for text in value)
+    return texts and len(set(value)) == len(value)
 
 
 def _of_columns(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> list[dict[str, Any]] | None:

@@ -1,19 +1,18 @@
 """What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import Any
 
 from attrs import define, evolve, field, frozen
 
-from linter.model.places import Place
-from linter.model.stations import Problem
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
-from linter.reading.files.intake import visible
+from linter.reading.layouts.json_keys import INNER, local, part_key
 from linter.reading.layouts.lost import is_value
-from linter.reading.words.columns import KEYS, heading_of
+from linter.reading.layouts.sides import side_of, within
+from linter.reading.words.columns import KEYS
 from linter.reading.words.dictionary import Version, dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
 
@@ -43,6 +42,11 @@ _ASPECTS = {
 }  # fmt: skip
 
 
+def is_aspect(key: str) -> bool:
+    """Whether a key states a part of a value."""
+    return bool(aspect_of(key)[0])
+
+
 def aspect_of(key: str) -> tuple[str, str]:
     """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
     word = key.rpartition(INNER)[2].rpartition(":")[2].strip()
@@ -56,12 +60,10 @@ def aspect_of(key: str) -> tuple[str, str]:
 
 _NONE = ("", "-", "–")
 _MOST_IN_PAIR = 8  # keys of an object that holds one value
-#: Between the key of an object and a key in it, where both stand for the key of one record.
-INNER = "\x1f"
 #: Keys that hold the size of a seat inside an object for it.
 DIAMETERS = ("diameter", "dia", "d", "ø", "durchmesser", "diamètre", "diámetro", "diametro", "直径", "径")
 #: Keys that hold the name of an object of a list where no key says machine or station.
-CALLED = ("name", "label", "title", "caption")
+CALLED = ("name", "label", "title", "caption", "id")
 
 
 def opened(nodes: Sequence[Any]) -> list[Any]:
@@ -101,11 +103,6 @@ class Here:
     def at(self, machine: str, station: str) -> "Here":
         """Another machine or station at the same place of the document."""
         return evolve(self, machine=machine, station=station)
-
-
-def local(key: str) -> str:
-    """A key in small letters, without the namespace before a colon and the object around it."""
-    return key.rpartition(INNER)[2].rpartition(":")[2].strip().casefold()
 
 
 _UNIT_OF_LENGTHS = re.compile(
@@ -153,15 +150,16 @@ class Shape:
 
     Attributes
     ----------
-    name, value, unit, station : str
-        Keys of name, value, unit and station where the words of the keys do not say it; ``name`` always where there is
-        one.
+    name, value, unit, station, part : str
+        Keys of name, value, unit, station and part (shaft, housing, bearing) where the words of the keys do not say it;
+        ``name`` always where there is one.
     """
 
     name: str = ""
     value: str = ""
     unit: str = ""
     station: str = ""
+    part: str = ""
 
     def aspect_of(self, key: str) -> tuple[str, str]:
         """What of a value a key states, and the unit that it carries."""
@@ -251,14 +249,20 @@ def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None
     name = _name_key(records, keys, words)
     if not name:
         return None
-    named = [words.heading(cell_text(record[name])) for record in records]
-    entries = [h.entry if h is not None else None for h in named]
+    part = part_key(records)
+    entries = [h.entry if h is not None else None for h in _named(records, name, part, words)]
     units = [key for key in every if key != name and _are_units(records, key, entries)]
-    value = _value_key(records, [key for key in keys if key not in (name, *units)], entries)
+    value = _value_key(records, [key for key in keys if key not in (name, part, *units)], entries)
     if not value:
         return None
-    places = [key for key in keys if key not in (name, value, *units) and _are_stations(records, key, words)]
-    return Shape(name, value, units[0] if len(units) == 1 else "", places[0] if len(places) == 1 else "")
+    places = [key for key in keys if key not in (name, value, part, *units) and _are_stations(records, key, words)]
+    return Shape(name, value, units[0] if len(units) == 1 else "", places[0] if len(places) == 1 else "", part)
+
+
+def _named(records: Sequence[dict[str, Any]], key: str, part: str, words: Words) -> list[Heading | None]:
+    """What the texts under a key name, each below the part that its record says it is of."""
+    sides = [side_of(cell_text(record[part])) if part else None for record in records]
+    return [within(words, side, cell_text(record[key])) for side, record in zip(sides, records, strict=True)]
 
 
 def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: Sequence[Parameter | None]) -> str:
@@ -272,9 +276,11 @@ def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: 
 def _name_key(records: Sequence[dict[str, Any]], keys: Sequence[str], words: Words) -> str:
     """The key that holds most names that are known: two at least, and not the same in every record."""
     texts = {key: [cell_text(record[key]) for record in records] for key in keys}
-    counts = {key: sum(words.heading(text) is not None for text in texts[key]) for key in keys}
-    name = max(keys, key=lambda key: counts[key], default="")
-    return name if name and counts[name] > 1 and len(set(texts[name])) > 1 else ""
+    part = part_key(records)
+    keys = [key for key in keys if key != part and not all(words.names.station(text) for text in texts[key])]
+    known = {key: [h for h in _named(records, key, part, words) if h is not None] for key in keys}
+    several = [key for key in keys if len({*known[key]}) > 1 and len({*texts[key]}) > 1]
+    return max(several, key=lambda key: len(known[key]), default="")
 
 
 def _are_units(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Parameter | None]) -> bool:
@@ -303,66 +309,6 @@ def _are_values(records: Sequence[dict[str, Any]], key: str, entries: Sequence[P
     return bool(asked) and not running and 2 * sum(is_value(cell, entry) for cell, entry in asked) > len(asked)
 
 
-def station_key(nodes: Sequence[Any], words: Words) -> str:
-    """Key that tells the objects of a list apart as stations (``A``, ``B``, ``DE``), where none names a station."""
-    objects = [node for node in nodes if isinstance(node, dict)]
-    if len(objects) < 2 or len(objects) < len(nodes):
-        return ""
-    keys = [key for key in objects[0] if all(isinstance(node.get(key), str) for node in objects)]
-    named = [key for node in objects for key in node if (h := words.heading(key)) and h.parameter == "station"]
-    if named or not any(isinstance(value, (dict, list)) for node in objects for value in node.values()):
-        return ""
-    fitting = [
-        key for key in keys
-        if words.heading(key) is None and len({node[key] for node in objects}) == len(objects)
-        and all(words.names.station(node[key]) for node in objects)
-    ]  # fmt: skip
-    return fitting[0] if len(fitting) == 1 else ""
-
-
-def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
-    """Key and text of the machine or station that an object names itself."""
-    for key, value in node.items():
-        if isinstance(value, (str, int)) and not isinstance(value, bool):
-            heading = heading_of(key, words.heading(key), (cell_text(value),), words)
-            if heading is not None and heading.parameter == wanted and heading.aspect == "value":
-                return key, cell_text(value)
-    return "", ""
-
-
-def stations_in(
-    node: Any, path: tuple[str | int, ...], words: Words
-) -> Iterator[tuple[str, list[str], tuple[str | int, ...]]]:
-    """Station, names of parameters with a value, and place of every object below a node that names a station."""
-    children = node.items() if isinstance(node, dict) else enumerate(node) if isinstance(node, list) else ()
-    if isinstance(node, dict) and (station := key_text(node, "station", words)[1]):
-        known = {key: words.heading(key) for key in node}
-        names = [key for key, h in known.items() if h is not None and is_value(node[key], h.entry)]
-        yield words.station(station), names, path
-    for step, child in children:
-        if isinstance(child, (dict, list)):
-            yield from stations_in(child, (*path, step), words)
-
-
-def stations_among(node: dict[str, Any], words: Words) -> tuple[str, ...]:
-    """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
-    found = [
-        key for key, value in node.items()
-        if isinstance(value, dict) and words.names.station(key) and not any(aspect_of(part)[0] for part in value)
-    ]  # fmt: skip
-    return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
-
-
-def assumed_station(place: Place, key: str, station: str) -> Problem:
-    """The assumption that a key is the name of the station, since it tells the objects of a list apart."""
-    expected = "a key such as station"
-    message = (
-        f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
-        f"the objects of the list apart; expected {expected}."
-    )
-    return Problem("assumption", None, "station", place, station, expected, message, "station-key")
-
-
 def is_record(node: Any, shape: Shape) -> bool:
     """Whether an object of a list is a record of a shape."""
     return (
@@ -371,3 +317,11 @@ def is_record(node: Any, shape: Shape) -> bool:
         and any(shape.aspect_of(key)[0] for key in node)
         and not any(isinstance(part, (dict, list)) for part in node.values())
     )
+
+
+def with_unit(heading: Heading, unit: str) -> Heading:
+    """The heading with the unit that its object states, where that is one of its kind."""
+    wanted = heading.entry.unit
+    if not unit or heading.unit or heading.own_unit or wanted in ("", "1"):
+        return heading
+    return evolve(heading, unit=unit) if conversion(unit, wanted) is not None else heading

@@ -1,6 +1,5 @@
 """JSON documents: nested machines with stations, lists of parameter records, flat keys."""
 
-import re
 from collections.abc import Callable
 from typing import Any
 
@@ -8,40 +7,37 @@ import numpy as np
 from attrs import define, evolve, field
 
 from linter.model.places import Place
-from linter.model.stations import Problem, Unused
+from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import conversion, known_unit
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
-from linter.reading.layouts.beside import feature_beside, of_named_station
+from linter.reading.layouts import json_keys
+from linter.reading.layouts.beside import bearing_of_station, feature_beside, is_bearing_number, of_named_station
 from linter.reading.layouts.json_flat import unflattened
+from linter.reading.layouts.json_keys import INNER, local
+from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_records import (
     CALLED,
     CONTEXT,
     DIAMETERS,
-    INNER,
     UNIT_KEYS,
     Here,
     Pile,
     Shape,
     all_shapes,
     aspect_of,
-    assumed_station,
     file_unit,
+    is_aspect,
     is_record,
-    key_text,
-    local,
     names_unit_of_lengths,
     opened,
     record_shape,
-    station_key,
-    stations_among,
-    stations_in,
     unit_pairs,
     version_of,
+    with_unit,
 )
-from linter.reading.layouts.lost import ENOUGH, is_value, not_read
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
@@ -105,6 +101,16 @@ class _Walk:
         if _WITH_STATIONS in self.found.layouts:
             self.found.layouts[:] = [_WITH_STATIONS]
 
+    def _tell_lost(self) -> None:
+        """Stations stated twice, and stations that stand among results alone."""
+        keys = list(self.rows)
+        tell_again({keys[row]: paths for row, paths in self.again.items()}, self._place, self.found)
+        tell_results(self.results, {station for _, station in keys}, self._place, self.words, self.found)
+
+    def _place(self, path: Path) -> Place:
+        """A place of the document."""
+        return Place(self.source.file, pointer=self._pointer(path))
+
     def _pointer(self, path: Path) -> str:
         """JSON Pointer of a place in the file."""
         return pointer(self.origin(path))
@@ -133,7 +139,7 @@ class _Walk:
             return
         if len(self.found.seen) < 100:
             self.found.seen.append(name)
-        self.found.leave(Unused(name, visible(text, 120), Place(self.source.file, pointer=self._pointer(path)), reason))
+        self.found.leave(Unused(name, visible(text, 120), self._place(path), reason))
 
     def _node(self, node: Any, path: Path, here: Here) -> None:
         if isinstance(node, dict):
@@ -151,11 +157,20 @@ class _Walk:
         if shape is None and (inside := opened(nodes)) != nodes:
             shape = record_shape(inside, self.words) or self._known_shape(inside)
             nodes = inside if shape else nodes
-        key_of_station = "" if shape else station_key(nodes, self.words)
+        key_of_station = "" if shape else json_keys.station_key(nodes, self.words)
+        part = "" if shape else json_keys.part_key(nodes)
+        name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
         for index, node in enumerate(nodes):
             at = (*path, index)
             if shape and is_record(node, shape):
                 self._record(node, shape, at, here)
+            elif stations:
+                for key in stations:
+                    record = {other: value for other, value in node.items() if other == key or other not in stations}
+                    self._record(record, Shape(name, key), at, here.at(here.machine, self.words.station(key)))
+            elif part:
+                said = evolve(here, trail=(*here.trail, cell_text(node[part])))
+                self._dict({key: value for key, value in node.items() if key != part}, at, said, key_of_station)
             elif key_of_station:
                 self._dict(node, at, here, key_of_station)
             else:
@@ -171,26 +186,43 @@ class _Walk:
         if shape:
             self._record(node, shape, path, here)
             return
-        machine_key, machine = key_text(node, "machine", self.words)
+        machine_key, machine = json_keys.key_text(node, "machine", self.words)
         if station_key:
             station = cell_text(node[station_key])
-            place = Place(self.source.file, pointer=self._pointer((*path, station_key)))
-            self.found.problems.append(assumed_station(place, station_key, station))
+            place = self._place((*path, station_key))
+            self.found.problems.append(json_keys.assumed_station(place, station_key, station))
         else:
-            station_key, station = key_text(node, "station", self.words)
+            station_key, station = json_keys.key_text(node, "station", self.words)
+            if here.station and is_bearing_number(self.words, station_key, station):
+                station_key = station = ""
         unit = next((text for key in node if local(key) in UNIT_KEYS and known_unit(text := cell_text(node[key]))), "")
         here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
-        members = () if here.station else stations_among(node, self.words)
+        members, level = self._keyed(node, path, here)
+        letters = () if members else json_keys.letters_of_stations(node)
         for key, value in node.items():
             at = (*path, key)
             if key == machine_key:
                 self._cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self._cell(Heading("station"), key, value, at, here)
+            elif key in members and level == "machine":
+                self._dict(value, at, evolve(here, machine=key, station="", trail=()))
             elif key in members:
-                self._dict(value, at, evolve(here, station=self.words.station(key)))
+                trail = tuple(word for word in here.trail if side_of(word)) if level else here.trail
+                self._dict(value, at, evolve(here, station=self.words.station(key), trail=trail))
+            elif key in letters and not ((h := self._heading(key, here)) and h.station):
+                self._unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
                 self._entry(key, value, at, here, path)
+
+    def _keyed(self, node: dict[str, Any], path: Path, here: Here) -> tuple[tuple[str, ...], str]:
+        """Keys of an object that name stations, or machines, each with what is stated of it."""
+        members = () if here.station else json_keys.stations_among(node, self.words, is_aspect)
+        if members or here.station or not path:
+            return members, ""
+        members, level = json_keys.alike(node, self.words, is_aspect)
+        self.found.problems += [json_keys.assumed_level(self._place((*path, key)), key, level) for key in members]
+        return members, level
 
     def _heading(self, key: str, here: Here) -> Heading | None:
         """What a key names, with the keys of the objects around it before it, or by itself."""
@@ -213,9 +245,11 @@ class _Walk:
         """What a key names, where it holds a scalar also by that."""
         heading = self._heading(key, here)
         heading = of_named_station(self.words, key, heading) if here.station else heading
-        if not isinstance(value, (dict, list)):
-            heading = self._of_size_before(key, heading, at[:-1])
-        return heading if isinstance(value, (dict, list)) else heading_of(key, heading, (cell_text(value),), self.words)
+        if isinstance(value, (dict, list)):
+            return heading
+        heading = self._of_size_before(key, heading, at[:-1])
+        heading = heading_of(key, heading, (cell_text(value),), self.words)
+        return bearing_of_station(self.words, key, heading, cell_text(value)) if here.station else heading
 
     def _of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
         """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
@@ -237,7 +271,7 @@ class _Walk:
         if word in _RESULTS:
             self._unused(key, value, at, "results of a calculation are no input")
             self.results.append((value, at))
-        elif word in _MACHINES or word in _STATIONS:
+        elif word in _MACHINES or (word in _STATIONS and not here.station):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self._meaning(key, value, here, at)) is not None and not isinstance(value, list):
             if isinstance(value, dict):
@@ -250,19 +284,12 @@ class _Walk:
                 self._parts(heading, key, value, at, here, pair)
             else:
                 self._layout("JSON, nested" if len(at) > 1 else "JSON, one object")
-                self._cell(self._with_unit(heading, here), key, value, at, here)
+                self._cell(with_unit(heading, here.unit), key, value, at, here)
         elif isinstance(value, (dict, list)):
             trail = here.trail if word in _PARAMETERS else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
         else:
             self._unused(key, value, at, self.words.why(key) or "the name is not recognised")
-
-    def _with_unit(self, heading: Heading, here: Here) -> Heading:
-        """The heading with the unit that its object states, where that is one of its kind."""
-        wanted = heading.entry.unit
-        if not here.unit or heading.unit or heading.own_unit or wanted in ("", "1"):
-            return heading
-        return evolve(heading, unit=here.unit) if conversion(here.unit, wanted) is not None else heading
 
     def _members(self, value: Any, at: Path, here: Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
@@ -277,9 +304,9 @@ class _Walk:
         for step, child, name in items:
             if not isinstance(child, dict):
                 self._unused(str(step), child, (*at, step), f"not an object that describes a {level}")
-                self._tell_bare(child, (*at, step), level)
+                tell_bare(child, self._place((*at, step)), level, self.found)
                 continue
-            own = key_text(child, level, self.words)[1]
+            own = json_keys.key_text(child, level, self.words)[1]
             called = next((key for word in CALLED for key in child if local(key) == word), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
@@ -298,50 +325,22 @@ class _Walk:
             else:
                 self._dict(child, (*at, step), evolve(here, station=own or name, trail=()))
                 self.rows.setdefault(
-                    (key_text(child, "machine", self.words)[1] or here.machine, own or name), len(self.rows)
+                    (json_keys.key_text(child, "machine", self.words)[1] or here.machine, own or name), len(self.rows)
                 )
-
-    def _tell_bare(self, child: Any, path: Path, level: str) -> None:
-        """A station or machine as a list of values or as one text says nothing of what its values are."""
-        pieces = re.split(r"[;,|\t\n]", child) if isinstance(child, str) else child if isinstance(child, list) else []
-        count = sum(is_value(piece, parameter("bore_diameter")) for piece in pieces)
-        if count >= ENOUGH:
-            place = Place(self.source.file, pointer=self._pointer(path))
-            shown = ", ".join(cell_text(piece) for piece in pieces if not isinstance(piece, (dict, list)))
-            self.found.problems.append(not_read(place, f"what stands for a {level}", shown, count))
-
-    def _tell_lost(self) -> None:
-        """Stations stated twice, and stations that stand among results alone."""
-        keys = list(self.rows)
-        for row, paths in self.again.items():
-            if len(paths) >= ENOUGH:
-                name = visible(" ".join(filter(None, keys[row])), 60)
-                place = Place(self.source.file, pointer=self._pointer(paths[0]))
-                expected = "every value of a station once"
-                message = (
-                    f"{place}: {len(paths)} values of {name} are stated again, alike; expected {expected}; "
-                    "a station may carry the wrong name, or none."
-                )
-                self.found.problems.append(
-                    Problem("unreadable", None, "station", place, name, expected, message, "station-twice")
-                )
-        known = {station for _, station in keys}
-        for node, path in self.results:
-            for station, names, at in stations_in(node, path, self.words):
-                if station not in known and len(names) >= ENOUGH:
-                    place = Place(self.source.file, pointer=self._pointer(at))
-                    read = f"{station}: {', '.join(names)}"
-                    self.found.problems.append(not_read(place, "a part of results", read, len(names)))
 
     def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self._layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
-        machine, station = key_text(node, "machine", self.words)[1], key_text(node, "station", self.words)[1]
+        machine, station = (
+            json_keys.key_text(node, "machine", self.words)[1],
+            json_keys.key_text(node, "station", self.words)[1],
+        )
         station = station or self.words.station(cell_text(node.get(shape.station)))
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
-        heading = self._of_size_before(label, self._heading(label, here), (*path[:-1], station))
+        said = evolve(here, trail=(*here.trail, cell_text(node[shape.part]))) if shape.part else here
+        heading = self._of_size_before(label, self._heading(label, said), (*path[:-1], station))
         if len(stated) == 1:
             heading = heading_of(label, heading, (cell_text(node[stated[0]]),), self.words)
         if heading is None:
@@ -369,7 +368,7 @@ class _Walk:
                 unit = node[key].strip() or unit
         for key, value in node.items():
             word = local(key)
-            if key in (shape.name, shape.station) or shape.is_unit(key) or word in CONTEXT:
+            if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
             if not aspect and word in DIAMETERS and heading.parameter.endswith("_diameter"):

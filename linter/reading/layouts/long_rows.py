@@ -8,7 +8,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
-from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.beside import bearing_of_station, feature_beside
 from linter.reading.layouts.find_long import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
@@ -148,6 +148,8 @@ class ByRow(NamesDown):
         heading = self.with_its_unit(row, label, self._side(row), heading)
         if (value_at := self._value_column(row)) is not None:
             heading = heading_of(label, heading, (grid.text(row, value_at),), self.words)
+            if self.station:
+                heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return

@@ -238,11 +238,13 @@ class _Sheet:
             return [grid]
         edges = [-1, *blank, grid.width]
         spans = [(left + 1, right) for left, right in pairwise(edges) if right > left + 1]
+        if len(spans) < 2:
+            return [grid]
         # what stands above all blocks but the first is their common title
         top = min(row for row in range(grid.height) if any(not is_blank(c[row]) for c in grid.columns[spans[-1][0] :]))
         parts = [grid.cut(slice(top, None), slice(left, right)) for left, right in spans]
         candidates = ([layout(part, self.words) for layout in LAYOUTS] for part in parts)
-        if len(parts) < 2 or not all(any(c is not None and c.alone for c in of_part) for of_part in candidates):
+        if not all(any(c is not None and c.alone for c in of_part) for of_part in candidates):
             return [grid]
         self.found.say("blocks side by side are read one after the other")
         if top:

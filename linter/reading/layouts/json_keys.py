@@ -1,0 +1,159 @@
+"""Whose an object of a JSON document is: the keys that name its machine, its station or its part."""
+
+from collections.abc import Callable, Iterator, Sequence
+from typing import Any
+
+from linter.model.places import Place
+from linter.model.stations import Problem
+from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import visible
+from linter.reading.layouts.lost import is_value
+from linter.reading.layouts.sides import is_use, side_of
+from linter.reading.words.columns import heading_of
+from linter.reading.words.headings import Words
+
+#: Between the key of an object and a key in it, where both stand for the key of one record.
+INNER = "\x1f"
+
+
+def local(key: str) -> str:
+    """A key in small letters, without the namespace before a colon and the object around it."""
+    return key.rpartition(INNER)[2].rpartition(":")[2].strip().casefold()
+
+
+def part_key(nodes: Sequence[Any]) -> str:
+    """The key that says of each object of a list of what part it is (shaft, housing, bearing), two of them at least."""
+    objects = [node for node in nodes if isinstance(node, dict)]
+    if len(objects) < 2 or len(objects) < len(nodes):
+        return ""
+    for key in objects[0]:
+        texts = [text for node in objects if isinstance(text := node.get(key), str)]
+        said = {text: side_of(text) for text in texts}
+        other = [text for text, side in said.items() if side is None]
+        several = len({side.side for side in said.values() if side}) > 1
+        if len(texts) == len(objects) and several and all(map(is_use, other)):
+            return key
+    return ""
+
+
+def station_key(nodes: Sequence[Any], words: Words) -> str:
+    """Key that tells the objects of a list apart as stations (``A``, ``B``, ``DE``), where none names a station."""
+    objects = [node for node in nodes if isinstance(node, dict)]
+    if len(objects) < 2 or len(objects) < len(nodes):
+        return ""
+    keys = [key for key in objects[0] if all(isinstance(node.get(key), str) for node in objects)]
+    named = [key for node in objects for key in node if (h := words.heading(key)) and h.parameter == "station"]
+    if named or not any(isinstance(value, (dict, list)) for node in objects for value in node.values()):
+        return ""
+    fitting = [
+        key for key in keys
+        if (words.heading(key) is None or local(key) == "id") and len({node[key] for node in objects}) == len(objects)
+        and all(words.names.station(node[key]) for node in objects)
+    ]  # fmt: skip
+    return fitting[0] if len(fitting) == 1 else ""
+
+
+def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
+    """Key and text of the machine or station that an object names itself."""
+    for key, value in node.items():
+        if isinstance(value, (str, int)) and not isinstance(value, bool):
+            heading = heading_of(key, words.heading(key), (cell_text(value),), words)
+            if heading is not None and heading.parameter == wanted and heading.aspect == "value":
+                return key, cell_text(value)
+    return "", ""
+
+
+def stations_in(
+    node: Any, path: tuple[str | int, ...], words: Words
+) -> Iterator[tuple[str, list[str], tuple[str | int, ...]]]:
+    """Station, names of parameters with a value, and place of every object below a node that names a station."""
+    children = node.items() if isinstance(node, dict) else enumerate(node) if isinstance(node, list) else ()
+    if isinstance(node, dict) and (station := key_text(node, "station", words)[1]):
+        known = {key: words.heading(key) for key in node}
+        names = [key for key, h in known.items() if h is not None and is_value(node[key], h.entry)]
+        yield words.station(station), names, path
+    for step, child in children:
+        if isinstance(child, (dict, list)):
+            yield from stations_in(child, (*path, step), words)
+
+
+def stations_among(node: dict[str, Any], words: Words, is_aspect: Callable[[str], bool]) -> tuple[str, ...]:
+    """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
+    found = [
+        key for key, value in node.items()
+        if isinstance(value, dict) and words.names.station(key) and not any(is_aspect(part) for part in value)
+    ]  # fmt: skip
+    return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
+
+
+def assumed_station(place: Place, key: str, station: str) -> Problem:
+    """The assumption that a key is the name of the station, since it tells the objects of a list apart."""
+    expected = "a key such as station"
+    message = (
+        f"{place}: {visible(key, 40)} is taken for the name of the station, {visible(station, 40)}, since it tells "
+        f"the objects of the list apart; expected {expected}."
+    )
+    return Problem("assumption", None, "station", place, station, expected, message, "station-key")
+
+
+def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[str, ...]]:
+    """Key of the name of the records of a list, and keys that are stations and hold the value of each; or nothing."""
+    objects = [node for node in nodes if isinstance(node, dict)]
+    if len(objects) < 2 or len(objects) < len(nodes):
+        return "", ()
+    common = [key for key in objects[0] if all(key in node for node in objects)]
+    stations = [key for key in common if words.names.station(key) and not isinstance(objects[0][key], (dict, list))]
+    known = {
+        key: len({h for node in objects if isinstance(node[key], str) and (h := words.heading(node[key])) is not None})
+        for key in common
+        if key not in stations
+    }
+    name = max(known, key=lambda key: known[key], default="")
+    return (name, tuple(stations)) if len(stations) > 1 and name and known[name] > 1 else ("", ())
+
+
+def alike(node: dict[str, Any], words: Words, is_aspect: Callable[[str], bool]) -> tuple[tuple[str, ...], str]:
+    """Keys of an object that stand over the same known values, so that they name positions or machines, and which.
+
+    None of them is a word that is known, and no object below them names its station itself.
+    """
+    children = [value for value in node.values() if isinstance(value, dict)]
+    if len(children) < 2 or len(children) < len(node):
+        return (), ""
+    if any(side_of(key) or is_use(key) or words.heading(key) or words.groups(key) for key in node):
+        return (), ""
+    if any(key_text(child, "station", words)[1] for child in children):
+        return (), ""
+    leaves = [{*_leaves(child, ())} for child in children]
+    shared = set.intersection(*leaves)
+    names = [words.heading(path[-1]) or words.heading(" ".join(path)) for path in shared]
+    known = [heading for heading in names if heading is not None and heading.entry.level == "station"]
+    if len(known) < 2 or 2 * len(shared) < len(set.union(*leaves)):
+        return (), ""
+    of_machines = all(stations_among(child, words, is_aspect) for child in children)
+    return tuple(node), "machine" if of_machines else "station"
+
+
+def _leaves(node: dict[str, Any], path: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """Paths of the plain values below an object."""
+    for key, value in node.items():
+        if isinstance(value, dict):
+            yield from _leaves(value, (*path, key))
+        elif not isinstance(value, list):
+            yield (*path, key)
+
+
+def assumed_level(place: Place, key: str, level: str) -> Problem:
+    """The assumption that a key is the name of a station or machine, since its siblings hold the same."""
+    expected = f"a key such as {level}"
+    message = (
+        f"{place}: {visible(key, 40)} stands over the same values as the keys beside it; it is taken for the name of a "
+        f"{level}; expected {expected}."
+    )
+    return Problem("assumption", None, level, place, key, expected, message, "station-key")
+
+
+def letters_of_stations(node: dict[str, Any]) -> frozenset[str]:
+    """Keys of one capital letter beside an ``A``: those of stations, and no symbols (``B``, ``D``)."""
+    letters = frozenset(key for key in node if len(key) == 1 and key.isupper())
+    return letters if "A" in letters and len(letters) > 1 else frozenset()
