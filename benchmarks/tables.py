@@ -49,7 +49,7 @@ def write_table(path: Path, stations: int, faulty: float = 0.0, designs: int = D
 
 
 def write_spoiled(path: Path) -> Path:
-    """A workbook of one machine with two positions into which so many faults were planted that it has some forty findings."""
+    """A workbook of one machine with two positions and some forty findings, of faults planted one upon the other."""
     import xlsxwriter
 
     design = complete_design(0)
