@@ -38,7 +38,7 @@ from linter.reading.layouts.json_records import (
     version_of,
     with_unit,
 )
-from linter.reading.layouts.sides import side_of, within
+from linter.reading.layouts.sides import innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
@@ -228,12 +228,13 @@ class _Walk:
         """What a key names, with the keys of the objects around it before it, or by itself."""
         if self.words.groups(key) and self.words.heading(key) is None:
             return None
-        at, side = next(((i, s) for i, word in enumerate(here.trail) if (s := side_of(word))), (-1, None))
-        for first in range(len(here.trail)):
-            joined = " ".join((*here.trail[first:], key))
+        trail = innermost(here.trail)
+        at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
+        for first in range(len(trail)):
+            joined = " ".join((*trail[first:], key))
             heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
             if heading is not None and not heading.station:
-                path = self.words.heading("/".join((*here.trail[first:], key)))
+                path = self.words.heading("/".join((*trail[first:], key)))
                 heading = path if path is not None and path.parameter == heading.parameter else heading
             match = self.words.names.find(joined)
             whole = match is None or not match.feature  # the keys around it say of what it is, in full

@@ -60,6 +60,16 @@ def side_of(text: str) -> Side | None:
     return Side(side, word) if side else None
 
 
+def innermost(trail: tuple[str, ...]) -> tuple[str, ...]:
+    """Words around a value, from the outermost, without those of another side than the innermost one says.
+
+    ``supporto`` is a place of a bearing and a word for its housing: what stands below ``albero`` in it is the shaft's.
+    """
+    sides = [(i, side.side) for i, word in enumerate(trail) if (side := side_of(word))]
+    outer = [i for i, side in sides if side != sides[-1][1]]
+    return trail[outer[-1] + 1 :] if outer else trail
+
+
 def is_use(text: str) -> bool:
     """Whether a heading of a block says that the use of the bearing is stated below it."""
     return 0 < len(text) < 40 and caseless(text.strip(" :.-–—=*#()[]")) in _OF_USE

@@ -64,7 +64,7 @@ DEFAULTS = {
     "operating_temperature": ("shaft_temperature", "housing_temperature"),
 }
 #: Clauses whose places are cells that are named, not used.
-NOT_USED = ("table.read", "table.agreement")
+NOT_USED = ("table.read", "table.agreement", "table.unused")
 
 
 @dataclass(frozen=True)
