@@ -12,7 +12,7 @@ from linter.reading.cells.numbers import Decimal, Number, read_number
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold, missing_state, shown
 from linter.reading.cells.size import Size, size_of
 from linter.reading.cells.size_items import EXPECTED, Item, NotASize, cut_items, strip_prefix
-from linter.reading.cells.units import conversion, known_unit
+from linter.reading.cells.units import conversion, known_unit, split_quantity
 
 _DATE = re.compile(
     r"(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}|\d{1,2}([-/.])\d{1,2}\1\d{4})(?:[ T]\d{1,2}:\d{2}(?::\d{2})?(?:\.\d+)?)?"
@@ -139,10 +139,11 @@ def read_deviation_pair(
     """
     size = _read(text, unit or "", decimal, False, False)
     if isinstance(size, ReadError) and size.code == "unsigned-deviations":
-        number = read_number(text, decimal)
+        alone, own = split_quantity(text)
+        number = read_number(alone, decimal) if not own or known_unit(own) is not None else None
         if isinstance(number, Number):
             if half_width:
-                return Size(lower=-number.value, upper=number.value, unit=unit or "", decimals=number.decimals)
+                return Size(lower=-number.value, upper=number.value, unit=own or unit or "", decimals=number.decimals)
             return ReadError(
                 "half-or-full-band", text, "±0.2, or two deviations with signs",
                 f"“{shown(text)}” can be half the tolerance band or the whole of it",

@@ -228,10 +228,13 @@ def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | No
     heading = words.heading(label) if names_value(words, label) and not heads_a_list(grid, row, words) else None
     if heading is not None and side_of(section_label(grid, row, name)):
         return None  # the heading of a block of rows
-    if heading is None or heading.parameter != "station":
+    if heading is not None and heading.parameter != "station":
         return heading
+    if heading is None and (not label or names_value(words, label) or _heads_a_list(grid, row)):
+        return None
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
-    return heading_of(label, heading, [cell for cell in cells if cell], words)
+    judged = heading_of(label, heading, [cell for cell in cells if cell], words)
+    return judged if heading is not None or (judged is not None and judged.parameter == "station") else None
 
 
 def _roles_of_values(

@@ -30,7 +30,8 @@ def unfolded(grid: Grid, words: Words) -> Grid:
     if len(starts) < 2 or any(_heads_a_list(grid, row, words) for row in range(grid.height)):
         return grid
     spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
-    return _of_pieces(grid, _pieces(grid, spans, words), max(b - a for a, b in spans))
+    pieces = _pieces(grid, spans, words)
+    return _of_pieces(grid, pieces, max(b - a for _, a, b in pieces))
 
 
 def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
@@ -49,11 +50,27 @@ def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[
             pieces += [(r, a, b) for a, b in spans for r in range(row, end) if _filled(grid, r, a, b)]
             row = end
             continue
-        filled = [(row, a, b) for a, b in spans if _filled(grid, row, a, b)]
+        filled = [(row, a, b) for a, b in _with_units(grid, row, spans) if _filled(grid, row, a, b)]
         filled.sort(key=lambda piece: not _names_station(grid, piece[0], piece[1], words))
         pieces += filled or [(row, *spans[0])]
         row += 1
     return pieces
+
+
+def _with_units(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> list[tuple[int, int]]:
+    """The spans of a row, where a unit stands in the place of the next name those of its pair one cell wider."""
+    result: list[tuple[int, int]] = []
+    for a, b in spans:
+        lone = _is_unit(grid.text(row, a)) and not _filled(grid, row, a + 1, b)
+        if result and lone and not is_blank(grid.columns[a - 1][row]):
+            result[-1] = (result[-1][0], a + 1)
+        else:
+            result.append((a, b))
+    return result
+
+
+def _is_unit(text: str) -> bool:
+    return bool(text) and known_unit(text.strip("[]() ")) is not None
 
 
 def _of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) -> Grid:
@@ -107,7 +124,7 @@ def _named(grid: Grid, words: Words) -> dict[int, dict[int, Heading | None]]:
             sides = parts if len(parts) > 1 else dict.fromkeys(named, next(iter(parts.values())))
             continue
         for column, text in texts.items():
-            if column in named:
+            if column in named and not _is_unit(text):
                 heading = within(words, sides.get(column), text)
                 own = heading is not None and heading.parameter in ("machine", "station") and heading.station
                 named[column][row] = None if own else heading
@@ -118,7 +135,7 @@ def _more_than_pairs(grid: Grid, starts: Sequence[int], words: Words) -> bool:
     """Whether anything but units stands behind the values."""
     for a, b in zip(starts, [*starts[1:], grid.width], strict=True):
         behind = {text for c in range(a + 2, b) for row in range(grid.height) if (text := grid.text(row, c))}
-        if any(known_unit(text.strip("[]() ")) is None and words.group(text) != "UNIT" for text in behind):
+        if any(not _is_unit(text) and words.group(text) != "UNIT" for text in behind):
             return True
     return False
 

@@ -15,7 +15,7 @@ from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
-from linter.reading.layouts.title import units_said
+from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
 from linter.reading.words.names import IS_LARGEST
@@ -141,6 +141,8 @@ class ByRow(NamesDown):
         if heads_machine(grid, row, self.table.name, self.words):
             self.section, self.station, self.of_machine = None, self.outside.station, True
             return
+        if self._pair_in_one_cell(row, label):
+            return
         self.section = section_below(grid, row, self.table.name, self.section, self.words)
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
@@ -171,6 +173,22 @@ class ByRow(NamesDown):
         if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
             where = ""
         self._row(row, label, heading, value_at, where)
+
+    def _pair_in_one_cell(self, row: int, text: str) -> bool:
+        """Take a value of the machine that stands behind a colon in the cell of its name, alone in its row."""
+        label, value = label_and_value(text)
+        heading = self.words.heading(label) if label and value else None
+        if heading is None or heading.station or heading.aspect != "value" or heading.entry.level != "machine":
+            return False
+        if (
+            self.words.heading(text) is not None
+            or sum(1 for cell in self.table.grid.row(row) if not is_blank(cell)) > 1
+        ):
+            return False
+        if heading.parameter == "machine":
+            self.machine, self.station = value, ""
+        self.pieces.add(heading, label, row, self.table.name, self.machine, "", value)
+        return True
 
     def _value_column(self, row: int) -> int | None:
         """Value cell of a row: of the value column, or of the expression where no value stands."""

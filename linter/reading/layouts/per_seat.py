@@ -1,5 +1,6 @@
 """Tables with one row per seat: a column says shaft, housing or bearing, and the other columns serve all three."""
 
+import re
 from collections.abc import Sequence
 
 from attrs import define, evolve, field
@@ -21,6 +22,8 @@ from linter.reading.words.headings import Heading, Words
 
 #: Headings of columns that number or describe the rows.
 _NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
+#: A short code for a station: a letter or a few, and a number.
+_CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
 
 
 @define(eq=False)
@@ -109,29 +112,42 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
 
 
 def _keys(
-    grid: Grid, header: int, part: int, parts: dict[int, Side], roles: dict[int, str], words: Words
+    grid: Grid, row: int, part: int, parts: dict[int, Side], roles: dict[int, str], words: Words
 ) -> dict[str, int]:
-    """The columns that name station and machine of each row."""
+    """The columns that name machines and stations."""
     keys: dict[str, int] = {}
     for column, role in roles.items():
+        if role == "STATION" and (label := grid.text(row, column)) and words.heading(label) is not None:
+            judged = _judged_key(grid, row, column, parts, words)
+            if judged is None or judged.parameter != "station":
+                continue  # a column of designations headed “Bearing”
         if role in ("STATION", "MACHINE") and column != part:
             keys.setdefault(role, column)
-    if "STATION" not in keys and (at := _positions(grid, header, part, parts, words)) is not None:
-        keys["STATION"] = at
+    if "STATION" not in keys and (named := _column_of_stations(grid, row, part, parts, words)) is not None:
+        keys["STATION"] = named
     return keys
 
 
-def _positions(grid: Grid, header: int, part: int, parts: dict[int, Side], words: Words) -> int | None:
-    """The column that names the same stations for every part, each once, below a heading that names nothing known."""
+def _judged_key(grid: Grid, row: int, column: int, parts: dict[int, Side], words: Words) -> Heading | None:
+    label = grid.text(row, column)
+    cells = [text for r in parts if (text := grid.text(r, column))]
+    return heading_of(label, words.heading(label), cells, words)
+
+
+def _column_of_stations(grid: Grid, row: int, part: int, parts: dict[int, Side], words: Words) -> int | None:
+    """The column whose words name the stations under a heading that is not known: one seat of each for every part.
+
+    Every part must come with the same words, each once, and each must be one for a station or a short code (``S1``).
+    """
     for column in range(grid.width):
-        if column == part or words.heading(grid.text(header, column)) is not None:
-            continue
-        said: dict[str, list[str]] = {}
-        for row, side in parts.items():
-            said.setdefault(side.side, []).append(grid.merged_text(row, column))
-        first, *others = said.values()
-        stations = len(first) > 1 and all(words.names.station(text) for text in first)
-        if others and stations and len(set(first)) == len(first) and all(sorted(o) == sorted(first) for o in others):
+        label = grid.text(row, column)
+        if column == part or words.heading(label) is not None or words.groups(label):
+            continue  # a column whose heading says what it is
+        keys = [(side.side, grid.merged_text(r, column)) for r, side in parts.items()]
+        texts = {text for _, text in keys}
+        of_sides = [{text for side, text in keys if side == one} for one in {side for side, _ in keys}]
+        alike = len(of_sides) > 1 and all(named == texts for named in of_sides) and len(keys) == len(set(keys))
+        if alike and len(texts) > 1 and all(words.names.station(text) or _CODE.fullmatch(text) for text in texts):
             return column
     return None
 

@@ -36,6 +36,7 @@ _BESIDE = re.compile(
     re.IGNORECASE,
 )
 _BEFORE_PART = re.compile(r".*(?:[:：]| [–—-]) *")
+_SEAT = re.compile(r"\b(?:seats?|sitze?|sitzes)\b", re.IGNORECASE)
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -57,6 +58,8 @@ def side_of(text: str) -> Side | None:
         return None
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word)
+    if side == "bearing" and _SEAT.search(text):
+        return None  # the seats of a bearing are those of shaft and housing: a title
     return Side(side, word) if side else None
 
 

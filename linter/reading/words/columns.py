@@ -38,7 +38,9 @@ _KEYS: dict[str, tuple[str, ...]] = {
     ),
     "place": (
         "pos", "position", "location", "loc", "ref", "stelle", "ort", "emplacement", "repère", "ubicación", "pos no",
-        "rif", "場所", "部位", "позиция", "where", "side", "seite", "côté", "lado", "lato",
+        "rif", "場所", "部位", "позиция", "where", "side", "seite", "côté", "lado", "lato", "положение", "поз", "место",
+        "место установки", "расположение", "сторона", "einbauort", "lagerort", "lieu", "lugar", "ubicazione", "punto",
+        "取付位置", "取付部位", "安装位置", "安装部位", "侧",
     ),
     "clearance": (
         "clearance", "luft", "lagerspiel", "spiel", "jeu", "juego", "gioco", "すきま", "隙間", "内部すきま", "游隙",
@@ -65,6 +67,8 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+#: A number of an old national system of designations; no machine has a position of so high a number.
+_LONG_NUMBER = re.compile(r"[1-9]\d{4,6}(?: ?[^\W\d]{1,2}\d?)?")
 #: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
@@ -104,6 +108,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if not cells:
         return heading
     key = key_of(label, words)
+    if heading is None and key.strip(" .") in KEYS["place"] and all(words.names.station(cell) for cell in cells):
+        return Heading("station")
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
     if may_be and _are_designations(core, heading, cells):
@@ -114,11 +120,21 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return _by_cells(label, key, cells, words)
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
-    if heading.parameter == "station" and _are_roles(cells):
-        return Heading("axial_role")
+    if heading.parameter == "station":
+        return _no_station(key, heading, cells) or heading
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
+
+
+def _no_station(key: str, heading: Heading, cells: Sequence[str]) -> Column:
+    """What a column is whose heading may name stations and whose cells all say another thing; else None."""
+    if _are_roles(cells):
+        return Heading("axial_role")
+    if key in KEYS["bearing"] and all(map(_LONG_NUMBER.fullmatch, cells)):
+        return Heading("bearing_designation", heading.station)  # Bearing: 80206
+    oriented = all(isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
+    return Heading("shaft_orientation") if oriented else None  # Position: horizontal
 
 
 def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:

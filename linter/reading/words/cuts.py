@@ -80,6 +80,10 @@ TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
 )
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
+#: Small words that are none of the abbreviations for stations with the same letters (``LA``, ``DE``, ``CA``).
+ARTICLES = frozenset(("la", "le", "de", "da", "di", "as", "los", "las", "les", "des", "al", "am", "an", "im", "in"))
+#: A value behind a colon, whose unit is not that of a name.
+_VALUE_BEHIND = re.compile(r"[:：=]\s*[+\-−]?\d[\d.,]*$")
 #: A piece between two others that may be a station: a capital, or a word looked up (``shaft/DE/seat``).
 _INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])")
 
@@ -182,7 +186,8 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
             found.append((after, before, False))
     for inner in _INNER.finditer(text):  # Shaft seat A cylindricity
         capital = len(inner[1]) == 1 and inner[1].isupper()
-        if capital or (not text.isupper() and len(inner[1]) > 1 and word_key(inner[1]) in dictionary().stations):
+        word = len(inner[1]) > 1 and inner[1] not in ARTICLES and not text.isupper()
+        if capital or (word and word_key(inner[1]) in dictionary().stations):
             found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
             break
     return found
@@ -249,7 +254,9 @@ def unit_behind(text: str) -> tuple[str, str]:
     rest, unit = split_heading_unit(text)
     if not unit and (letter := _LETTER_UNIT.fullmatch(text)):
         return (letter[1], letter[2]) if letter[2] else (letter[3], letter[4])
-    if not unit and (behind := _UNIT_BEHIND.fullmatch(text)):
+    if _VALUE_BEHIND.search(rest):
+        return text, ""
+    if not unit and (behind := _UNIT_BEHIND.fullmatch(text)) and not _VALUE_BEHIND.search(behind[1]):
         return behind[1], behind[2]
     return rest, unit
 

@@ -18,6 +18,7 @@ from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, known_unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import (
+    ARTICLES,
     BRACKET,
     LETTER_STATION,
     aspect_cuts,
@@ -170,7 +171,7 @@ class Names:
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
-        return text.strip() if word_key(piece) in dictionary().stations else None
+        return text.strip() if word_key(piece) in dictionary().stations and piece not in ARTICLES else None
 
     def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""

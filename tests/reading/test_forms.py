@@ -1,0 +1,81 @@
+"""Forms and lists as offices fill them in: what stands beside a name, in which cell, and whose it is."""
+
+import pytest
+
+from linter.reading import read_table
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(text: str):
+        path = tmp_path / "table.csv"
+        path.write_text(text, encoding="utf-8")
+        return read_table(path)
+
+    return reader
+
+
+_BLOCK = (
+    "\nPosition;{0};;\nBearing;{1};Radial load [N];{2}\n"
+    "Shaft seat diameter [mm];{3} k5;Housing bore diameter [mm];{4} H7\n"
+    "Shaft shoulder diameter [mm];{5};Axial role;{6}\n"
+)
+_FORM = _BLOCK.format("front", "6005", 300, 25, 47, 30, "locating") + _BLOCK.format(
+    "rear", "6004", 120, 20, 42, 24, "floating"
+)
+
+
+def test_units_beside_the_values_of_the_head_belong_to_them(read):
+    reading = read(f"Machine;Reel 4;;\nMax. speed;90;1/s;\nRotor mass;1200;g;\nBearing span;11;cm;\n{_FORM}")
+    stations = reading.stations
+    assert stations.text("station").tolist() == ["front", "rear"]
+    assert stations.number("speed_max").tolist() == pytest.approx([5400, 5400])
+    assert stations.number("rotor_mass").tolist() == pytest.approx([1.2, 1.2])
+    assert stations.number("radial_load").tolist() == [300, 120]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [47, 42]
+    assert stations.choice("axial_role").texts().tolist() == ["locating", "floating"]
+
+
+def test_names_and_values_in_one_cell_each_above_a_form(read):
+    stations = read(f"Bearing seat data;;;\nMachine: Reel 4;;;\nHousing temperature: 70 °C;;;\n{_FORM}").stations
+    assert set(stations.text("machine").tolist()) == {"Reel 4"}
+    assert stations.number("housing_temperature").tolist() == [70, 70]
+
+
+def test_a_plus_minus_in_a_row_of_its_own(read):
+    stations = read(
+        "Machine;Reel 4\nPosition;A\nShaft seat diameter;20 mm\nShaft seat diameter tolerance ±;0.0045 mm\n"
+        "Housing seat diameter;42 mm\nHousing seat diameter tolerance;0.008 mm\n"
+    ).stations
+    shaft, housing = stations.size("shaft_seat_diameter"), stations.size("housing_seat_diameter")
+    assert (shaft.lower[0], shaft.upper[0]) == (-0.0045, 0.0045)
+    assert housing.upper[0] != housing.upper[0]  # half or the whole of the band: that is asked
+    assert "half-or-full-band" in {p.code for p in stations.problems}
+
+
+def test_a_place_names_the_position_where_its_values_are_words_for_one(read):
+    form = _FORM.replace("Position", "Einbauort")
+    assert read(f"Machine;Reel 4;;\n{form}").stations.text("station").tolist() == ["front", "rear"]
+    lying = read("Machine;Reel 4\nPosition;horizontal\nBearing position;A\nShaft seat diameter;20 k5 mm\n").stations
+    assert lying.text("station").tolist() == ["A"]
+    assert lying.choice("shaft_orientation").texts().tolist() == ["horizontal"]
+
+
+def test_one_seat_a_row_with_the_position_under_an_unknown_heading(read):
+    head = "No;Part;Zone;Bearing;Seat diameter [mm];Roughness Ra [µm]\n"
+    rows = "1;Shaft;{0};6005;25 k5;0.4\n2;Shaft;{1};6004;20 k5;0.4\n3;Housing;{0};6005;47 H7;0.8\n"
+    stations = read(head + rows.format("S1", "S2") + "4;Housing;S2;6004;42 H7;0.8\n").stations
+    assert stations.text("station").tolist() == ["S1", "S2"]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [47, 42]
+
+
+@pytest.mark.parametrize("name", ["Cylindricité de la portée d'arbre", "Battement total de la portée d'arbre"])
+def test_an_article_is_no_position(read, name):
+    reading = read(f"Machine;Bobineuse\nPalier;A\nPortée d'arbre;20 k5 mm\n{name};4 µm\nPalier;B\n{name};3 µm\n")
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+
+
+def test_a_number_of_a_national_system_names_the_bearing(read):
+    stations = read("Машина;Насос\nПоложение;левая\nПодшипник;80206\nДиаметр отверстия подшипника d (мм);30\n").stations
+    assert stations.text("station").tolist() == ["левая"]
+    assert stations.text("bearing_designation").tolist() == ["80206"]
