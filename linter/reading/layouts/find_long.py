@@ -230,7 +230,7 @@ def _named_by_row(grid: Grid, words: Words, name: int, row: int) -> Heading | No
         return None  # the heading of a block of rows
     if heading is not None and heading.parameter != "station":
         return heading
-    if heading is None and (not label or names_value(words, label) or _heads_a_list(grid, row)):
+    if heading is None and (not label or names_value(words, label) or heads_a_list(grid, row, words)):
         return None
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
     judged = heading_of(label, heading, [cell for cell in cells if cell], words)
