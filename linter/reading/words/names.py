@@ -16,16 +16,15 @@ from linter.model.vocabulary import parameter, vocabulary
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, known_unit
+from linter.reading.words import cuts
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import (
-    ARTICLES,
     BRACKET,
     LETTER_STATION,
     aspect_cuts,
     holds_a_capital,
     is_article,
     is_letter_of,
-    is_short,
     joint_cuts,
     plain_name,
     spelled_out,
@@ -171,7 +170,7 @@ class Names:
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
-        return text.strip() if word_key(piece) in dictionary().stations and piece not in ARTICLES else None
+        return text.strip() if word_key(piece) in dictionary().stations and piece not in cuts.ARTICLES else None
 
     def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
@@ -353,11 +352,11 @@ class Names:
                 return inner
         for rest, piece, strict in station_cuts(text):
             station = None if is_article(piece, text) else self.station(piece)
-            if not strict and (station is None or is_short(rest)):
+            if not strict and (station is None or cuts.is_short(rest)):
                 continue
             if (inner := self._peel(rest, done, reasons)) is None:
                 continue
-            if station is None and is_short(rest):
+            if station is None and cuts.is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
             if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
