@@ -108,7 +108,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if not cells:
         return heading
     key = key_of(label, words)
-    if heading is None and key.strip(" .") in KEYS["place"] and all(words.names.station(cell) for cell in cells):
+    names = all(words.names.station(cell) and not cell.strip().isdigit() for cell in cells)  # figures may number rows
+    if heading is None and names and key.strip(" .") in KEYS["place"]:
         return Heading("station")
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
