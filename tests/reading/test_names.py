@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from linter.model.vocabulary import vocabulary
 from linter.reading.words.dictionary import GROUPS, heading_words
+from linter.reading.words.headings import Words
 from linter.reading.words.mapping import MappingError, parse_mapping, pattern_trouble
 from linter.reading.words.names import Match, Names
 
@@ -262,3 +263,17 @@ def test_the_mapping_of_the_guide_is_read() -> None:
     guide = (Path(__file__).resolve().parents[2] / "docs" / "name-mapping.md").read_text(encoding="utf-8")
     block = guide.split("```toml\n")[1].split("```")[0]
     assert parse_mapping(tomllib.loads(block), "guide").names
+
+
+def test_the_letter_of_a_symbol_is_no_station() -> None:
+    """A small ``d`` behind the word for a bearing and the ``G`` of a balance grade are symbols of what stands before."""
+    for name, parameter in (
+        ("diametro_exterior_rodamiento_d", "outside_diameter"),
+        ("Класс_точности_балансировки_G", "balance_grade"),
+    ):
+        heading = Words(Names()).heading(name)
+        assert heading is not None
+        assert (heading.parameter, heading.station) == (parameter, "")
+    heading = Words(Names()).heading("OD bearing B")
+    assert heading is not None
+    assert heading.station == "B"

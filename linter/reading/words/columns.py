@@ -108,8 +108,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if not cells:
         return heading
     key = key_of(label, words)
-    names = all(words.names.station(cell) and not cell.strip().isdigit() for cell in cells)  # figures may number rows
-    if heading is None and names and key.strip(" .") in KEYS["place"]:
+    if heading is None and _are_places(key, cells, words):
         return Heading("station")
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
@@ -126,6 +125,13 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
+
+
+def _are_places(key: str, cells: Sequence[str], words: Words) -> bool:
+    """Whether cells below a word for places name stations; figures may number the rows."""
+    return key.strip(" .") in KEYS["place"] and all(
+        words.names.station(cell) and not cell.strip().isdigit() for cell in cells
+    )
 
 
 def _no_station(key: str, heading: Heading, cells: Sequence[str]) -> Column:

@@ -42,6 +42,8 @@ from linter.reading.words.limits import limit_of_size
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size, tells_feature
 
+#: Letters behind a name that are its own symbol: few machines reach a station D or G.
+_OWN_LETTERS = {("outside_diameter", "D"), ("balance_grade", "G")}
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
@@ -330,7 +332,7 @@ class Names:
 
     def _symbol_in(self, piece: str, name: str) -> str:
         """The symbol of a parameter that a piece is, or that stands in it behind the word for a bearing, or nothing."""
-        alone = len(piece) == 1 or (piece[-2] == " " and is_bearing(piece[:-2]))
+        alone = len(piece) == 1 or (piece[-2] in " _" and is_bearing(piece[:-2]))
         return piece[-1] if alone and self._is_symbol(piece[-1], name) else ""
 
     def _without_station(self, text: str, done: frozenset[str], reasons: list[str]) -> Match | None:
@@ -359,9 +361,9 @@ class Names:
             if station is None and cuts.is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
+            if (inner.parameter, piece[-1:].upper()) in _OWN_LETTERS and (len(piece) == 1 or is_bearing(piece[:-2])):
+                return inner
             if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
-                if letter == "D":
-                    return inner  # the symbol of the outside diameter: few machines reach a station D
                 reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
                 return None
             return _placed(inner, station, piece)
