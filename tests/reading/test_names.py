@@ -266,7 +266,7 @@ def test_the_mapping_of_the_guide_is_read() -> None:
 
 
 def test_the_letter_of_a_symbol_is_no_station() -> None:
-    """A small ``d`` behind the word for a bearing and the ``G`` of a balance grade are symbols of what stands before."""
+    """A small ``d`` behind the word for a bearing and the ``G`` of a balance grade are symbols of the name."""
     for name, parameter in (
         ("diametro_exterior_rodamiento_d", "outside_diameter"),
         ("Класс_точности_балансировки_G", "balance_grade"),
