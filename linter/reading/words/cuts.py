@@ -18,7 +18,7 @@ from linter.reading.words.dictionary import (
     word_key,
 )
 from linter.reading.words.mapping import Aspect
-from linter.reading.words.parts import PARTS, names_place
+from linter.reading.words.parts import PARTS, is_bearing, names_place
 
 _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
@@ -113,6 +113,12 @@ def is_letter_of(letter: str, name: str) -> bool:
     return name.endswith({"R": "_radius", "r": "_radius", "D": "_diameter", "F": "_force"}.get(letter, "-")) or (
         letter in ("R", "r") and name.endswith("_chamfer")
     )
+
+
+def is_own_letter(piece: str, name: str) -> bool:
+    """Whether a piece beside a name is its symbol, or that behind the word for a bearing; few reach a station D."""
+    letter = {"outside_diameter": "D", "balance_grade": "G"}.get(name)
+    return letter == piece[-1:].upper() and (len(piece) == 1 or is_bearing(piece[:-2]))
 
 
 def joint_cuts(text: str, most: int) -> list[tuple[int, int]]:

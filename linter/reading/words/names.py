@@ -42,8 +42,6 @@ from linter.reading.words.limits import limit_of_size
 from linter.reading.words.mapping import Aspect, Mapping, load_mapping
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size, tells_feature
 
-#: Letters behind a name that are its own symbol: few machines reach a station D or G.
-_OWN_LETTERS = {("outside_diameter", "D"), ("balance_grade", "G")}
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 _TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
@@ -361,7 +359,7 @@ class Names:
             if station is None and cuts.is_short(rest):
                 reasons.append(f"{shown(rest)} of {shown(piece)} can be a dimension of any feature")
                 continue
-            if (inner.parameter, piece[-1:].upper()) in _OWN_LETTERS and (len(piece) == 1 or is_bearing(piece[:-2])):
+            if cuts.is_own_letter(piece, inner.parameter):
                 return inner
             if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
                 reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
