@@ -1,84 +1,14 @@
-"""How much of the sixth set is read: tables by a grammar of its own, judged as the first set is.
+"""How much of the sixth set is read: tables by a grammar of its own; the options are those of practice/figures.py."""
 
-PYTHONPATH=. python tests/reading/practice_sixth/measure.py             # the figures and a line for each table
-... --losses        # every value that is not right
-... --keep FOLDER   # leave tables and result files there
-... --write FOLDER  # write the tables only
-
-One thing is judged finer than there: a cell that can only be asked about, is asked about, and whose parameter the
-result states by an assumption that it marks is right. The assumption is no reading of the cell.
-"""
-
-import argparse
-import json
 import sys
-import tempfile
-from collections import Counter
-from dataclasses import replace
 from pathlib import Path
 
 if not __package__:
     sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from practice.grammar import Table
-from practice.measure import OUTCOMES, Outcome, Result, entry_point, report, run
+from practice.figures import measure
 
 from practice_sixth import shapes
 
-
-def tables() -> list[Table]:
-    """The sixty tables."""
-    return [shapes.make(number) for number in range(1, 61)]
-
-
-def with_assumptions(outcome: Outcome, results: Path) -> Outcome:
-    """The outcome of a table, where a marked assumption beside a question does not count as a reading."""
-    path = results / f"{outcome.table.name}.result.json"
-    if not any(j.outcome == "wrong" and j.expected.verdict == "ask" for j in outcome.judged) or not path.exists():
-        return outcome
-    seen = Result(json.loads(path.read_text(encoding="utf-8")))
-    assumed = {(machine, parameter) for machine, _, parameter in seen.assumed}
-    judged = []
-    for j in outcome.judged:
-        e = j.expected
-        names = {row["machine"] for row in seen.stations}
-        own = outcome.table.machines[e.machine] if len(outcome.table.machines) > 1 else next(iter(names), "")
-        if j.outcome == "wrong" and e.verdict == "ask" and (own, e.parameter) in assumed and seen.names(e):
-            j = replace(j, outcome="right", got=None)
-        judged.append(j)
-    return Outcome(outcome.table, judged, outcome.invented)
-
-
-def lines(outcomes: list[Outcome]) -> str:
-    """One line for each table: what became of its values."""
-    found = []
-    for outcome in outcomes:
-        count = Counter(j.outcome for j in outcome.judged)
-        kinds = outcome.table.kinds
-        told = "  ".join(f"{name} {count[name]}" for name in OUTCOMES if count[name])
-        what = ", ".join(kinds[k] for k in ("layout", "language", "tolerance", "units", "length unit", "encoding"))
-        found.append(f"{outcome.table.name}  {told}  invented {len(outcome.invented)}  ({what})")
-    return "\n".join(found)
-
-
-def main() -> None:
-    """Measure the set, or write its tables."""
-    parser = argparse.ArgumentParser(description="How much of the sixth set is read.")
-    parser.add_argument("--losses", action="store_true", help="list every value that is not right")
-    parser.add_argument("--keep", type=Path, help="leave tables and result files in this folder")
-    parser.add_argument("--write", type=Path, help="write the tables to this folder and stop")
-    options = parser.parse_args()
-    if options.write:
-        options.write.mkdir(parents=True, exist_ok=True)
-        for table in tables():
-            (options.write / (table.name + table.suffix)).write_bytes(table.content)
-        return
-    with tempfile.TemporaryDirectory() as scratch:
-        folder = options.keep or Path(scratch)
-        outcomes = [with_assumptions(o, folder / "results") for o in run(tables(), folder, entry_point(Path.cwd()))]
-    print(report(outcomes, options.losses))
-    print(lines(outcomes))
-
-
 if __name__ == "__main__":
-    main()
+    measure("sixth", shapes.make)

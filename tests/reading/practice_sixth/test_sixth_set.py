@@ -7,11 +7,11 @@ import pytest
 from practice.grammar import Size
 
 from linter.mechanics.limits import deviations_or_nan
-from practice_sixth import measure, trade
+from practice_sixth import shapes, trade
 
 #: SHA-256 over the tables (workbooks by what they mean: their bytes hold the day they were written) and their meaning.
 SET = "f0463c2d28e4dd51351224e37535999552523746ed6767bc42447a7d831aba8c"
-TABLES = measure.tables()
+TABLES = [shapes.make(number) for number in range(1, 61)]
 #: Forms in which one cell states several values.
 SHARED = ("d x D x B in one cell", "fit pair column")
 
@@ -29,7 +29,7 @@ def test_the_set_covers_what_it_is_for() -> None:
     assert len({t.kinds["layout"] for t in TABLES}) >= 16
     assert len({t.kinds["language"] for t in TABLES}) == 8
     assert {"utf-16", "cp1252", "cp1251", "shift_jis", "gb18030", "xlsx"} <= {t.kinds["encoding"] for t in TABLES}
-    assert {t.kinds["tolerance"] for t in TABLES} == {form for form, _ in measure.shapes.TOLERANCE_SHARES}
+    assert {t.kinds["tolerance"] for t in TABLES} == {form for form, _ in shapes.TOLERANCE_SHARES}
     assert sum(t.kinds["length unit"] != "mm" for t in TABLES) == 4
     share = sum(e.verdict == "ask" for t in TABLES for e in t.expected) / sum(len(t.expected) for t in TABLES)
     assert 0.02 <= share <= 0.04
