@@ -1,4 +1,4 @@
-"""How much of the eighth set is read: fifty tables of fifty offices, written by hand; options of practice/figures.py."""
+"""How much of the eighth set is read: fifty tables of fifty offices, by hand; the options of practice/figures.py."""
 
 import sys
 from pathlib import Path
