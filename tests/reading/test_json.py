@@ -258,3 +258,82 @@ def test_a_unit_with_a_slash_is_no_step_of_a_path(tmp_path):
     stations = read(tmp_path, document).stations
     assert stations.text("station").tolist() == ["A", "B"]
     assert stations.number("limiting_speed").tolist() == [9000, 8000]
+
+
+def seat(n, es, ei):
+    return {"diameter": {"nominal": n, "es": es, "ei": ei}}
+
+
+@pytest.mark.parametrize("frame", [None, "payload", "results"])
+def test_positions_by_what_is_stated_of_them_under_any_key(tmp_path, frame):
+    own = {
+        "Motorseite": {"bearing": {"code": "608"}, "shaft": seat(8, 0.007, 0.001), "housing": seat(22, 0.013, 0)},
+        "Messerseite": {"bearing": {"code": "626"}, "shaft": seat(6, 0.006, 0.001), "housing": seat(19, 0.013, 0)},
+    }
+    document = {"meta": {"author": "x", "units": {"length": "mm", "load": "kN"}}, "machine": "M", **own}
+    stations = read(tmp_path, document if frame is None else {frame: document}).stations
+    assert stations.text("station").tolist() == ["Motorseite", "Messerseite"]
+    assert seats(stations, "shaft") == [8, 6]
+    assert stations.size("housing_seat_diameter").upper.tolist() == pytest.approx([0.013, 0.013])
+    by_list = read(tmp_path, {"units": "mm", "x": [{"etikett": k, **v} for k, v in own.items()]})
+    assert by_list.stations.text("station").tolist() == ["Motorseite", "Messerseite"]
+    assert "station-key" in [p.code for p in by_list.stations.problems]
+
+
+@pytest.mark.parametrize(
+    "keys", [("design", "measured"), ("rev A", "rev B"), ("cold", "hot"), ("inner ring", "outer ring"), ("min", "max")]
+)
+def test_statements_of_one_position_are_no_positions(tmp_path, keys):
+    values = {"bore_diameter": 8, "ring_width": 7, "shaft_seat_diameter": "8 k5"}
+    for document in (dict.fromkeys(keys, values), [{"variant": key, **values} for key in keys]):
+        stations = read(tmp_path, {"machine": "M", "x": document}).stations
+        assert len(stations.text("station")) == 1
+
+
+def test_machines_by_their_own_keys(tmp_path):
+    ends = {end: {"bearing": "608", "shaft seat diameter": "8 k5", "radial load": "30 N"} for end in ("left", "right")}
+    two = read(tmp_path, {"Reel 4": {"speed_max": 900, **ends}, "Reel 5": {"speed_max": 800, **ends}}).stations
+    assert two.text("machine").tolist() == ["Reel 4", "Reel 4", "Reel 5", "Reel 5"]
+    assert two.number("speed_max").tolist() == [900, 900, 800, 800]
+    assert read(tmp_path, {"rotor": {"name": "R2", "ends": ends}}).stations.text("machine").tolist() == ["R2", "R2"]
+
+
+@pytest.mark.parametrize(
+    "stated",
+    [
+        [7.995, 8.001],
+        [8, 0.001, -0.005],
+        [8, -0.005, 0.001, "mm"],
+        {"Nennmass": 8, "Abmasse": {"oberes Abmass": 0.001, "unteres Abmass": -0.005}},
+        {"size": {"value": 8, "unit": "mm"}, "tolerance": {"type": "ISO", "upper": 1, "lower": -5, "unit": "µm"}},
+        {"limits": {"max": 8.001, "min": 7.995}},
+        {"nominale": 8, "scostamento superiore": 0.001, "scostamento inferiore": -0.005, "unità": "mm"},
+        {"nominal": 8, "tolerance": [-0.005, 0.001]},
+    ],
+)
+def test_a_size_with_its_deviations_as_an_object_or_a_list(tmp_path, stated):
+    stations = read(tmp_path, {"length_unit": "mm", "station": "A", "shaft seat": stated, "bore": "8 mm"}).stations
+    size = stations.size("shaft_seat_diameter")
+    assert size.nominal[0] + size.upper[0] == pytest.approx(8.001)
+    assert size.nominal[0] + size.lower[0] == pytest.approx(7.995)
+
+
+def test_lists_that_are_no_size_are_told(tmp_path):
+    for values in ([8, 22], [8.0, 8.001, 8.002, 8.003], [True, 8], [8, 0.001, 7.9]):
+        reading = read(tmp_path, {"length_unit": "mm", "station": "A", "shaft seat": values, "bore": "8 mm"})
+        assert not reading.stations.known("shaft_seat_diameter").any()
+        assert "/shaft seat" in [u.place.pointer for u in reading.unused]
+
+
+def test_units_of_quantities_beside_a_document(tmp_path):
+    values = {"bore": 8, "radial load": 0.2, "dynamic rating": 3.3, "shaft seat roughness": 0.4, "radial clearance": 8}
+    said = {"length": "mm", "load": "kN", "roughness": "µm"}
+    stations = read(tmp_path, {"units": said, "A": values, "B": values}).stations
+    assert stations.number("radial_load").tolist() == [200, 200]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+    assert not stations.known("radial_clearance").any()  # its unit is not that of sizes
+    two = read(tmp_path, {"units": said | {"life load": "N"}, "A": values, "B": values})
+    assert not two.stations.known("radial_load").any()
+    assert "/A/radial load" in [p.place.pointer for p in two.stations.problems if p.place]
+    bare = read(tmp_path, {"unit": "mm", "station": "A", "bore": 8, "shaft seat roughness": 0.4}).stations
+    assert bare.number("shaft_seat_roughness").tolist() == [0.4]  # µm by custom, never 400

@@ -36,23 +36,6 @@ def part_key(nodes: Sequence[Any]) -> str:
     return ""
 
 
-def station_key(nodes: Sequence[Any], words: Words) -> str:
-    """Key that tells the objects of a list apart as stations (``A``, ``B``, ``DE``), where none names a station."""
-    objects = [node for node in nodes if isinstance(node, dict)]
-    if len(objects) < 2 or len(objects) < len(nodes):
-        return ""
-    keys = [key for key in objects[0] if all(isinstance(node.get(key), str) for node in objects)]
-    named = [key for node in objects for key in node if (h := words.heading(key)) and h.parameter == "station"]
-    if named or not any(isinstance(value, (dict, list)) for node in objects for value in node.values()):
-        return ""
-    fitting = [
-        key for key in keys
-        if (words.heading(key) is None or local(key) == "id") and len({node[key] for node in objects}) == len(objects)
-        and all(words.names.station(node[key]) for node in objects)
-    ]  # fmt: skip
-    return fitting[0] if len(fitting) == 1 else ""
-
-
 def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
     """Key and text of the machine or station that an object names itself."""
     for key, value in node.items():
@@ -96,6 +79,16 @@ def assumed_station(place: Place, key: str, station: str) -> Problem:
     return Problem("assumption", None, "station", place, station, expected, message, "station-key")
 
 
+def assumed_numbers(place: Place, level: str, count: int) -> Problem:
+    """The assumption that the items of a list that nothing names are stations or machines in their order."""
+    expected = f"a key such as {level} in each"
+    message = (
+        f"{place}: nothing names the {count} objects of this list, which state the same; each is taken for a {level}, "
+        f"and its number for its name; expected {expected}."
+    )
+    return Problem("assumption", None, level, place, str(count), expected, message, "station-key")
+
+
 def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[str, ...]]:
     """Key of the name of the records of a list, and keys that are stations and hold the value of each; or nothing."""
     objects = [node for node in nodes if isinstance(node, dict)]
@@ -110,37 +103,6 @@ def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[st
     }
     name = max(known, key=lambda key: known[key], default="")
     return (name, tuple(stations)) if len(stations) > 1 and name and known[name] > 1 else ("", ())
-
-
-def alike(node: dict[str, Any], words: Words, is_aspect: Callable[[str], bool]) -> tuple[tuple[str, ...], str]:
-    """Keys of an object that stand over the same known values, so that they name positions or machines, and which.
-
-    None of them is a word that is known, and no object below them names its station itself.
-    """
-    children = [value for value in node.values() if isinstance(value, dict)]
-    if len(children) < 2 or len(children) < len(node):
-        return (), ""
-    if any(side_of(key) or is_use(key) or words.heading(key) or words.groups(key) for key in node):
-        return (), ""
-    if any(key_text(child, "station", words)[1] for child in children):
-        return (), ""
-    leaves = [{*_leaves(child, ())} for child in children]
-    shared = set.intersection(*leaves)
-    names = [words.heading(path[-1]) or words.heading(" ".join(path)) for path in shared]
-    known = [heading for heading in names if heading is not None and heading.entry.level == "station"]
-    if len(known) < 2 or 2 * len(shared) < len(set.union(*leaves)):
-        return (), ""
-    of_machines = all(stations_among(child, words, is_aspect) for child in children)
-    return tuple(node), "machine" if of_machines else "station"
-
-
-def _leaves(node: dict[str, Any], path: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
-    """Paths of the plain values below an object."""
-    for key, value in node.items():
-        if isinstance(value, dict):
-            yield from _leaves(value, (*path, key))
-        elif not isinstance(value, list):
-            yield (*path, key)
 
 
 def assumed_level(place: Place, key: str, level: str) -> Problem:

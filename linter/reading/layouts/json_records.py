@@ -1,23 +1,25 @@
 """What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
-import re
 from collections.abc import Sequence
+from functools import lru_cache
 from typing import Any
 
 from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter
+from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import conversion, known_unit, split_heading_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_keys import INNER, local, part_key
+from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.words.columns import KEYS
-from linter.reading.words.dictionary import Version, dictionary, group_key, word_key
+from linter.reading.words.dictionary import MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.measured_words import MEASURED
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
-UNIT_KEYS = ("unit", "units", "uom")
 CONTEXT = frozenset(
     ("machine", "station", "level", "place", "comment", "comments", "note", "notes", "description", "source", "type")
 )
@@ -42,6 +44,10 @@ _ASPECTS = {
 }  # fmt: skip
 
 
+#: What the words of a layout for a part of a value say of it.
+_OF_GROUPS = {"VALUE": "value", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
+
+
 def is_aspect(key: str) -> bool:
     """Whether a key states a part of a value."""
     return bool(aspect_of(key)[0])
@@ -54,8 +60,31 @@ def aspect_of(key: str) -> tuple[str, str]:
         return aspect, ""
     if version_of(key):
         return "value", ""
+    if aspect := _said(word):
+        return aspect, ""
     rest, unit = split_heading_unit(word)
-    return (_ASPECTS.get(word_key(rest).replace(" ", "_"), ""), unit) if unit else ("", "")
+    return (_ASPECTS.get(word_key(rest).replace(" ", "_"), "") or _said(rest), unit) if unit else ("", "")
+
+
+def has_tolerance(node: Any) -> bool:
+    """Whether an object holds the two deviations, the two limits or the class of a size, and nothing else."""
+    said = {
+        key: aspect_of(key)[0]
+        for key in (node if isinstance(node, dict) else ())
+        if local(key) not in CONTEXT and not says_unit(key)
+    }
+    whole = [{"upper", "lower"}, {"max", "min"}, {"tolerance"}, {"tolerance", "upper", "lower"}]
+    return 0 < len(said) < 4 and set(said.values()) in whole
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def _said(word: str) -> str:
+    """What of a value a word of a layout in any of the languages states (``scostamento superiore``, ``公差``)."""
+    if caseless(word) in MEASURED:
+        return ""
+    groups = dictionary().group_words.get(group_key(word), ()) or dictionary().group_words.get(word_key(word), ())
+    said = {_OF_GROUPS[group] for group in groups if group in _OF_GROUPS}
+    return said.pop() if len(said) == 1 and "RESULT" not in groups else ""
 
 
 _NONE = ("", "-", "–")
@@ -103,40 +132,6 @@ class Here:
     def at(self, machine: str, station: str) -> "Here":
         """Another machine or station at the same place of the document."""
         return evolve(self, machine=machine, station=station)
-
-
-_UNIT_OF_LENGTHS = re.compile(
-    r"(?:units?|uom|einheit(?:en)?|unités?|unidad(?:es)?|unità|単位|单位|единицы?)"
-    r"(?:[ _.-]?(?:of[ _-]|der[ _-]|de[ _-]|di[ _-])?"
-    r"(?:lengths?|dimensions?|dims?|l(?:ä|ae)ngen?|ma(?:ß|ss)e|longueurs?|longitud(?:es)?|lunghezz[ae]|длины))?"
-    r"|(?:lengths?|dimensions?|dims?|linear|l(?:ä|ae)ngen?|ma(?:ß|ss)|longueur|長さの?|寸法の?|长度|尺寸)"
-    r"[ _.-]?(?:units?|uom|einheit(?:en)?|単位|单位)"
-)
-
-
-def names_unit_of_lengths(key: str) -> bool:
-    """Whether a key of a document says the unit of its lengths (``units``, ``length_unit``, ``Einheit_Laenge``)."""
-    return _UNIT_OF_LENGTHS.fullmatch(local(key)) is not None
-
-
-def file_unit(document: dict[str, Any]) -> str:
-    """The unit of lengths that a field of a document states for all of it, or empty."""
-    said = ""
-    for key, stated in document.items():
-        if not names_unit_of_lengths(key):
-            continue
-        if isinstance(stated, dict):
-            stated = stated.get("length", stated.get("lengths"))
-        if isinstance(stated, str) and (unit := known_unit(stated.strip())) is not None and unit.dimension == "length":
-            said = stated.strip()
-    return said
-
-
-def says_unit(key: str) -> bool:
-    """Whether a key is a word for a unit in any of the languages (``unit``, ``einheit``, ``単位``)."""
-    return local(key) in UNIT_KEYS or "UNIT" in dictionary().group_words.get(
-        group_key(local(key).replace("_", " ")), ()
-    )
 
 
 def version_of(key: str) -> Version:
@@ -317,11 +312,3 @@ def is_record(node: Any, shape: Shape) -> bool:
         and any(shape.aspect_of(key)[0] for key in node)
         and not any(isinstance(part, (dict, list)) for part in node.values())
     )
-
-
-def with_unit(heading: Heading, unit: str) -> Heading:
-    """The heading with the unit that its object states, where that is one of its kind."""
-    wanted = heading.entry.unit
-    if not unit or heading.unit or heading.own_unit or wanted in ("", "1"):
-        return heading
-    return evolve(heading, unit=unit) if conversion(unit, wanted) is not None else heading

@@ -29,7 +29,9 @@ _MOST_NAMES = 2000
 _NO_POSITION = re.compile(
     r"(?i)(?:rev|ver|version|var|variant|variante|opt|option|alt|case|lastfall|cas|caso|step|iter|item|test|trial|run"
     r"|sample|meas|ist|soll|actual|target|nom|nominal|min|max|old|new|prev|cold|warm|hot|kalt|start|end|v|вариант"
-    r"|случай|案|版)[ _.]*\d*"
+    r"|design|spec|specified|specification|required?|requirement|drawing|measured|found|built|as[ _.-]?built|inspection"
+    r"|catalogue|catalog|calc|calculated|estimate|proposal|draft|gemessen|gefordert|berechnet|katalog|entwurf|mesuré"
+    r"|requis|medido|misurato|случай|案|版)[ _.]*\d*"
 )
 
 
@@ -67,9 +69,14 @@ def _of_station(text: str, words: Words) -> str:
     return heading.parameter if known and heading is not None and heading.parameter != "station" else ""
 
 
+def is_no_position(text: str) -> bool:
+    """Whether a word says one of several statements, states or trials, or a unit, and so no position."""
+    said = word_key(text) in dictionary().versions or _NO_POSITION.fullmatch(text) is not None
+    return said or known_unit(text) is not None
+
+
 def _may_be_station(text: str, words: Words) -> bool:
     """Whether a word at the end of a name says nothing else that is known."""
-    no_word = word_key(text) in dictionary().versions or _NO_POSITION.fullmatch(text) or known_unit(text) is not None
-    if no_word or not any(map(str.isalpha, text)) or names_place(text) or part_alone(text):
+    if is_no_position(text) or not any(map(str.isalpha, text)) or names_place(text) or part_alone(text):
         return False
     return not words.groups(text) and group_key(text) not in dictionary().group_words and words.heading(text) is None

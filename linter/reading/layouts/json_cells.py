@@ -1,0 +1,236 @@
+"""What a JSON document states, gathered cell by cell, and what each of its keys means where it stands."""
+
+from typing import Any
+
+import numpy as np
+from attrs import define, evolve, field
+
+from linter.model.places import Place
+from linter.model.stations import Unused
+from linter.model.vocabulary import parameter
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import cell_text, object_column
+from linter.reading.files.intake import Source, visible
+from linter.reading.files.json_text import pointer
+from linter.reading.layouts.beside import bearing_of_station, feature_beside, of_named_station
+from linter.reading.layouts.json_flat import Unflattened
+from linter.reading.layouts.json_keys import INNER, local
+from linter.reading.layouts.json_records import CONTEXT, DIAMETERS, Here, Pile, Shape, has_tolerance, version_of
+from linter.reading.layouts.json_units import StatedUnits
+from linter.reading.layouts.sides import innermost, side_of, within
+from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.layouts.wide_heading import JOINABLE
+from linter.reading.words.columns import heading_of
+from linter.reading.words.headings import Heading, Words
+
+Path = tuple[str | int, ...]
+
+#: Entries of a list that may be one value: nominal, two deviations, class and unit.
+_MOST_LISTED = 5
+#: Limits of a size lie as near to each other, as a share of it, and deviations are as small (common practice: far more
+#: than IT 13 of any size).
+_NEAR = 0.05
+
+
+def _aspects_of(numbers: list[float], aspect: str) -> list[str]:
+    """What each number of a list states of one size: its aspect, none where that is not clear.
+
+    One number is the value. Of two near each other the larger is the upper limit, and below a word for a tolerance the
+    upper deviation. Of three the first is the nominal and the others are deviations.
+    """
+    if len(numbers) == 1:
+        return [""]
+    if not aspect or len(numbers) > 3 or aspect not in ("value", "tolerance"):
+        return []
+    first, *rest = numbers
+    if len(numbers) == 2 and aspect == "tolerance":
+        return ["upper", "lower"] if first >= rest[0] else ["lower", "upper"]
+    if len(numbers) == 2 and min(numbers) > 0 and 0 < max(numbers) - min(numbers) <= _NEAR * max(numbers):
+        return ["max", "min"] if first > rest[0] else ["min", "max"]
+    if len(numbers) == 3 and aspect == "value" and first > 0 and max(map(abs, rest)) <= _NEAR * first:
+        return ["", "upper", "lower"] if rest[0] >= rest[1] else ["", "lower", "upper"]
+    return []
+
+
+@define(eq=False)
+class Cells:
+    """The cells of one document by what they state, with their places."""
+
+    source: Source
+    words: Words
+    found: Found
+    piles: dict[tuple[Heading, str], Pile] = field(factory=dict)
+    rows: dict[tuple[str, str], int] = field(factory=dict)
+    units: StatedUnits = field(factory=StatedUnits)
+    stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
+    again: dict[int, list[Path]] = field(factory=dict)
+    size: tuple[Path, Heading | None] = field(default=((), None))
+    flat: Unflattened = field(factory=lambda: Unflattened(None))
+
+    def block(self) -> Block:
+        """All that was kept as one table."""
+        block = Block([m for m, _ in self.rows], [s for _, s in self.rows], [], self.units.length)
+        for pile in self.piles.values():
+            block.strips.append(
+                Strip(
+                    pile.heading.parameter,
+                    object_column(pile.cells),
+                    np.array(pile.rows, dtype=np.intp),
+                    pointers=pile.pointers,
+                    **pile.heading.traits(pile.label),
+                )
+            )
+        return block
+
+    def place(self, path: Path) -> Place:
+        """A place of the document."""
+        return Place(self.source.file, pointer=self.pointer(path))
+
+    def pointer(self, path: Path) -> str:
+        """JSON Pointer of a place in the file."""
+        return pointer(self.flat.path(path))
+
+    def layout(self, text: str) -> None:
+        """Say once how the document is laid out."""
+        if text not in self.found.layouts:
+            self.found.layouts.append(text)
+
+    def cell(self, heading: Heading, label: str, value: Any, path: Path, here: Here) -> None:
+        """Keep one scalar."""
+        station, heading = heading.station or here.station, self.units.of(heading)
+        key = (here.machine, station)
+        row = self.rows.setdefault(key, len(self.rows))
+        pile = self.piles.setdefault((heading, label), Pile(heading, label))
+        pile.cells.append(value)
+        pile.rows.append(row)
+        pile.pointers.append(self.pointer(path))
+        if self.stated.setdefault((heading, row), (value, path)) == (value, path):
+            return
+        if self.stated[heading, row][0] == value and station and heading.parameter not in ("machine", "station"):
+            self.again.setdefault(row, []).append(path)
+
+    def unused(self, name: str, value: Any, path: Path, reason: str) -> None:
+        """Tell that a value is not used, and why."""
+        text = cell_text(value) if not isinstance(value, (dict, list)) else f"{len(value)} entries"
+        if value is None or text == "":
+            return
+        if len(self.found.seen) < 100:
+            self.found.seen.append(name)
+        self.found.leave(Unused(name, visible(text, 120), self.place(path), reason))
+
+    def heading(self, key: str, here: Here) -> Heading | None:
+        """What a key names, with the keys of the objects around it before it, or by itself."""
+        if self.words.groups(key) and self.words.heading(key) is None:
+            return None
+        trail = innermost(here.trail)
+        at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
+        for first in range(len(trail)):
+            joined = " ".join((*trail[first:], key))
+            heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
+            if heading is not None and not heading.station:
+                path = self.words.heading("/".join((*trail[first:], key)))
+                heading = path if path is not None and path.parameter == heading.parameter else heading
+            match = self.words.names.find(joined)
+            whole = match is None or not match.feature  # the keys around it say of what it is, in full
+            if heading is not None and whole and heading.parameter not in ("machine", "station"):
+                return heading
+        return within(self.words, side, key)
+
+    def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
+        """What a key names, where it holds a scalar also by that."""
+        heading = self.heading(key, here)
+        heading = of_named_station(self.words, key, heading) if here.station else heading
+        if isinstance(value, (dict, list)):
+            return heading
+        heading = self.of_size_before(key, heading, at[:-1])
+        heading = heading_of(key, heading, (cell_text(value),), self.words)
+        return bearing_of_station(self.words, key, heading, cell_text(value)) if here.station else heading
+
+    def of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
+        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
+        before, size = self.size
+        aspect = JOINABLE.get(self.words.group(label), "")
+        if heading is None and size is not None and before == where and aspect not in ("", "unit"):
+            return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
+        toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
+        self.size = (where, heading if toleranced else None)
+        return heading
+
+    def parts(
+        self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: Here, shape: Shape | None = None
+    ) -> None:
+        """A value with its unit and deviations, as an object; objects and lists in it may state parts of it."""
+        shape = shape or Shape()
+        unit = heading.unit
+        for key in node:
+            if shape.is_unit(key) and isinstance(node[key], str):
+                unit = node[key].strip() or unit
+        for key, value in node.items():
+            word = local(key)
+            if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
+                continue
+            aspect, own = shape.aspect_of(key)
+            if not aspect and word in DIAMETERS and heading.parameter.endswith("_diameter"):
+                aspect = "value"
+            at = (*path, *key.split(INNER))
+            if aspect and not isinstance(value, (dict, list)):
+                self._part(heading, (own or unit, aspect), label, value, at, here)
+                continue
+            beside = None if aspect or isinstance(value, list) else self.beside(label, key, heading, here)
+            if beside is not None:
+                beside = evolve(beside, station=heading.station)
+                if isinstance(value, dict):
+                    self.parts(beside, f"{label} {at[-1]}", value, at, here)
+                else:
+                    self.cell(beside, f"{label} {at[-1]}", value, at, here)
+            elif not self._inner(evolve(heading, unit=own or unit), label, value, at, here, aspect):
+                self.unused(f"{label} {at[-1]}", value, at, "not a part of a value that is recognised")
+
+    def _part(self, heading: Heading, said: tuple[str, str], label: str, value: Any, at: Path, here: Here) -> None:
+        """One part of a value; ``said`` is its unit and what it states."""
+        unit, aspect = said
+        key = str(at[-1])
+        if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
+            aspect = "value"
+        aspect = heading.aspect if aspect == "value" else aspect
+        version = version_of(key) or heading.version
+        traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit, version)
+        self.cell(traits, f"{label} {key}" if "minus" in local(key) else label, value, at, here)
+
+    def _inner(self, heading: Heading, label: str, value: Any, at: Path, here: Here, aspect: str) -> bool:
+        """Read an object or list of parts of a value in another (``tolerance: {upper, lower}``); false for others."""
+        if aspect not in ("", "value"):
+            heading = evolve(heading, aspect=aspect)
+        if isinstance(value, dict):
+            if not aspect and not has_tolerance(value):
+                return False
+            self.parts(heading, label, value, at, here)
+            return True
+        return isinstance(value, list) and self.listed(heading, label, value, at, here)
+
+    def listed(self, heading: Heading, label: str, values: list[Any], at: Path, here: Here) -> bool:
+        """Read a list of the numbers of one value (limits; nominal, deviations) and its unit; false for others."""
+        if not 1 < len(values) <= _MOST_LISTED or any(isinstance(value, (dict, list, bool)) for value in values):
+            return False
+        numbers = [(value, k) for k, value in enumerate(values) if isinstance(value, (int, float))]
+        texts = [(text, k) for k, value in enumerate(values) if (text := cell_text(value)) and isinstance(value, str)]
+        unit = [text for text, _ in texts if (known := known_unit(text)) and known.dimension != "ratio"]
+        classes = [(text, k) for text, k in texts if text not in unit]
+        sized = heading.entry.kind == "toleranced"
+        aspects = _aspects_of([number for number, _ in numbers], heading.aspect if sized else "")
+        if len(unit) > 1 or len(aspects) != len(numbers) or not numbers or len(classes) > sized:
+            return False
+        heading = evolve(heading, unit=unit[0] if unit else heading.unit)
+        for (value, k), aspect in zip(numbers, aspects, strict=True):
+            self.cell(evolve(heading, aspect=aspect or heading.aspect), label, value, (*at, k), here)
+        for text, k in classes:
+            self.cell(evolve(heading, aspect="tolerance"), label, text, (*at, k), here)
+        return True
+
+    def beside(self, label: str, key: str, heading: Heading, here: Here) -> Heading | None:
+        """Another feature of what an object names, that one of its keys states."""
+        if (beside := feature_beside(self.words, label, local(key))) is not None:
+            return beside
+        inner = self.heading(local(key), evolve(here, trail=(*here.trail, label)))
+        other = inner is not None and inner.entry.level == "station" and inner.parameter != heading.parameter
+        return inner if other else None

@@ -1,0 +1,231 @@
+"""Positions and machines that a JSON document shows by what it states of each: the same parameters again and again.
+
+No list of words holds every name that a firm gives its bearing positions. Objects beside each other that state the same
+parameters of a seat or bearing are positions, and objects that hold positions each are machines, whatever their keys.
+Parts (shaft, housing), parts of a value, and words for one of several statements or states never are.
+"""
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from itertools import islice
+from typing import Any
+
+from attrs import define, field, frozen
+
+from linter.reading.files.grids import cell_text
+from linter.reading.layouts.json_keys import key_text, local
+from linter.reading.layouts.sides import Side, is_use, side_of, within
+from linter.reading.words.columns import KEYS
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.dictionary import dictionary, word_key
+from linter.reading.words.headings import Words
+from linter.reading.words.own_stations import is_no_position
+from linter.reading.words.parts import tells_feature
+
+#: Parameters that positions state alike, at least.
+_ENOUGH = 2
+#: Items of a list that are looked at, and the longest name of one.
+_LOOKED_AT, _LONGEST = 40, 60
+#: Keys of the name of an object (common practice).
+_CALLED = frozenset(("name", "title", "label", "bezeichnung", "benennung", "nom", "nombre", "nome", "имя", "название",
+                     "名称", "名前"))  # fmt: skip
+
+
+@frozen
+class Group:
+    """Objects beside each other that are positions or machines.
+
+    Attributes
+    ----------
+    level : {"", "station", "machine"}
+        What they are; empty where they are neither.
+    members : tuple of str
+        Keys of an object that name them.
+    name : str
+        Key inside each item of a list that tells its name; empty where none does.
+    assumed : frozenset of str
+        Members that no word for a position names.
+    unnamed : bool
+        True for items of a list that nothing names.
+    """
+
+    level: str = ""
+    members: tuple[str, ...] = ()
+    name: str = ""
+    assumed: frozenset[str] = frozenset()
+    unnamed: bool = False
+
+
+@define(eq=False)
+class Groups:
+    """Finds positions and machines of one document; what is stated below each object is worked out once."""
+
+    words: Words
+    is_aspect: Callable[[str], bool]
+    _stated: dict[tuple[int, str], frozenset[str]] = field(factory=dict)
+    _holds: dict[int, bool] = field(factory=dict)
+
+    def stated(self, node: Any, side: Side | None = None) -> frozenset[str]:
+        """Parameters of a position that are stated below a node without naming the position themselves."""
+        key = (id(node), side.word if side else "")
+        if key not in self._stated:
+            self._stated[key] = frozenset(self._below(node, side))
+        return self._stated[key]
+
+    def _below(self, node: Any, side: Side | None) -> Iterable[str]:
+        if isinstance(node, list):
+            for item in islice((item for item in node if isinstance(item, (dict, list))), _LOOKED_AT):
+                texts = [v for v in item.values() if isinstance(v, str)] if isinstance(item, dict) else item
+                inner = next((s for text in texts if isinstance(text, str) and (s := side_of(text))), side)
+                yield from filter(None, (self._named(t, inner) for t in texts if isinstance(t, str)))
+                yield from self.stated(item, inner) if isinstance(item, dict) else ()
+        for key, value in node.items() if isinstance(node, dict) else ():
+            named = self._named(key, side)
+            quantity = isinstance(value, dict) and any(map(self.is_aspect, value))
+            if named and (quantity or not isinstance(value, (dict, list))):
+                yield named
+            elif isinstance(value, (dict, list)):
+                yield from self.stated(value, side_of(key) or side)
+
+    def _named(self, text: str, side: Side | None) -> str:
+        heading = within(self.words, side, text)
+        own = heading is not None and heading.entry.level == "station" and not heading.station
+        return heading.parameter if heading is not None and own and heading.parameter != "station" else ""
+
+    def holds_positions(self, node: Any) -> bool:
+        """Whether objects below a node are positions."""
+        if id(node) not in self._holds:
+            self._holds[id(node)] = False
+            inner = node.values() if isinstance(node, dict) else node if isinstance(node, list) else ()
+            here = self.of_object(node) if isinstance(node, dict) else self.of_items(node) if inner else Group()
+            self._holds[id(node)] = bool(here.level) or any(
+                self.holds_positions(child)
+                for child in islice(inner, _LOOKED_AT)
+                if isinstance(child, (dict, list)) and len(child) > 0
+            )
+        return self._holds[id(node)]
+
+    def of_object(self, node: dict[str, Any]) -> Group:
+        """The members of an object that are positions or machines."""
+        known = {key for key, value in node.items() if isinstance(value, dict) and self.words.names.station(key)}
+        objects = [key for key, value in node.items() if isinstance(value, dict) and self._may_be_name(key, value)]
+        if len(objects) < 2:
+            return Group()
+        members = self._alike(node, objects, known)
+        if len(members) < 2 or any(is_no_position(key) for key in members if key not in known):
+            return Group()
+        if any(key_text(node[key], "station", self.words)[1] for key in members):
+            return Group("machine" if any(map(self.holds_positions, (node[k] for k in members))) else "")
+        of_machines = any(self.holds_positions(node[key]) for key in members)
+        of_machines |= not known and all(self._states_machine(node[key]) for key in members)
+        level = "machine" if of_machines else "station"
+        return Group(level, tuple(members), assumed=frozenset(members) - known)
+
+    def _alike(self, node: dict[str, Any], keys: Sequence[str], known: set[str]) -> list[str]:
+        """Keys of an object over the same parameters: two at least, one where a word says that they are positions."""
+        stated = {key: self.stated(node[key]) for key in keys}
+        count = Counter(name for names in stated.values() for name in names)
+        shared = {name for name, times in count.items() if times > 1}
+        return [key for key in keys if len(stated[key] & shared) >= (1 if key in known else _ENOUGH)]
+
+    def _states_machine(self, node: dict[str, Any]) -> bool:
+        """Whether an object states a parameter of a whole machine itself."""
+        found = (self.words.heading(key) for key in node)
+        return any(h is not None and h.entry.level == "machine" and h.parameter != "machine" for h in found)
+
+    def _may_be_name(self, key: str, value: dict[str, Any]) -> bool:
+        """Whether a key says nothing that is known but a position or machine."""
+        if not key.strip() or len(key) > _LONGEST or any(map(self.is_aspect, value)):
+            return False
+        if self.words.names.station(key):
+            return True
+        heading = self.words.heading(key)
+        if heading is not None and heading.parameter not in ("machine", "station"):
+            return False
+        parts = all(map(tells_feature, word_key(key).split()))  # inner ring
+        return not (parts or side_of(key) or is_use(key) or self.is_aspect(key) or self.words.groups(key))
+
+    def of_items(self, nodes: Sequence[Any]) -> Group:
+        """Whether the items of a list are positions or machines, and which key tells their names."""
+        items = list(islice((node for node in nodes if isinstance(node, dict)), _LOOKED_AT))
+        if len(items) < 2 or len(items) < min(len(nodes), _LOOKED_AT):
+            return Group()
+        count = Counter(name for item in items for name in self.stated(item))
+        shared = {name for name, times in count.items() if times > 1}
+        enough = 1 if self._named_positions(items) else _ENOUGH
+        if not all(len(self.stated(item) & shared) >= enough for item in items):
+            return Group()
+        if any(is_no_position(key) and not isinstance(value, (dict, list)) for key, value in items[0].items()):
+            return Group()  # variants or trials of the same
+        level = "machine" if any(map(self.holds_positions, items)) else "station"
+        if any(key_text(item, level, self.words)[1] for item in items):
+            return Group(level)
+        if level == "station" and all(key_text(item, "machine", self.words)[1] for item in items):
+            name = self._name_key(items)
+            return Group(level, name=name) if name else Group()  # machines of one position each
+        name = self._name_key(items)
+        return Group(level, name=name, unnamed=not name)
+
+    def lone_machine(self, node: dict[str, Any]) -> str:
+        """The only key of an object over positions, where it is a name of its own and no word for a group; or empty."""
+        if key_text(node, "machine", self.words)[1] or self.of_object(node).level:
+            return ""
+        over = [k for k, v in node.items() if isinstance(v, (dict, list)) and self.stated(v)]
+        if len(over) != 1 or not isinstance(node[over[0]], dict) or not self._may_be_name(over[0], node[over[0]]):
+            return ""
+        inner, own = node[over[0]], any(sign.isdigit() or sign == " " for sign in over[0])
+        if not own or self.words.names.station(over[0]) or not self.holds_positions(inner):
+            return ""
+        return "" if key_text(inner, "machine", self.words)[1] else over[0]
+
+    def own_name(self, node: dict[str, Any]) -> str:
+        """The key that holds the name of an object that holds positions, where no key says machine; or empty."""
+        if key_text(node, "machine", self.words)[1] or not self.holds_positions(node) or self._is_group(node):
+            return ""
+        called = [k for k, v in node.items() if isinstance(v, str) and v.strip() and local(k) in _CALLED]
+        return called[0] if called else ""
+
+    def _is_group(self, node: dict[str, Any]) -> bool:
+        """Whether an object names its position itself."""
+        return bool(key_text(node, "station", self.words)[1])
+
+    def _name_key(self, items: Sequence[dict[str, Any]]) -> str:
+        """The key that tells items apart: by names of positions in it, or by a word for a name, a place or a label."""
+        texts = self._telling(items)
+        keys = list(texts)
+        words = [key for key in keys if not all(text.isdigit() for text in texts[key])]
+        for fitting in (
+            [key for key in words if all(map(self.words.names.station, texts[key]))],
+            [key for key in words if _is_name(key)],
+            words if len(words) == 1 else [],
+            [key for key in keys if _is_name(key)],
+        ):
+            if fitting:
+                return fitting[0]
+        return ""
+
+    def _named_positions(self, items: Sequence[dict[str, Any]]) -> bool:
+        """Whether a key of the items holds words for positions, another one in each."""
+        return any(all(map(self.words.names.station, texts)) for texts in self._telling(items).values())
+
+    def _telling(self, items: Sequence[dict[str, Any]]) -> dict[str, list[str]]:
+        """Keys that tell items apart and name nothing that is known, each with its texts; no designations."""
+        machines = [key_text(item, "machine", self.words)[1] for item in items]
+        found = {}
+        for key in items[0]:
+            cells = [item.get(key) for item in items]
+            texts = [cell_text(cell) for cell in cells if isinstance(cell, (str, int)) and not isinstance(cell, bool)]
+            fits = len(texts) == len(items) and all(0 < len(text) <= _LONGEST for text in texts)
+            unnamed = self.words.heading(key) is None or local(key) == "id"
+            if fits and unnamed and len({*zip(machines, texts, strict=True)}) == len(items):
+                found[key] = texts
+        return {k: t for k, t in found.items() if not all(designation_strength(text) == "certain" for text in t)}
+
+
+def _is_name(key: str) -> bool:
+    """Whether a word of a key says a name, a label or a place."""
+    called = {"name", "label", "title", "caption", "id", "tag"}
+    plain = word_key(local(key))
+    groups = dictionary().group_words.get(plain, ())
+    pieces = set(plain.split())
+    return bool(pieces & called) or "NAME" in groups or plain in KEYS["place"] or bool(pieces & set(KEYS["place"]))
