@@ -68,3 +68,29 @@ def test_a_class_does_not_make_a_size_of_an_inch_table_millimetres(tmp_path):
     assert [p.code for p in stations.problems if p.parameter == "shaft_seat_diameter"] == ["unit-missing"]
     path.write_text("machine;station;Shaft seat;Bearing OD\nM;A;16 k5;35 mm\n", encoding="utf-8")
     assert read_table(path).stations.size("shaft_seat_diameter").nominal.tolist() == [16.0]
+
+
+LOADS = "machine;station;bearing;Radial load;Axial load;Rotor mass\nM;A;{0};{1};{3};{4}\nM;B;{0};{2};{3};{4}\n"
+
+
+@pytest.mark.parametrize(
+    ("bearing", "loads", "mass", "doubted"),
+    [
+        ("6208", ("0.28", "0.34"), "12", {"radial_load"}),  # in kN a usual load, in N none
+        ("6208", ("0.28", "2.4"), "12", {"radial_load"}),  # one column has one unit
+        ("6208", ("0.28", "450"), "12", set()),  # which is no kN: 450 kN would crush it
+        ("608", ("20", "0.5"), "0.15", set()),
+        ("6208", ("450", "120"), "650", {"rotor_mass"}),  # 650 g
+        ("608", ("0.2 kN", "0.3 kN"), "150 g", set()),
+        ("61904", ("0", "0"), "2", set()),
+    ],
+)
+def test_a_figure_without_a_unit_that_the_usual_one_makes_absurd_is_asked_for(read, bearing, loads, mass, doubted):
+    """A tenth of the least load of a ball bearing, C/100 (common practice), is hardly the load stated for it."""
+    stations = read(LOADS.format(bearing, *loads, "0", mass)).stations
+    asked = {p.parameter for p in stations.problems if p.code == "unit-doubtful"}
+    assert asked == doubted
+    assert {name for name in ("radial_load", "rotor_mass") if not stations.known(name).any()} == doubted
+    taken = {p.parameter for p in stations.problems if p.code == "unit-assumed"}
+    assert not taken & doubted
+    assert stations.number("axial_load").tolist() == [0, 0]

@@ -86,3 +86,12 @@ def classes_beside(strips: Iterable[Strip]) -> bool:
         elif strip.aspect == "value":
             sizes += len(texts)
     return 0 < sizes <= classes
+
+
+def unit_of_size(entry: Parameter, strips: Iterable[Strip]) -> str:
+    """The one unit that the values of a size are headed by, for its deviations and limits; empty for none."""
+    if entry.kind != "toleranced":
+        return ""
+    values = [strip for strip in strips if strip.aspect == "value"]
+    units = {strip.unit.strip() or (entry.unit if strip.own_unit else "") for strip in values}
+    return units.pop() if len(units) == 1 else ""

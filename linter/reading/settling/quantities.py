@@ -12,6 +12,7 @@ from linter.reading.cells.units import conversion, dimension_of, split_quantity
 from linter.reading.files.grids import CELL_END, Bad, TextColumn, cell_text, object_column
 from linter.reading.layouts.strips import Strip
 from linter.reading.settling.cell_reader import Cell, CellReader, tidy, without_unit
+from linter.reading.settling.doubted import DOUBTED
 from linter.reading.settling.measure import Measure, settle_measure
 from linter.reading.settling.values import Floats, Terms, Trouble, Values, at, bad_cell, distinct_texts, spread
 
@@ -250,6 +251,9 @@ class Quantities:
         stated = np.flatnonzero(~np.isnan(result.number))
         if not len(stated):
             return
+        if entry.name in DOUBTED:
+            alone = [not split_quantity(cell_text(cell))[1] for cell in self.strip.cells.tolist()]
+            result.bare = ~np.isnan(result.number) & np.array(alone)
         index = int(stated[0])
         read = cell_text(self.strip.cells[index])
         if split_quantity(read)[1]:

@@ -21,8 +21,9 @@ from linter.reading.layouts.strips import Found, Strip
 from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
+from linter.reading.settling.doubted import doubted_units, without
 from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
-from linter.reading.settling.measure import classes_beside, stated_in_inches
+from linter.reading.settling.measure import classes_beside, stated_in_inches, unit_of_size
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
 from linter.reading.settling.ratings import doubted_ratings
@@ -113,6 +114,7 @@ class Resolver:
         stations = self.columns.stations(self.keys)
         stations, doubts = doubted_ratings(stations)
         self.problems.extend(doubts)
+        stations = self._without_doubted(stations)
         self._tell_missing(stations)
         self._close_alike()
         if not self.lists:
@@ -123,7 +125,7 @@ class Resolver:
 
     def _one_parameter(self, entry: Parameter, strips: list[tuple[int, Strip]]) -> None:
         stated = []
-        of_size = _unit_of_size(entry, [strip for _, strip in strips])
+        of_size = unit_of_size(entry, [strip for _, strip in strips])
         if classed := entry.unit == "mm" and entry.kind == "toleranced" and classes_beside(s for _, s in strips):
             self.found.say("sizes with an ISO 286 class beside them are taken in mm where no unit is stated")
         for block_index, strip in strips:
@@ -266,22 +268,22 @@ class Resolver:
         self.problems.extend(tell_unused(self.unused, derived.stations))
         return derived.stations
 
+    def _without_doubted(self, stations: Stations) -> Stations:
+        """The stations without loads and masses that stand without a unit and that the usual one makes absurd."""
+        doubts = doubted_units(stations, self.used, self._row_of)
+        taken = {doubt.strip.place(self.file, doubt.first) for doubt in doubts}
+        self.problems = [p for p in self.problems if p.code != "unit-assumed" or p.place not in taken]
+        for doubt in doubts:
+            self._problem("unreadable", doubt.row, doubt.parameter, doubt.strip, doubt.index, *doubt.said)
+        return without(stations, doubts)
+
     def _tell_missing(self, stations: Stations) -> None:
         """Cells that say that there is no value: problems, or unused where a design may lack the parameter."""
 
         def tell(cell: Missing, sentence: str) -> None:
             t = cell.trouble
-            self._problem(
-                "unreadable",
-                cell.row,
-                cell.entry.name,
-                cell.stated.strip,
-                t.index,
-                t.code,
-                t.read,
-                t.expected,
-                sentence,
-            )
+            strip = cell.stated.strip
+            self._problem("unreadable", cell.row, cell.entry.name, strip, t.index, t.code, t.read, t.expected, sentence)
 
         tell_missing(
             self.missing, stations, lambda cell, reason: self.unused.append(unused(cell, self.file, reason)), tell
@@ -389,12 +391,3 @@ class Resolver:
     def cells(self, rows: Bools | None = None) -> Iterator[Used]:
         """Every cell that was used (for some rows), in the order of the vocabulary."""
         return used_cells(self.used, self._row_of, rows)
-
-
-def _unit_of_size(entry: Parameter, strips: list[Strip]) -> str:
-    """The one unit that the values of a size are headed by, for its deviations and limits; empty for none."""
-    if entry.kind != "toleranced":
-        return ""
-    values = [strip for strip in strips if strip.aspect == "value"]
-    units = {strip.unit.strip() or (entry.unit if strip.own_unit else "") for strip in values}
-    return units.pop() if len(units) == 1 else ""

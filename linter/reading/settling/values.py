@@ -53,6 +53,8 @@ class Values:
         Cells that state two limits of size and no nominal; the number is then their middle.
     troubles : list of Trouble
         Cells not used as they stand.
+    bare : bool array or None
+        Cells whose number stands without any unit, so that the canonical one is taken; None where all state theirs.
     factor : float
         From the unit of the table to the canonical one, for judging rounding.
     """
@@ -63,6 +65,7 @@ class Values:
     words: NDArray[Any] | None = None
     limits: NDArray[np.bool_] | None = None
     troubles: list[Trouble] = field(factory=list)
+    bare: NDArray[np.bool_] | None = None
     factor: float = 1.0
 
     def has_tolerance(self, cell: int) -> bool:
