@@ -13,6 +13,7 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.heads import heads_a_list, heads_another
 from linter.reading.layouts.heads_above import LIKE_VALUE, header_above, machines_above
+from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.sections import heads_machine, named_by_part, numbers_rows, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
@@ -82,8 +83,11 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
         if "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"}):
             candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
-            part = part_column(grid, row + 1)
-            parts = parts_below(grid, part, row + 1) if part is not None else {}
+            both = _placed_column(grid, row, roles, words)
+            part = part_column(grid, row + 1) if both is None else both[0]
+            parts = parts_below(grid, part, row + 1) if part is not None and both is None else {}
+            if both is not None:
+                parts = {r: said.side for r, said in both[1].items()}
             counts = {
                 c: _names_below(grid, c, row + 1, words)
                 + named_by_part(grid, c, parts or sections(grid, c, row + 1, words), words)
@@ -104,13 +108,26 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
                         roles[column] = "PART"
                 _beside(grid, row, best, roles, parts, words)
                 numbered_stations(grid, best, part, roles, row + 1)
-                objects = stations_of_objects(grid, best, roles, row + 1, words)
+                if both is not None and part is not None:
+                    objects = {r: said.station for r, said in both[1].items()}
+                else:
+                    objects = stations_of_objects(grid, best, roles, row + 1, words)
                 return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
     counts = {c: _names_below(grid, c, 0, words) for c in range(min(grid.width, 30))}
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
         return None
     return _without_header(grid, words, best, counts[best])
+
+
+def _placed_column(
+    grid: Grid, header: int, roles: dict[int, str], words: Words
+) -> tuple[int, dict[int, Placed]] | None:
+    """A column that says part and position of each row, where no other one names stations."""
+    if "STATION" in roles.values():
+        return None
+    columns = [c for c in range(grid.width) if roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND")]
+    return placed_column(grid, columns, header + 1, words)
 
 
 def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:

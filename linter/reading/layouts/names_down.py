@@ -16,10 +16,9 @@ from linter.reading.layouts.find_long import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
+from linter.reading.layouts.wide_heading import NO_UNIT
 from linter.reading.words.headings import Heading, Words
 
-#: Signs in a column of units that say there is none.
-NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _PLAIN_NUMBER = re.compile(r"[Ø⌀ø]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (

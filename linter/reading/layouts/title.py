@@ -8,6 +8,7 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
+from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -93,7 +94,8 @@ def units_said(text: str) -> str:
         if sentence := _UNITS_SENTENCE.fullmatch(part.strip(" *:,.")):
             found.add(one_length(sentence["unit"]))
     found.discard("")
-    return next(iter(found)) if len(found) == 1 else ""
+    found = found or {kind_units(text).get("size", "")}
+    return found.pop() if len(found) == 1 else ""
 
 
 @frozen(eq=False)

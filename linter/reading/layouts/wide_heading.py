@@ -20,6 +20,8 @@ _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 #: The sign of a roughness beside its unit (``µm Ra``).
 _OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
+#: Signs in the place of a unit that say there is none.
+NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
@@ -247,8 +249,8 @@ def _below_groups(
         upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
             current, above = group, upper
-        if current is None and lower and is_use(above):
-            headings[column], labels[column] = words.heading(lower), lower
+        if current is None and lower and (is_use(above) or _of_no_part(words, above, headings[column])):
+            headings[column], labels[column] = within(words, Side("", above), lower), lower
             continue
         if current is None or not lower or (upper and known_unit(unit_text(lower)) is not None):
             continue
@@ -269,6 +271,11 @@ def _below_groups(
         by_cells = headings[column] is None and current.side == "bearing"  # its cells may say what it is
         labels[column] = lower if of_size_before or by_cells else f"{current.word} {lower}"
     return labels, headings
+
+
+def _of_no_part(words: Words, above: str, joined: Heading | None) -> bool:
+    """Whether a group among those of parts is of none of them: names below it (``General``) mean what they say alone."""
+    return joined is None and bool(above) and words.heading(above) is None and not words.station_said(above)
 
 
 def _of_size_above(above: str, lower: str, words: Words) -> Heading | None:
@@ -317,6 +324,12 @@ def unit_text(text: str) -> str:
     return _OF_ROUGHNESS.sub("", plain) if known_unit(plain) is None else plain
 
 
+def unit_below(grid: Grid, row: int, column: int) -> str:
+    """The unit that a units row states for a column; none where a sign says that there is none."""
+    unit = unit_text(grid.text(row, column))
+    return "" if unit in NO_UNIT or known_unit(unit) is None else unit
+
+
 def is_units_row(grid: Grid, row: int) -> bool:
     """Whether every filled cell of a row is a unit or a dash, and one at least is a unit.
 
@@ -331,7 +344,7 @@ def is_units_row(grid: Grid, row: int) -> bool:
             return False
         if known_unit(text) is not None:
             units += 1
-        elif text not in ("-", "--", "–", "—", "1"):
+        elif text not in (*NO_UNIT, "1"):
             if len(text) > _LONGEST_UNIT or any(map(str.isdigit, text)):
                 return False
             others += 1

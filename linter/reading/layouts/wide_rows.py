@@ -8,7 +8,6 @@ from numpy.typing import NDArray
 
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Bad, TextColumn, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
@@ -17,7 +16,7 @@ from linter.reading.layouts.positions import judged_by_position, tell_machine
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
-from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row, unit_text
+from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row, unit_below
 from linter.reading.layouts.wide_kinds import RowKinds, behind
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -33,8 +32,7 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
     first = table.bottom + 1
     units: list[str] = [""] * grid.width
     if first < grid.height and is_units_row(grid, first):
-        units = [unit_text(grid.text(first, column)) for column in range(grid.width)]
-        units = ["" if known_unit(unit) is None else unit for unit in units]
+        units = [unit_below(grid, first, column) for column in range(grid.width)]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
     headings = _headings(table, words, units, first)

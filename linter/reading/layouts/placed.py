@@ -1,0 +1,83 @@
+"""Texts that say a part and its bearing position together: ``Welle links``, ``Housing (NDE)``, ``A - Shaft``."""
+
+from collections.abc import Iterable, Sequence
+
+from attrs import frozen
+
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.sides import Side, side_of
+from linter.reading.words.cuts import station_cuts
+from linter.reading.words.headings import Words
+from linter.reading.words.parts import part_alone
+
+_LONGEST = 60
+
+
+@frozen
+class Placed:
+    """A part and the station that a text says together."""
+
+    side: Side
+    station: str
+
+
+def _cuts(text: str) -> list[tuple[Side, str]]:
+    """Ways to cut a text into a word for a part alone and the rest; the word that stands first comes first."""
+    found: list[tuple[Side, str]] = []
+    for rest, piece, _ in station_cuts(text) if 3 < len(text) <= _LONGEST else ():
+        side, behind = side_of(rest), piece.strip(" :.-–—()[]")
+        if side is not None and behind and side_of(behind) is None and not _goes_on(rest, side):
+            found.append((side, behind))
+    return found
+
+
+def _goes_on(rest: str, side: Side) -> bool:
+    """Whether words for a part hold a station themselves (``Shaft A``): the cut goes through the station's name."""
+    inner = [side_of(core) for core, _, _ in station_cuts(rest)]
+    return any(one is not None and one.side == side.side and part_alone(one.word) for one in inner) and " " in side.word
+
+
+def placed(text: str, words: Words) -> Placed | None:
+    """The part and the known station that a text says, or None."""
+    for side, behind in _cuts(text):
+        if station := words.station_said(behind):
+            return Placed(side, station)
+    return None
+
+
+def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
+    """Part and station of each text, where every text says both: known ones, or words that come with several parts.
+
+    ``Welle Bandseite, Gehäuse Bandseite, Welle Rückseite, ...``: no list holds the words of every firm, but two or more
+    that each stand behind two parts tell positions apart.
+    """
+    distinct = list(dict.fromkeys(texts))
+    known = {text: found for text in distinct if (found := placed(text, words)) is not None}
+    if len(known) == len(distinct):
+        return known
+    cut = {text: _cuts(text) for text in distinct}
+    sides: dict[str, set[str]] = {}
+    for ways in cut.values():
+        for side, behind in ways:
+            sides.setdefault(behind, set()).add(side.side)
+    several = {behind for behind, of in sides.items() if len(of) > 1}
+    found = {
+        text: Placed(side, behind)
+        for text, ways in cut.items()
+        for side, behind in reversed(ways)
+        if behind in several
+    }
+    return found if len(found) == len(distinct) and len({p.station for p in found.values()}) > 1 else {}
+
+
+def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) -> tuple[int, dict[int, Placed]] | None:
+    """The column whose cells say part and station of their rows, and what each row's cell says; or None."""
+    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+    for column in columns:
+        texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
+        if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
+            continue
+        found = placed_apart(texts.values(), words)
+        if len({p.side.side for p in found.values()}) > 1:
+            return column, {row: found[text] for row, text in texts.items()}
+    return None
