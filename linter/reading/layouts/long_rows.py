@@ -12,6 +12,7 @@ from linter.reading.layouts.beside import bearing_of_station, feature_beside
 from linter.reading.layouts.find_long import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
@@ -127,6 +128,11 @@ class ByRow(NamesDown):
         """One row with a name: a parameter, a section, or nothing that is known."""
         grid = self.table.grid
         section = section_label(grid, row, self.table.name)
+        if section and (both := placed(section, self.words)) is not None and both.side.side != "bearing":
+            said = f"{both.side.side} of {visible(both.station)}"
+            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {said}")
+            self.section, self.station, self.of_machine = both.side, both.station, False
+            return
         station = self._section_station(section) if section else ""
         if not station and (side := side_of(section)):
             self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {side.side}")

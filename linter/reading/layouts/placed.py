@@ -45,6 +45,12 @@ def placed(text: str, words: Words) -> Placed | None:
     return None
 
 
+def side_placed(text: str, words: Words) -> Side | None:
+    """The part that a text says together with a known station, or None."""
+    found = placed(text, words)
+    return None if found is None or found.side.side == "bearing" else found.side
+
+
 def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     """Part and station of each text, where every text says both: known ones, or words that come with several parts.
 

@@ -4,11 +4,13 @@ import re
 from itertools import pairwise
 
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.placed import side_placed
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, within
 from linter.reading.words.headings import Words
 
 _SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
 _NUMBERING = re.compile(r"\d{1,3}(?:\.\d{1,3}){0,3}[.)]?|[IVX]{1,4}[.)]?|[A-H][.)]?")  # 3, 3.1, II, b)
+_NUMBERED = re.compile(r"(?:\d{1,2}(?:\.\d{1,2}){0,2}[.)]?|[IVX]{1,4}[.)]|[A-Ha-h][.)])\s+([^\W\d].*)")  # 2. Shaft
 _MOST_ROWS = 2000  # rows that are looked at
 _LONGEST_OTHER = 40  # signs of a heading that names no part
 
@@ -28,7 +30,17 @@ def section_label(grid: Grid, row: int, name: int) -> str:
     if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in range(name)):
         return ""
     inner = _SECTION.fullmatch(label)
-    return inner.group(1) if inner else ""
+    return _without_number(grid, name, inner.group(1)) if inner else ""
+
+
+def _without_number(grid: Grid, name: int, label: str) -> str:
+    """A heading of rows without the number before it (``2. Shaft``), unless the number tells headings apart."""
+    numbered = _NUMBERED.fullmatch(label)
+    if numbered is None:
+        return label
+    others = (_NUMBERED.fullmatch(text) for r in range(grid.height) if (text := grid.text(r, name)) != label)
+    told = any(other is not None and other[1] == numbered[1] for other in others)
+    return label if told else numbered[1]
 
 
 def numbers_rows(grid: Grid, column: int, start: int) -> bool:
@@ -66,7 +78,8 @@ def sections(grid: Grid, column: int, start: int, words: Words) -> dict[int, Sid
     result: dict[int, Side] = {}
     current = side_of_sheet(grid)
     for row in range(start, min(grid.height, start + _MOST_ROWS)):
-        if (side := side_of(section_label(grid, row, column))) is not None:
+        label = section_label(grid, row, column)
+        if (side := side_of(label)) is not None or (label and (side := side_placed(label, words)) is not None):
             current = side
         elif (other := section_below(grid, row, column, current, words)) is not current:
             current = other
