@@ -21,7 +21,7 @@ from linter.reading.cells.signs import ReadError, caseless
 from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.files.intake import Source, load, visible
-from linter.reading.layouts.find_long import header_roles
+from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sheet import lay_out_grid
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.together import take_apart

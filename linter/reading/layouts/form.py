@@ -6,7 +6,7 @@ import numpy as np
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
-from linter.reading.layouts.find_long import header_roles
+from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sides import Side, side_of, within
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Heading, Words

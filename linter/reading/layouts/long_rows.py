@@ -9,7 +9,7 @@ from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.beside import bearing_of_station, feature_beside
-from linter.reading.layouts.find_long import ASPECTS
+from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
@@ -127,27 +127,7 @@ class ByRow(NamesDown):
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""
         grid = self.table.grid
-        section = section_label(grid, row, self.table.name)
-        if section and (both := placed(section, self.words)) is not None and both.side.side != "bearing":
-            said = f"{both.side.side} of {visible(both.station)}"
-            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {said}")
-            self.section, self.station, self.of_machine = both.side, both.station, False
-            return
-        station = self._section_station(section) if section else ""
-        if not station and (side := side_of(section)):
-            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of the {side.side}")
-            self._begin("side")
-            self.section = side
-            return
-        if station:
-            self.found.say(f"{grid.place(row, self.table.name).short()}: the rows below are of {visible(station)}")
-            self._begin("station")
-            self.station, self.of_machine = station, False
-            return
-        if heads_machine(grid, row, self.table.name, self.words):
-            self.section, self.station, self.of_machine = None, self.outside.station, True
-            return
-        if self._pair_in_one_cell(row, label):
+        if self._heads_rows(row) or self._pair_in_one_cell(row, label):
             return
         self.section = section_below(grid, row, self.table.name, self.section, self.words)
         heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
@@ -179,6 +159,29 @@ class ByRow(NamesDown):
         if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
             where = ""
         self._row(row, label, heading, value_at, where)
+
+    def _heads_rows(self, row: int) -> bool:
+        """Take a line that says whose the rows below it are: a part, a station, both, or the machine."""
+        grid, at = self.table.grid, self.table.name
+        section = section_label(grid, row, at)
+        both = placed(section, self.words) if section else None
+        station = self._section_station(section) if section else ""
+        if both is not None and both.side.side != "bearing":
+            self.section, self.station, self.of_machine = both.side, both.station, False
+            said = f"the {both.side.side} of {visible(both.station)}"
+        elif not station and (side := side_of(section)):
+            self._begin("side")
+            self.section, said = side, f"the {side.side}"
+        elif station:
+            self._begin("station")
+            self.station, self.of_machine, said = station, False, visible(station)
+        else:
+            whole = heads_machine(grid, row, at, self.words)
+            if whole:
+                self.section, self.station, self.of_machine = None, self.outside.station, True
+            return whole
+        self.found.say(f"{grid.place(row, at).short()}: the rows below are of {said}")
+        return True
 
     def _pair_in_one_cell(self, row: int, text: str) -> bool:
         """Take a value of the machine that stands behind a colon in the cell of its name, alone in its row."""

@@ -12,7 +12,7 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.characteristics import Characteristics
-from linter.reading.layouts.find_long import ASPECTS, LongTable
+from linter.reading.layouts.long_table import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip

@@ -10,7 +10,7 @@ from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
-from linter.reading.layouts.find_long import header_roles
+from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers

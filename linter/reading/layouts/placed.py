@@ -38,9 +38,9 @@ def _goes_on(rest: str, side: Side) -> bool:
 
 
 def placed(text: str, words: Words) -> Placed | None:
-    """The part and the known station that a text says, or None."""
+    """The part and the known station that a text says, or None; a word for part and place (``supporto A``) is open."""
     for side, behind in _cuts(text):
-        if station := words.station_said(behind):
+        if (station := words.station_said(behind)) and (side.side == "bearing" or not words.station_said(text)):
             return Placed(side, station)
     return None
 
@@ -68,10 +68,7 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
             sides.setdefault(behind, set()).add(side.side)
     several = {behind for behind, of in sides.items() if len(of) > 1}
     found = {
-        text: Placed(side, behind)
-        for text, ways in cut.items()
-        for side, behind in reversed(ways)
-        if behind in several
+        text: Placed(side, behind) for text, ways in cut.items() for side, behind in reversed(ways) if behind in several
     }
     return found if len(found) == len(distinct) and len({p.station for p in found.values()}) > 1 else {}
 

@@ -15,8 +15,9 @@ from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
-from linter.reading.layouts.find_long import find_long, header_roles
+from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.form import unfolded
+from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.sides import side_above

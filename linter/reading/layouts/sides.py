@@ -87,8 +87,8 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
         return None if alone is not None and alone.parameter in _OF_THE_RING else alone
     if side is not None and side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
-    if side is None or (alone is None and (words.groups(label) or _is_no_name(label))):
-        return alone  # a word for a part of a value (nominal, upper) does not say of which size
+    if side is None or (alone is None and (words.groups(label) or _is_no_name(label) or words.names.station(label))):
+        return alone  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
     for word in (side.word, side.side, f"{side.side} seat"):
         joined = words.heading(f"{word} {label}") if label else None
         if joined is not None and joined.parameter.startswith(side.side):

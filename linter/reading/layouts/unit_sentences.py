@@ -1,7 +1,7 @@
 """Sentences that state units of length for kinds of value.
 
-``Quote in mm; tolleranze geometriche in µm; rugosità in µm``. The words are those of ISO 1101, ISO 286-1 and ISO 21920-1
-in eight languages, from memory, and common practice.
+``Quote in mm; tolleranze geometriche in µm; rugosità in µm``. The words are those of ISO 1101, ISO 286-1 and
+ISO 21920-1 in eight languages, from memory, and common practice.
 """
 
 import re

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.placed import Placed, placed
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.columns import KEYS, key_of, limits_of_parts
@@ -241,41 +242,39 @@ def _below_groups(
     grid: Grid, words: Words, rows: tuple[int, ...], labels: list[str], headings: list[Heading | None]
 ) -> tuple[list[str], list[Heading | None]]:
     """Headings below groups (Bearing, Shaft, Housing) whose word stands over their first column only."""
-    groups = [side_of(grid.text(rows[0], column)) for column in range(grid.width)]
+    texts = [grid.text(rows[0], column) for column in range(grid.width)]
+    groups = [placed(text, words) or ((side := side_of(text)) and Placed(side, "")) for text in texts]
     if sum(group is not None for group in groups) < 2:
         return labels, headings
     labels, headings, current, above = [*labels], [*headings], None, ""
-    for column, group in enumerate(groups):
-        upper, lower = grid.text(rows[0], column), " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
+    for column, (upper, group) in enumerate(zip(texts, groups, strict=True)):
+        lower = " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
             current, above = group, upper
-        if current is None and lower and (is_use(above) or _of_no_part(words, above, headings[column])):
+        if current is None and lower and (is_use(above) or words.of_whole(above)):
             headings[column], labels[column] = within(words, Side("", above), lower), lower
-            continue
-        if current is None or not lower or (upper and known_unit(unit_text(lower)) is not None):
-            continue
-        if (own := words.heading(lower)) is not None and own.parameter in ("machine", "station"):
-            headings[column], labels[column] = own, lower
-            continue
-        if key_of(lower, words).strip(" .") in KEYS["place"]:
-            headings[column], labels[column] = None, lower
-            continue
-        if (of_size := _of_size_above(above, lower, words)) is not None:
-            headings[column], labels[column] = of_size, f"{above} {lower}"
-            continue
-        if current.side == "bearing" and headings[column] is None:
-            headings[column] = words.heading(lower)
-        elif current.side != "bearing":
-            headings[column] = within(words, current, lower)
-        of_size_before = headings[column] is None and words.group(lower) in JOINABLE
-        by_cells = headings[column] is None and current.side == "bearing"  # its cells may say what it is
-        labels[column] = lower if of_size_before or by_cells else f"{current.word} {lower}"
+        elif current is not None and lower and not (upper and known_unit(unit_text(lower)) is not None):
+            found, labels[column] = _below_part(words, current.side, above, lower, headings[column])
+            of_station = found is not None and current.station and found.entry.level == "station"
+            if of_station and found is not None and found.parameter != "station":
+                found = evolve(found, station=current.station) if found.station in ("", current.station) else None
+            headings[column] = found
     return labels, headings
 
 
-def _of_no_part(words: Words, above: str, joined: Heading | None) -> bool:
-    """Whether a group among those of parts is of none of them: names below it (``General``) mean what they say alone."""
-    return joined is None and bool(above) and words.heading(above) is None and not words.station_said(above)
+def _below_part(words: Words, part: Side, above: str, lower: str, joined: Heading | None) -> tuple[Heading | None, str]:
+    """What a heading below the word for a part means, and its label; ``joined`` is what both words say together."""
+    own = words.heading(lower)
+    if own is not None and own.parameter in ("machine", "station"):
+        return own, lower
+    if key_of(lower, words).strip(" .") in KEYS["place"]:
+        return None, lower
+    if (of_size := _of_size_above(above, lower, words)) is not None:
+        return of_size, f"{above} {lower}"
+    found = (joined or own) if part.side == "bearing" else within(words, part, lower)
+    of_size_before = found is None and words.group(lower) in JOINABLE
+    by_cells = found is None and part.side == "bearing"  # its cells may say what it is
+    return found, lower if of_size_before or by_cells else f"{part.word} {lower}"
 
 
 def _of_size_above(above: str, lower: str, words: Words) -> Heading | None:

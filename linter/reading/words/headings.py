@@ -22,6 +22,9 @@ _OF_THE_WHOLE = frozenset(
         "general", "general data", "common", "all", "allgemein", "allgemeine daten", "gesamt", "général", "générales",
         "données générales", "commun", "datos generales", "común", "dati generali", "generale", "comune", "общее",
         "общие данные", "共通", "全体", "一般", "通用", "总体", "基本数据", "general info", "global",
+        "machine data", "overall", "maschine", "maschinendaten", "gesamtanlage", "données machine", "ensemble",
+        "datos de la máquina", "dati macchina", "machine", "máquina", "macchina", "данные машины", "машина",
+        "общие", "機械全体", "共通データ", "全般", "機械", "总体参数", "整机", "总体数据", "机器", "设备参数",
     )
 )  # fmt: skip
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
@@ -105,6 +108,10 @@ class Words:
         """Whether the name mapping itself names a text, be it a number or one sign."""
         mapping = self.names.mapping
         return bool(mapping.names or mapping.patterns) and mapping.find(fold(text)) is not None
+
+    def of_whole(self, text: str) -> bool:
+        """Whether a text in the place of a part or station says the whole machine (``General``)."""
+        return word_key(text.strip(" :.-–—=*#()[]")) in _OF_THE_WHOLE
 
     def station(self, text: str) -> str:
         """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""

@@ -1,0 +1,84 @@
+"""A table with its names down a column: what its columns are, and how its cells are looked at."""
+
+from collections.abc import Sequence
+from itertools import islice
+from typing import Any
+
+from attrs import define, field
+
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.sides import Side
+from linter.reading.words.headings import Words
+
+ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
+_MOST_NAMES = 2000  # rows whose names are counted
+SAMPLE = 300  # cells that tell what a column holds
+
+
+@define(eq=False)
+class LongTable:
+    """A table whose parameter names stand in one column.
+
+    Attributes
+    ----------
+    grid : Grid
+        The region.
+    header : int
+        Header row, or -1 for none.
+    name : int
+        Column of the names.
+    roles : dict of int to str
+        What the other columns hold: ``VALUE``, ``UNIT``, ``EXPR``, ``UPPER``, ``LOWER``, ``MAX``, ``MIN``, ``CLASS``,
+        ``STATION``, ``MACHINE``, ``KIND`` (of a characteristic), ``RESULT`` (measured values and verdicts), ``NOTE``,
+        ``PART`` (says of each row which part of a size it states: Max, Min), ``SIDE`` (shaft, housing or bearing),
+        ``UNNAMED`` (values that no heading names), or ``COLUMN`` for a station of a transposed table.
+    score : int
+        Number of names that are recognised.
+    start : int
+        First row below the header or the title.
+    parts : dict of int to Side
+        Shaft, housing or bearing of each row, where a column (``SIDE``) says it.
+    objects : dict of int to str
+        Station of each row, where a column of objects (``Rotor``, ``Bearing A``, ``Bearing B``) says it.
+    machines : int
+        Row that names the machines above stations side by side, or -1 for none.
+    """
+
+    grid: Grid
+    header: int
+    name: int
+    roles: dict[int, str]
+    score: int
+    start: int = 0
+    parts: dict[int, Side] = field(factory=dict)
+    objects: dict[int, str] = field(factory=dict)
+    machines: int = -1
+
+    @property
+    def transposed(self) -> bool:
+        """Whether stations stand side by side."""
+        return "COLUMN" in self.roles.values()
+
+
+def names_below(grid: Grid, column: int, start: int, words: Words) -> int:
+    """Number of distinct names that a column states."""
+    cells = grid.columns[column][start : start + _MOST_NAMES].tolist()
+    texts = {cell for cell in cells if type(cell) is str}
+    named = {words.heading(text) for text in texts if len(text.strip()) > 1 or words.mapped(text)}
+    if len(texts) < 4:  # a lone letter among other words is rather a station than a symbol
+        letters = {words.heading(text) for text in texts if len(text.strip()) == 1} - {None}
+        named |= letters if len(letters) > 1 or named - {None} or len(texts) == 1 else set()
+    # numbers are names only where the name mapping says so: of the characteristics on a drawing
+    named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
+    return len(named - {None})
+
+
+def sample(grid: Grid, column: int, start: int) -> list[Any]:
+    """Filled cells that tell what a column holds."""
+    return list(islice((cell for cell in grid.columns[column][start:].tolist() if not is_blank(cell)), SAMPLE))
+
+
+def says_parts_of_size(cells: Sequence[Any], words: Words) -> bool:
+    """Whether the cells of a column say which part of a size each row states (``Max``, ``Min``)."""
+    parts = sum(1 for cell in cells if type(cell) is str and words.group(cell) in ASPECTS)
+    return parts >= 2 and parts >= 0.5 * len(cells)

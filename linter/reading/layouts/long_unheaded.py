@@ -1,0 +1,167 @@
+"""Where a table with its names down a column begins that no heading of names and values stands above."""
+
+import re
+from collections.abc import Sequence
+
+from linter.reading.cells.signs import missing_state
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.header_roles import header_roles
+from linter.reading.layouts.heads import heads_a_list, heads_another
+from linter.reading.layouts.heads_above import LIKE_VALUE, header_above, machines_above
+from linter.reading.layouts.long_table import ASPECTS, LongTable, sample, says_parts_of_size
+from linter.reading.layouts.sections import heads_machine, numbers_rows, section_label, sections
+from linter.reading.layouts.sides import Side, side_of, within
+from linter.reading.layouts.title import heads_rows, is_label, names_value
+from linter.reading.words.columns import heading_of
+from linter.reading.words.headings import Heading, Words
+
+#: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
+_CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
+
+
+def without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
+    """Roles of columns by their content, where no header names a value column."""
+    parts = sections(grid, name, 0, words)
+    named = [_named_by_row(grid, words, name, r, parts.get(r)) for r in range(grid.height)]
+    if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
+        return None  # one symbol alone (B) is rather the name of a station than a heading
+    roles, values = _roles_by_content(grid, words, name, named, 0)
+    if heads_another(grid, words, name):
+        return None
+    first = _first_named(grid, words, named, values)
+    roles, values = _roles_by_content(grid, words, name, named, first)  # a title above it says nothing of the columns
+    heads_others = values and heads_rows(grid, words, first, name, values[0])
+    if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
+        return None  # "Rev | Date": the heading row of another table
+    header = header_above(grid, words, name, first, values)
+    values = _by_header(grid, words, header, roles, values) if header >= 0 else values
+    of_sizes = sum(words.group(grid.text(header, c)) in ASPECTS for c in values) if header >= 0 else 0
+    if of_sizes > 1 and header_roles(grid, header, words):
+        return None  # the heads of deviations or limits are no stations
+    if not values:
+        return None
+    roles.update(_roles_of_values(grid, words, header, named, values))
+    roles.update({c: "CHAR-ID" for c in range(name) if numbers_rows(grid, c, header + 1)})
+    table = LongTable(grid, header, name, roles, score, header + 1)
+    if table.transposed and header > 0:
+        table.machines = machines_above(grid, words, header, name, values)
+    if header < 0:
+        table.start = _first_row(table, words)
+    return table
+
+
+def _named_by_row(grid: Grid, words: Words, name: int, row: int, part: Side | None) -> Heading | None:
+    """What the name of a row means, by its cells too and by the part that a line above it says.
+
+    A row of designations names no stations.
+    """
+    label = grid.text(row, name)
+    if part is not None and label and words.heading(label) is None and (own := within(words, part, label)) is not None:
+        return own
+    heading = words.heading(label) if names_value(words, label) and not heads_a_list(grid, row, words) else None
+    if heading is not None and side_of(section_label(grid, row, name)):
+        return None  # the heading of a block of rows
+    if heading is not None and heading.parameter != "station":
+        return heading
+    if heading is None and (not label or names_value(words, label) or heads_a_list(grid, row, words)):
+        return None
+    cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
+    judged = heading_of(label, heading, [cell for cell in cells if cell], words)
+    return judged if heading is not None or (judged is not None and judged.parameter == "station") else None
+
+
+def _roles_of_values(
+    grid: Grid, words: Words, header: int, named: Sequence[Heading | None], values: Sequence[int]
+) -> dict[int, str]:
+    """Roles of the columns of values: stations side by side, or one column of values and others nobody names."""
+    keys = [heading for heading in named if heading is not None and heading.parameter == "station"]
+    of_values = header >= 0 and not keys and words.group(grid.text(header, values[0])) == "VALUE"
+    if (header >= 0 and not of_values) or (len(keys) == 1 and len(values) > 1):
+        return {c: "COLUMN" if header < 0 or grid.text(header, c) else "UNNAMED" for c in values}
+    return {c: "VALUE" if c == values[0] else "UNNAMED" for c in values}
+
+
+def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | None]) -> bool:
+    """Whether all that a column names is one or two signs long, and no mapping names it."""
+    labels = [grid.text(r, name) for r, heading in enumerate(named) if heading is not None]
+    return all(len(label) < 3 and not words.mapped(label) for label in labels)
+
+
+def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], values: list[int]) -> list[int]:
+    """The columns of values that are left where a header names the others; their roles are added."""
+    for column in [*values, *roles]:
+        role = words.group(grid.text(header, column))
+        if role in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID"):
+            roles[column] = role
+    return [c for c in values if c not in roles]
+
+
+def _roles_by_content(
+    grid: Grid, words: Words, name: int, named: Sequence[Heading | None], start: int
+) -> tuple[dict[int, str], list[int]]:
+    """Roles of the columns of units, parts and notes, and the columns that hold values."""
+    first = next(r for r, heading in enumerate(named) if heading is not None and r >= start)
+    roles: dict[int, str] = {}
+    values: list[int] = []
+    for column in range(name + 1, grid.width):
+        cells = sample(grid, column, first)
+        if not cells:
+            continue
+        units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
+        if units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
+            roles[column] = "UNIT"
+        elif says_parts_of_size(cells, words):
+            roles[column] = "PART"
+        elif values and not _holds_values(grid, column, named, first):
+            roles[column] = "NOTE"
+        else:
+            values.append(column)
+    return roles, values
+
+
+def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], values: Sequence[int]) -> int:
+    """First row of the table itself: labels of a title block above it name one value each, its own rows several."""
+    rows = [r for r, heading in enumerate(named) if heading is not None]
+
+    def is_broad(row: int) -> bool:
+        texts = [text for c in values if (text := grid.text(row, c)) and known_unit(text) is None]
+        labels = [t for t in texts if is_label(t) or t.endswith(":") or (len(t) > 1 and names_value(words, t))]
+        return len(texts) > 1 and not labels
+
+    broad = [row for row in rows if is_broad(row)]
+    of_stations = [row for row in rows if (h := named[row]) is not None and h.entry.level == "station"]
+    several = len(broad) > 1 and 2 * sum(1 for row in of_stations if row in set(broad)) >= len(of_stations)
+    return broad[0] if several and of_stations else rows[0]
+
+
+def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None], start: int) -> bool:
+    """Whether a column holds values rather than remarks, as far as rows of numbers tell."""
+    tell, like = 0, 0
+    for row, heading in enumerate(named):
+        if row < start or heading is None or heading.entry.kind not in ("number", "toleranced"):
+            continue
+        cell = grid.columns[column][row]
+        if not is_blank(cell):
+            tell += 1
+            of_class = heading.entry.kind == "toleranced" and _CLASS.match(str(cell)) is not None
+            like += type(cell) is not str or of_class or bool(LIKE_VALUE.match(cell)) or missing_state(cell) is not None
+    return 2 * like >= tell
+
+
+def _first_row(table: LongTable, words: Words) -> int:
+    """First row of a table without a header: rows above its first value or section are its title."""
+    grid = table.grid
+    values = [c for c, role in table.roles.items() if role in ("VALUE", "COLUMN")]
+    for row in range(grid.height):
+        if is_blank(grid.columns[table.name][row]):
+            continue
+        section = section_label(grid, row, table.name)
+        names_part = bool(section) and (
+            bool(words.station_said(section))
+            or side_of(section) is not None
+            or heads_machine(grid, row, table.name, words)
+        )
+        if names_part or any(not is_blank(grid.columns[c][row]) for c in values):
+            return row
+    return 0

@@ -1,0 +1,116 @@
+"""Lists and groups whose words say part and position together, and sections that hold one in another."""
+
+import pytest
+
+from linter.reading import read_table
+from linter.reading.layouts.placed import placed, placed_apart
+from linter.reading.layouts.unit_sentences import kind_units
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
+
+WORDS = Words(Names.built_in())
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(content):
+        path = tmp_path / "t.csv"
+        path.write_text(content, encoding="utf-8")
+        return read_table(path)
+
+    return reader
+
+
+def sizes(reading, name):
+    size = reading.stations.size(name)
+    return list(zip(reading.stations.text("station").tolist(), size.nominal.tolist(), strict=True))
+
+
+@pytest.mark.parametrize(
+    ("text", "side", "station"),
+    [
+        ("Welle links", "shaft", "links"), ("Arbre côté accouplement", "shaft", "côté accouplement"),
+        ("Housing (NDE)", "housing", "NDE"), ("A - Shaft", "shaft", "A"), ("Lager links", "bearing", "links"),
+        ("Shaft seat", "", ""), ("supporto A", "", ""), ("Shaft", "", ""),
+    ],
+)  # fmt: skip
+def test_a_part_and_its_position_in_one_text(text, side, station):
+    found = placed(text, WORDS)
+    assert (found.side.side, found.station) == (side, station) if side else found is None
+
+
+def test_unknown_positions_are_told_by_standing_behind_two_parts():
+    found = placed_apart(["Welle Bandlauf", "Gehäuse Bandlauf", "Welle Rücklauf", "Gehäuse Rücklauf"], WORDS)
+    assert [said.station for said in found.values()] == ["Bandlauf", "Bandlauf", "Rücklauf", "Rücklauf"]
+    assert placed_apart(["Shaft seat", "Housing seat"], WORDS) == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "units"),
+    [
+        ("Dimensions and geometrical tolerances in mm", {"size": "mm", "form": "mm"}),
+        ("尺寸及形位公差单位:mm", {"size": "mm", "form": "mm"}),
+        ("All dimensions in mm, Ra in µm", {"size": "mm", "rough": "µm"}),
+        ("Размеры и допуски формы и расположения в мм", {"size": "мм", "form": "мм"}),
+        ("Dimensions and prices in mm", {}),
+    ],
+)
+def test_sentences_that_state_one_unit_for_several_kinds(text, units):
+    assert kind_units(text) == units
+
+
+def test_an_inspection_list_whose_rows_say_part_and_position(read):
+    reading = read(
+        "Pos.;Element;Merkmal;Sollwert;Einheit;Istwert\n1;Lager links;Bezeichnung;608-2Z;-;\n"
+        "2;Welle links;Sitzdurchmesser;8 k5;mm;\n3;Welle links;Ra;0,4;µm;\n4;Gehäuse links;Sitzdurchmesser;22 H6;mm;\n"
+        "5;Lager rechts;Bezeichnung;626;-;\n6;Welle rechts;Sitzdurchmesser;6 k5;mm;\n"
+        "7;Welle rechts;Ra;0,8;µm;\n8;Gehäuse rechts;Sitzdurchmesser;19 H6;mm;\n"
+    )
+    assert sizes(reading, "shaft_seat_diameter") == [("links", 8), ("rechts", 6)]
+    assert sizes(reading, "housing_seat_diameter") == [("links", 22), ("rechts", 19)]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert reading.stations.text("bearing_designation").tolist() == ["608-2Z", "626"]
+
+
+def test_groups_of_headings_that_say_part_and_position(read):
+    reading = read(
+        "Machine;Shaft A;;Housing A;Shaft B;;Housing B\n;Seat diameter [mm];Ra [µm];Seat diameter [mm];"
+        "Seat diameter [mm];Ra [µm];Seat diameter [mm]\nP-1;8 k5;0.4;22 H6;6 k5;0.8;19 H6\n"
+    )
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 8), ("B", 6)]
+    assert sizes(reading, "housing_seat_diameter") == [("A", 22), ("B", 19)]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+
+
+def test_a_group_of_the_whole_machine_beside_those_of_parts(read):
+    reading = read(
+        "Position;General;Shaft;Housing\n;Max. speed [1/min];Seat diameter [mm];Seat diameter [mm]\n"
+        "A;9000;8 k5;22 H6\nB;9000;8 k5;22 H6\n"
+    )
+    assert reading.stations.number("speed_max").tolist() == [9000, 9000]
+
+
+def test_numbered_sections_over_positions_side_by_side(read):
+    reading = read(
+        "Parameter;Unit;A;B\n1. Bearing\nDesignation;;6000;626\n2. Shaft\nSeat diameter;mm;10 k5;6 k5\nRa;µm;0.4;0.8\n"
+        "3. Housing\nSeat diameter;mm;26 H6;19 H6\nRa;µm;0.8;1.6\n"
+    )
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 10), ("B", 6)]
+    assert reading.stations.number("housing_seat_roughness").tolist() == [0.8, 1.6]
+
+
+def test_parts_within_sections_of_positions_without_a_heading(read):
+    one = "Position {}\nBearing\nDesignation;{}\nd;{};mm\nShaft\nSeat diameter;{};mm\nTolerance class;k5\nRa;0.4;µm\n"
+    two = "Housing\nSeat diameter;{};mm\nTolerance class;H6\n"
+    reading = read((one + two).format("A", "6000", 10, 10, 26) + "\n" + (one + two).format("B", "626", 6, 6, 19))
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 10), ("B", 6)]
+    assert sizes(reading, "housing_seat_diameter") == [("A", 26), ("B", 19)]
+    assert reading.stations.text("bearing_designation").tolist() == ["6000", "626"]
+
+
+def test_a_dash_in_the_row_of_units_is_no_unit_of_a_class(read):
+    reading = read(
+        "Location;Part;Seat dia.;Tolerance;Fillet radius\n;;mm;-;mm\nA;Shaft;9;js5;0.2\nA;Housing;24;M7;0.3\n"
+        "B;Shaft;7;js5;0.2\nB;Housing;19;M7;0.2\n"
+    )
+    assert reading.stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["js5", "js5"]
