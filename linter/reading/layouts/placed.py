@@ -51,6 +51,13 @@ def side_placed(text: str, words: Words) -> Side | None:
     return None if found is None or found.side.side == "bearing" else found.side
 
 
+def part_said(text: str, words: Words) -> Placed | None:
+    """The part that a text says, with its known station where it says one too; or None."""
+    both = placed(text, words)
+    side = side_of(text) if both is None else None
+    return both if side is None else Placed(side, "")
+
+
 def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     """Part and station of each text, where every text says both: known ones, or words that come with several parts.
 
@@ -67,10 +74,10 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
         for side, behind in ways:
             sides.setdefault(behind, set()).add(side.side)
     several = {behind for behind, of in sides.items() if len(of) > 1}
-    found = {
+    told = {
         text: Placed(side, behind) for text, ways in cut.items() for side, behind in reversed(ways) if behind in several
     }
-    return found if len(found) == len(distinct) and len({p.station for p in found.values()}) > 1 else {}
+    return told if len(told) == len(distinct) and len({p.station for p in told.values()}) > 1 else {}
 
 
 def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) -> tuple[int, dict[int, Placed]] | None:

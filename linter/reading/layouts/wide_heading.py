@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.placed import Placed, placed
+from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.columns import KEYS, key_of, limits_of_parts
@@ -243,7 +243,7 @@ def _below_groups(
 ) -> tuple[list[str], list[Heading | None]]:
     """Headings below groups (Bearing, Shaft, Housing) whose word stands over their first column only."""
     texts = [grid.text(rows[0], column) for column in range(grid.width)]
-    groups = [placed(text, words) or ((side := side_of(text)) and Placed(side, "")) for text in texts]
+    groups = [part_said(text, words) for text in texts]
     if sum(group is not None for group in groups) < 2:
         return labels, headings
     labels, headings, current, above = [*labels], [*headings], None, ""
