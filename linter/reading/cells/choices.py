@@ -13,6 +13,7 @@ from pathlib import Path
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
 from linter.reading.cells.grades import material_of
+from linter.reading.cells.han import simplified
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
@@ -93,6 +94,8 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return found[0]
     if found:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
+    if plain := simplified(text):
+        return read_choice(name, plain, more)
     grade = material_of(name, key, lambda part: _known(name).get(part, ()))
     if grade is not None and len(grade) == 1:
         if grade[0] in words:

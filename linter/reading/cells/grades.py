@@ -16,6 +16,8 @@ _DATA = Path(__file__).resolve().parent / "data" / "grades.csv"
 _COLUMN = {"shaft_material": "seat", "housing_material": "seat", "ring_material": "ring", "ball_material": "ball"}
 _STATE = "-"
 _JOINTS = re.compile(r"( *[()\[\]/,;] *|\+(?=\w)| )")
+#: Where a word of Chinese or Japanese and a grade meet (``铝合金6061``).
+_SCRIPTS = re.compile(r"(?<=[\u3040-\u30ff\u3400-\u9fff])(?=[a-z0-9])|(?<=[a-z0-9#])(?=[\u3040-\u30ff\u3400-\u9fff])")
 _LONGEST, _MOST_PARTS = 80, 8
 
 
@@ -49,7 +51,10 @@ def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) ->
     """
     if name not in _COLUMN or len(key) > _LONGEST:
         return None
-    pieces = _JOINTS.split(key)
+    if any(pattern.fullmatch(key) for pattern, _ in _patterns(_COLUMN[name])):
+        pieces = [key]
+    else:
+        pieces = _JOINTS.split(_SCRIPTS.sub(" ", key))
     parts, joints = pieces[::2], [*pieces[1::2], ""]
     if len(parts) > _MOST_PARTS:
         return None

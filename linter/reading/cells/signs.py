@@ -73,6 +73,7 @@ _TABLE.update({code: chr(code - 0xFEE0) for code in range(0xFF01, 0xFF5F)})
 _TABLE.update({ord(sign): " " for sign in _BLANKS})
 _TABLE.update({ord(sign): "" for sign in _INVISIBLE})
 _SPACES = re.compile(r" {2,}")
+_NARROW_KANA = re.compile("[\uff66-\uff9f]+")
 
 
 @frozen
@@ -113,10 +114,13 @@ def shown(text: str, longest: int = 60) -> str:
 def fold(text: str) -> str:
     """A text with look-alike signs folded, for matching only.
 
-    Composes accents, makes full-width forms, dashes, primes, diameter and degree signs and Cyrillic look-alikes of
-    Latin letters one, drops invisible signs, makes every run of blanks one space and trims. Case stays.
+    Composes accents, makes full-width forms and half-width kana, dashes, primes, diameter and degree signs and
+    Cyrillic look-alikes of Latin letters one, drops invisible signs, makes every run of blanks one space and trims.
+    Case stays.
     """
     if not text.isascii():
+        if _NARROW_KANA.search(text):
+            text = _NARROW_KANA.sub(lambda kana: unicodedata.normalize("NFKC", kana[0]), text)
         text = unicodedata.normalize("NFC", text).translate(_TABLE)
     elif not text.isprintable():
         text = text.translate(_TABLE)

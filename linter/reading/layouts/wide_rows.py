@@ -49,6 +49,8 @@ def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) 
         if heading is None and label and size is not None:
             if aspect := JOINABLE.get(words.group(label), ""):
                 heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
+            elif not words.groups(label):
+                size = None  # the size of what follows may be this one, which is not understood
         elif heading is not None:
             size = heading if parameter(heading.parameter).kind == "toleranced" else None
         if heading is None and label and units[column] and not words.groups(label):

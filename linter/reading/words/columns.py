@@ -13,7 +13,7 @@ from attrs import evolve
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.units import known_unit, split_quantity
-from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, station_cuts
+from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
@@ -194,6 +194,8 @@ def _seat_by_cells(label: str, cells: Sequence[str]) -> Column:
 
 def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
     """A word for a designation and the station that stands with it (``designation_1``, ``Brg2.type``), or ''."""
+    if (bracket := BRACKET.fullmatch(fold(label))) and (station := words.names.station(bracket[2])):
+        return word_key(bracket[1]), station  # Bearing (DE)
     for rest, piece, _ in () if key in KEYS["designation"] | KEYS["bearing"] else station_cuts(fold(label)):
         core = word_key(rest)
         if core in KEYS["designation"] | KEYS["bearing"] and (station := words.names.station(piece)):

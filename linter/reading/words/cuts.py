@@ -17,6 +17,7 @@ from linter.reading.words.dictionary import (
     heading_words,
     word_key,
 )
+from linter.reading.words.eastern import unit_right_behind
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import PARTS, is_bearing, names_place
 
@@ -264,7 +265,7 @@ def unit_behind(text: str) -> tuple[str, str]:
         return text, ""
     if not unit and (behind := _UNIT_BEHIND.fullmatch(text)) and not _VALUE_BEHIND.search(behind[1]):
         return behind[1], behind[2]
-    return rest, unit
+    return (rest, unit) if unit else unit_right_behind(text)
 
 
 def unit_trouble(name: str, unit: str) -> str:

@@ -13,22 +13,20 @@ from pathlib import Path
 from attrs import evolve, field, frozen
 
 from linter.model.vocabulary import parameter, vocabulary
+from linter.reading.cells.han import simplified
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
 from linter.reading.cells.units import LONGEST_TEXT, known_unit
-from linter.reading.words import cuts
-from linter.reading.words.boundary import names_dimensions
+from linter.reading.words import cuts, eastern
 from linter.reading.words.cuts import (
     BRACKET,
     LETTER_STATION,
     aspect_cuts,
     holds_a_capital,
     is_article,
-    is_letter_of,
     joint_cuts,
     plain_name,
     spelled_out,
-    station_at_end,
     station_cuts,
     unit_behind,
     unit_moved_behind,
@@ -37,14 +35,14 @@ from linter.reading.words.cuts import (
     with_blanks,
     without_article,
 )
-from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, Version, dictionary, group_key, word_key
+from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, dictionary, group_key, word_key
 from linter.reading.words.limits import limit_of_size
-from linter.reading.words.mapping import Aspect, Mapping, load_mapping
-from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts, part_of_size, tells_feature
+from linter.reading.words.mapping import Mapping, load_mapping
+from linter.reading.words.match import TEMPERATURE_LETTER, Match, named, of_machine_with_letter, placed, together
+from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-_TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
     "_runout", "_cylindricity", "_roughness", "_fillet_radius", "coaxiality_of_bores", "coaxiality_of_shaft_seats",
@@ -60,38 +58,6 @@ _STATION_PREFIX = re.compile(
     r"|brg[ _.-]+(?=\S{1,2}$)",
     re.IGNORECASE,
 )
-
-
-@frozen
-class Match:
-    """What a name of a table means.
-
-    Attributes
-    ----------
-    parameter : str
-        Parameter of the vocabulary.
-    station : str or None
-        Station that the name itself states, as a station of the table (``bore_diameter [A]``).
-    unit : str or None
-        Unit text that the name carries (``Bore [mm]``) or that the mapping states.
-    aspect : {"value", "upper", "lower", "max", "min", "class", "unit", "dimensions", "fits"}
-        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), the
-        unit, bore, outside diameter and width of the bearing in one, or the classes of shaft and housing in one.
-    feature : str or None
-        The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
-    mapped : bool
-        True where the name mapping says so.
-    version : {"", "newer", "older"}
-        Which of several statements the name says it is (``(new)``, ``old``, ``proposed``).
-    """
-
-    parameter: str
-    station: str | None = None
-    unit: str | None = None
-    aspect: Aspect = "value"
-    feature: str | None = None
-    mapped: bool = False
-    version: Version = ""
 
 
 @frozen
@@ -157,6 +123,8 @@ class Names:
             found = headings.groups.get(word) or headings.group_words.get(group_key(word), ())
             if found:
                 return tuple(sorted(found, key=GROUPS.index))
+        if plain := simplified(text):
+            return self.groups(plain)
         if "±" in bare and bare.strip("± ()[]"):
             return tuple(group for group in self.groups(bare.replace("±", " ")) if group == "CLASS")  # ± tol
         return tuple(filter(None, (part_of_size(bare) or limit_of_size(bare),)))
@@ -170,7 +138,8 @@ class Names:
         shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
-        return text.strip() if word_key(piece) in dictionary().stations and piece not in cuts.ARTICLES else None
+        known = word_key(piece) in dictionary().stations and piece not in cuts.ARTICLES
+        return text.strip() if known or eastern.is_position(piece) else None
 
     def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
@@ -201,16 +170,38 @@ class Names:
         if match is None or match.feature:
             match = self._by_parts(folded) or match
         elif match.station and tells_feature(match.station) and not match.mapped:
-            plain = _named(self.split_unit(folded)[0])  # ``oscilación frontal``: a word of the feature, of no station
+            plain = named(self.split_unit(folded)[0])  # ``oscilación frontal``: a word of the feature, of no station
             if plain is not None and (plain.parameter, plain.aspect) == (match.parameter, match.aspect):
                 match = evolve(match, station=None)
         if match is None and (moved := unit_moved_behind(folded)):
             return self._look(moved)
-        if match is None and (spaced := with_blanks(folded)):
-            match = self.find(spaced)
+        for other in (
+            filter(None, (with_blanks(folded), simplified(folded), eastern.shorter_kana(folded)))
+            if match is None
+            else ()
+        ):
+            match = match or self.find(other)
+        match = match or self._with_symbol(folded) or self._behind_position(folded)
         if match is not None:
             return match
         return reasons[0] if reasons else "no parameter has this name"
+
+    def _with_symbol(self, text: str) -> Match | None:
+        """A Chinese or Japanese name with the symbol of its parameter right behind or before it (``宽度B(mm)``)."""
+        core, unit = self.split_unit(text)
+        for name, symbol in eastern.names_and_symbols(core):
+            match = self.find(f"{name} [{unit}]" if unit else name)
+            if match is not None and match.aspect == "value" and eastern.is_symbol(symbol, match.parameter):
+                return match
+        return None
+
+    def _behind_position(self, text: str) -> Match | None:
+        """A Chinese or Japanese name with the place of the bearing right before it (``前轴承内径``)."""
+        for station, name in eastern.positions_before(text):
+            match = self.find(name)
+            if match is not None and not match.station and match.parameter != "station":
+                return evolve(match, station=station) if parameter(match.parameter).level == "station" else None
+        return None
 
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""
@@ -224,18 +215,18 @@ class Names:
         whole: list[tuple[str, str | None]] = [(core, None)]
         ways = [*self._stationed(core), *whole] if holds_a_capital(core) else [*whole, *self._stationed(core)]
         for rest, station in ways:
-            match = _together(rest) or _named(rest)
+            match = together(rest) or named(rest)
             if match is None:
                 continue
             if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
-                return None if unit else _of_machine_with_letter(match, core)
+                return None if unit else of_machine_with_letter(match, core)
             if unit and unit_trouble(match.parameter, unit):
                 return None
             if station and len(station) == 1 and f" {station}" in core and self._is_symbol(station, match.parameter):
                 if station != "D":
                     return None  # its symbol or a station
                 station = None
-            return evolve(_placed(match, station, ""), unit=unit or None)
+            return evolve(placed(match, station, ""), unit=unit or None)
         return None
 
     def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
@@ -297,10 +288,10 @@ class Names:
                     return evolve(match, version=version)
         if "characteristic" not in done and (match := self._of_feature(text, done | {"characteristic"})):
             return match
-        if "unit" not in done and (letter := _TEMPERATURE_LETTER.fullmatch(text)):
+        if "unit" not in done and (letter := TEMPERATURE_LETTER.fullmatch(text)):
             match = self._peel(letter[1], done | {"unit"}, [])
             if match and parameter(match.parameter).unit == "degC":
-                if of_machine := _of_machine_with_letter(match, text):
+                if of_machine := of_machine_with_letter(match, text):
                     return of_machine
                 reasons.append(f"{letter[2]} behind {match.parameter} can be a station or a unit of temperature")
                 return None
@@ -364,37 +355,5 @@ class Names:
             if station and f" {piece}" in text and (letter := self._symbol_in(piece, inner.parameter)):
                 reasons.append(f"{letter} behind {inner.parameter} can be its symbol or a station")
                 return None
-            return _placed(inner, station, piece)
+            return placed(inner, station, piece)
         return None
-
-
-def _of_machine_with_letter(match: Match, text: str) -> Match | None:
-    """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
-    letter = _TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
-    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]]) if letter else None
-
-
-def _placed(match: Match, station: str | None, feature: str) -> Match:
-    """A name with the station or the feature that a piece of it says; R of a radius and D of a diameter are symbols."""
-    station = station or station_at_end(feature)
-    if is_letter_of(station or "", match.parameter):
-        return match  # few machines reach a station D or R
-    return evolve(match, station=station) if station else evolve(match, feature=feature or None)
-
-
-def _together(text: str) -> Match | None:
-    """A name of several values in one cell: the dimensions of a bearing, or the fits of both its seats."""
-    if names_dimensions(text):
-        return Match("bore_diameter", aspect="dimensions")
-    return Match("shaft_seat_diameter", aspect="fits") if is_pair_of_fits(text) else None
-
-
-def _named(text: str) -> Match | None:
-    """What the words of the trade in a name say, alone or beside a word for a part of the tolerance."""
-    if (named := named_by_parts(text)) is not None:
-        return Match(named.parameter, aspect=named.aspect)
-    for rest, aspect in aspect_cuts(text):
-        named = named_by_parts(rest)
-        if named is not None and named.aspect == "value" and parameter(named.parameter).kind == "toleranced":
-            return Match(named.parameter, aspect=aspect)
-    return None

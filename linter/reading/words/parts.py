@@ -83,6 +83,20 @@ def _meanings() -> tuple[_Meaning, ...]:
     )
 
 
+@cache
+def _mixed() -> re.Pattern[str]:
+    """The words of the lexicon that are written in two scripts (``o形圈``, ``隅r``), the longest first."""
+    mixed = sorted((key for key in _lexicon() if " " not in key and _SCRIPTS.search(key)), key=len, reverse=True)
+    return re.compile(rf"(?<![a-z0-9])({'|'.join(map(re.escape, mixed))})(?![a-z0-9])")
+
+
+def _words(text: str) -> tuple[str, ...]:
+    """The words of a text, apart at blanks, signs and where the script changes."""
+    pieces = _mixed().split(word_key(text)) if _ONE_BY_ONE.search(text) else [word_key(text)]
+    apart = [(piece,) if i % 2 else _APART.split(_SCRIPTS.sub(" ", piece)) for i, piece in enumerate(pieces)]
+    return tuple(word for words in apart for word in words if word)
+
+
 def named_by_parts(text: str) -> Named | None:
     """What a heading without its unit and station names by its parts, or None."""
     return _named(text) if 1 < len(text) <= _LONGEST else None
@@ -106,14 +120,14 @@ def names_place(text: str) -> bool:
 
 def is_bearing_size(text: str) -> bool:
     """Whether words say dimensions of a bearing, or bearing alone, and nothing else."""
-    words = [word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word]
+    words = _words(text)
     said = {"bearing", "dimensions"}
     return 0 < len(words) <= 12 and all(any(c <= said for c in _of_word(word)) for word in words)
 
 
 def is_tolerance_of_bore(text: str) -> bool:
     """Whether words say the tolerance, class or fit of a bore and nothing else."""
-    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    words = _words(text)
     fits = frozenset({"fit", "tolerance", "class"})
     return 1 <= len(words) <= _MOST_WORDS and any(
         not unknown and "bore" in concepts and concepts & fits and concepts <= fits | {"bore", "diameter"}
@@ -124,7 +138,7 @@ def is_tolerance_of_bore(text: str) -> bool:
 @cache
 def part_of_size(text: str) -> str:
     """``UPPER`` or ``LOWER`` where words say that of a deviation and nothing else (``desv. superior``), or empty."""
-    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    words = _words(text)
     if not 2 <= len(words) <= _MOST_WORDS:
         return ""
     read = [concepts for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown]
@@ -134,7 +148,7 @@ def part_of_size(text: str) -> str:
 
 def part_alone(text: str) -> str:
     """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty."""
-    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    words = _words(text)
     if not 1 <= len(words) <= _MOST_WORDS:
         return ""
     said = {concepts - {"seat"} for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown}
@@ -143,7 +157,7 @@ def part_alone(text: str) -> str:
 
 def is_pair_of_fits(text: str) -> bool:
     """Whether words say the fits of shaft and housing together."""
-    words = tuple(word for word in _APART.split(_SCRIPTS.sub(" ", word_key(text))) if word)
+    words = _words(text)
     if not 2 < len(words) <= 12 or not _BOTH.search(text):
         return False
     both, fits = frozenset({"shaft", "housing"}), frozenset({"fit", "tolerance", "class"})
@@ -156,12 +170,11 @@ def is_pair_of_fits(text: str) -> bool:
 
 @cache
 def _named(text: str) -> Named | None:
-    key = _SCRIPTS.sub(" ", word_key(text))
-    words = [word for word in _APART.split(key) if word]
+    words = _words(text)
     if not words or len(words) > 12:
         return None
     found: set[Named] = set()
-    for concepts, unknown in islice(_readings(tuple(words)), _MOST_READINGS):
+    for concepts, unknown in islice(_readings(words), _MOST_READINGS):
         found |= _of_concepts(concepts, unknown)
     return found.pop() if len(found) == 1 else None
 

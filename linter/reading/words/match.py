@@ -1,0 +1,78 @@
+"""What a name of a table means, and what its words say together."""
+
+import re
+
+from attrs import evolve, frozen
+
+from linter.model.vocabulary import parameter
+from linter.reading.words.boundary import names_dimensions
+from linter.reading.words.cuts import aspect_cuts, is_letter_of, station_at_end
+from linter.reading.words.dictionary import Version
+from linter.reading.words.mapping import Aspect
+from linter.reading.words.parts import is_pair_of_fits, named_by_parts
+
+TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
+
+
+@frozen
+class Match:
+    """What a name of a table means.
+
+    Attributes
+    ----------
+    parameter : str
+        Parameter of the vocabulary.
+    station : str or None
+        Station that the name itself states, as a station of the table (``bore_diameter [A]``).
+    unit : str or None
+        Unit text that the name carries (``Bore [mm]``) or that the mapping states.
+    aspect : {"value", "upper", "lower", "max", "min", "class", "unit", "dimensions", "fits"}
+        What of the parameter it is: the value, a deviation, a limit of size, the tolerance (class or deviations), the
+        unit, bore, outside diameter and width of the bearing in one, or the classes of shaft and housing in one.
+    feature : str or None
+        The other half of ``NAME@FEATURE`` or ``NAMESPACE:name`` where it is not a station that is known.
+    mapped : bool
+        True where the name mapping says so.
+    version : {"", "newer", "older"}
+        Which of several statements the name says it is (``(new)``, ``old``, ``proposed``).
+    """
+
+    parameter: str
+    station: str | None = None
+    unit: str | None = None
+    aspect: Aspect = "value"
+    feature: str | None = None
+    mapped: bool = False
+    version: Version = ""
+
+
+def of_machine_with_letter(match: Match, text: str) -> Match | None:
+    """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
+    letter = TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
+    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]]) if letter else None
+
+
+def placed(match: Match, station: str | None, feature: str) -> Match:
+    """A name with the station or the feature that a piece of it says; R of a radius and D of a diameter are symbols."""
+    station = station or station_at_end(feature)
+    if is_letter_of(station or "", match.parameter):
+        return match  # few machines reach a station D or R
+    return evolve(match, station=station) if station else evolve(match, feature=feature or None)
+
+
+def together(text: str) -> Match | None:
+    """A name of several values in one cell: the dimensions of a bearing, or the fits of both its seats."""
+    if names_dimensions(text):
+        return Match("bore_diameter", aspect="dimensions")
+    return Match("shaft_seat_diameter", aspect="fits") if is_pair_of_fits(text) else None
+
+
+def named(text: str) -> Match | None:
+    """What the words of the trade in a name say, alone or beside a word for a part of the tolerance."""
+    if (whole := named_by_parts(text)) is not None:
+        return Match(whole.parameter, aspect=whole.aspect)
+    for rest, aspect in aspect_cuts(text):
+        of_rest = named_by_parts(rest)
+        if of_rest is not None and of_rest.aspect == "value" and parameter(of_rest.parameter).kind == "toleranced":
+            return Match(of_rest.parameter, aspect=aspect)
+    return None
