@@ -1,5 +1,6 @@
 """Machines and stations of a file: which row of the stations each row of its blocks is."""
 
+import re
 from collections import Counter
 from pathlib import PurePath
 
@@ -14,6 +15,7 @@ from linter.reading.cells.signs import fold
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
+from linter.reading.words.parts import is_bearing
 
 Ints = NDArray[np.intp]
 
@@ -22,6 +24,11 @@ MOST_ALIKE = 50
 #: Machine of a row that speaks for every machine, and of one that belongs to none.
 EVERY, NONE = -1, -2
 _ONLY_STATION = "1"
+#: Names of stations among which two for one position are looked for.
+_MOST_NAMES = 200
+_BETWEEN_WORDS = re.compile(r"[\s_\-./:：]+")
+#: A bearing behind a position in a script that does not part words.
+_BEARING_AT_END = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)$")
 
 
 @define(eq=False)
@@ -69,9 +76,34 @@ def _spell_alike(found: Found) -> None:
             block.stations[:] = [spelled.get(fold(station), station) for station in block.stations]
 
 
+def _with_and_without_bearing(found: Found) -> None:
+    """One name for one position: *Front bearing* and *Front* of one file are the same, the first spelling stands."""
+    names = dict.fromkeys(station for block in found.blocks for station in block.stations if station)
+    if not 2 <= len(names) <= _MOST_NAMES:
+        return
+    said: dict[str, list[str]] = {}
+    for name in names:
+        said.setdefault(_without_bearing(name), []).append(name)
+    joined = {name: several[0] for key, several in said.items() if key and len(several) > 1 for name in several}
+    joined = {name: kept for name, kept in joined.items() if name != kept}
+    if not joined:
+        return
+    for block in found.blocks:
+        block.stations[:] = [joined.get(station, station) for station in block.stations]
+    for name, kept in joined.items():
+        found.say(f"{visible(name)} and {visible(kept)} are taken for one station, named {visible(kept)}")
+
+
+def _without_bearing(name: str) -> str:
+    """What a station's name says beside the word for a bearing, as one spelling."""
+    text = _BEARING_AT_END.sub(r"\1", fold(name).casefold())
+    return " ".join(word for word in _BETWEEN_WORDS.split(text) if word and not is_bearing(word))
+
+
 def index_keys(file: str, found: Found) -> Keys:
     """Machines and stations of all blocks, in the order of the table."""
     _spell_alike(found)
+    _with_and_without_bearing(found)
     fallback = _unnamed_machine(file, found)
     stations: dict[str, dict[str, int]] = {}
     within = [_within_machine(block.machines, block.stations, fallback, stations) for block in found.blocks]
