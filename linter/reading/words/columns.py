@@ -52,6 +52,13 @@ _KEYS: dict[str, tuple[str, ...]] = {
         "precision", "accuracy", "genauigkeit", "präzision", "précision", "precisión", "precisione", "精度", "精度等級",
         "精度等级", "точность", "class", "klasse", "classe", "clase", "tolerance class", "abec",
     ),
+    "function": (
+        "function", "bearing function", "role", "arrangement", "bearing arrangement", "bearing type", "type", "support",
+        "funktion", "lagerfunktion", "lagerart", "lagerung", "anordnung", "fonction", "fonction du palier", "montage",
+        "función", "funcion", "tipo de apoyo", "apoyo", "funzione", "tipo di supporto", "vincolo", "supporto",
+        "機能", "役割", "支持", "支持方式", "支持形式", "功能", "作用", "支承", "支承方式", "支承形式", "固定方式",
+        "исполнение опоры", "назначение опоры", "назначение", "функция", "роль", "тип опоры", "исполнение", "опора",
+    ),
     "number": ("id", "no", "nr", "num", "number", "item", "#", "lfd nr", "№", "番号", "序号", "n°", "index"),
     "width": ("width", "breite", "largeur", "ancho", "anchura", "larghezza", "幅", "宽度", "ширина", "b"),
     "bore": (
@@ -114,6 +121,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     core, station = _without_station(label, key, words) if may_be else (key, "")
     if may_be and _are_designations(core, heading, cells):
         return Heading("bearing_designation", station)
+    if may_be and core in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells):
+        return Heading("axial_role", station)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
@@ -148,6 +157,8 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
     """What a column is whose heading says too little by itself, by its cells."""
     if key in dictionary().speeds and all(map(_is_speed, cells)):
         return Heading("speed_max")  # a table's only word for a speed, with the unit that shows it
+    if _are_roles(cells):
+        return Heading("axial_role")
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
 
 
@@ -193,22 +204,23 @@ def _seat_by_cells(label: str, cells: Sequence[str]) -> Column:
 
 
 def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
-    """A word for a designation and the station that stands with it (``designation_1``, ``Brg2.type``), or ''."""
+    """A word for a designation or a function and the station beside it (``designation_1``, ``Brg2.type``), or ''."""
     if (bracket := BRACKET.fullmatch(fold(label))) and (station := words.names.station(bracket[2])):
         return word_key(bracket[1]), station  # Bearing (DE)
-    for rest, piece, _ in () if key in KEYS["designation"] | KEYS["bearing"] else station_cuts(fold(label)):
+    known = KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
+    for rest, piece, _ in () if key in known else station_cuts(fold(label)):
         core = word_key(rest)
-        if core in KEYS["designation"] | KEYS["bearing"] and (station := words.names.station(piece)):
+        if core in known and (station := words.names.station(piece)):
             return core, station
     return key, ""
 
 
 def _are_roles(cells: Sequence[str]) -> bool:
-    """Whether every cell under a word for a place says how the bearing is located (``Location``: ``floating``)."""
-    roles = {read_choice("axial_role", cell) for cell in cells if len(cell) > 3}
-    return len(cells) > 1 and len(roles) > 1 and all(isinstance(role, str) for role in roles) and all(
-        len(cell) > 3 for cell in cells
-    )  # fmt: skip
+    """Whether cells, of which some differ, all say how the bearing is located (``Location``: ``floating``)."""
+    if len(cells) < 2 or any(len(cell) < 4 and cell.isascii() for cell in cells):
+        return False
+    roles = {read_choice("axial_role", cell) for cell in cells}
+    return len(roles) > 1 and all(isinstance(role, str) for role in roles)
 
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
