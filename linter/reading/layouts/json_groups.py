@@ -15,7 +15,7 @@ from attrs import define, field, frozen
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_keys import key_text, local
 from linter.reading.layouts.sides import Side, is_use, side_of, within
-from linter.reading.words.columns import KEYS
+from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words

@@ -14,7 +14,7 @@ from linter.reading.layouts.json_keys import INNER, local, part_key
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
-from linter.reading.words.columns import KEYS
+from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.measured_words import MEASURED

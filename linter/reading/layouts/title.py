@@ -31,6 +31,14 @@ _UNITS_SENTENCE = re.compile(
     r"|если\s+не\s+указано\s+иное))?\.?",
     re.IGNORECASE,
 )
+#: A word for dimensions anywhere in a sentence, and the words and marks that may be the one unit in it.
+_DIMENSIONS = re.compile(
+    r"(?<![^\W\d_])(?:dimensions?|dims?|lengths|sizes|ma(?:ß|ss)e|abmessungen|längen|cotes|dimensiones|medidas|cotas"
+    r"|misure|dimensioni|quote|размер(?:ы|ов)|линейные)(?![^\W\d_])|寸法|尺寸",
+    re.IGNORECASE,
+)
+_ONE_OF_WORDS = re.compile(r"\d[\d.,]*\s*[^\W\d_]+|[A-Za-zµμß-ÿ]+|[А-яё]+|毫米|英寸|インチ|ミリ")
+_CLAUSES = re.compile(r"[;；。、，,|()（）]")
 _PARTS_OF_TEXT = re.compile(
     r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.|]\s+|[;；。、，]\s*|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:",
     re.IGNORECASE,
@@ -93,9 +101,20 @@ def units_said(text: str) -> str:
     for part in (text.strip(" *()[]"), *_PARTS_OF_TEXT.split(text)):
         if sentence := _UNITS_SENTENCE.fullmatch(part.strip(" *:,.")):
             found.add(one_length(sentence["unit"]))
+    if not any(found):
+        parts = (text, *_PARTS_OF_TEXT.split(text), *_CLAUSES.split(text))
+        found = {_only_unit(part) for part in parts if _DIMENSIONS.search(part)}
     found.discard("")
     found = found or {kind_units(text).get("size", "")}
     return found.pop() if len(found) == 1 else ""
+
+
+def _only_unit(text: str) -> str:
+    """The one unit of length that a sentence about dimensions holds; *in* is one at its end alone, ``6 mm`` none."""
+    words = _ONE_OF_WORDS.findall(text)
+    units = [(k, word, unit) for k, word in enumerate(words) if (unit := _unit(word)) and unit.dimension == "length"]
+    units = [(word, unit) for k, word, unit in units if len(word) > 1 and (word != "in" or k == len(words) - 1)]
+    return units[0][0] if len({unit.name for _, unit in units}) == 1 else ""
 
 
 @frozen(eq=False)

@@ -6,7 +6,8 @@ from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.wide_heading import WideTable, find_wide
 from linter.reading.layouts.wide_rows import read_wide
-from linter.reading.words.columns import KEYS, key_of
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Words
 
 

@@ -13,7 +13,8 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
-from linter.reading.words.columns import KEYS, key_of, limits_of_parts
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
 
 _LONGEST_UNIT = 5

@@ -13,6 +13,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
 from linter.reading.layouts.positions import judged_by_position, tell_machine
+from linter.reading.layouts.row_keys import name_rows
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
@@ -24,6 +25,8 @@ from linter.reading.words.headings import Heading, Words
 _MOST_TOLD = 50
 #: Rows below a heading whose cells help to tell what a column is.
 _LOOKED_AT = 50
+#: Rows among which columns that tell them apart are looked for.
+_ROWS_APART = 2000
 
 
 def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) -> Block:
@@ -35,7 +38,8 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
         units = [unit_below(grid, first, column) for column in range(grid.width)]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
-    headings = _headings(table, words, units, first)
+    rows = range(first, grid.height) if table.only is None else np.asarray(table.only).ravel().tolist()
+    headings = name_rows(table, _headings(table, words, units, first), rows[:_ROWS_APART], words, found)
     tell_machine(table, headings, found)
     return _Rows(table, words, found, outside, first, headings).read()
 

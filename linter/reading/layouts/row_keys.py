@@ -1,0 +1,130 @@
+"""Columns that tell the rows of a table apart and have no heading that says so: the machine, the position.
+
+Their cells show it. Where two rows name the same position, a column of texts that keeps them apart is the machine's
+(the shafts of a gear unit, the sizes of a series); else one of them would be taken for the other, or both be lost.
+"""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from linter.model.stations import Problem
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Found
+from linter.reading.layouts.wide_heading import WideTable
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import key_of
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import tells_feature
+
+_LONGEST = 60
+
+
+def name_rows(
+    table: WideTable, headings: list[Heading | None], rows: Sequence[int], words: Words, found: Found
+) -> list[Heading | None]:
+    """The headings with the columns that name machine and position where no heading does.
+
+    ``headings`` is what the columns are so far, ``rows`` are those below the heading.
+    """
+    if any(h is not None and h.station for h in headings) or table.positions:
+        return headings
+    of_stations = [c for c, h in enumerate(headings) if h is not None and h.entry.level == "station"]
+    stated = [c for c in of_stations if headings[c] != Heading("station")]
+    rows = [row for row in rows if any(table.grid.text(row, c) for c in stated)]
+    if len(rows) < 2:
+        return headings
+    named = {h.parameter: c for c, h in reversed([*enumerate(headings)]) if h is not None}
+    station = named.get("station")
+    if station is None:
+        station = _place(table, headings, rows, words)
+    if station is None or "machine" in named:
+        return _with(headings, station, None)
+    places = [table.grid.text(row, station) for row in rows]
+    machine = None
+    if "" not in places and len(set(places)) < len(places):
+        machine = _apart(table, headings, rows, places, words)
+    if machine is not None:
+        _tell(table, machine, rows[0], found)
+    elif len(set(places)) < len(places) and "station" not in named:
+        return headings  # what tells the rows apart is not known
+    return _with(headings, station, machine)
+
+
+def _with(headings: list[Heading | None], station: int | None, machine: int | None) -> list[Heading | None]:
+    result = [*headings]
+    if station is not None and result[station] is None:
+        result[station] = Heading("station")
+    if machine is not None:
+        result[machine] = Heading("machine")
+    return result
+
+
+def _place(table: WideTable, headings: Sequence[Heading | None], rows: Sequence[int], words: Words) -> int | None:
+    """The column of the positions: below a word for a place, or the only one whose cells all are positions."""
+    texts = _columns_of_texts(table, headings, rows)
+    for column, cells in texts.items():
+        if key_of(table.labels[column], words).strip(" .") in KEYS["place"] and len(set(cells)) > 1:
+            return column
+    like = [c for c, cells in texts.items() if len(set(cells)) > 1 and all(words.names.station(cell) for cell in cells)]
+    return like[0] if len(like) == 1 and not words.groups(table.labels[like[0]]) else None
+
+
+def _columns_of_texts(
+    table: WideTable, headings: Sequence[Heading | None], rows: Sequence[int]
+) -> dict[int, list[str]]:
+    """Columns that are not read and hold a short text of letters in every row."""
+    found = {}
+    for column, heading in enumerate(headings):
+        cells = [table.grid.text(row, column) for row in rows] if heading is None else []
+        if cells and all(len(cell) <= _LONGEST and any(map(str.isalpha, cell)) for cell in cells):
+            found[column] = cells
+    return found
+
+
+def _apart(
+    table: WideTable, headings: Sequence[Heading | None], rows: Sequence[int], places: Sequence[str], words: Words
+) -> int | None:
+    """The first column that keeps rows of one position apart: each text of it stands in neighbouring rows."""
+    for column, cells in _merged_down(table, headings, rows).items():
+        if words.groups(table.labels[column]) or any(designation_strength(cell) == "certain" for cell in cells):
+            continue
+        if all(tells_feature(cell) for cell in dict.fromkeys(cells)):
+            continue  # shaft, housing: parts of one machine
+        several = 1 < len(set(cells)) < len(cells)
+        runs = 1 + sum(a != b for a, b in pairwise(cells))
+        if several and runs == len(set(cells)) and len({*zip(cells, places, strict=True)}) == len(cells):
+            return column
+    return None
+
+
+def _merged_down(table: WideTable, headings: Sequence[Heading | None], rows: Sequence[int]) -> dict[int, list[str]]:
+    """Columns that are not read, left of everything read but the position, blanks taken for the text above them."""
+    read = [c for c, h in enumerate(headings) if h is not None and h.parameter != "station"]
+    found = {}
+    for column in range(min(read, default=0)):
+        if headings[column] is not None:
+            continue
+        cells: list[str] = []
+        for row in rows:
+            cells.append(table.grid.text(row, column) or (cells[-1] if cells else ""))
+        if all(0 < len(cell) <= _LONGEST for cell in cells) and _no_numbers(cells):
+            found[column] = cells
+    return found
+
+
+def _no_numbers(cells: Sequence[str]) -> bool:
+    """Whether texts are names: letters in each, or numbers that only count."""
+    return all(any(map(str.isalpha, cell)) for cell in cells) or all(cell.isdigit() and len(cell) < 3 for cell in cells)
+
+
+def _tell(table: WideTable, column: int, row: int, found: Found) -> None:
+    """The assumption that a column names the machines."""
+    label = visible(table.labels[column] or "no heading", 40)
+    place, read = table.grid.place(row, column), visible(table.grid.text(row, column), 40)
+    expected = "a column headed machine"
+    message = (
+        f"{place}: the positions come again and {label} keeps them apart; it is taken for the machine; "
+        f"expected {expected}."
+    )
+    found.problems.append(Problem("assumption", None, "machine", place, read, expected, message, "machine-by-rows"))
