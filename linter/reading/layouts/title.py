@@ -112,9 +112,9 @@ def units_said(text: str) -> str:
 def _only_unit(text: str) -> str:
     """The one unit of length that a sentence about dimensions holds; *in* is one at its end alone, ``6 mm`` none."""
     words = _ONE_OF_WORDS.findall(text)
-    units = [(k, word, unit) for k, word in enumerate(words) if (unit := _unit(word)) and unit.dimension == "length"]
-    units = [(word, unit) for k, word, unit in units if len(word) > 1 and (word != "in" or k == len(words) - 1)]
-    return units[0][0] if len({unit.name for _, unit in units}) == 1 else ""
+    able = [word for k, word in enumerate(words) if len(word) > 1 and (word != "in" or k == len(words) - 1)]
+    units = [(word, unit.name) for word in able if (unit := _unit(word)) is not None and unit.dimension == "length"]
+    return units[0][0] if len({name for _, name in units}) == 1 else ""
 
 
 @frozen(eq=False)

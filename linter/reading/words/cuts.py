@@ -40,7 +40,10 @@ _CAMEL_UNITS = {
     "Gmm": "g.mm", "Percent": "%", "Hours": "h",
 }  # fmt: skip
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
-_UNIT_BEHIND = re.compile(r"(.*[^ ,]) (mm|µm|um|inch|rpm|r/min|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|мм|мкм)")
+_UNIT_BEHIND = re.compile(
+    r"(.*[^ ,]) (mm|µm|um|inch|in|lbf?|psi|[mµu]in|°F|degF|rpm|r/min"
+    r"|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|hrs|мм|мкм|об/мин|кг|кН|giri/min|tr/min|U/min)"
+)
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
 _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
 #: Temperatures at which viscosities are stated (ISO 3448, from memory) at the end of a name.
