@@ -74,10 +74,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return Heading("station")
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
-    if may_be and _are_designations(core, heading, cells):
-        return Heading("bearing_designation", station)
-    if may_be and core in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells):
-        return Heading("axial_role", station)
+    if may_be and (shown := _designation_or_role(core, heading, cells)):
+        return Heading(shown, station)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(key, cells) or heading
     if heading is None:
@@ -176,6 +174,14 @@ def _are_roles(cells: Sequence[str]) -> bool:
         return False
     roles = {read_choice("axial_role", cell) for cell in cells}
     return len(roles) > 1 and all(isinstance(role, str) for role in roles)
+
+
+def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
+    """A parameter that the cells show beyond doubt below a word that may say it; or empty."""
+    if _are_designations(key, heading, cells):
+        return "bearing_designation"
+    roles = key in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells)
+    return "axial_role" if roles else ""
 
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
