@@ -28,7 +28,7 @@ BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 _UNIT_BEFORE = re.compile(r"[\[(]([^\[\](){}]+)[\])][ _]*([^\W\d].*[^\W_][^\[(]*)")
 #: Words that say a size stands with its tolerance, which its cells show anyway.
 WITH_TOLERANCE = re.compile(
-    r"[ _,]*[(\[]?(?:\b(?:w/|with|incl\.?|including|mit|inkl\.?|avec|con|and|und|et|y|e|и)\b|[&+])"
+    r"[ _,]*[(\[]?(?:\bw/|\b(?:with|incl|including|mit|inkl|avec|con|and|und|et|y|e|и)\b\.?|[&+])"
     r"[ _]?(?:its )?(?:tol(?:erance|eranz|érance|leranza|l|erancia)?s?|допуск)\b\.?[)\]]?$"
     r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$",
     re.IGNORECASE,
