@@ -104,7 +104,7 @@ ODD = {
         "主軸,前側,30 js5,55 H6,20000,150,グリース\n主軸,後側,30 js5,55 H6,20000,150,グリース\n",
         {"予圧荷重量[N]": "preload_force", "軸受位置の名": "station"},
         {"潤滑法式": "lubrication"},
-        ("row 2", "row 3"),
+        ("前側", "後側"),
     ),
     "case.json": (
         '{"machine": "M", "stations": [{"station": "A", "sftSeat": "4 k5", "hsgSeat": "13 H6", "da": "6 mm",'
