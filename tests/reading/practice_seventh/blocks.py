@@ -28,23 +28,23 @@ def block(pen: Pen, fields: list[Field], owner: Owner, at: tuple[int, int], titl
     return row
 
 
-def position(pen: Pen, station: Field, fields: list[Field], s: int, titled: bool) -> None:
-    """All of a position, in sections."""
+def position(pen: Pen, station: Field, fields: list[Field], s: int, titled: bool, left: int = 0) -> None:
+    """All of a position, in sections, from column ``left`` on."""
     firm, grid = pen.firm, pen.grid
     row = grid.rows
     if titled:
         word = station.columns[0].word
-        at = grid.put(row, 0, word)
-        pen.truth.add(station, (0, s), grid.put(row, 1, firm.labels[s]), [(at, word)])
+        at = grid.put(row, left, word)
+        pen.truth.add(station, (0, s), grid.put(row, left + 1, firm.labels[s]), [(at, word)])
         row += 1
     groups = {g: [f for f in fields if f.group == g and f.of_station()] for g in ("brg", "op", "shaft", "housing")}
-    row = block(pen, groups["brg"], (0, s), (row, 0), firm.word("g_brg"), False)
-    row = block(pen, groups["op"], (0, s), (row, 0), firm.word("g_op") if groups["op"] else "", False)
-    end = block(pen, groups["shaft"], (0, s), (row, 0), firm.word("g_sh"), True)
+    row = block(pen, groups["brg"], (0, s), (row, left), firm.word("g_brg"), False)
+    row = block(pen, groups["op"], (0, s), (row, left), firm.word("g_op") if groups["op"] else "", False)
+    end = block(pen, groups["shaft"], (0, s), (row, left), firm.word("g_sh"), True)
     if "beside" in firm.plan.notes:
-        block(pen, groups["housing"], (0, s), (row, 4), firm.word("g_ho"), True)
+        block(pen, groups["housing"], (0, s), (row, left + 4), firm.word("g_ho"), True)
     else:
-        block(pen, groups["housing"], (0, s), (end, 0), firm.word("g_ho"), True)
+        block(pen, groups["housing"], (0, s), (end, left), firm.word("g_ho"), True)
 
 
 def form(firm: Firm) -> Table:
@@ -72,5 +72,6 @@ def sheets(firm: Firm) -> Table:
     titled = firm.rng.random() < 0.6
     for s in range(2):
         pen.grids.append(Grid(firm.labels[s]))
-        position(pen, station, fields, s, titled)
+        # behind a margin: an address without its sheet then means one cell of the machine or one of the positions
+        position(pen, station, fields, s, titled, left=2)
     return pen.table()

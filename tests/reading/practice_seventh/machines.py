@@ -147,7 +147,8 @@ class Machines(Style):
                 (m, s, "bearing_type"): row[1], (m, s, "contact_angle"): row[2],
                 (m, s, "bore_diameter"): row[3] * scale,
                 (m, s, "outside_diameter"): row[4] * scale, (m, s, "ring_width"): row[5] * scale,
-                (m, s, "ring_chamfer"): row[6] * scale, (m, s, "clearance_class"): "C3" if wide else "CN",
+                (m, s, "ring_chamfer"): {0.012: 0.3, 0.016: 0.4, 0.031: 0.8}.get(row[6], row[6]),
+                (m, s, "clearance_class"): "C3" if wide else "CN",
                 (m, s, "closure"): {"Z": "shield", "S": "contact seal", "": "open"}[closure],
             }  # fmt: skip
         return found
