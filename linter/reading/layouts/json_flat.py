@@ -5,7 +5,11 @@ from typing import Any
 
 from attrs import define, field
 
+from linter.reading.layouts.json_records import is_aspect
+from linter.reading.layouts.json_units import says_unit
+from linter.reading.layouts.lost import is_value
 from linter.reading.words.headings import Words
+from linter.reading.words.own_stations import is_no_position
 
 Path = tuple[str | int, ...]
 
@@ -14,6 +18,8 @@ _BETWEEN = re.compile(r"\s*(?:\.|/|::|->|\[(?=\d{1,4}\]))\s*")
 _NUMBER = re.compile(r"(\d{1,4})\]?")
 #: Keys that are paths, and their share of all keys of an object.
 _LEAST, _SHARE = 4, 0.5
+#: How often a part of a document is moved at most.
+_MOST_MOVES = 4
 
 
 @define(eq=False)
@@ -25,16 +31,18 @@ class Unflattened:
 
     def path(self, path: Path) -> Path:
         """The path in the file of a place in the document."""
-        for end in range(len(path), 0, -1) if self.origin else ():
-            if path[:end] in self.origin:
-                return (*self.origin[path[:end]], *path[end:])
+        for _ in range(_MOST_MOVES if self.origin else 0):
+            end = next((end for end in range(len(path), 0, -1) if path[:end] in self.origin), 0)
+            if not end or self.origin[path[:end]] == path[:end]:
+                break
+            path = (*self.origin[path[:end]], *path[end:])
         return path
 
 
 def unflattened(document: Any, words: Words) -> Unflattened:
     """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
     result = Unflattened(document)
-    if (rows := _rows_of(document, (), result.origin)) is not None:
+    if (rows := _rows_of(document, (), result.origin, words)) is not None:
         result.document = rows
         return result
     if isinstance(document, dict):
@@ -99,6 +107,8 @@ def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -
     return {key: _with_lists(value, (*path, key), (*before, key), places) for key, value in node.items()}
 
 
+#: Key of rows that a document states by their numbers.
+_NUMBERED = "rows"
 #: Keys of a list of stations beside lists of their values, and how many of those there are at least.
 _STATIONS = ("stations", "positions", "bearings", "station", "position", "locations", "seats", "places")
 _FEWEST_COLUMNS = 2
@@ -106,10 +116,71 @@ _FEWEST_COLUMNS = 2
 _HEADS, _ROWS = ("columns", "header", "headers", "headings", "fields"), ("rows", "data", "values", "records")
 
 
-def _rows_of(node: Any, at: Path, origin: dict[Path, Path]) -> Any:
+def _is_headed(rows: list[list[Any]], words: Words) -> bool:
+    """Whether the first of some rows heads them, and none names the parameters down a column instead."""
+
+    def known(texts: list[Any]) -> int:
+        return sum(isinstance(t, str) and (words.heading(t) is not None or bool(words.groups(t))) for t in texts)
+
+    return known(rows[0]) >= max(known([row[0] for row in rows[1:]]), 1) or not known([row[0] for row in rows])
+
+
+def crossed(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]) -> dict[str, Any]:
+    """An object of parameters over positions or numbers of rows with these outside (``{bore: {left: 8, right: 7}}``).
+
+    Two parameters that are known and the same keys below each of them are needed; keys that say a part of a value, a
+    unit or a parameter are none of positions. As it stands otherwise.
+    """
+    objects = {key: value for key, value in node.items() if isinstance(value, dict) and len(value) > 1}
+    if len(objects) < 2:
+        return node
+    inner = next(iter(objects.values()))
+    outer = [key for key, value in objects.items() if value.keys() == inner.keys()]
+    if any(_says_something(key, words) for key in inner) or not _are_parameters(objects, outer, words):
+        return node
+    origin.update({(*at, key, name): (*at, name, key) for key in inner for name in outer})
+    turned = {key: {name: node[name][key] for name in outer} for key in inner}
+    rest = {key: value for key, value in node.items() if key not in outer}
+    if all(key.isdigit() for key in inner):
+        origin.update({(*at, _NUMBERED, k, name): (*at, name, key) for k, key in enumerate(inner) for name in outer})
+        return {**rest, _NUMBERED: list(turned.values())}
+    return node if rest.keys() & turned.keys() else {**rest, **turned}
+
+
+def _are_parameters(objects: dict[str, dict[str, Any]], outer: list[str], words: Words) -> bool:
+    """Whether two objects of some or more hold nothing but values of the parameter that their key names."""
+    known = set()
+    for key in outer:
+        heading = words.heading(key)
+        if any(isinstance(cell, list) for cell in objects[key].values()):
+            return False
+        if heading is not None and heading.entry.level == "station":
+            if (
+                heading.aspect == "value"
+                and heading.entry.kind in ("number", "toleranced")
+                and not all(
+                    any(map(is_aspect, cell)) if isinstance(cell, dict) else is_value(cell, heading.entry)
+                    for cell in objects[key].values()
+                )
+            ):
+                return False
+            known.add(heading.parameter)
+    return len(known) > 1
+
+
+def _says_something(key: str, words: Words) -> bool:
+    """Whether a key says a part of a value, a unit or a parameter."""
+    heading = words.heading(key)
+    named = heading is not None and heading.parameter != "station"
+    return is_aspect(key) or says_unit(key) or named or (is_no_position(key) and not words.names.station(key))
+
+
+def _rows_of(node: Any, at: Path, origin: dict[Path, Path], words: Words) -> Any:
     """A table that stands as lists (headings and rows, rows alone, or a list for each column) as a list of objects."""
     if isinstance(node, list):
-        return _objects(node[0], node[1:], (*at, 1), at, origin) if _is_table(node) else None
+        return (
+            _objects(node[0], node[1:], (*at, 1), at, origin) if _is_table(node) and _is_headed(node, words) else None
+        )
     if not isinstance(node, dict):
         return None
     heads = next((key for key in node if key.casefold() in _HEADS), None)

@@ -64,11 +64,13 @@ class Groups:
     is_aspect: Callable[[str], bool]
     _stated: dict[tuple[int, str], frozenset[str]] = field(factory=dict)
     _holds: dict[int, bool] = field(factory=dict)
+    _kept: list[Any] = field(factory=list)
 
     def stated(self, node: Any, side: Side | None = None) -> frozenset[str]:
         """Parameters of a position that are stated below a node without naming the position themselves."""
         key = (id(node), side.word if side else "")
         if key not in self._stated:
+            self._kept.append(node)  # so that no other object gets its number
             self._stated[key] = frozenset(self._below(node, side))
         return self._stated[key]
 
@@ -95,6 +97,7 @@ class Groups:
     def holds_positions(self, node: Any) -> bool:
         """Whether objects below a node are positions."""
         if id(node) not in self._holds:
+            self._kept.append(node)
             self._holds[id(node)] = False
             inner = node.values() if isinstance(node, dict) else node if isinstance(node, list) else ()
             here = self.of_object(node) if isinstance(node, dict) else self.of_items(node) if inner else Group()
@@ -145,8 +148,9 @@ class Groups:
         parts = all(map(tells_feature, word_key(key).split()))  # inner ring
         return not (parts or side_of(key) or is_use(key) or self.is_aspect(key) or self.words.groups(key))
 
-    def of_items(self, nodes: Sequence[Any]) -> Group:
+    def of_items(self, nodes: list[Any]) -> Group:
         """Whether the items of a list are positions or machines, and which key tells their names."""
+        nodes, _ = unwrapped(nodes)
         items = list(islice((node for node in nodes if isinstance(node, dict)), _LOOKED_AT))
         if len(items) < 2 or len(items) < min(len(nodes), _LOOKED_AT):
             return Group()
@@ -199,6 +203,7 @@ class Groups:
             [key for key in words if _is_name(key)],
             words if len(words) == 1 else [],
             [key for key in keys if _is_name(key)],
+            keys if len(keys) == 1 else [],
         ):
             if fitting:
                 return fitting[0]
@@ -220,6 +225,15 @@ class Groups:
             if fits and unnamed and len({*zip(machines, texts, strict=True)}) == len(items):
                 found[key] = texts
         return {k: t for k, t in found.items() if not all(designation_strength(text) == "certain" for text in t)}
+
+
+def unwrapped(nodes: list[Any]) -> tuple[list[Any], tuple[str, ...]]:
+    """The items of a list without the one object that each holds under the same key, and that key."""
+    keys = {tuple(node) if isinstance(node, dict) else () for node in nodes}
+    key = keys.pop() if len(keys) == 1 else ()
+    if len(nodes) < 2 or len(key) != 1 or not all(isinstance(node[key[0]], dict) for node in nodes):
+        return nodes, ()
+    return [node[key[0]] for node in nodes], key
 
 
 def _is_name(key: str) -> bool:

@@ -235,6 +235,26 @@ def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:
     return shapes
 
 
+_LONGEST_NAME = 100
+
+
+def names_in(document: Any) -> list[str]:
+    """Texts and keys of a document that may be names of parameters."""
+    names: dict[str, None] = {}
+    level = [document]
+    while level:
+        for node in level:
+            rows = node if isinstance(node, list) else [node]
+            for row in rows:
+                texts = row.values() if isinstance(row, dict) else row if isinstance(row, list) else ()
+                names.update((t, None) for t in texts if isinstance(t, str) and 3 < len(t) <= _LONGEST_NAME)
+                if isinstance(row, dict):
+                    names.update((key, None) for key, v in row.items() if not isinstance(v, list))
+        inner = [c for node in level for c in (node.values() if isinstance(node, dict) else node)]
+        level = [child for child in inner if isinstance(child, (dict, list))]
+    return list(names)
+
+
 def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None:
     """The shape of records whose keys say nothing that is known."""
     every = list(dict.fromkeys(key for record in records for key in record))
@@ -262,7 +282,7 @@ def _named(records: Sequence[dict[str, Any]], key: str, part: str, words: Words)
 
 def _value_key(records: Sequence[dict[str, Any]], keys: Sequence[str], entries: Sequence[Parameter | None]) -> str:
     """The only key that holds values, or the only one of them whose word says so; empty where that is not clear."""
-    values = [key for key in keys if _are_values(records, key, entries)]
+    values = [k for k in keys if aspect_of(k)[0] in ("", "value") and _are_values(records, k, entries)]
     said = [key for key in values if aspect_of(key)[0] == "value" or local(key).endswith(("value", "val", "wert"))]
     one = said if len(said) == 1 else values
     return one[0] if len(one) == 1 else ""

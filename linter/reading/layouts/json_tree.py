@@ -10,8 +10,8 @@ from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_cells import Cells, Path
-from linter.reading.layouts.json_flat import unflattened
-from linter.reading.layouts.json_groups import Group, Groups
+from linter.reading.layouts.json_flat import crossed, unflattened
+from linter.reading.layouts.json_groups import Group, Groups, unwrapped
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_records import (
@@ -23,6 +23,7 @@ from linter.reading.layouts.json_records import (
     has_tolerance,
     is_aspect,
     is_record,
+    names_in,
     opened,
     record_shape,
     unit_pairs,
@@ -32,6 +33,7 @@ from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.own_stations import with_stations
 
 _WITH_STATIONS = "JSON, machines with stations"
 _RESULTS = {"results", "result", "output", "outputs", "findings", "summary", "assessments"}
@@ -42,7 +44,7 @@ _PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variabl
 
 def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
     """Add the cells of a JSON document to what was found."""
-    _Walk(source, words, found).run(document)
+    _Walk(source, with_stations(names_in(document), words), found).run(document)
 
 
 @define(eq=False)
@@ -101,7 +103,7 @@ class _Walk(Cells):
         if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
             self.unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
-        shape, nodes = self._shape(nodes)
+        shape, nodes, inside = self._shape(nodes)
         part = "" if shape else json_keys.part_key(nodes)
         group = Group() if shape or part else self.groups.of_items(nodes)
         name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
@@ -110,7 +112,7 @@ class _Walk(Cells):
             self._members(nodes, path, here, group.level)
             return
         for index, node in enumerate(nodes):
-            at = (*path, index)
+            at = (*path, index, *inside)
             if shape and is_record(node, shape):
                 self._record(node, shape, at, here)
             elif stations:
@@ -140,13 +142,15 @@ class _Walk(Cells):
         self.taken.add(where)
         self._dict(node, at, here)
 
-    def _shape(self, nodes: list[Any]) -> tuple[Shape | None, list[Any]]:
-        """The shape of records and the list itself, or with what stands in an object of each made part of it."""
+    def _shape(self, nodes: list[Any]) -> tuple[Shape | None, list[Any], tuple[str, ...]]:
+        """The shape of records; the items, with what stands in an object of each made part of it; its key, if alone."""
+        if all(isinstance(node, list) for node in nodes):
+            nodes = [{str(k): value for k, value in enumerate(node)} for node in nodes]  # name, value, unit
         shape = record_shape(nodes, self.words) or self._known_shape(nodes)
         if shape is None and (inside := opened(nodes)) != nodes:
             shape = record_shape(inside, self.words) or self._known_shape(inside)
             nodes = inside if shape else nodes
-        return shape, nodes
+        return (shape, nodes, ()) if shape else (None, *unwrapped(nodes))
 
     def _known_shape(self, nodes: list[Any]) -> Shape | None:
         """The shape of a list of one record, where the document has others like it."""
@@ -158,6 +162,7 @@ class _Walk(Cells):
         if shape:
             self._record(node, shape, path, here)
             return
+        node = crossed(node, path, self.words, self.flat.origin)
         here = self._machine_of(node, path, here)
         machine_key, machine = json_keys.key_text(node, "machine", self.words)
         station_key, station = json_keys.key_text(node, "station", self.words)

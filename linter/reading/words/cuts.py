@@ -53,8 +53,10 @@ LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
 #: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
 _CAPITAL = re.compile(
-    r"(?:[^\W\d]{2,}|[^\W\d]\d+)(?:_[A-Z]$|[ _.\-](?:[AEOY]|DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]DE[ _.\-/])"
-    r"|^DE[ _.\-/]|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
+    r"(?:[^\W\d]{2,}|[^\W\d]\d+)"
+    r"(?:_[A-Z]$|[ _.\-](?:[AEOY]|N?DE)$|[ _.\-/][A-Z][ _.\-/](?=[^\W\d]{2})|[_.\-/]N?DE[ _.\-/])"
+    r"|^N?DE[ _.\-/]|^[A-Z][./](?=[^\W\d]{2})|(?<=[a-z])N?DE(?=$|[ _.\-])"
+    r"|(?:brg|bearing|pos|seat|lager|palier)_[a-h]_(?=[^\W\d]{2})"
 )
 #: A drive end with blanks around it, which is an article between words of other languages than English.
 _DRIVE_END = re.compile(r"(?<=[^\W\d_]) N?DE (?=[^\W\d_])")

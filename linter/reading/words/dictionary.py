@@ -35,7 +35,7 @@ _SMALL, _LARGE = "a-zß-öø-ÿа-яё", "A-ZÀ-ÖØ-ÞА-ЯЁ"
 #: Where a word ends in a name without blanks (``shaftSeatDia``, ``alésageRoulement``, ``sitzØ``, ``ODBearing``).
 CAMEL = re.compile(
     rf"(?<=[{_SMALL}])(?=[{_LARGE}])|(?<=[a-z]{{3}})(?=[0-9])"
-    rf"|(?<=[{_SMALL}][{_LARGE}])(?=[{_LARGE}])|(?<=[A-Z]{{2}})(?=[A-Z][a-z]{{2}})|(?<=Ø)(?=[A-ZÀ-Þ](?![A-ZÀ-Þ]))"
+    rf"|(?<=[{_SMALL}][{_LARGE}])(?=[{_LARGE}])(?!(?<=N)DE(?![{_SMALL}]))|(?<=[A-Z]{{2}})(?=[A-Z][a-z]{{2}})|(?<=Ø)(?=[A-ZÀ-Þ](?![A-ZÀ-Þ]))"
 )
 
 

@@ -25,6 +25,7 @@ _OF_SEATS = frozenset(
      "bearing_designation")
 )  # fmt: skip
 _MOST_NAMES = 2000
+_BRACKETED = re.compile(r"[(\[{](.*)[)\]}]")
 #: Words for one of several statements, states or trials of the same seat, not for a position (common practice).
 _NO_POSITION = re.compile(
     r"(?i)(?:rev|ver|version|var|variant|variante|opt|option|alt|case|lastfall|cas|caso|step|iter|item|test|trial|run"
@@ -52,7 +53,7 @@ def with_stations(names: Iterable[str], words: Words) -> Words:
     if not found or any(words.names.station(word) for word in found):
         return words
     mapping = words.names.mapping
-    plain = {word: re.sub(r"[_\s]+", " ", word).strip() for word in found}
+    plain = {word: re.sub(r"[_\s]+", " ", _BRACKETED.sub(r"\1", word)).strip() for word in found}
     own = {fold(spelling): name for word, name in plain.items() for spelling in (word, name)}
     return Words(Names(evolve(mapping, stations={**own, **mapping.stations})))
 
@@ -79,4 +80,7 @@ def _may_be_station(text: str, words: Words) -> bool:
     """Whether a word at the end of a name says nothing else that is known."""
     if is_no_position(text) or not any(map(str.isalpha, text)) or names_place(text) or part_alone(text):
         return False
-    return not words.groups(text) and group_key(text) not in dictionary().group_words and words.heading(text) is None
+    if words.groups(text) or group_key(text) in dictionary().group_words:
+        return False
+    heading = words.heading(text)
+    return heading is None or heading.parameter == "axial_role"  # (fixed side)
