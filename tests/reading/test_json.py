@@ -337,3 +337,61 @@ def test_units_of_quantities_beside_a_document(tmp_path):
     assert "/A/radial load" in [p.place.pointer for p in two.stations.problems if p.place]
     bare = read(tmp_path, {"unit": "mm", "station": "A", "bore": 8, "shaft seat roughness": 0.4}).stations
     assert bare.number("shaft_seat_roughness").tolist() == [0.4]  # µm by custom, never 400
+
+
+def test_parameters_over_positions_and_rows_by_number(tmp_path):
+    by_name = {"machine": "M", "shaft seat": {"vorne": "8 k5", "hinten": "7 k5"}, "bore": {"vorne": 8, "hinten": 7}}
+    stations = read(tmp_path, {"unit": "mm", **by_name}).stations
+    assert stations.text("station").tolist() == ["vorne", "hinten"]
+    assert seats(stations, "shaft") == [8, 7]
+    assert stations.place("bore_diameter", 1).pointer == "/bore/hinten"
+    columns = {"pos": {"0": "A", "1": "B"}, "bore_mm": {"0": 8, "1": 7}, "shaft_seat": {"0": "8 k5", "1": "7 k5"}}
+    stations = read(tmp_path, columns).stations
+    assert (stations.text("station").tolist(), seats(stations, "shaft")) == (["A", "B"], [8, 7])
+    assert stations.place("bore_diameter", 1).pointer == "/bore_mm/1"
+
+
+def test_items_in_one_more_object_and_rows_without_keys(tmp_path):
+    nodes = [{"node": {"positionLabel": p, "bearing": {"code": "608"}, "shaftSeat": "8 k5"}} for p in ("I", "II")]
+    stations = read(tmp_path, {"data": {"rotor": {"name": "R2", "ends": {"edges": nodes}}}}).stations
+    assert (stations.text("station").tolist(), stations.text("machine").tolist()) == (["I", "II"], ["R2", "R2"])
+    rows = [
+        [f"{p} {name}", value, unit]
+        for p in "AB"
+        for name, value, unit in (("bore", 8, "mm"), ("radial load", 30, "N"))
+    ]
+    stations = read(tmp_path, {"params": rows}).stations
+    assert stations.number("bore_diameter").tolist() == [8, 8]
+    assert stations.place("radial_load", 1).pointer == "/params/3/1"
+
+
+@pytest.mark.parametrize("ends", [("fixed side", "free side"), ("Drive end (DE)", "Non-drive end (NDE)"), ("L1", "L2")])
+def test_names_with_the_position_in_brackets(tmp_path, ends):
+    values = (("Bearing designation", "608", None), ("Shaft seat diameter", "8 k5", "mm"), ("Axial load", 5, "N"))
+    items = [{"n": f"{n} ({end})", "v": value, "u": unit} for end in ends for n, value, unit in values]
+    stations = read(tmp_path, {"part": "X", "props": items}).stations
+    assert stations.text("station").tolist() == list(ends)
+    assert seats(stations, "shaft") == [8, 8]
+
+
+def test_parts_of_unknown_names_by_the_size_of_their_bearing(tmp_path):
+    def end(shaft, housing):
+        shaft, housing = ({"dia": d, "tol": fit, "ra": 0.4} for d, fit in ((shaft, "k5"), (housing, "H6")))
+        return {"brg": {"desig": "608", "clr": "C3"}, "wl": shaft, "gh": housing}
+
+    reading = read(tmp_path, {"unit": "mm", "A": end(8, 22), "B": end(8, 22)})
+    assert (seats(reading.stations, "shaft"), seats(reading.stations, "housing")) == ([8, 8], [22, 22])
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+    assert reading.stations.choice("clearance_class").texts().tolist() == ["C3", "C3"]
+    assert [p.code for p in reading.stations.problems].count("part-by-size") == 4
+    other = read(tmp_path, {"unit": "mm", "A": end(9, 23), "B": end(9, 23)})  # of no ring of a 608
+    assert not other.stations.known("shaft_seat_diameter").any()
+    assert not other.stations.known("shaft_fillet_radius").any()  # ra may be Ra or r_a
+    assert {"/A/wl/dia", "/A/wl/ra"} <= {u.place.pointer for u in other.unused}
+
+
+def test_an_unknown_name_of_a_value_with_its_unit_is_told_by_that_name(tmp_path):
+    values = {"bore": {"v": 8, "u": "mm"}, "Welldings": {"v": "8 k5", "u": "mm"}, "bearing": {"v": "608"}}
+    reading = read(tmp_path, {"A": values, "B": values})
+    assert ("Welldings", "/A/Welldings/v") in [(u.name, u.place.pointer) for u in reading.unused]
+    assert reading.stations.text("bearing_designation").tolist() == ["608", "608"]

@@ -1,5 +1,6 @@
 """What a JSON document states, gathered cell by cell, and what each of its keys means where it stands."""
 
+import re
 from typing import Any
 
 import numpy as np
@@ -21,10 +22,14 @@ from linter.reading.layouts.sides import innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import is_bearing
 
 Path = tuple[str | int, ...]
 
+#: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
+_CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
 _MOST_LISTED = 5
 #: Limits of a size lie as near to each other, as a share of it, and deviations are as small (common practice: far more
@@ -143,8 +148,20 @@ class Cells:
         if isinstance(value, (dict, list)):
             return heading
         heading = self.of_size_before(key, heading, at[:-1])
-        heading = heading_of(key, heading, (cell_text(value),), self.words)
-        return bearing_of_station(self.words, key, heading, cell_text(value)) if here.station else heading
+        text = cell_text(value)
+        if key == "ra" and side_of(here.trail[-1] if here.trail else "") is None:
+            heading = None  # r_a of a fillet or Ra, where small letters stand for both
+        heading = heading_of(key, heading, (text,), self.words) or self._coded(key, value, here)
+        return bearing_of_station(self.words, key, heading, text) if here.station else heading
+
+    def _coded(self, key: str, value: Any, here: Here) -> Heading | None:
+        """What a text says by itself in an object of the bearing: clearance (``C3``), precision, designation."""
+        if not isinstance(value, str) or not any(is_bearing(word) for word in here.trail) or self.words.groups(key):
+            return None
+        name = next((name for name, code in _CODES.items() if code.fullmatch(value.strip())), "")
+        if not name and any(map(str.isdigit, value)) and read_designation(value).derived:
+            name = "bearing_designation"
+        return Heading(name) if name else None
 
     def of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
         """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""

@@ -14,6 +14,7 @@ from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, unwrapped
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
+from linter.reading.layouts.json_parts import assumed_part, parts_by_size
 from linter.reading.layouts.json_records import (
     CALLED,
     Here,
@@ -28,7 +29,7 @@ from linter.reading.layouts.json_records import (
     record_shape,
     unit_pairs,
 )
-from linter.reading.layouts.json_units import UNIT_KEYS, stated_units, with_unit
+from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.columns import heading_of
@@ -172,6 +173,7 @@ class _Walk(Cells):
         here = evolve(here, machine=machine or here.machine, station=station or here.station, unit=unit or here.unit)
         group = self._keyed(node, path, here)
         letters = () if group.members else json_keys.letters_of_stations(node)
+        parts = {} if group.members else parts_by_size(node, self.words)
         for key, value in node.items():
             at = (*path, key)
             if at in self.taken:
@@ -180,15 +182,21 @@ class _Walk(Cells):
                 self.cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self.cell(Heading("station"), key, value, at, here)
-            elif key in group.members and group.level == "machine":
-                self._dict(value, at, evolve(here, machine=key, station="", trail=()))
             elif key in group.members:
-                trail = tuple(word for word in here.trail if side_of(word))
-                self._dict(value, at, evolve(here, station=self.words.station(key), trail=trail))
+                self._dict(value, at, self._inside(key, group, here))
+            elif key in parts:
+                self.found.problems.append(assumed_part(self.place(at), key, parts[key]))
+                self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
                 self._entry(key, value, at, here, path)
+
+    def _inside(self, key: str, group: Group, here: Here) -> Here:
+        """The place inside a member of a group; the part around positions stays known."""
+        if group.level == "machine":
+            return evolve(here, machine=key, station="", trail=())
+        return evolve(here, station=self.words.station(key), trail=tuple(filter(side_of, here.trail)))
 
     def _machine_of(self, node: dict[str, Any], path: Path, here: Here) -> Here:
         """The place with the machine that an object over positions names: by its own name, or in an object for it."""
@@ -232,15 +240,60 @@ class _Walk(Cells):
             self.results.append((value, at))
         elif word in _MACHINES or (word in _STATIONS and not here.station):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
-        elif (heading := self.meaning(key, value, here, at)) is not None and not isinstance(value, list):
+        elif (heading := self._meant(key, value, here, at)) is not None and not isinstance(value, list):
             self._value(heading, key, value, at, here)
         elif heading is not None and isinstance(value, list) and self.listed(heading, key, value, at, here):
             self.layout("JSON, nested")
+        elif isinstance(value, dict) and self._is_quantity(value, key, here):
+            self._unknown(key, value, at)
         elif isinstance(value, (dict, list)):
             trail = here.trail if word in _PARAMETERS else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
         else:
             self.unused(key, value, at, self.words.why(key) or "the name is not recognised")
+
+    def _meant(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
+        """What a key names, by its scalar or by that inside its object of value and unit too."""
+        inner = self._value_key(value) if isinstance(value, dict) else ""
+        if inner and not isinstance(value[inner], (dict, list)):
+            heading = self.meaning(key, value[inner], here, at)
+            side = (
+                side_of(key)
+                if heading is None and has_tolerance({k: v for k, v in value.items() if k != inner})
+                else None
+            )
+            if side is not None and side.side in ("shaft", "housing"):
+                return Heading(f"{side.side}_seat_diameter")  # shaft: {nominal, upper, lower}
+            return heading
+        return self.meaning(key, value, here, at)
+
+    def _pair(self, value: dict[str, Any]) -> Shape | None:
+        """Keys of value and unit of an object, as others like it show; the unit may be left out."""
+        keys = frozenset(value)
+        if keys in self.pairs or not keys:
+            return self.pairs.get(keys)
+        return next((pair for pair in self.pairs.values() if pair.value and keys == {pair.value}), None)
+
+    def _value_key(self, value: dict[str, Any]) -> str:
+        """The key of an object that holds its value, empty where none or several may."""
+        if (pair := self._pair(value)) is not None:
+            return pair.value
+        keys = [key for key in value if aspect_of(key)[0] == "value"]
+        return keys[0] if len(keys) == 1 else ""
+
+    def _unknown(self, key: str, value: dict[str, Any], at: Path) -> None:
+        """A value with its unit and tolerance under a key that is not known."""
+        for part, cell in value.items():
+            if not says_unit(part):
+                name = key if part == self._value_key(value) else f"{key} {part}"
+                self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")
+
+    def _is_quantity(self, value: dict[str, Any], key: str, here: Here) -> bool:
+        """Whether an object holds a value, its unit and its tolerance and nothing else, none named with its key."""
+        inside = evolve(here, trail=(*here.trail, key))
+        plain = not any(isinstance(part, (dict, list)) or self.heading(k, inside) for k, part in value.items())
+        pair = self._pair(value) is not None
+        return plain and bool(value) and (pair or all(aspect_of(key)[0] or says_unit(key) for key in value))
 
     def _value(self, heading: Heading, key: str, value: Any, at: Path, here: Here) -> None:
         """What stands under a key that is known: a scalar, the parts of a value, or a group such as of the bearing."""
@@ -248,7 +301,7 @@ class _Walk(Cells):
             self.layout("JSON, nested" if len(at) > 1 else "JSON, one object")
             self.cell(with_unit(heading, here.unit), key, value, at, here)
             return
-        pair = self.pairs.get(frozenset(value))
+        pair = self._pair(value)
         stated = pair is not None or any(aspect_of(k)[0] or has_tolerance(v) for k, v in value.items())
         if heading.parameter in ("machine", "station") or not stated:
             self._node(value, at, evolve(here, trail=(*here.trail, key)))

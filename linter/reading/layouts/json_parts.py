@@ -1,0 +1,75 @@
+"""Objects inside a position under keys that nothing is known of: the shaft or the housing, as their size shows."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from linter.model.places import Place
+from linter.model.stations import Problem
+from linter.reading.cells.numbers import Number, read_number
+from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import visible
+from linter.reading.layouts.sides import Side, is_use, side_of, within
+from linter.reading.words.columns import heading_of
+from linter.reading.words.designations import read_designation
+from linter.reading.words.headings import Words
+from linter.reading.words.parts import is_bearing
+
+#: A seat is as large as its ring, within this share of it (common practice: far more than any fit).
+_SAME = 0.005
+
+
+def parts_by_size(node: dict[str, Any], words: Words) -> dict[str, str]:
+    """Keys of an object that hold the seat of shaft or housing, told by a diameter as large as that of its bearing.
+
+    Only keys that nothing is known of count, over an object with one diameter that both parts may have.
+    """
+    unknown = [
+        key for key, value in node.items()
+        if isinstance(value, dict) and words.heading(key) is None and not side_of(key) and not is_use(key)
+        and not is_bearing(key) and not words.groups(key)
+    ]  # fmt: skip
+    sizes = {size for key, value in node.items() for size in _bearings(key, value, words)} if unknown else set()
+    if len(sizes) != 1:
+        return {}
+    found = {}
+    for part, size in zip(("shaft", "housing"), sizes.pop(), strict=True):
+        keys = [
+            key for key in unknown if any(abs(d - size) <= _SAME * size for d in _diameters(node[key], part, words))
+        ]
+        if len(keys) == 1:
+            found[keys[0]] = part
+    return found
+
+
+def _bearings(key: str, value: Any, words: Words) -> Iterator[tuple[float, float]]:
+    """Bore and outside diameter of each bearing that a member of an object names."""
+    if isinstance(value, dict) and (is_bearing(key) or side_of(key) is not None):
+        for inner, cell in value.items():
+            yield from _bearings(key if is_bearing(key) else inner, cell, words)
+    elif isinstance(value, str):
+        heading = heading_of(key, words.heading(key), (value,), words)
+        named = heading is not None and heading.parameter == "bearing_designation"
+        read = read_designation(value).derived if named or is_bearing(key) else {}
+        if "bore_diameter" in read and "outside_diameter" in read:
+            yield float(read["bore_diameter"].value), float(read["outside_diameter"].value)
+
+
+def _diameters(node: dict[str, Any], part: str, words: Words) -> Iterator[float]:
+    """Diameters of an object that are of the seat, if it is of this part."""
+    for key, value in node.items():
+        heading = within(words, Side(part, part), key)
+        if heading is not None and heading.parameter == f"{part}_seat_diameter" and heading.aspect == "value":
+            cells = value.values() if isinstance(value, dict) else [value]
+            numbers = (read_number(cell_text(cell).split(" ")[0], ".") for cell in cells if not isinstance(cell, bool))
+            yield from (number.value for number in numbers if isinstance(number, Number))
+
+
+def assumed_part(place: Place, key: str, part: str) -> Problem:
+    """The assumption that an object is of the shaft or the housing, since it is as large as the bearing there."""
+    expected = "a key such as shaft or housing"
+    ring = "bore" if part == "shaft" else "outside diameter"
+    message = (
+        f"{place}: {visible(key, 40)} is as large as the {ring} of the bearing; it is taken for the {part}; "
+        f"expected {expected}."
+    )
+    return Problem("assumption", None, f"{part}_seat_diameter", place, key, expected, message, "part-by-size")
