@@ -114,3 +114,45 @@ def test_a_dash_in_the_row_of_units_is_no_unit_of_a_class(read):
         "B;Shaft;7;js5;0.2\nB;Housing;19;M7;0.2\n"
     )
     assert reading.stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["js5", "js5"]
+
+
+def test_nominal_and_tolerance_below_each_position(read):
+    reading = read(
+        "Parameter;Position A;;Position B;;Unit\n;Nominal;Tolerance;Nominal;Tolerance;\n"
+        "Bearing designation;6000;;626;;\n"
+        "Shaft seat diameter;10;k5;6;js5;mm\nHousing bore;26;H6;19;H7;mm\nShaft seat Ra;0.4;;0.8;;µm\n"
+    )
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 10), ("B", 6)]
+    assert reading.stations.size("housing_seat_diameter").tolerance_class.tolist() == ["H6", "H7"]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+
+
+def test_seats_headed_by_nominal_and_limits_alone(read):
+    reading = read(
+        "Pos.;Part;Nominal;Upper dev.;Lower dev.;Ra\n;;mm;mm;mm;µm\nA;Shaft;10;0;-0.009;0.4\n;Housing;26;+0.013;0;1.6\n"
+        "B;Shaft;12;0;-0.011;0.4\n;Housing;28;+0.013;0;0.8\n"
+    )
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 10), ("B", 12)]
+    assert reading.stations.number("housing_seat_roughness").tolist() == [1.6, 0.8]
+    assert [p.code for p in reading.stations.problems if p.code == "filled-down"] == ["filled-down"]
+    limits = read("Pos;Part;Max [mm];Min [mm];Ra [µm]\nA;Shaft;10.006;10.001;0.4\nA;Housing;26.013;26.000;0.8\n")
+    seat = limits.stations.size("shaft_seat_diameter")
+    assert (seat.nominal + seat.lower).tolist() == pytest.approx([10.001])
+    assert (seat.nominal + seat.upper).tolist() == pytest.approx([10.006])
+    other = read("Pos;Part;Max [mm];Min [mm];Ra [µm];Fillet radius [mm]\nA;Shaft;10;5;0.4;1\nA;Housing;26;9;0.8;1\n")
+    assert not other.stations.known("shaft_seat_diameter").any()  # a length that varies, no limits of a seat
+
+
+def test_parts_and_positions_at_the_head_of_their_rows_alone(read):
+    reading = read(
+        "Position;Part;Characteristic;Nominal;Unit\nA;Shaft;Seat diameter;10 k5;mm\n;;Ra;0.4;µm\n"
+        ";Housing;Seat diameter;26 H6;mm\n;;Ra;0.8;µm\nB;Shaft;Seat diameter;6 k5;mm\n;;Ra;0.4;µm\n"
+        ";Housing;Seat diameter;19 H6;mm\n;;Ra;1.6;µm\n"
+    )
+    assert sizes(reading, "housing_seat_diameter") == [("A", 26), ("B", 19)]
+    assert reading.stations.number("housing_seat_roughness").tolist() == [0.8, 1.6]
+
+
+def test_names_in_two_languages(read):
+    assert WORDS.heading("Shaft seat / Wellensitz [mm]") == WORDS.heading("Wellensitz [mm]")
+    assert WORDS.heading("Shaft seat / Gehäusebohrung") is None

@@ -41,7 +41,9 @@ class LongTable:
     objects : dict of int to str
         Station of each row, where a column of objects (``Rotor``, ``Bearing A``, ``Bearing B``) says it.
     machines : int
-        Row that names the machines above stations side by side, or -1 for none.
+        Row that names the machines above stations side by side, or the positions of ``spans``; -1 for none.
+    spans : list of (str, dict of int to str)
+        Positions that stand over heads of their own, each with the roles of its columns.
     """
 
     grid: Grid
@@ -53,6 +55,7 @@ class LongTable:
     parts: dict[int, Side] = field(factory=dict)
     objects: dict[int, str] = field(factory=dict)
     machines: int = -1
+    spans: list[tuple[str, dict[int, str]]] = field(factory=list)
 
     @property
     def transposed(self) -> bool:

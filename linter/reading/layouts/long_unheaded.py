@@ -109,10 +109,10 @@ def _roles_by_content(
         if not cells:
             continue
         units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
-        if units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
-            roles[column] = "UNIT"
-        elif says_parts_of_size(cells, words):
+        if says_parts_of_size(cells, words):  # max, min: the latter is a unit too
             roles[column] = "PART"
+        elif units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
+            roles[column] = "UNIT"
         elif values and not _holds_values(grid, column, named, first):
             roles[column] = "NOTE"
         else:

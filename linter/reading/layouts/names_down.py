@@ -22,7 +22,7 @@ from linter.reading.words.headings import Heading, Words
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _PLAIN_NUMBER = re.compile(r"[Ø⌀ø]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (
-    "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE",
+    "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE", "ELSEWHERE",
 )  # fmt: skip
 #: What the columns that are not read are, by their role.
 _UNREAD = {
@@ -120,12 +120,7 @@ class NamesDown:
     def leave(self, row: int, name: str, reason: str, but: Sequence[int] = ()) -> None:
         """List the value cells of a row as unused."""
         grid = self.table.grid
-        columns = [
-            c
-            for c, role in self.table.roles.items()
-            if role
-            not in ("UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE")
-        ]
+        columns = [c for c, role in self.table.roles.items() if role not in _NO_VALUES]
         filled = [c for c in columns if not is_blank(grid.columns[c][row]) and c not in but]
         for column in filled or ([] if but else [self.table.name]):
             self.leave_cell(name, row, column, reason)
@@ -217,7 +212,7 @@ class NamesDown:
     def leave_columns(self) -> None:
         """One entry for each column that is not read: comments, numbers of characteristics, measured values."""
         grid, table = self.table.grid, self.table
-        used = {"VALUE", "UNIT", "PART", "SIDE", "STATION", "STATION-OF", "MACHINE", "COLUMN", *ASPECTS}
+        used = {"VALUE", "UNIT", "PART", "SIDE", "STATION", "STATION-OF", "MACHINE", "COLUMN", "ELSEWHERE", *ASPECTS}
         for column in range(grid.width):
             role = table.roles.get(column, "")
             if (

@@ -14,7 +14,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers
-from linter.reading.layouts.strips import Block, Found, unreadable_key
+from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.wide_heading import JOINABLE, is_units_row, unit_below
 from linter.reading.words.columns import heading_of
@@ -22,6 +22,8 @@ from linter.reading.words.headings import Heading, Words
 
 #: Headings of columns that number or describe the rows.
 _NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
+_PLAIN = re.compile(r"[Ø⌀ø]? ?(\d+(?:[.,]\d+)?)")
+_NEAR = 0.01  # limits of a seat differ by less of its size
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
 
@@ -89,7 +91,9 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     if len(cells) < 3 or any(type(cell) is not str for cell in cells) or is_title_row(grid, row, words):
         return None
     roles = header_roles(grid, row, words)
-    if {"NAME", "VALUE"} <= set(roles.values()) or (part := part_column(grid, row + 1)) is None:
+    if (part := part_column(grid, row + 1)) is None:
+        return None
+    if {"NAME", "VALUE"} <= {role for column, role in roles.items() if column != part}:
         return None
     judge_numbers(grid, roles, row + 1)
     units = row + 1 if row + 1 < grid.height and is_units_row(grid, row + 1) else -1
@@ -141,15 +145,30 @@ def _column_of_stations(grid: Grid, row: int, part: int, parts: dict[int, Side],
     """
     for column in range(grid.width):
         label = grid.text(row, column)
-        if column == part or words.heading(label) is not None or words.groups(label):
+        if column == part or words.heading(label) is not None or set(words.groups(label)) - {"CHAR-ID"}:
             continue  # a column whose heading says what it is
-        keys = [(side.side, grid.merged_text(r, column)) for r, side in parts.items()]
+        filled = _filled_down(grid, column, parts)
+        keys = [(side.side, filled[r]) for r, side in parts.items()]
         texts = {text for _, text in keys}
         of_sides = [{text for side, text in keys if side == one} for one in {side for side, _ in keys}]
         alike = len(of_sides) > 1 and all(named == texts for named in of_sides) and len(keys) == len(set(keys))
         if alike and len(texts) > 1 and all(words.names.station(text) or _CODE.fullmatch(text) for text in texts):
             return column
     return None
+
+
+def _filled_down(grid: Grid, column: int, parts: dict[int, Side], *, once: bool = True) -> dict[int, str]:
+    """The text of each row of a column; a blank one is of the text above it, while no part comes twice (``once``)."""
+    result: dict[int, str] = {}
+    current, seen = "", set[str]()
+    for row, side in parts.items():
+        if text := grid.merged_text(row, column):
+            current, seen = text, set()
+        elif once and side.side in seen:
+            current = ""
+        seen.add(side.side)
+        result[row] = current
+    return result
 
 
 def _headings(
@@ -162,7 +181,7 @@ def _headings(
         label = grid.text(row, column)
         if column in but or not label or words.group(label) in _NO_VALUES:
             continue
-        heading = within(words, side, label)
+        heading = within(words, side, label) or _own_size(grid, row, column, side, words)
         if (
             heading is None
             and size is not None
@@ -176,6 +195,35 @@ def _headings(
             heading = evolve(heading, unit=unit)
         result[column] = heading
     return result
+
+
+def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> Heading | None:
+    """The seat of a part where its size is headed by no name (``Nominal``, ``Max``) and its tolerance stands beside."""
+    label = grid.text(row, column)
+    if side.side == "bearing" or not label:
+        return None
+    groups = [words.group(grid.text(row, c)) if 0 <= c < grid.width else "" for c in range(column - 2, column + 2)]
+    seat = Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
+    if groups[2] == "VALUE":
+        return seat if groups[3] in ("UPPER", "LOWER", "CLASS", "MAX", "MIN") else None
+    for before, first in ((groups[1], column), (groups[0], column - 1)):
+        limits = {words.group(grid.text(row, c)) for c in (first, first + 1) if 0 <= c < grid.width}
+        if limits == {"MAX", "MIN"} and before != "VALUE" and _are_limits(grid, row, first):
+            return evolve(seat, aspect=JOINABLE[groups[2]])
+    return None
+
+
+def _are_limits(grid: Grid, row: int, column: int) -> bool:
+    """Whether two columns hold pairs of sizes that are as near as the limits of a seat are."""
+    pairs = 0
+    for r in range(row + 1, grid.height):
+        numbers = [_PLAIN.fullmatch(grid.text(r, c)) for c in (column, column + 1)]
+        one, two = (float(n[1].replace(",", ".")) if n is not None else 0.0 for n in numbers)
+        if one > 1 and two > 1:
+            if abs(one - two) > _NEAR * two:
+                return False
+            pairs += 1
+    return pairs > 0
 
 
 def _judged(
@@ -195,11 +243,22 @@ class _Reader:
     outside: Outside
     pieces: Pieces = field(init=False)
     length_unit: str = field(init=False)
+    stations: dict[int, str] = field(init=False, factory=dict)
+    machines: dict[int, str] = field(init=False, factory=dict)
 
     def read(self) -> Block:
         """The block."""
         table, grid = self.table, self.table.grid
         self.pieces, self.length_unit = Pieces(grid), self.outside.length_unit
+        for level, column in table.keys.items():
+            named = _filled_down(grid, column, table.parts, once=level == "STATION")
+            blank = [row for row, text in named.items() if text and not grid.merged_text(row, column)]
+            if blank:
+                self.found.problems.append(filled_down(grid.place(blank[0], column), len(blank), "row", level.lower()))
+            if level == "STATION":
+                self.stations = named
+            else:
+                self.machines = named
         for row in range(table.first, grid.height):
             side = table.parts.get(row)
             bad = [c for c in (*table.keys.values(), table.part) if isinstance(grid.columns[c][row], Bad)]
@@ -215,9 +274,8 @@ class _Reader:
         """The values of one seat."""
         table, grid = self.table, self.table.grid
         named = table.keys.get("STATION")
-        station = self.words.station(grid.merged_text(row, named)) if named is not None else self.outside.station
-        at = table.keys.get("MACHINE")
-        machine = (grid.merged_text(row, at) if at is not None else "") or self.outside.machine
+        station = self.words.station(self.stations[row]) if named is not None else self.outside.station
+        machine = self.machines.get(row, "") or self.outside.machine
         for column in range(grid.width):
             if column in (table.part, *table.keys.values()) or is_blank(grid.columns[column][row]):
                 continue

@@ -2,6 +2,7 @@
 
 import re
 from functools import lru_cache
+from itertools import pairwise
 
 from attrs import frozen
 
@@ -163,12 +164,13 @@ def part_column(grid: Grid, start: int) -> int | None:
 def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
     """The part of each row below a heading by the column that says it.
 
-    A blank cell is of the part above it where the column names each part once only, over its group of rows.
+    A blank cell is of the part above it where the column names parts over groups of rows: each once only, or at the
+    head of each group and never in two rows that follow each other.
     """
     stated = {row: side for row in range(start, grid.height) if (side := side_of(grid.merged_text(row, column)))}
     named = [side_of(text) for row in range(start, grid.height) if (text := grid.text(row, column))]
     groups = [side.side for side in named if side is not None]
-    if len(groups) != len(set(groups)):
+    if len(groups) != len(set(groups)) and not _heads_groups(grid, column, start, stated):
         return stated
     result, current = {}, None
     for row in range(start, grid.height):
@@ -176,6 +178,13 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
         if current is not None and sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1:
             result[row] = current
     return result
+
+
+def _heads_groups(grid: Grid, column: int, start: int, stated: dict[int, Side]) -> bool:
+    """Whether a column says the part at the head of each group of rows: the first row has it, and half have none."""
+    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+    follows = any((one := stated.get(a)) and (two := stated.get(b)) and one.side == two.side for a, b in pairwise(rows))
+    return bool(rows) and rows[0] in stated and 2 * len(stated) <= len(rows) and not follows
 
 
 def side_above(grid: Grid, row: int) -> Side | None:

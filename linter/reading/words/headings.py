@@ -161,6 +161,15 @@ class Words:
         said = {heading for heading in found if heading is not None}
         return said.pop() if len(said) == 1 else None
 
+    def _in_two_languages(self, text: str) -> Heading | None:
+        """A name in two languages with a stroke between them (``Shaft seat / Wellensitz``) that both say the same."""
+        core, unit = self.names.split_unit(text)
+        halves = [half.strip() for half in core.split(" / ")]
+        if len(halves) != 2 or not all(halves):
+            return None
+        one, two = (self.heading(f"{half} [{unit}]" if unit else half) for half in halves)
+        return one if one is not None and one == two else None
+
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
             return None  # values are never looked up as names
@@ -169,7 +178,7 @@ class Words:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)
             own = Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
-            return own or self._in_two_scripts(text)
+            return own or self._in_two_scripts(text) or self._in_two_languages(text)
         return Heading(
             match.parameter,
             match.station or "",

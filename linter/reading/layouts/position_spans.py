@@ -1,0 +1,91 @@
+"""Lists whose values stand below positions, each with the same heads of its own: ``A: nominal, tolerance; B: ...``."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from attrs import evolve
+
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.candidate import Outside
+from linter.reading.layouts.long_rows import ByRow
+from linter.reading.layouts.long_table import ASPECTS, LongTable, names_below
+from linter.reading.layouts.sections import named_by_part, sections
+from linter.reading.layouts.strips import Block, Found
+from linter.reading.layouts.title import names_value
+from linter.reading.words.headings import Words
+
+#: Role of the columns of the other positions while one of them is read.
+_ELSEWHERE = "ELSEWHERE"
+
+
+def find_spans(grid: Grid, row: int, words: Words) -> LongTable | None:
+    """The list whose row of positions is ``row``, with the heads of values repeated below each; or None."""
+    if row + 2 >= grid.height or any(
+        type(c) is not str for r in (row, row + 1) for c in grid.row(r) if not is_blank(c)
+    ):
+        return None
+    spans = _positions(grid, row, words)
+    if not spans:
+        return None
+    counts = {
+        c: names_below(grid, c, row + 2, words) + named_by_part(grid, c, sections(grid, c, row + 2, words), words)
+        for c in range(spans[0][0])
+    }
+    name = max(counts, key=lambda c: counts[c], default=-1)
+    if name < 0 or not counts[name]:
+        return None
+    around = {c: role for c in range(grid.width) if c != name and (role := _around(grid, row, c, words))}
+    found = [
+        (
+            words.station_said(grid.text(row, a)) or grid.text(row, a),
+            {c: _role(words, grid.text(row + 1, c)) for c in range(a, b)},
+        )
+        for a, b in spans
+    ]
+    inside = {c: _ELSEWHERE for _, own in found for c in own}
+    return LongTable(grid, row + 1, name, {**around, **inside}, counts[name], row + 2, machines=row, spans=found)
+
+
+def _positions(grid: Grid, row: int, words: Words) -> list[tuple[int, int]]:
+    """First column and column behind the last of each position of a row; none where it is not a row of positions."""
+    below = [_role(words, grid.text(row + 1, column)) for column in range(grid.width)]
+    values = [column for column, role in enumerate(below) if role]
+    if len(values) < 4:
+        return []
+    starts = [column for column in range(values[0], values[-1] + 1) if grid.text(row, column)]
+    spans = [(a, b) for a, b in pairwise([*starts, values[-1] + 1]) if any(below[a:b])]
+    roles = [below[a:b] for a, b in spans]
+    texts = [grid.text(row, a) for a, _ in spans]
+    distinct = len(spans) > 1 and len(set(texts)) == len(texts) and not any(map(words.groups, texts))
+    alike = distinct and all(own == roles[0] for own in roles) and len(set(roles[0])) == len(roles[0]) > 1
+    named = any(len(text) > 1 and names_value(words, text) and not words.station_said(text) for text in texts)
+    return spans if alike and not named else []
+
+
+def _role(words: Words, text: str) -> str:
+    return next((g for g in words.groups(text) if g == "VALUE" or g in ASPECTS), "") if text else ""
+
+
+def _around(grid: Grid, row: int, column: int, words: Words) -> str:
+    """Role of a column beside the positions, by either row of the heading."""
+    groups = [words.group(grid.text(r, column)) for r in (row, row + 1)]
+    return next((group for group in groups if group in ("UNIT", "NOTE", "CHAR-ID", "EXPR")), "")
+
+
+def read_spans(table: LongTable, words: Words, found: Found, outside: Outside) -> Block:
+    """The values of every position, one after the other, as one block."""
+    blocks = []
+    for station, own in table.spans:
+        alone = evolve(table, roles={**table.roles, **own})
+        blocks.append(ByRow(alone, words, found, evolve(outside, station=station)).read())
+    return _joined(blocks)
+
+
+def _joined(blocks: Sequence[Block]) -> Block:
+    result = Block([], [], [], blocks[0].length_unit)
+    for block in blocks:
+        before = len(result.machines)
+        result.machines += block.machines
+        result.stations += block.stations
+        result.strips += [evolve(strip, rows=strip.rows + before) for strip in block.strips]
+    return result
