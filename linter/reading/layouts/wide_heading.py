@@ -98,7 +98,7 @@ def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) 
     if (positions := _below_positions(grid, words, row)) is not None and positions.score > beaten:
         return positions
     below = row + 1 < grid.height and (single is None or single.score < grid.width)
-    if below and not (single is not None and _holds_values(grid, single, row + 1)):
+    if below and not (single is not None and (is_units_row(grid, row + 1) or _holds_values(grid, single, row + 1))):
         pair = _candidate(grid, words, (row, row + 1))
         if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
             return _with_parts_below(grid, words, pair)
