@@ -395,3 +395,17 @@ def test_an_unknown_name_of_a_value_with_its_unit_is_told_by_that_name(tmp_path)
     reading = read(tmp_path, {"A": values, "B": values})
     assert ("Welldings", "/A/Welldings/v") in [(u.name, u.place.pointer) for u in reading.unused]
     assert reading.stations.text("bearing_designation").tolist() == ["608", "608"]
+
+
+def test_half_a_tolerance_units_in_small_letters_and_the_thing_that_a_document_is_of(tmp_path):
+    end = {
+        "shaft seat": {"nominal": 8, "plus_minus": 0.003, "unit": "mm"},
+        "dynamic_rating_kn": 3.3,
+        "radial_load_n": 30,
+    }
+    ends = {"A": end, "B": end}
+    stations = read(tmp_path, {"item": {"name": "Reel 4"}, "author": {"name": "Somebody"}, **ends}).stations
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.003, 0.003])
+    assert stations.size("shaft_seat_diameter").lower.tolist() == pytest.approx([-0.003, -0.003])
+    assert stations.number("dynamic_rating").tolist() == [3300, 3300]
+    assert stations.text("machine").tolist() == ["Reel 4", "Reel 4"]

@@ -18,7 +18,7 @@ from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_records import CONTEXT, DIAMETERS, Here, Pile, Shape, has_tolerance, version_of
 from linter.reading.layouts.json_units import StatedUnits
-from linter.reading.layouts.sides import innermost, side_of, within
+from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
@@ -28,6 +28,13 @@ from linter.reading.words.parts import is_bearing
 
 Path = tuple[str | int, ...]
 
+#: Units at the end of a key without capitals, as they are written (``spring_rate_n_mm``, ``temp_c``).
+_SMALL_UNITS = {
+    "kn": "kN", "n": "N", "n_mm": "N/mm", "n_um": "N/µm", "nm": "N.m", "c": "°C", "degc": "°C", "k": "K", "mpa": "MPa",
+    "gpa": "GPa", "min_1": "1/min", "1_min": "1/min", "u_min": "1/min", "r_min": "1/min", "tr_min": "1/min",
+    "giri_min": "1/min", "ob_min": "1/min", "об_мин": "об/мин", "mm2_s": "mm2/s", "mm_s": "mm/s", "w": "W", "h": "h",
+}  # fmt: skip
+_SMALL_UNIT = re.compile(r"(.+?)_(" + "|".join(_SMALL_UNITS) + ")")
 #: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
 _CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
@@ -139,7 +146,13 @@ class Cells:
             whole = match is None or not match.feature  # the keys around it say of what it is, in full
             if heading is not None and whole and heading.parameter not in ("machine", "station"):
                 return heading
-        return within(self.words, side, key)
+        return within(self.words, side, key) or self._with_small_unit(key, side)
+
+    def _with_small_unit(self, key: str, side: Side | None) -> Heading | None:
+        """What a key without capitals names, whose unit is written without them too."""
+        found = _SMALL_UNIT.fullmatch(key) if key == key.lower() else None
+        heading = within(self.words, side, f"{found[1]} [{_SMALL_UNITS[found[2]]}]") if found else None
+        return heading if heading is not None and heading.unit else None
 
     def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
@@ -207,8 +220,14 @@ class Cells:
         """One part of a value; ``said`` is its unit and what it states."""
         unit, aspect = said
         key = str(at[-1])
-        if aspect == "tolerance" and parameter(heading.parameter).kind != "toleranced":
+        toleranced = parameter(heading.parameter).kind == "toleranced"
+        if aspect == "half":
+            label, aspect = f"{label} ±", "tolerance"
+        elif aspect == "tolerance" and not toleranced:
             aspect = "value"
+        if aspect == "tolerance" and not toleranced:
+            self.unused(label, value, at, "no tolerance belongs to it")
+            return
         aspect = heading.aspect if aspect == "value" else aspect
         version = version_of(key) or heading.version
         traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit, version)

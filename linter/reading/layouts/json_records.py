@@ -1,5 +1,6 @@
 """What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
+import re
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import Any
@@ -44,6 +45,8 @@ _ASPECTS = {
 }  # fmt: skip
 
 
+#: Keys of half the width of a tolerance (common practice).
+_HALF = re.compile(r"±|\+/?-|\+-|plus[ _]?(?:/|or)?[ _]?minus|(?:tol[a-z]*[ _])?(?:sym[a-z]*|half[ _]width)")
 #: What the words of a layout for a part of a value say of it.
 _OF_GROUPS = {"VALUE": "value", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 
@@ -60,7 +63,7 @@ def aspect_of(key: str) -> tuple[str, str]:
         return aspect, ""
     if version_of(key):
         return "value", ""
-    if aspect := _said(word):
+    if aspect := "half" if _HALF.fullmatch(word.casefold()) else _said(word):
         return aspect, ""
     rest, unit = split_heading_unit(word)
     return (_ASPECTS.get(word_key(rest).replace(" ", "_"), "") or _said(rest), unit) if unit else ("", "")
@@ -73,7 +76,7 @@ def has_tolerance(node: Any) -> bool:
         for key in (node if isinstance(node, dict) else ())
         if local(key) not in CONTEXT and not says_unit(key)
     }
-    whole = [{"upper", "lower"}, {"max", "min"}, {"tolerance"}, {"tolerance", "upper", "lower"}]
+    whole = [{"upper", "lower"}, {"max", "min"}, {"tolerance"}, {"tolerance", "upper", "lower"}, {"half"}]
     return 0 < len(said) < 4 and set(said.values()) in whole
 
 

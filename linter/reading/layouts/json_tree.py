@@ -40,6 +40,8 @@ _WITH_STATIONS = "JSON, machines with stations"
 _RESULTS = {"results", "result", "output", "outputs", "findings", "summary", "assessments"}
 _MACHINES = {"machines", "machine_list", "arrangements", "assemblies", "rotors"}
 _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bearing_positions"}
+#: Keys of an object that says which thing the others beside it are of (common practice).
+_ITEMS = {"item", "object", "part", "product", "component", "article", "artikel", "teil", "objekt", "articolo", "pieza"}
 _PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variables", "properties"}
 
 
@@ -206,7 +208,8 @@ class _Walk(Cells):
         named = [(called, node[called])] if called else []
         for key, value in node.items() if not called else ():
             heading = self.words.heading(key) if isinstance(value, dict) else None
-            if heading is not None and heading.parameter == "machine" and not self.groups.stated(value):
+            of_item = (heading is not None and heading.parameter == "machine") or local(key) in _ITEMS
+            if isinstance(value, dict) and of_item and not self.groups.stated(value):
                 named += [(f"{key}{INNER}{k}", value[k]) for k in value if local(k) in CALLED][:1]
         if len(named) != 1 or not isinstance(named[0][1], str):
             return here
