@@ -8,6 +8,8 @@ from linter.reading.layouts.sections import heads_machine
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.headings import Words
 
+#: Rows of machines above a heading row, with their own row counted.
+_MACHINES_ABOVE = 4
 #: Begins like a value.
 LIKE_VALUE = re.compile(r"[\W_]*\d")
 
@@ -17,6 +19,11 @@ def header_above(grid: Grid, words: Words, name: int, first: int, values: Sequen
 
     A row that heads the names (``Parameter``) and every column of values stands above all of them.
     """
+    label = words.heading(grid.text(first, name))
+    if label is not None and label.parameter == "machine":  # the machines stand above the row that heads all others
+        for row in range(first + 1, min(first + _MACHINES_ABOVE, grid.height)):
+            if "NAME" in words.groups(grid.text(row, name)) and _all_stations(grid, row, values, words):
+                return row
     for row in range(first - 1, -1, -1):
         heads = [grid.text(row, c) for c in values]
         if "NAME" not in words.groups(grid.text(row, name)) or is_title_row(grid, row, words):
