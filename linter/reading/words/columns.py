@@ -13,6 +13,7 @@ from attrs import evolve
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.units import known_unit, split_quantity
+from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
@@ -77,7 +78,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if may_be and (shown := _designation_or_role(core, heading, cells)):
         return Heading(shown, station)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
-        heading = _coded(key, cells) or heading
+        heading = _coded(label, key, heading, cells, words) or heading
     if heading is None:
         return _by_cells(label, key, cells, words)
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
@@ -121,12 +122,16 @@ def _is_speed(cell: str) -> bool:
     return unit is not None and unit.dimension == "rotational speed"
 
 
-def _coded(key: str, cells: Sequence[str]) -> Column:
+def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: Words) -> Column:
     """A clearance or a precision, where every cell is a word of that choice and none can be the class of a fit."""
+    station = heading.station if heading is not None else ""
     for meaning, name in (("clearance", "clearance_class"), ("precision", "tolerance_class")):
         if key in KEYS[meaning] and not any(isinstance(read_choice(name, cell), ReadError) for cell in cells):
             return Heading(name)
-    return None
+    if words.groups(label) or not (name := choice_said(label, cells)):
+        return None
+    cuts = () if station else station_cuts(fold(label))
+    return Heading(name, station or next((own for _, piece, _ in cuts if (own := words.names.station(piece))), ""))
 
 
 def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:

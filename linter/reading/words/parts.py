@@ -112,6 +112,17 @@ def tells_feature(text: str) -> bool:
     return any(_of_word(word_key(text)))
 
 
+def concepts_said(text: str) -> Concepts:
+    """Everything that words of the trade in a text may say, whatever else stands there."""
+    said: set[str] = set()
+    for word in _words(text):
+        found = _of_word(word)
+        if not found and _ONE_BY_ONE.search(word):
+            found = tuple(c for key, several in _lexicon().items() if len(key) > 1 and key in word for c in several)
+        said.update(*found)
+    return frozenset(said)
+
+
 def names_place(text: str) -> bool:
     """Whether a word says a bearing, a shaft, a housing or a seat and nothing else."""
     said = {"bearing", "shaft", "housing", "seat"}

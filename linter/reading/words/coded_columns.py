@@ -1,0 +1,50 @@
+"""Columns of classes and choices whose heading is no name that is known: cells and one word of the trade tell them.
+
+``Internal clearance`` over *C3*, ``Class of the bearing`` over *P5*, ``Mode of operation`` over *intermittent*: every
+cell is a word of one choice, and the heading holds a word of what that choice is of. A number that a heading may also
+mean (a clearance in micrometres) is none of them.
+"""
+
+import re
+from collections.abc import Sequence
+
+from attrs import frozen
+
+from linter.reading.cells.choices import read_choice
+from linter.reading.words.parts import concepts_said
+
+_CAMEL = re.compile(r"(?<=[^\W\d_A-Z])(?=[A-Z])")
+
+
+@frozen
+class _Coded:
+    parameter: str
+    said: frozenset[str]
+    cells: re.Pattern[str]
+
+
+#: Concepts of which a heading says one, and cells that are no other parameter's (ISO 5753-1, ISO 492; ABEC of ABMA 20).
+_CODED = (
+    _Coded("clearance_class", frozenset({"clearance"}), re.compile(r"(?:C[0-6N]|CM)\b.*|normal|группа.*", re.I)),
+    _Coded(
+        "tolerance_class",
+        frozenset({"class", "precision", "tolerance", "quality"}),
+        re.compile(r"(?:P[02456]|P4A|ABEC[- ]?[1-9])(?:\W.*|级|級)?", re.I),
+    ),
+    _Coded("duty", frozenset({"operating", "load"}), re.compile(r"[^\W\d]{4,}.*|[^\x00-\x7f]{2,}|S[1-3]", re.I)),
+    _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
+)
+
+
+def choice_said(label: str, cells: Sequence[str]) -> str:
+    """The choice that a column states, by its cells and one word of its heading; or empty."""
+    said: frozenset[str] | None = None
+    for coded in _CODED:
+        if not all(
+            coded.cells.fullmatch(cell) and isinstance(read_choice(coded.parameter, cell), str) for cell in cells
+        ):
+            continue
+        said = concepts_said(_CAMEL.sub(" ", label)) if said is None else said
+        if said & coded.said and not (coded.parameter == "tolerance_class" and said & {"shaft", "housing", "seat"}):
+            return coded.parameter
+    return ""
