@@ -3,6 +3,7 @@
 import re
 
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
@@ -14,6 +15,7 @@ _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """Role of each column by the words of a header row; empty where a cell of it is no text, or they name positions."""
     roles = _roles_by_words(grid, row, words)
+    complete(grid, row, roles, words)
     return {} if _name_positions(grid, row, roles, words) else roles
 
 

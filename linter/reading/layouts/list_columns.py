@@ -1,0 +1,118 @@
+"""Columns of a list of parameters whose headings do not say what they hold: the cells below them do.
+
+A heading row of a list has two words or more of such a row (``Parameter``, ``Unit``); a column of units holds units that
+fit the names beside them, the column of values holds values of the names beside it, whatever stands above them. The
+names come again for every position, which tells a list from a table with the positions side by side.
+"""
+
+import re
+from collections import defaultdict
+
+from linter.reading.cells.units import conversion, known_unit
+from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.long_table import SAMPLE, names_below
+from linter.reading.layouts.lost import is_value
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.dictionary import word_key
+from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import is_bearing
+
+_OF_LISTS = {"NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "STATION", "CHAR-ID", "KIND"}
+_STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
+_ENOUGH_NAMES = 4
+_MOST_COLUMNS = 30
+_PIECES = re.compile(r"[\s/_()\[\]-]+")
+
+
+def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
+    """Add the roles of columns that the words of a heading row leave open, and correct those that the cells deny."""
+    if len(_OF_LISTS & set(roles.values())) < 2:
+        return
+    name = _name_column(grid, header, roles, words)
+    if name is None:
+        return
+    rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
+    named = {row: heading for row in rows if (heading := words.heading(grid.text(row, name))) is not None}
+    if name not in roles and not {"NAME"} & set(roles.values()):
+        roles[name] = "NAME"
+    _units(grid, name, roles, named)
+    _stations(grid, header, name, roles, words)
+    if not _STATES & set(roles.values()) and _come_again(grid, name, named):
+        values = [c for c in range(name + 1, grid.width) if not roles.get(c) and _states_values(grid, header, c, named)]
+        if len(values) == 1:
+            roles[values[0]] = "VALUE"
+
+
+def _name_column(grid: Grid, header: int, roles: dict[int, str], words: Words) -> int | None:
+    """The column of the names: a headed one with most of them."""
+    open_ = [
+        c
+        for c in range(min(grid.width, _MOST_COLUMNS))
+        if grid.text(header, c) and roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND")
+    ]
+    counts = {c: names_below(grid, c, header + 1, words) for c in open_}
+    best = max(counts, key=lambda c: counts[c], default=-1)
+    return best if best >= 0 and counts[best] >= _ENOUGH_NAMES else None
+
+
+def _units(grid: Grid, name: int, roles: dict[int, str], named: dict[int, Heading]) -> None:
+    """The column of units: the one whose cells fit the names, where none below the word for units does."""
+    fit = {c: _fitting_units(grid, c, named) for c in range(grid.width) if c != name}
+    said = [c for c, role in roles.items() if role == "UNIT"]
+    found = [c for c, fits in fit.items() if fits and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
+    if any(fit.get(c) for c in said) or len(found) != 1:
+        return
+    for column in said:
+        if all(is_blank(grid.columns[column][row]) for row in named):
+            del roles[column]
+    if "UNIT" not in roles.values():
+        roles[found[0]] = "UNIT"
+
+
+def _fitting_units(grid: Grid, column: int, named: dict[int, Heading]) -> bool:
+    """Whether the cells of a column are units of the parameters beside them, but for a few."""
+    filled, fits = 0, 0
+    for row, heading in named.items():
+        cell = grid.columns[column][row]
+        if is_blank(cell) or cell_text(cell).strip() in ("-", "–", "1"):
+            continue
+        filled += 1
+        text = cell.strip("[]() ") if type(cell) is str else ""
+        own = heading.entry.unit
+        fits += known_unit(text) is not None and (own in ("", "1") or conversion(text, own) is not None)
+    return fits >= 3 and fits >= 0.8 * filled
+
+
+def _stations(grid: Grid, header: int, name: int, roles: dict[int, str], words: Words) -> None:
+    """A column headed by words for a place alone (``Pos. of bearing``, abbreviated or not), where no other says it."""
+    if {"STATION", "MACHINE"} & set(roles.values()):
+        return
+    columns = [
+        c for c in range(grid.width) if c != name and c not in roles and _says_place(grid.text(header, c), words)
+    ]
+    if len(columns) == 1:
+        roles[columns[0]] = "STATION"
+
+
+def _says_place(text: str, words: Words) -> bool:
+    pieces = [piece for piece in _PIECES.split(text) if piece]
+    places = [word_key(piece.strip(" .")) in KEYS["place"] or "STATION" in words.groups(piece) for piece in pieces]
+    rest = [piece for piece, place in zip(pieces, places, strict=True) if not place]
+    return any(places) and all(is_bearing(piece) or len(piece) <= 3 for piece in rest)
+
+
+def _come_again(grid: Grid, name: int, named: dict[int, Heading]) -> bool:
+    """Whether the names of a position come again, as they do where every position has its own rows."""
+    rows: defaultdict[str, int] = defaultdict(int)
+    for row, heading in named.items():
+        if heading.entry.level == "station":
+            rows[grid.text(row, name)] += 1
+    again = sum(1 for count in rows.values() if count > 1)
+    return again > 2 and 2 * again >= len(rows)
+
+
+def _states_values(grid: Grid, header: int, column: int, named: dict[int, Heading]) -> bool:
+    """Whether a headed column holds values of the names beside it."""
+    judged = [row for row, heading in named.items() if heading.entry.kind in ("number", "toleranced")]
+    like = sum(is_value(grid.columns[column][row], named[row].entry) for row in judged)
+    return bool(grid.text(header, column)) and len(judged) > 2 and like >= 0.75 * len(judged)
