@@ -15,6 +15,7 @@ from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
+from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.columns import heading_of
@@ -42,6 +43,7 @@ class ByRow(NamesDown):
     of_machine: bool = field(init=False, default=False)
     groups: bool = field(init=False, default=False)
     of_group: str = field(init=False, default="")
+    of_all: str = field(init=False, default="")
     below: list[int] = field(init=False, factory=list)
     nameless: list[int] = field(init=False, factory=list)
     commented: list[int] = field(init=False, factory=list)
@@ -51,6 +53,7 @@ class ByRow(NamesDown):
         grid, table = self.table.grid, self.table
         machine_at = self.one("MACHINE")
         self.machine, self.station = self.outside.machine, self.outside.station
+        self.of_all = word_for_all(grid, self.one("STATION"), table.name, table.start, self.words)
         self.groups = self._are_groups(self.one("STATION"))
         carried: list[int] = []
         for row in range(table.start, grid.height):
@@ -93,7 +96,7 @@ class ByRow(NamesDown):
         if station_at is None:
             return ""
         text = self.table.grid.text(row, station_at)
-        stated = self.words.station(text)
+        stated = self.words.station(text) if text != self.of_all else ""
         if not self.groups:
             return stated
         if level != "station":

@@ -62,3 +62,22 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
             named.append(column)
     if len(named) == 1:
         roles[named[0]] = "STATION"
+
+
+def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: Words) -> str:
+    """The one word of a column of stations that says the whole machine: its rows state nothing of a position.
+
+    It is no usual name of a position, and the rows of other words are of positions (``beide``, ``each``, ``все``).
+    """
+    if column is None:
+        return ""
+    levels: dict[str, set[str]] = {}
+    rows: dict[str, int] = {}
+    for row in range(start, min(grid.height, start + _MOST_NAMES)):
+        text, heading = grid.text(row, column), words.heading(grid.text(row, name))
+        if text and heading is not None:
+            levels.setdefault(text, set()).add(heading.entry.level)
+            rows[text] = rows.get(text, 0) + 1
+    whole = [text for text, said in levels.items() if said == {"machine"} and rows[text] > 1]
+    others = sum("station" in said for said in levels.values())
+    return whole[0] if len(whole) == 1 and others > 1 and not words.names.station(whole[0]) else ""
