@@ -1,7 +1,7 @@
 """Columns of a list of parameters whose headings do not say what they hold: the cells below them do.
 
-A heading row of a list has two words or more of such a row (``Parameter``, ``Unit``); a column of units holds units that
-fit the names beside them, the column of values holds values of the names beside it, whatever stands above them. The
+A heading row of a list has two words or more of such a row (``Parameter``, ``Unit``); a column of units holds units
+that fit the names beside them, the column of values holds values of the names beside it, whatever stands above. The
 names come again for every position, which tells a list from a table with the positions side by side.
 """
 
