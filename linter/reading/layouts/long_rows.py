@@ -20,7 +20,7 @@ from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
-from linter.reading.words.names import IS_LARGEST
+from linter.reading.words.limits import IS_LARGEST
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")

@@ -45,7 +45,7 @@ _UNIT_BEHIND = re.compile(
     r"|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|hrs|мм|мкм|об/мин|кг|кН|giri/min|tr/min|U/min)"
 )
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
-_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]), (H)")
+_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]|[CFP]_?\w{0,3}), (H)")
 #: Temperatures at which viscosities are stated (ISO 3448, from memory) at the end of a name.
 _AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
@@ -86,6 +86,15 @@ TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
 )
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
+STATION_PREFIX = re.compile(
+    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
+    r"|подшипник)"
+    r"[ _.-]+(?=\S{1,3}$)"
+    r"|(?:bearing|brg|pos|lager|seat|lagerstelle|palier)(?=[1-9][0-9]?$)"
+    r"|brg[ _.-]+(?=\S{1,2}$)",
+    re.IGNORECASE,
+)
+_TEMPERATURE_BEFORE = re.compile(r"[Ttϑ](?:[ _.]+|(?=max|min|amb))(?P<rest>.*\w.*)")
 #: Small words that are none of the abbreviations for stations with the same letters (``LA``, ``DE``, ``CA``).
 ARTICLES = frozenset(("la", "le", "de", "da", "di", "as", "los", "las", "les", "des", "al", "am", "an", "im", "in"))
 #: A value behind a colon, whose unit is not that of a name.
@@ -289,6 +298,13 @@ def unit_trouble(name: str, unit: str) -> str:
 def is_short(text: str) -> bool:
     """Whether a piece can be a symbol rather than a word (``OD``, or two Chinese or Japanese signs)."""
     return len(text) < 2 or (len(text) == 2 and word_key(text) not in dictionary().words)
+
+
+def temperature_spelled_out(name: str, unit: str) -> str:
+    """A name that carries a unit of temperature, with the word in place of its letter (``T albero``, ``Tmax``)."""
+    stated = known_unit(unit) if unit else None
+    letter = _TEMPERATURE_BEFORE.fullmatch(name) if stated and stated.dimension == "temperature" else None
+    return f"temperature {letter['rest']}" if letter else name
 
 
 def with_blanks(text: str) -> str:

@@ -51,6 +51,28 @@ def plain_spellings(key: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys((key.translate(_UMLAUTS), bare)))
 
 
+_CYRILLIC = "абвгдеёжзийклмнопрстуфхцчшщъыьэюя"
+#: Four usual ways to write Russian in Latin letters (after ISO 9 and GOST 7.79, from memory; common practice).
+_LATIN = tuple(
+    dict(zip(_CYRILLIC, letters.split(" "), strict=True))
+    for letters in (
+        "a b v g d e e zh z i y k l m n o p r s t u f kh ts ch sh shch  y  e yu ya",
+        "a b v g d e e zh z i j k l m n o p r s t u f h c ch sh sch  y  e ju ja",
+        "a b v g d e e zh z i y k l m n o p r s t u f h c ch sh sh  y  e yu ya",
+        "a b v g d e e zh z i i k l m n o p r s t u f kh ts ch sh shch  y  e iu ia",
+    )
+)
+_SHORTEST_IN_LATIN = 4
+
+
+def latin_spellings(word: str) -> tuple[str, ...]:
+    """A Russian word as CAD names write it in Latin letters (``dopusk vala``); none for a short one or one of others."""
+    small = word.casefold().replace("-", " ")
+    if len(small) < _SHORTEST_IN_LATIN or not any(sign in _LATIN[0] for sign in small):
+        return ()
+    return tuple(dict.fromkeys("".join(letters.get(sign, sign) for sign in small) for letters in _LATIN))
+
+
 @lru_cache(maxsize=MOST_REMEMBERED)
 def word_key(text: str) -> str:
     """A word of a language for comparing: folded, without case, joints (blank, ``_``, ``-``, ``.``) made one."""
@@ -108,6 +130,10 @@ def dictionary() -> Dictionary:
             put(exact, fold(word), target)
             if language != "symbol":
                 put(words, word_key(word), target)
+    for _, word, language in heading_words():
+        for latin in latin_spellings(word) if language == "ru" else ():
+            if (key := word_key(word)) in words:
+                words.setdefault(word_key(latin), words[key])
     for table in (words, group_words):
         for key, targets in list(table.items()):
             for plain in plain_spellings(key):

@@ -5,6 +5,11 @@ from functools import cache
 
 from linter.reading.words.dictionary import word_key
 
+#: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
+IS_LARGEST = (
+    "_runout", "_cylindricity", "_roughness", "_fillet_radius", "coaxiality_of_bores", "coaxiality_of_shaft_seats",
+)  # fmt: skip
+IS_SMALLEST = ("ring_chamfer",)
 # Terms of ISO 286-1 and their translations, from memory; common practice.
 _LEAST = (
     "min minimum mini minimal minimale minimaler minimales minimo minima mínimo mínima mín smallest least kleinstes "

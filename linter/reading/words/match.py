@@ -8,6 +8,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import aspect_cuts, is_letter_of, station_at_end
 from linter.reading.words.dictionary import Version
+from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import is_pair_of_fits, named_by_parts
 
@@ -46,6 +47,15 @@ class Match:
     version: Version = ""
 
 
+def aspect_of(match: Match, aspect: Aspect, text: str) -> Match | None:
+    """What a name with a word for an aspect beside it means, or None where its parameter has no such aspect."""
+    if aspect == "class" and (whole := named_by_parts(text)) and whole.parameter != match.parameter:
+        return Match(whole.parameter, aspect=whole.aspect)  # Classe gioco radiale
+    if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
+        return evolve(match, aspect=aspect)
+    return match if match.parameter.endswith({"max": IS_LARGEST, "min": IS_SMALLEST}.get(aspect, ())) else None
+
+
 def of_machine_with_letter(match: Match, text: str) -> Match | None:
     """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
     letter = TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
@@ -57,6 +67,8 @@ def placed(match: Match, station: str | None, feature: str) -> Match:
     station = station or station_at_end(feature)
     if is_letter_of(station or "", match.parameter):
         return match  # few machines reach a station D or R
+    if station and station == parameter(match.parameter).unit and not match.unit:
+        return evolve(match, unit=station)  # Precarico N
     return evolve(match, station=station) if station else evolve(match, feature=feature or None)
 
 

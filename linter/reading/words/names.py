@@ -21,6 +21,7 @@ from linter.reading.words import cuts, eastern
 from linter.reading.words.cuts import (
     BRACKET,
     LETTER_STATION,
+    STATION_PREFIX,
     aspect_cuts,
     holds_a_capital,
     is_article,
@@ -28,6 +29,7 @@ from linter.reading.words.cuts import (
     plain_name,
     spelled_out,
     station_cuts,
+    temperature_spelled_out,
     unit_behind,
     unit_moved_behind,
     unit_trouble,
@@ -38,26 +40,21 @@ from linter.reading.words.cuts import (
 from linter.reading.words.dictionary import GROUPS, JOINT, MOST_REMEMBERED, dictionary, group_key, word_key
 from linter.reading.words.limits import limit_of_size
 from linter.reading.words.mapping import Mapping, load_mapping
-from linter.reading.words.match import TEMPERATURE_LETTER, Match, named, of_machine_with_letter, placed, together
+from linter.reading.words.match import (
+    TEMPERATURE_LETTER,
+    Match,
+    aspect_of,
+    named,
+    of_machine_with_letter,
+    placed,
+    together,
+)
 from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-#: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
-IS_LARGEST = (
-    "_runout", "_cylindricity", "_roughness", "_fillet_radius", "coaxiality_of_bores", "coaxiality_of_shaft_seats",
-)  # fmt: skip
-_IS_SMALLEST = ("ring_chamfer",)
 #: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
 _SMALL_LETTER = re.compile(r"[a-h]")
-_STATION_PREFIX = re.compile(
-    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
-    r"|подшипник)"
-    r"[ _.-]+(?=\S{1,3}$)"
-    r"|(?:bearing|brg|pos|lager|seat|lagerstelle|palier)(?=[1-9][0-9]?$)"
-    r"|brg[ _.-]+(?=\S{1,2}$)",
-    re.IGNORECASE,
-)
 
 
 @frozen
@@ -135,7 +132,7 @@ class Names:
         if mapped is not None:
             return mapped
         piece = fold(text)
-        shorter = _STATION_PREFIX.sub("", piece).removeprefix("#")
+        shorter = STATION_PREFIX.sub("", piece).removeprefix("#")
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
         known = word_key(piece) in dictionary().stations and piece not in cuts.ARTICLES
@@ -209,6 +206,7 @@ class Names:
         stated = known_unit(unit) if unit else None
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
+        core = temperature_spelled_out(core, unit)
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
@@ -240,7 +238,7 @@ class Names:
                 continue
             if (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station
-                if len(piece) > 2 and _STATION_PREFIX.match(fold(piece)):
+                if len(piece) > 2 and STATION_PREFIX.match(fold(piece)):
                     yield f"bearing {rest}", station  # brg_a_designation
 
     def _is_part_of_size(self, text: str, piece: str) -> bool:
@@ -276,11 +274,10 @@ class Names:
                 reasons.append(trouble)
         if "aspect" not in done:
             for rest, aspect in aspect_cuts(text):
-                if match := self._peel(rest, done | {"aspect"}, reasons):
-                    if aspect in ("value", "unit") or parameter(match.parameter).kind == "toleranced":
-                        return evolve(match, aspect=aspect)
-                    if match.parameter.endswith({"max": IS_LARGEST, "min": _IS_SMALLEST}.get(aspect, ())):
-                        return match
+                match = self._peel(rest, done | {"aspect"}, reasons)
+                if match and (of_it := aspect_of(match, aspect, text)):
+                    return of_it
+                if match:
                     reasons.append(f"{match.parameter} carries no tolerance, and the name asks for its {aspect}")
         if "version" not in done:
             for rest, version in version_cuts(text):

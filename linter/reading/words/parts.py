@@ -17,7 +17,8 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.words.dictionary import plain_spellings, word_key
+from linter.reading.words.dictionary import latin_spellings, plain_spellings, word_key
+from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.mapping import Aspect
 
 _DATA = Path(__file__).resolve().parent / "data"
@@ -36,8 +37,13 @@ _MOST_WORDS = 4
 _MOST_READINGS = 64
 #: Words that say which of several figures of a size it is.
 _MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
-_IS_LARGEST = ("_runout", "_cylindricity", "_roughness", "_fillet_radius")
+#: Parts that a symbol beside them says more of (``d albero``, ``L0 пружины``); alone they name nothing.
+_SAYS_NOTHING = (
+    "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference",
+)  # fmt: skip
 
+#: A word that a full stop cuts short (``Шерох. вала``, ``Largh. sede``); names that underscores join cut any word.
+_CUT_SHORT = re.compile(r"[^\W\d_]{4,}(?=\.)")
 _BOTH = re.compile(r"[/&+]")  # between two parts that are both meant
 
 Concepts = frozenset[str]
@@ -63,11 +69,15 @@ class _Meaning:
 def _lexicon() -> dict[str, tuple[Concepts, ...]]:
     """Word key to the concepts that it can name; an empty set for a word that only joins others."""
     table: dict[str, tuple[Concepts, ...]] = {}
-    for word, said in columns_of(PARTS, "word", "concepts"):
+    latin: dict[str, str] = {}
+    for word, said, language in columns_of(PARTS, "word", "concepts", "language"):
         key, concepts = " ".join(_APART.split(word_key(word))), frozenset(said.split())
         known = table.get(key, ())
         if concepts not in known:
             table[key] = (*known, concepts)
+        latin |= {spelling: key for spelling in latin_spellings(word) if language == "ru"}
+    for spelling, key in latin.items():
+        table.setdefault(spelling, table[key])
     for key, several in list(table.items()):
         for plain in plain_spellings(key):
             table.setdefault(plain, several)
@@ -152,7 +162,7 @@ def part_of_size(text: str) -> str:
     words = _words(text)
     if not 2 <= len(words) <= _MOST_WORDS:
         return ""
-    read = [concepts for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown]
+    read = [said for said, unknown in islice(_readings(words, _cut_short(text)), _MOST_READINGS) if not unknown]
     said = {group for group, word in (("UPPER", "upper"), ("LOWER", "lower")) if {word, "tolerance"} in read}
     return said.pop() if len(said) == 1 else ""
 
@@ -185,7 +195,8 @@ def _named(text: str) -> Named | None:
     if not words or len(words) > 12:
         return None
     found: set[Named] = set()
-    for concepts, unknown in islice(_readings(words), _MOST_READINGS):
+    short = _cut_short(text)
+    for concepts, unknown in islice(_readings(words, short), _MOST_READINGS):
         found |= _of_concepts(concepts, unknown)
     return found.pop() if len(found) == 1 else None
 
@@ -195,7 +206,7 @@ def _of_concepts(concepts: Concepts, unknown: Concepts) -> set[Named]:
     plain = {
         m.named
         for m in _meanings()
-        if unknown <= m.symbols and _fits(m, concepts) and (unknown or m.required != {"bearing"})
+        if unknown <= m.symbols and _fits(m, concepts) and (unknown or not _says_nothing(m))
     }
     said = [word for word in _MODIFIERS if word in concepts]
     if plain or len(said) != 1:
@@ -211,11 +222,18 @@ def _of_concepts(concepts: Concepts, unknown: Concepts) -> set[Named]:
         named = meaning.named
         if named.aspect != "value" or not unknown <= meaning.symbols or not _fits(meaning, rest):
             continue
+        if not unknown and _says_nothing(meaning):
+            continue
         if parameter(named.parameter).kind == "toleranced":
             found.add(Named(named.parameter, aspect))
-        elif aspect == "max" and named.parameter.endswith(_IS_LARGEST):
+        elif aspect == "max" and named.parameter.endswith(IS_LARGEST):
             found.add(named)
     return found
+
+
+def _says_nothing(meaning: _Meaning) -> bool:
+    """Whether a meaning holds with its symbol only."""
+    return len(meaning.required) == 1 and meaning.required <= frozenset(_SAYS_NOTHING)
 
 
 def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
@@ -223,7 +241,20 @@ def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
     return meaning.required <= concepts and concepts - meaning.required <= meaning.optional
 
 
-def _readings(words: tuple[str, ...]) -> Iterator[tuple[Concepts, Concepts]]:
+def _cut_short(text: str) -> Concepts:
+    """Keys of the words of a name that may be cut short."""
+    words = text.split("_") if "_" in text and " " not in text else _CUT_SHORT.findall(text)
+    return frozenset(word_key(word) for word in words if len(word) > _SHORTEST_PIECE)
+
+
+@cache
+def _of_shortened(word: str) -> tuple[Concepts, ...]:
+    """What a word cut short says: what all the words that begin so have in common; nothing where that is nothing."""
+    longer = [set(said) for key, said in _lexicon().items() if key.startswith(word) and " " not in key]
+    return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()
+
+
+def _readings(words: tuple[str, ...], short: Concepts = frozenset()) -> Iterator[tuple[Concepts, Concepts]]:
     """Ways to understand the words: concepts, and words left that may be a symbol (the last one, or one letter)."""
     if not words:
         yield frozenset(), frozenset()
@@ -232,16 +263,20 @@ def _readings(words: tuple[str, ...]) -> Iterator[tuple[Concepts, Concepts]]:
     for count in range(min(len(words), _MOST_WORDS), 0, -1):
         term = " ".join(words[:count])
         choices = lexicon.get(term) if count > 1 else _of_word(term)
+        if not choices and count == 1 and term in short:
+            choices = _of_shortened(term)
         if not choices:
             continue
-        for chosen, (concepts, unknown) in product(choices, list(islice(_readings(words[count:]), _MOST_READINGS))):
+        for chosen, (concepts, unknown) in product(
+            choices, list(islice(_readings(words[count:], short), _MOST_READINGS))
+        ):
             yield chosen | concepts, unknown
         if count > 1:
             return
     if len(words[0]) <= 4 and words[0].isascii():
         if words[0] == "d" and len(words) == 1:
             yield frozenset({"diameter"}), frozenset()  # Outside D
-        for concepts, unknown in islice(_readings(words[1:]), _MOST_READINGS):
+        for concepts, unknown in islice(_readings(words[1:], short), _MOST_READINGS):
             if not unknown:
                 yield concepts, frozenset({words[0]})
 
