@@ -327,3 +327,29 @@ def test_a_unit_of_one_letter_behind_a_comma_is_no_station():
 def test_a_symbol_behind_a_dimension_of_the_bearing_is_no_station():
     assert NAMES.find("Diamètre extérieur roulement D") == Match("outside_diameter")
     assert (match := NAMES.find("Largeur roulement B")) is None or match.station is None
+
+
+@pytest.mark.parametrize(
+    ("heading", "meant"),
+    [
+        ("Largh. cuscinetto (mm)", Match("ring_width", unit="mm")),
+        ("Наруж. диаметр подшипника, мм", Match("outside_diameter", unit="mm")),
+        ("rugos_sede_albero", Match("shaft_seat_roughness")),
+        ("Front_axial_function", Match("axial_role", station="Front")),  # no short word for frontal
+        ("dopusk_vala", Match("shaft_seat_diameter", aspect="class")),
+        ("zhestkost_pruzhiny", Match("spring_rate")),
+        ("T albero (°C)", Match("shaft_temperature", unit="°C")),
+        ("Tmax, °C", Match("temperature_max", unit="°C")),
+        ("C0, Н", Match("static_rating", unit="H")),
+        ("Precarico N", Match("preload_force", unit="N")),
+        ("Classe gioco radiale", Match("clearance_class")),
+        ("Clase precarga", Match("rigid_preload_class")),
+    ],
+)
+def test_short_words_letters_and_other_alphabets(heading, meant):
+    assert NAMES.find(heading) == meant
+
+
+@pytest.mark.parametrize("heading", ["T albero", "Inter. albero", "Rug.", "val_max", "Опорный"])
+def test_what_short_words_and_letters_do_not_settle_is_not_understood(heading):
+    assert NAMES.find(heading) is None

@@ -66,7 +66,7 @@ _SHORTEST_IN_LATIN = 4
 
 
 def latin_spellings(word: str) -> tuple[str, ...]:
-    """A Russian word as CAD names write it in Latin letters (``dopusk vala``); none for a short one or one of others."""
+    """A Russian word as names write it in Latin letters (``dopusk vala``); none for a short or a Latin one."""
     small = word.casefold().replace("-", " ")
     if len(small) < _SHORTEST_IN_LATIN or not any(sign in _LATIN[0] for sign in small):
         return ()

@@ -17,7 +17,7 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.words.dictionary import latin_spellings, plain_spellings, word_key
+from linter.reading.words.dictionary import dictionary, latin_spellings, plain_spellings, word_key
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.mapping import Aspect
 
@@ -249,7 +249,9 @@ def _cut_short(text: str) -> Concepts:
 
 @cache
 def _of_shortened(word: str) -> tuple[Concepts, ...]:
-    """What a word cut short says: what all the words that begin so have in common; nothing where that is nothing."""
+    """What a word cut short says: what all the words that begin so have in common, if it is no station (``front``)."""
+    if word in dictionary().stations:
+        return ()
     longer = [set(said) for key, said in _lexicon().items() if key.startswith(word) and " " not in key]
     return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()
 
@@ -267,9 +269,8 @@ def _readings(words: tuple[str, ...], short: Concepts = frozenset()) -> Iterator
             choices = _of_shortened(term)
         if not choices:
             continue
-        for chosen, (concepts, unknown) in product(
-            choices, list(islice(_readings(words[count:], short), _MOST_READINGS))
-        ):
+        after = list(islice(_readings(words[count:], short), _MOST_READINGS))
+        for chosen, (concepts, unknown) in product(choices, after):
             yield chosen | concepts, unknown
         if count > 1:
             return
