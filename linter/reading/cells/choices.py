@@ -14,6 +14,7 @@ from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
 from linter.reading.cells.grades import material_of
 from linter.reading.cells.han import simplified
+from linter.reading.cells.phrases import phrase_of, plain_letters
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
@@ -44,6 +45,9 @@ def _known(name: str) -> dict[str, tuple[str, ...]]:
         key = _key(text)
         if key not in own:
             known[key] = tuple(dict.fromkeys((*known.get(key, ()), *words.split("|"))))
+    for key, several in list(known.items()):
+        for plain in plain_letters(key):
+            known.setdefault(plain, several)
     return known | own
 
 
@@ -108,6 +112,11 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         )  # fmt: skip
     if grade is not None:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” names materials that differ")
+    phrase = phrase_of(name, text, lambda part: _known(name).get(part, ())) if grade is None else ()
+    if len(phrase) == 1:
+        return phrase[0]
+    if phrase:
+        return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(phrase)}")
     if name == "lubrication" and _names_a_grease(key):
         return "grease"
     if state := missing_state(text):

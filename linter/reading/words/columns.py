@@ -30,6 +30,8 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+#: A letter or a figure that numbers positions, and no bearing has for a designation.
+_PLACE = re.compile("[A-H]|[1-9]")
 #: A number of an old national system of designations; no machine has a position of so high a number.
 _LONG_NUMBER = re.compile(r"[1-9]\d{4,6}(?: ?[^\W\d]{1,2}\d?)?")
 #: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
@@ -85,6 +87,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station":
         return _no_station(key, heading, cells) or heading
+    if heading.parameter == "bearing_designation":
+        return _no_designation(heading, cells) or heading
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
@@ -103,8 +107,18 @@ def _no_station(key: str, heading: Heading, cells: Sequence[str]) -> Column:
         return Heading("axial_role")
     if key in KEYS["bearing"] and all(map(_LONG_NUMBER.fullmatch, cells)):
         return Heading("bearing_designation", heading.station)  # Bearing: 80206
-    oriented = all(isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
+    oriented = all(len(cell) > 1 and isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
     return Heading("shaft_orientation") if oriented else None  # Position: horizontal
+
+
+def _no_designation(heading: Heading, cells: Sequence[str]) -> Column:
+    """What a column is whose heading may name designations and whose cells all say another thing; else None."""
+    if len(set(cells)) == len(cells) > 1 and all(map(_PLACE.fullmatch, cells)):
+        return Heading("station")  # Bearing no.: A
+    for name in ("bearing_type", "axial_role"):
+        if all(len(cell) > 3 and isinstance(read_choice(name, cell), str) for cell in cells):
+            return Heading(name, heading.station)  # Type de palier: fixe
+    return None
 
 
 def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
