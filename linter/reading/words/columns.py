@@ -19,6 +19,7 @@ from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, stat
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.other_cells import are_roles, no_designation, no_station
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 
 Column = Heading | None
@@ -30,10 +31,6 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
-#: A letter or a figure that numbers positions, and no bearing has for a designation.
-_PLACE = re.compile("[A-H]|[1-9]")
-#: A number of an old national system of designations; no machine has a position of so high a number.
-_LONG_NUMBER = re.compile(r"[1-9]\d{4,6}(?: ?[^\W\d]{1,2}\d?)?")
 #: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
@@ -86,9 +83,9 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station":
-        return _no_station(key, heading, cells) or heading
+        return no_station(key in KEYS["bearing"], heading, cells) or heading
     if heading.parameter == "bearing_designation":
-        return _no_designation(heading, cells) or heading
+        return no_designation(heading, cells) or heading
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
     return heading
@@ -101,31 +98,11 @@ def _are_places(key: str, cells: Sequence[str], words: Words) -> bool:
     )
 
 
-def _no_station(key: str, heading: Heading, cells: Sequence[str]) -> Column:
-    """What a column is whose heading may name stations and whose cells all say another thing; else None."""
-    if _are_roles(cells):
-        return Heading("axial_role")
-    if key in KEYS["bearing"] and all(map(_LONG_NUMBER.fullmatch, cells)):
-        return Heading("bearing_designation", heading.station)  # Bearing: 80206
-    oriented = all(len(cell) > 1 and isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
-    return Heading("shaft_orientation") if oriented else None  # Position: horizontal
-
-
-def _no_designation(heading: Heading, cells: Sequence[str]) -> Column:
-    """What a column is whose heading may name designations and whose cells all say another thing; else None."""
-    if len(set(cells)) == len(cells) > 1 and all(map(_PLACE.fullmatch, cells)):
-        return Heading("station")  # Bearing no.: A
-    for name in ("bearing_type", "axial_role"):
-        if all(len(cell) > 3 and isinstance(read_choice(name, cell), str) for cell in cells):
-            return Heading(name, heading.station)  # Type de palier: fixe
-    return None
-
-
 def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
     """What a column is whose heading says too little by itself, by its cells."""
     if key in dictionary().speeds and all(map(_is_speed, cells)):
         return Heading("speed_max")  # a table's only word for a speed, with the unit that shows it
-    if _are_roles(cells):
+    if are_roles(cells):
         return Heading("axial_role")
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
 
@@ -185,14 +162,6 @@ def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
         if core in known and (station := words.names.station(piece)):
             return core, station
     return key, ""
-
-
-def _are_roles(cells: Sequence[str]) -> bool:
-    """Whether cells, of which some differ, all say how the bearing is located (``Location``: ``floating``)."""
-    if len(cells) < 2 or any(len(cell) < 4 and cell.isascii() for cell in cells):
-        return False
-    roles = {read_choice("axial_role", cell) for cell in cells}
-    return len(roles) > 1 and all(isinstance(role, str) for role in roles)
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:

@@ -1,0 +1,37 @@
+"""Columns whose heading says a position or a designation, and whose cells all say another thing."""
+
+import re
+from collections.abc import Sequence
+
+from linter.reading.cells.choices import read_choice
+from linter.reading.words.headings import Heading
+
+#: A number of an old national system of designations; no machine has a position of so high a number.
+_LONG_NUMBER = re.compile(r"[1-9]\d{4,6}(?: ?[^\W\d]{1,2}\d?)?")
+_SHORTEST_ROLE = 4
+
+
+def no_station(is_bearing: bool, heading: Heading, cells: Sequence[str]) -> Heading | None:
+    """What a column is whose heading may name stations and whose cells all say another thing; else None."""
+    if are_roles(cells):
+        return Heading("axial_role")
+    if is_bearing and all(map(_LONG_NUMBER.fullmatch, cells)):
+        return Heading("bearing_designation", heading.station)  # Bearing: 80206
+    oriented = all(len(cell) > 1 and isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
+    return Heading("shaft_orientation") if oriented else None  # Position: horizontal
+
+
+def no_designation(heading: Heading, cells: Sequence[str]) -> Heading | None:
+    """What a column is whose heading may name designations and whose cells all say another thing; else None."""
+    for name in ("bearing_type", "axial_role"):
+        if all(len(cell) >= _SHORTEST_ROLE and isinstance(read_choice(name, cell), str) for cell in cells):
+            return Heading(name, heading.station)  # Type de palier: fixe
+    return None
+
+
+def are_roles(cells: Sequence[str]) -> bool:
+    """Whether cells, of which some differ, all say how the bearing is located (``Location``: ``floating``)."""
+    if len(cells) < 2 or any(len(cell) < _SHORTEST_ROLE and cell.isascii() for cell in cells):
+        return False
+    roles = {read_choice("axial_role", cell) for cell in cells}
+    return len(roles) > 1 and all(isinstance(role, str) for role in roles)
