@@ -104,7 +104,7 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
         return Heading("speed_max")  # a table's only word for a speed, with the unit that shows it
     if are_roles(cells):
         return Heading("axial_role")
-    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells)
+    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells, words)
 
 
 def _is_speed(cell: str) -> bool:
@@ -143,13 +143,17 @@ def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
     return Heading("housing_seat_diameter", aspect="tolerance") if of_bore else None
 
 
-def _seat_by_cells(label: str, cells: Sequence[str]) -> Column:
-    """The word for a part alone over sizes with a class of its sort (``Shaft``: ``17 k5``): its seat."""
-    part = part_alone(label)
+def _seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
+    """The word for a part alone over sizes with a class of its sort (``Shaft``, ``Shaft motor side``: ``17 k5``)."""
+    part, station = part_alone(label), ""
+    for rest, piece, _ in () if part else station_cuts(fold(label)):
+        if (found := part_alone(rest)) and (said := words.names.station(piece)):
+            part, station = found, said
+            break
     side = {"shaft": _SHAFT, "housing": _HOLE}.get(part)
     if side is None or not all(side.fullmatch(cell) and _SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return None
-    return Heading(f"{part}_seat_diameter")
+    return Heading(f"{part}_seat_diameter", station)
 
 
 def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:

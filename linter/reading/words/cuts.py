@@ -20,6 +20,7 @@ from linter.reading.words.dictionary import (
 from linter.reading.words.eastern import unit_right_behind
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import PARTS, is_bearing, names_place
+from linter.reading.words.places import place_cuts
 
 _ASPECTS: dict[str, Aspect] = {
     "VALUE": "value", "UNIT": "unit", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "class",
@@ -211,6 +212,7 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
         if capital or (word and word_key(inner[1]) in dictionary().stations):
             found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
             break
+    found.extend((rest, place, True) for rest, place in place_cuts(text))
     return found
 
 

@@ -7,7 +7,7 @@ from attrs import define, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
-from linter.reading.words.cuts import TWO_SCRIPTS
+from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.names import Names
 from linter.reading.words.parts import is_bearing
@@ -170,6 +170,12 @@ class Words:
         one, two = (self.heading(f"{half} [{unit}]" if unit else half) for half in halves)
         return one if one is not None and one == two else None
 
+    def _told_twice(self, text: str) -> Heading | None:
+        """A name of a position behind which stands in brackets what lies there (``Lagersitz A (laufradseitig)``)."""
+        bracket = BRACKET.fullmatch(fold(text))
+        told = self.heading(bracket[1]) if bracket is not None and self.names.station(bracket[2]) else None
+        return told if told is not None and told.station else None
+
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
             return None  # values are never looked up as names
@@ -178,7 +184,7 @@ class Words:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)
             own = Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
-            return own or self._in_two_scripts(text) or self._in_two_languages(text)
+            return own or self._in_two_scripts(text) or self._in_two_languages(text) or self._told_twice(text)
         return Heading(
             match.parameter,
             match.station or "",

@@ -50,6 +50,7 @@ from linter.reading.words.match import (
     together,
 )
 from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
+from linter.reading.words.places import place_said
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -136,7 +137,7 @@ class Names:
         if LETTER_STATION.fullmatch(shorter) or (shorter != piece and _SMALL_LETTER.fullmatch(shorter)):
             return shorter.lstrip("0")
         known = word_key(piece) in dictionary().stations and piece not in cuts.ARTICLES
-        return text.strip() if known or eastern.is_position(piece) else None
+        return text.strip() if known or eastern.is_position(piece) else place_said(text) or None
 
     def split_unit(self, text: str) -> tuple[str, str]:
         """A heading and its unit; units that the mapping translates count in brackets."""
@@ -234,7 +235,7 @@ class Names:
                 yield bracket[1], station
             return
         for rest, piece, _ in station_cuts(text):
-            if len(rest) <= 3 or is_article(piece, text):
+            if (len(rest) <= 3 and rest.isascii()) or is_article(piece, text):
                 continue
             if (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station

@@ -1,0 +1,119 @@
+"""Words for a position by their form, whatever the machine beside it is: ``lato giunto``, ``出力側``, ``Walzenseite``.
+
+Every language has a word for a side or an end, and a machine lends it its name; no list holds every machine. A part of
+the bearing arrangement (shaft, housing, ring, shoulder), a limit or a state beside that word names no position.
+"""
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+
+from linter.reading.cells.signs import caseless
+from linter.reading.words.dictionary import MOST_REMEMBERED, dictionary, group_key, word_key
+from linter.reading.words.parts import tells_feature
+
+_SIGNS = r"\u3040-\u30ff\u3400-\u9fff"
+#: The word for a side before what lies there, behind it, and glued to it (common practice).
+_BEFORE = re.compile(
+    rf"(?:{'|'.join(map(caseless, ('lato', 'lado', 'côté', 'coté', 'сторона', 'со стороны', 'extremo', 'estremità')))}"
+    r"|extrémité)[ _-]+(?P<of>.+)|(?:seite|side|end)[ _-]+(?P<letter>[a-z])"
+)
+_BEHIND = re.compile(r"(?P<of>[^\W_]{2,20})(?:(?:[ _-]?(?:seite|seitig))|[ _-](?:side|end))", re.IGNORECASE)
+_GLUED = re.compile(rf"(?P<of>[{_SIGNS}]{{1,8}}|[A-Z0-9]{{1,2}})(?:側|侧|端)")
+_SIDEWARD = re.compile(r"[ _-]?seitig$", re.IGNORECASE)
+#: What is said beside a side and is no place of a machine.
+_NO_PLACE = frozenset(
+    word_key(word)
+    for word in (
+        "one", "each", "both", "either", "any", "same", "low", "high", "wide", "narrow", "thick", "thin", "large",
+        "small", "long", "short", "open", "closed", "other", "dead", "week", "inner", "outer", "inside", "outside",
+        "beide", "beid", "jede", "eine", "ein", "beider", "innen", "außen", "aussen", "schmal", "breit", "interno",
+        "esterno", "interior", "exterior", "interna", "externa", "intérieur", "extérieur", "intérieure", "extérieure",
+        "ambos", "entrambi", "ogni", "cada", "deux", "chaque", "un", "uno", "una", "une", "внутренняя", "наружная",
+        "обе", "каждая", "両", "片", "各", "内", "外", "一", "二", "两", "双", "单", "每", "大", "小", "高", "低", "正", "反",
+        "de", "del", "di", "du",
+    )
+)  # fmt: skip
+_LONGEST = 40
+_MOST_WORDS = 4
+
+_OF_MACHINE = re.compile(
+    rf"(?P<place>(?:[{_SIGNS}]{{1,8}}?|[A-Z0-9]{{1,2}})(?:側|侧|端))の?[ _]?(?P<rest>(?![面部子盖蓋盤]).*)"
+)
+_BEARING_FIRST = re.compile(
+    r"(?P<place>[前后後左右上下]|[A-Z1-9](?=[轴軸])|[1-9][号番])(?P<bearing>轴承|軸受)の?(?P<rest>.*)"
+)
+#: An adjective of place with the word for a bearing, as cases and prepositions change them, to how it is stated.
+_STEMS = {
+    caseless(stem): said
+    for stem, said in (
+        ("передн", "передний"), ("задн", "задний"), ("лев", "левый"), ("прав", "правый"), ("верхн", "верхний"),
+        ("нижн", "нижний"), ("vorder", "vorderes Lager"), ("hinter", "hinteres Lager"), ("link", "linkes Lager"),
+        ("recht", "rechtes Lager"), ("ober", "oberes Lager"), ("unter", "unteres Lager"),
+    )
+}  # fmt: skip
+_CASES = "ий ый его ого ему ому ей ой юю ую яя ая ем ом им ым e er es en em"
+_BEARINGS = (
+    "подшипник подшипника подшипнику подшипником подшипнике опора опоры опору опоре опорой lager lagers lagern wälzlager "
+    "wälzlagers kugellager kugellagers lagerung lagerstelle"
+)
+_BESIDE = "под у для на в am auf für beim bei im zum des der das dem"
+
+
+def _any_of(words: str) -> str:
+    return "|".join(re.escape(caseless(word)) for word in words.split())
+
+
+_INFLECTED = re.compile(
+    rf"[ ,]*(?:\b(?:{_any_of(_BESIDE)}) ){{0,2}}\b(?P<stem>{'|'.join(_STEMS)})(?:{_any_of(_CASES)}) (?:{_any_of(_BEARINGS)})\b"
+)
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def place_said(text: str) -> str:
+    """The position that a text says by its form, as it is stated; or empty."""
+    text = text.strip()
+    if not 2 <= len(text) <= _LONGEST:
+        return ""
+    if found := _GLUED.fullmatch(text):
+        return "" if _is_no_place(found["of"]) else text
+    if found := _BEHIND.fullmatch(text):
+        stated = _SIDEWARD.sub("seite", text)
+        return "" if _is_no_place(found["of"]) else stated[:1].upper() + stated[1:] if stated != text else text
+    if found := _BEFORE.fullmatch(caseless(text)):
+        if found["letter"]:
+            return text if text[-1].isupper() else ""
+        words = re.split(r"[ _'’-]+", found["of"])
+        plain = all(word.isalpha() or len(word) == 1 for word in words) and len(words) <= _MOST_WORDS
+        return text if plain and not any(map(_is_no_place, words[:1])) and not any(map(_is_part, words)) else ""
+    return ""
+
+
+def place_cuts(text: str) -> Iterator[tuple[str, str]]:
+    """Ways to cut a name into a rest and a position that no blank sets apart, or that stands inside the name."""
+    if (found := _OF_MACHINE.fullmatch(text)) and found["rest"] and place_said(found["place"]):
+        yield found["rest"], found["place"]
+    if (found := _BEARING_FIRST.fullmatch(text)) and found["rest"]:
+        place = found["place"]
+        said = place + found["bearing"] if place in "前后後左右上下" else place.rstrip("号番")
+        yield found["bearing"] + found["rest"], said
+        yield found["rest"].lstrip(), said
+    before, comma, behind = text.rpartition(",")
+    if comma and before.strip() and behind[:1].strip():
+        yield before.strip(), behind.strip()
+    plain = caseless(text)
+    if len(plain) == len(text) and (found := _INFLECTED.search(plain)):
+        said = _STEMS[found["stem"]]
+        rest = f"{text[: found.start()]} {text[found.end() :].lstrip(' ,:')}".strip(" ,:")
+        if rest:
+            yield rest, said
+
+
+def _is_no_place(word: str) -> bool:
+    return word_key(word) in _NO_PLACE or _is_part(word)
+
+
+def _is_part(word: str) -> bool:
+    """Whether a word says a part, a feature or a characteristic, or a limit of it."""
+    key = group_key(word)
+    return tells_feature(word) or key in dictionary().groups or key in dictionary().group_words
