@@ -31,7 +31,7 @@ _MADE = (
 #: Modules that hold words of tables, not of reports.
 _WORDS = (
     "unit_table.py", "columns.py", "headings.py", "measured_words.py", "measured.py", "title.py", "formats.py",
-    "proposal.py",
+    "proposal.py", "column_words.py", "places.py", "eastern.py", "dictionary.py",
 )  # fmt: skip
 _TEXT = re.compile(r"[A-Za-z]{2,}")
 #: Patterns, types, lists of words in many languages: no sentences.
