@@ -30,7 +30,8 @@ _NO_PLACE = frozenset(
         "beide", "beid", "jede", "eine", "ein", "beider", "innen", "außen", "aussen", "schmal", "breit", "interno",
         "esterno", "interior", "exterior", "interna", "externa", "intérieur", "extérieur", "intérieure", "extérieure",
         "ambos", "entrambi", "ogni", "cada", "deux", "chaque", "un", "uno", "una", "une", "внутренняя", "наружная",
-        "обе", "каждая", "両", "片", "各", "内", "外", "一", "二", "两", "双", "单", "每", "大", "小", "高", "低", "正", "反",
+        "обе", "каждая", "両", "片", "各", "内", "外", "一", "二", "两", "双", "单", "每", "大", "小", "高", "低", "正",
+        "反",
         "de", "del", "di", "du",
     )
 )  # fmt: skip
@@ -54,8 +55,8 @@ _STEMS = {
 }  # fmt: skip
 _CASES = "ий ый его ого ему ому ей ой юю ую яя ая ем ом им ым e er es en em"
 _BEARINGS = (
-    "подшипник подшипника подшипнику подшипником подшипнике опора опоры опору опоре опорой lager lagers lagern wälzlager "
-    "wälzlagers kugellager kugellagers lagerung lagerstelle"
+    "подшипник подшипника подшипнику подшипником подшипнике опора опоры опору опоре опорой lager lagers lagern "
+    "wälzlager wälzlagers kugellager kugellagers lagerung lagerstelle"
 )
 _BESIDE = "под у для на в am auf für beim bei im zum des der das dem"
 
@@ -65,7 +66,8 @@ def _any_of(words: str) -> str:
 
 
 _INFLECTED = re.compile(
-    rf"[ ,]*(?:\b(?:{_any_of(_BESIDE)}) ){{0,2}}\b(?P<stem>{'|'.join(_STEMS)})(?:{_any_of(_CASES)}) (?:{_any_of(_BEARINGS)})\b"
+    rf"[ ,]*(?:\b(?:{_any_of(_BESIDE)}) ){{0,2}}\b(?P<stem>{'|'.join(_STEMS)})(?:{_any_of(_CASES)}) "
+    rf"(?:{_any_of(_BEARINGS)})\b"
 )
 
 
