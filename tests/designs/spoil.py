@@ -175,7 +175,7 @@ def _misspelt(given: Sheet, name: str, row: int) -> None:
 def _near_miss(given: Sheet, name: str, row: int) -> None:
     """One letter too many in the middle of the heading."""
     middle = len(name) // 2
-    given.labels[name] = heading(name).replace(name, name[:middle] + name[middle] + name[middle:])
+    given.labels[name] = heading(name).replace(name, name[:middle] + "q" + name[middle:])
 
 
 def _dropped(given: Sheet, name: str, row: int) -> None:

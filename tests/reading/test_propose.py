@@ -22,7 +22,7 @@ def best(word: str) -> Candidate:
     [
         ("Brng bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
         ("Shft seat diam", "shaft_seat_diameter"),
-        ("Shaft shldr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
+        ("Shaft sholdr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
         ("内圈挡边", "inner_ring_shoulder_diameter"),
     ],
@@ -80,7 +80,7 @@ ODD = {
         "Baugrp.;Lagerst.;Bohr.-Ø d1 [mm];Wellensitz-Ø;Geh.bohrg.;max Drehz. [1/min];rad. Last [N];Schmierg.;Gew.\n"
         "Pumpe;A;6;6 k5;19 H6;9000;25;Fett;1\nPumpe;B;6;6 k5;19 H6;9000;25;Fett;1\n",
         {"Baugrp.": "machine", "Lagerst.": "station", "Geh.bohrg.": "housing_seat_diameter",
-         "max Drehz. [1/min]": "speed_max", "rad. Last [N]": "radial_load", "Schmierg.": "lubrication"},
+         "Schmierg.": "lubrication"},
         {"Bohr.-Ø d1 [mm]": "bore_diameter"},
         ("A", "B"),
     ),
@@ -102,14 +102,14 @@ ODD = {
     "japanese.csv": (
         "設備,軸受位置の名,軸のはめあい部直径(mm),ハウジングのはめあい部直径(mm),最高回転速度[min-1],予圧荷重量[N],潤滑法式\n"
         "主軸,前側,30 js5,55 H6,20000,150,グリース\n主軸,後側,30 js5,55 H6,20000,150,グリース\n",
-        {"予圧荷重量[N]": "preload_force", "軸受位置の名": "station"},
+        {"予圧荷重量[N]": "preload_force"},
         {"潤滑法式": "lubrication"},
         ("前側", "後側"),
     ),
     "case.json": (
         '{"machine": "M", "stations": [{"station": "A", "sftSeat": "4 k5", "hsgSeat": "13 H6", "da": "6 mm",'
         ' "Da": "11 mm", "DA": 3, "lubr": "grease"}]}',
-        {"sftSeat": "shaft_seat_diameter", "lubr": "lubrication"},
+        {"sftSeat": "shaft_seat_diameter"},
         {},
         ("A",),
     ),
