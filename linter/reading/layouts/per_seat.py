@@ -27,6 +27,8 @@ _NEAR = 0.01  # limits of a seat differ by less of its size
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
 
+_OF_RINGS = ("bore_diameter", "outside_diameter", "ring_width")
+
 
 @define(eq=False)
 class _Seats:
@@ -103,8 +105,9 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     if "STATION" not in keys and len(sides) != len(set(sides)):
         return None  # it is not said which shaft and which housing belong together
     headings: dict[tuple[str, int], Heading] = {}
+    of_rings = _of_rings(grid, row, parts, keys.get("STATION"), words)
     for side in {side.side: side for side in parts.values()}.values():
-        of_side = _headings(grid, row, units, side, [part, *keys.values()], words)
+        of_side = _headings(grid, row, units, side, [part, *keys.values()], words) | of_rings
         below = [r for r, s in parts.items() if s.side == side.side]
         headings |= {
             (side.side, column): judged
@@ -113,6 +116,24 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
         }
     unit = next((c for c in range(grid.width) if words.group(grid.text(row, c)) == "UNIT"), None)
     return _Seats(grid, row, part, parts, headings, keys, max(row, units) + 1, unit)
+
+
+def _of_rings(
+    grid: Grid, row: int, parts: dict[int, Side], station: int | None, words: Words
+) -> dict[int, Heading | None]:
+    """Columns of the bearing's own sizes: the same number stands in the rows of shaft and housing of one position."""
+    found: dict[int, Heading | None] = {}
+    named = _filled_down(grid, station, parts) if station is not None else dict.fromkeys(parts, "")
+    for column in range(grid.width):
+        heading = words.heading(grid.text(row, column)) if grid.text(row, column) else None
+        if heading is None or heading.parameter not in _OF_RINGS or heading.aspect != "value":
+            continue
+        stated: dict[str, list[str]] = {}
+        for r in parts:
+            stated.setdefault(named[r], []).append(grid.text(r, column))
+        if all(len(texts) > 1 and len(set(texts)) == 1 and texts[0] for texts in stated.values()):
+            found[column] = heading
+    return found
 
 
 def _keys(

@@ -26,6 +26,9 @@ EVERY, NONE = -1, -2
 _ONLY_STATION = "1"
 #: Names of stations among which two for one position are looked for.
 _MOST_NAMES = 200
+#: A word of Cyrillic letters some of which are Latin look-alikes, and the letters that they stand for.
+_MIXED_WORD = re.compile(r"(?=[^\W\d_]*[\u0400-\u04ff])[^\W\d_]+")
+_CYRILLIC = str.maketrans("aeopcxyABEKMHOPCTX", "аеорсхуАВЕКМНОРСТХ")
 _BETWEEN_WORDS = re.compile(r"[\s_\-./:：]+")
 #: A bearing behind a position in a script that does not part words.
 _BEARING_AT_END = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)$")
@@ -70,7 +73,7 @@ def _spell_alike(found: Found) -> None:
     for name in sorted(names):
         key = fold(name)
         if name != key or key not in spelled:
-            spelled[key] = name
+            spelled[key] = _MIXED_WORD.sub(lambda word: word[0].translate(_CYRILLIC), name)
     if any(key != name for key, name in spelled.items()):
         for block in found.blocks:
             block.stations[:] = [spelled.get(fold(station), station) for station in block.stations]

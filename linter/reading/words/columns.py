@@ -75,7 +75,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
     if may_be and (shown := _designation_or_role(core, heading, cells)):
-        return Heading(shown, station)
+        return Heading(shown, station or _station_beside(label, words))
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     if heading is None:
@@ -121,8 +121,7 @@ def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: W
             return Heading(name)
     if words.groups(label) or not (name := choice_said(label, cells)):
         return None
-    cuts = () if station else station_cuts(fold(label))
-    return Heading(name, station or next((own for _, piece, _ in cuts if (own := words.names.station(piece))), ""))
+    return Heading(name, station or _station_beside(label, words))
 
 
 def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
@@ -166,6 +165,12 @@ def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
         if core in known and (station := words.names.station(piece)):
             return core, station
     return key, ""
+
+
+def _station_beside(label: str, words: Words) -> str:
+    """The station that a heading says beside words that are not known; no letter or number counts."""
+    pieces = (piece for _, piece, _ in station_cuts(fold(label)) if len(piece) > 2)
+    return next((station for piece in pieces if (station := words.names.station(piece))), "")
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
@@ -249,6 +254,7 @@ def judge_columns(
     ]
     mapped = [words.mapped(label) for label in labels]
     _one_designation(labels, headings, result, words)
+    _designation_of_no_position(headings, result)
     _bore_beside_its_tolerance(labels, result, cells, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
@@ -261,6 +267,17 @@ def _one_designation(labels: Sequence[str], before: Sequence[Column], result: li
     """Of several columns of designations of one station the one that its heading names best is read."""
     for station in dict.fromkeys(h.station for h in result if h is not None):
         _one_of(station, labels, before, result, words)
+
+
+def _designation_of_no_position(before: Sequence[Column], result: list[Column]) -> None:
+    """Beside columns of positions one that only its cells explain, and that says no position, is of none."""
+    if not any(h is not None and h.station and h.parameter != "bearing_designation" for h in result):
+        return
+    if any(h is not None and h.parameter == "station" for h in result):
+        return
+    for c, heading in enumerate(result):
+        if before[c] is None and heading is not None and not heading.station:
+            result[c] = None if heading.parameter in ("bearing_designation", "axial_role") else heading
 
 
 def _one_of(station: str, labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:
