@@ -33,7 +33,15 @@ _CODED = (
     ),
     _Coded("duty", frozenset({"operating", "load"}), re.compile(r"[^\W\d]{4,}.*|[^\x00-\x7f]{2,}|S[1-3]", re.I)),
     _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
+    _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
 )
+
+
+#: Concepts beside which a word of the choice is of another thing.
+_OTHERS = {
+    "tolerance_class": frozenset({"shaft", "housing", "seat"}),
+    "ball_material": frozenset({"cage", "shaft", "housing", "seat", "closure", "oil", "lubricant"}),
+}
 
 
 def choice_said(label: str, cells: Sequence[str]) -> str:
@@ -45,6 +53,6 @@ def choice_said(label: str, cells: Sequence[str]) -> str:
         ):
             continue
         said = concepts_said(_CAMEL.sub(" ", label)) if said is None else said
-        if said & coded.said and not (coded.parameter == "tolerance_class" and said & {"shaft", "housing", "seat"}):
+        if said & coded.said and not said & _OTHERS.get(coded.parameter, frozenset()):
             return coded.parameter
     return ""
