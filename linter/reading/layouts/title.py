@@ -101,7 +101,7 @@ def units_said(text: str) -> str:
     for part in (text.strip(" *()[]"), *_PARTS_OF_TEXT.split(text)):
         if sentence := _UNITS_SENTENCE.fullmatch(part.strip(" *:,.")):
             found.add(one_length(sentence["unit"]))
-    if not any(found):
+    if not any(found) and not {"mm", "in"} <= _lengths_named(text):
         parts = (text, *_PARTS_OF_TEXT.split(text), *_CLAUSES.split(text))
         found = {_only_unit(part) for part in parts if _DIMENSIONS.search(part)}
     found.discard("")
@@ -111,10 +111,19 @@ def units_said(text: str) -> str:
 
 def _only_unit(text: str) -> str:
     """The one unit of length that a sentence about dimensions holds; *in* is one at its end alone, ``6 mm`` none."""
+    units = _lengths_in(text)
+    return units[0][0] if len({name for _, name in units}) == 1 else ""
+
+
+def _lengths_in(text: str) -> list[tuple[str, str]]:
+    """Words of a text that are units of length, and those units."""
     words = _ONE_OF_WORDS.findall(text)
     able = [word for k, word in enumerate(words) if len(word) > 1 and (word != "in" or k == len(words) - 1)]
-    units = [(word, unit.name) for word in able if (unit := _unit(word)) is not None and unit.dimension == "length"]
-    return units[0][0] if len({name for _, name in units}) == 1 else ""
+    return [(word, unit.name) for word in able if (unit := _unit(word)) is not None and unit.dimension == "length"]
+
+
+def _lengths_named(text: str) -> set[str]:
+    return {name for _, name in _lengths_in(text)}
 
 
 @frozen(eq=False)

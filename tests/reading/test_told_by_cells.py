@@ -1,0 +1,88 @@
+"""What columns are whose heading says too little: their cells, and what tells rows apart, say it."""
+
+import pytest
+
+from linter.reading import Reading, read_table
+from linter.reading.layouts.title import units_said
+
+SIZES = "bore_diameter,outside_diameter"
+
+
+def read(tmp_path, text: str) -> Reading:
+    path = tmp_path / "table.csv"
+    path.write_text(text, encoding="utf-8")
+    return read_table(path)
+
+
+def keys(reading: Reading) -> list[tuple[str, str]]:
+    return list(zip(reading.stations.text("machine"), reading.stations.text("station"), strict=True))
+
+
+@pytest.mark.parametrize("label", ["Spindle", "Welle", "Albero", "軸", "Variant"])
+def test_a_column_that_keeps_equal_positions_apart_names_the_machine(tmp_path, label):
+    rows = "HSS,A,8,22\nHSS,B,8,22\nLSS,A,10,26\nLSS,B,10,26\n"
+    reading = read(tmp_path, f"{label},Position,{SIZES}\n{rows}")
+    assert keys(reading) == [("HSS", "A"), ("HSS", "B"), ("LSS", "A"), ("LSS", "B")]
+    assert list(reading.stations.number("bore_diameter")) == [8, 8, 10, 10]
+    assert [p.code for p in reading.stations.problems if p.kind == "assumption" and p.parameter == "machine"]
+
+
+@pytest.mark.parametrize("cells", [("x1", "x2", "x3", "x4"), ("HSS", "LSS", "HSS", "LSS"), ("same",) * 4])
+def test_a_column_that_does_not_keep_them_apart_names_no_machine(tmp_path, cells):
+    rows = "".join(f"{c},{s},{d},22\n" for c, s, d in zip(cells, "ABAB", (8, 8, 10, 10), strict=True))
+    reading = read(tmp_path, f"Batch,Position,{SIZES}\n{rows}")
+    assert not {machine for machine, _ in keys(reading)} & set(cells)
+
+
+def test_front_and_front_bearing_are_one_position(tmp_path):
+    text = "Name,Value,Unit\nFront bearing bore,8,mm\nFront shaft seat Ra,0.4,µm\nRear bearing bore,10,mm\n"
+    reading = read(tmp_path, text)
+    assert [station.removesuffix(" bearing") for _, station in keys(reading)] == ["Front", "Rear"]
+    assert reading.stations.known("shaft_seat_roughness").tolist() == [True, False]
+
+
+@pytest.mark.parametrize(
+    ("label", "cells", "parameter"),
+    [
+        ("Function", ("locating", "floating"), "axial_role"), ("Funktion", ("Festlager", "Loslager"), "axial_role"),
+        ("Class of the bearing", ("P5", "P6"), "tolerance_class"), ("Класс точности", ("6", "5"), "tolerance_class"),
+        ("Inner clearance code", ("C3", "C2"), "clearance_class"), ("Kugeln", ("Si3N4", "Stahl"), "ball_material"),
+    ],
+)  # fmt: skip
+def test_choices_are_told_by_their_cells(tmp_path, label, cells, parameter):
+    one, two = cells
+    reading = read(tmp_path, f"machine,station,{SIZES},{label}\nM,A,8,22,{one}\nM,B,8,22,{two}\n")
+    assert reading.stations.known(parameter).all()
+
+
+@pytest.mark.parametrize("label", ["Shaft class", "Seal grade", "Weld quality of housing"])
+def test_a_class_of_another_thing_is_none_of_the_bearing(tmp_path, label):
+    reading = read(tmp_path, f"machine,station,{SIZES},{label}\nM,A,8,22,P5\nM,B,8,22,P6\n")
+    assert label not in {u.parameter for u in reading.understood}
+    stated = [u for u in reading.understood if u.parameter == "tolerance_class"]
+    assert stated == [] or label == "Seal grade"
+
+
+def test_sizes_of_the_bearing_in_rows_of_shaft_and_housing_are_the_bearing_s(tmp_path):
+    rows = "".join(f"{s},25,47,{part}\n" for s in "AB" for part in ("Shaft,25 k5", "Housing,47 H6"))
+    reading = read(tmp_path, f"Position,Bore d [mm],Outside diameter D [mm],Part,Seat diameter [mm]\n{rows}")
+    assert list(reading.stations.number("bore_diameter")) == [25, 25]
+    assert not reading.stations.known("shaft_bore").any()
+
+
+def test_machines_above_the_row_that_heads_positions(tmp_path):
+    text = "Product,,Drive,Drive,Fan,Fan\nProperty,Unit,Left,Right,Left,Right\n"
+    text += "Bore,mm,8,8,10,10\nOutside diameter,mm,22,22,26,26\n"
+    assert keys(read(tmp_path, text)) == [("Drive", "Left"), ("Drive", "Right"), ("Fan", "Left"), ("Fan", "Right")]
+
+
+@pytest.mark.parametrize(
+    ("sentence", "unit"),
+    [
+        ("All dimensions in inches unless noted", "inches"), ("Размеры и допуски формы и расположения в мм", "мм"),
+        ("Quote e tolleranze in mm", "mm"), ("寸法はすべてmm", "mm"), ("Dimensions of the 6 mm pin", ""),
+        ("Maße der Welle in mm, des Gehäuses in Zoll", ""),
+    ],
+)  # fmt: skip
+def test_a_sentence_about_dimensions_states_their_one_unit(sentence, unit):
+    assert units_said(sentence) == unit
