@@ -26,6 +26,7 @@ EVERY, NONE = -1, -2
 _ONLY_STATION = "1"
 #: Names of stations among which two for one position are looked for.
 _MOST_NAMES = 200
+_LONGEST_NAME = 60
 #: A word of Cyrillic letters some of which are Latin look-alikes, and the letters that they stand for.
 _MIXED_WORD = re.compile(r"(?=[^\W\d_]*[\u0400-\u04ff])[^\W\d_]+")
 _CYRILLIC = str.maketrans("aeopcxyABEKMHOPCTX", "аеорсхуАВЕКМНОРСТХ")
@@ -73,7 +74,8 @@ def _spell_alike(found: Found) -> None:
     for name in sorted(names):
         key = fold(name)
         if name != key or key not in spelled:
-            spelled[key] = _MIXED_WORD.sub(lambda word: word[0].translate(_CYRILLIC), name)
+            short = len(name) <= _LONGEST_NAME
+            spelled[key] = _MIXED_WORD.sub(lambda word: word[0].translate(_CYRILLIC), name) if short else name
     if any(key != name for key, name in spelled.items()):
         for block in found.blocks:
             block.stations[:] = [spelled.get(fold(station), station) for station in block.stations]
@@ -85,7 +87,7 @@ def _with_and_without_bearing(found: Found) -> None:
     if not 2 <= len(names) <= _MOST_NAMES:
         return
     said: dict[str, list[str]] = {}
-    for name in names:
+    for name in (name for name in names if len(name) <= _LONGEST_NAME):
         said.setdefault(_without_bearing(name), []).append(name)
     joined = {name: several[0] for key, several in said.items() if key and len(several) > 1 for name in several}
     joined = {name: kept for name, kept in joined.items() if name != kept}

@@ -78,8 +78,11 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return Heading(shown, station or _station_beside(label, words))
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
-    if heading is None:
-        return _by_cells(label, key, cells, words)
+    return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
+
+
+def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:
+    """What a column is whose heading is known, where its cells say another thing."""
     if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station":

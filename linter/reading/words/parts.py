@@ -114,18 +114,18 @@ def named_by_parts(text: str) -> Named | None:
 
 def is_bearing(text: str) -> bool:
     """Whether a word says bearing and nothing else."""
-    return frozenset({"bearing"}) in _of_word(word_key(text)) if text else False
+    return frozenset({"bearing"}) in _of_word(word_key(text)) if 0 < len(text) <= _LONGEST else False
 
 
 def tells_feature(text: str) -> bool:
     """Whether a word is one of the trade for a part or a feature."""
-    return any(_of_word(word_key(text)))
+    return any(_of_word(word_key(text))) if len(text) <= _LONGEST else False
 
 
 def concepts_said(text: str) -> Concepts:
     """Everything that words of the trade in a text may say, whatever else stands there."""
     said: set[str] = set()
-    for word in _words(text):
+    for word in _words(text) if len(text) <= _LONGEST else ():
         found = _of_word(word)
         if not found and _ONE_BY_ONE.search(word):
             found = tuple(c for key, several in _lexicon().items() if len(key) > 1 and key in word for c in several)
@@ -136,7 +136,11 @@ def concepts_said(text: str) -> Concepts:
 def names_place(text: str) -> bool:
     """Whether a word says a bearing, a shaft, a housing or a seat and nothing else."""
     said = {"bearing", "shaft", "housing", "seat"}
-    return any(concepts and concepts <= said for concepts in _of_word(word_key(text))) if text else False
+    return (
+        any(concepts and concepts <= said for concepts in _of_word(word_key(text)))
+        if 0 < len(text) <= _LONGEST
+        else False
+    )
 
 
 def is_bearing_size(text: str) -> bool:
