@@ -86,3 +86,13 @@ def test_machines_above_the_row_that_heads_positions(tmp_path):
 )  # fmt: skip
 def test_a_sentence_about_dimensions_states_their_one_unit(sentence, unit):
     assert units_said(sentence) == unit
+
+
+def test_a_list_of_texts_alone_is_no_size_and_is_told(tmp_path):
+    path = tmp_path / "table.json"
+    seat = '["0.05", "Feder"]'
+    rows = f'{{"bore_diameter": 8, "outside_diameter": 22, "shaft_seat_diameter": {seat}}}'
+    path.write_text(f'{{"M": {{"A": {rows}, "B": {rows}}}}}', encoding="utf-8")
+    reading = read_table(path)
+    assert not reading.stations.known("shaft_seat_diameter").any()
+    assert any("shaft_seat_diameter" in unused.place.pointer for unused in reading.unused)

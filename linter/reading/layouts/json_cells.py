@@ -52,7 +52,7 @@ def _aspects_of(numbers: list[float], aspect: str) -> list[str]:
     """
     if len(numbers) == 1:
         return [""]
-    if not aspect or len(numbers) > 3 or aspect not in ("value", "tolerance"):
+    if not aspect or not 2 <= len(numbers) <= 3 or aspect not in ("value", "tolerance"):
         return []
     first, *rest = numbers
     if len(numbers) == 2 and aspect == "tolerance":
