@@ -63,6 +63,13 @@ def test_a_class_of_another_thing_is_none_of_the_bearing(tmp_path, label):
     assert stated == [] or label == "Seal grade"
 
 
+@pytest.mark.parametrize("label", ["Bearing P/N", "Brg P/N", "P/N", "Lager P"])
+def test_a_letter_beside_a_designation_is_no_position(tmp_path, label):
+    path = tmp_path / "table.json"
+    path.write_text(f'{{"M": {{"A": {{"{label}": "608/C3"}}, "B": {{"{label}": "608/C3"}}}}}}', encoding="utf-8")
+    assert [station for _, station in keys(read_table(path))] in (["A", "B"], ["P"] * (label == "Lager P"))
+
+
 def test_sizes_of_the_bearing_in_rows_of_shaft_and_housing_are_the_bearing_s(tmp_path):
     rows = "".join(f"{s},25,47,{part}\n" for s in "AB" for part in ("Shaft,25 k5", "Housing,47 H6"))
     reading = read(tmp_path, f"Position,Bore d [mm],Outside diameter D [mm],Part,Seat diameter [mm]\n{rows}")

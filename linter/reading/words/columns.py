@@ -75,7 +75,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
     core, station = _without_station(label, key, words) if may_be else (key, "")
     if may_be and (shown := _designation_or_role(core, heading, cells)):
-        return Heading(shown, station or _station_beside(label, words))
+        known = core in KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
+        return Heading(shown, station or ("" if known else _station_beside(label, words)))
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
@@ -172,8 +173,8 @@ def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
 
 def _station_beside(label: str, words: Words) -> str:
     """The station that a heading says beside words that are not known; no letter or number counts."""
-    pieces = (piece for _, piece, _ in station_cuts(fold(label)) if len(piece) > 2)
-    return next((station for piece in pieces if (station := words.names.station(piece))), "")
+    pieces = (piece for _, piece, _ in station_cuts(fold(label)))
+    return next((own for piece in pieces if (own := words.names.station(piece)) and (len(own) > 1 or own > "z")), "")
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
