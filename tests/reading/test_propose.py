@@ -44,6 +44,12 @@ def test_a_doubtful_word_is_never_in_force() -> None:
     assert tomllib.loads(proposal_toml([proposal]))["names"] == {}
 
 
+@pytest.mark.parametrize("word", ["Rotor shoulder Ø", "aft_seat_dia_max", "lager_B", "Rotor seat diameter"])
+def test_a_name_with_a_word_of_its_own_is_never_in_force(word: str) -> None:
+    """One word of two told otherwise is another part, however alike the whole looks."""
+    assert all(candidate.confidence < WRITTEN for p in propose([word], NAMES) for candidate in p.candidates)
+
+
 def test_a_unit_that_does_not_fit_counts_against_a_candidate() -> None:
     assert best("Shft seat diam [mm]").confidence > max(
         (c.confidence for p in propose(["Shft seat diam [kg]"], NAMES) for c in p.candidates), default=0.0

@@ -24,6 +24,8 @@ MOST_CANDIDATES = 3
 LOWEST = 60.0
 #: Confidence from which a proposal is written in force, and the lead it needs over the next candidate.
 WRITTEN, NEARLY = 0.9, 0.03
+#: Likeness (0 to 100) that each word of a name and of the known one needs to a word of the other, to be in force.
+SAME_WORD = 75.0
 #: Most ways to cut one word that are looked at.
 MOST_CORES = 12
 
@@ -162,6 +164,20 @@ def _alike(piece: _Core) -> Iterator[tuple[str, str, float]]:
             yield name, known, likeness * weight
 
 
+def _word_by_word(text: str, known: str) -> bool:
+    """Whether each word of both has its like in the other: ``rotor shoulder`` is no ``outer shoulder``."""
+    from rapidfuzz import fuzz
+
+    one, other = (_plain(t).split() for t in (text, known))
+    if len(one) != len(other):
+        one, other = (["".join(words)] for words in (one, other))
+    return all(
+        max(fuzz.ratio(a, b) for b in there) > SAME_WORD and a[:1] in {b[:1] for b in there}
+        for here, there in ((one, other), (other, one))
+        for a in here
+    )
+
+
 def _scored(name: str, known: str, score: float, piece: _Core, unit: str) -> tuple[float, Candidate]:
     """A candidate with its score: more where the unit fits, less where it does not."""
     wanted = parameter(name).unit
@@ -172,6 +188,8 @@ def _scored(name: str, known: str, score: float, piece: _Core, unit: str) -> tup
         score, reason, fits = min(100.0, score + 3), f"{reason}; the unit {unit} fits", unit
     elif stated:
         score, reason = score - 30, f"{reason}; the unit {unit} does not fit"
+    if (name in ("machine", "station") and piece.station) or not _word_by_word(piece.text, known):
+        score = min(score, 100 * WRITTEN - 1)
     letter = known_unit(place) if place and not unit else None
     if letter and letter.dimension == dimension:  # Prld N
         reason = f"{reason}; {place} can be a unit or a station"
