@@ -21,9 +21,11 @@ UNREAD_SUFFIXES = (
 _LARGEST_LOOKED_AT = 64_000_000
 _OWN_JSON = re.compile(rb'"format": ?"ringseat-[a-z]+"')
 _RESULT = "a result of this program"
-_OWN_TEXT = (
-    (re.compile(rb"<\?xml[^>]*>\s*<testsuites name=\"ringseat: "), "a JUnit report of this program"),
-    (re.compile(rb'\{\s*"(?:\$schema|\$id)":'), "a JSON schema"),
+_OWN_TEXT = ((re.compile(rb"<\?xml[^>]*>\s*<testsuites name=\"ringseat: "), "a JUnit report of this program"),)
+#: A document that begins so is a JSON schema or names the one that it follows.
+_NAMES_SCHEMA = re.compile(rb'\{\s*"(?:\$schema|\$id)":')
+_OF_SCHEMAS = frozenset(
+    ("properties", "patternProperties", "additionalProperties", "$defs", "definitions", "allOf", "anyOf", "oneOf")
 )
 
 
@@ -154,6 +156,8 @@ def _own(path: Path) -> str:
     for beginning, what in _OWN_TEXT:
         if beginning.match(data.lstrip(b"\xef\xbb\xbf \r\n")):
             return what
+    if _NAMES_SCHEMA.match(data.lstrip(b"\xef\xbb\xbf \r\n")) and _is_schema(data):
+        return "a JSON schema"
     if path.suffix.lower() == ".json" and _OWN_JSON.search(data):
         try:
             content = json.loads(data)
@@ -162,6 +166,17 @@ def _own(path: Path) -> str:
         named = str(content.get("format", "")) if isinstance(content, dict) else ""
         return _RESULT if named.startswith("ringseat-") else ""
     return ""
+
+
+def _is_schema(data: bytes) -> bool:
+    """Whether JSON is a schema itself, by its keys, and no document that names the schema that it follows."""
+    try:
+        content = json.loads(data)
+    except (ValueError, RecursionError):
+        return False
+    named = str(content.get("$schema", ""))
+    holds = any(isinstance(value, (dict, list)) for value in content.values())
+    return "json-schema.org" in named or not _OF_SCHEMAS.isdisjoint(content) or not holds
 
 
 def _is_marked_workbook(path: Path) -> bool:

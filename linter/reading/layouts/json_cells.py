@@ -15,7 +15,7 @@ from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import bearing_of_station, feature_beside, of_named_station
 from linter.reading.layouts.json_flat import Unflattened
-from linter.reading.layouts.json_keys import INNER, local
+from linter.reading.layouts.json_keys import INNER, bare, local
 from linter.reading.layouts.json_records import CONTEXT, DIAMETERS, Here, Pile, Shape, has_tolerance, version_of
 from linter.reading.layouts.json_units import StatedUnits
 from linter.reading.layouts.sides import Side, innermost, side_of, within
@@ -162,7 +162,10 @@ class Cells:
             return heading
         heading = self.of_size_before(key, heading, at[:-1])
         text = cell_text(value)
-        if key == "ra" and side_of(here.trail[-1] if here.trail else "") is None:
+        if (
+            self.words.names.split_unit(key)[0] in ("ra", "RA")
+            and side_of(here.trail[-1] if here.trail else "") is None
+        ):
             heading = None  # r_a of a fillet or Ra, where small letters stand for both
         heading = heading_of(key, heading, (text,), self.words) or self._coded(key, value, here)
         return bearing_of_station(self.words, key, heading, text) if here.station else heading
@@ -265,8 +268,8 @@ class Cells:
 
     def beside(self, label: str, key: str, heading: Heading, here: Here) -> Heading | None:
         """Another feature of what an object names, that one of its keys states."""
-        if (beside := feature_beside(self.words, label, local(key))) is not None:
+        if (beside := feature_beside(self.words, label, bare(key))) is not None:
             return beside
-        inner = self.heading(local(key), evolve(here, trail=(*here.trail, label)))
+        inner = self.heading(bare(key), evolve(here, trail=(*here.trail, label)))
         other = inner is not None and inner.entry.level == "station" and inner.parameter != heading.parameter
         return inner if other else None

@@ -16,9 +16,14 @@ from linter.reading.words.headings import Words
 INNER = "\x1f"
 
 
+def bare(key: str) -> str:
+    """A key without the namespace before a colon and the object around it."""
+    return key.rpartition(INNER)[2].rpartition(":")[2].strip()
+
+
 def local(key: str) -> str:
     """A key in small letters, without the namespace before a colon and the object around it."""
-    return key.rpartition(INNER)[2].rpartition(":")[2].strip().casefold()
+    return bare(key).casefold()
 
 
 def part_key(nodes: Sequence[Any]) -> str:

@@ -35,11 +35,14 @@ WITH_TOLERANCE = re.compile(
     re.IGNORECASE,
 )
 # Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
-_CAMEL_UNIT = re.compile(r"(.*[a-z0-9])(Mm|Um|Rpm|DegC|Deg|Kg|MPa|Mpa|Gmm|Percent|Hours)")
 _CAMEL_UNITS = {
-    "Mm": "mm", "Um": "um", "Rpm": "rpm", "DegC": "degC", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa",
-    "Gmm": "g.mm", "Percent": "%", "Hours": "h",
+    "Mm": "mm", "Um": "um", "Microns": "um", "Micron": "um", "Rpm": "rpm", "DegC": "degC", "Celsius": "degC",
+    "DegF": "degF", "Deg": "deg", "Kg": "kg", "MPa": "MPa", "Mpa": "MPa", "GPa": "GPa", "Gpa": "GPa", "Gmm": "g.mm",
+    "Percent": "%", "Pct": "%", "Hours": "h", "Hrs": "h", "Nm": "N.m", "KN": "kN", "Kn": "kN", "Newton": "N",
+    "Newtons": "N", "Inch": "in", "Inches": "in", "In": "in", "Uin": "uin", "Lbf": "lbf", "Lb": "lb", "Lbs": "lb",
+    "NPerMm": "N/mm", "MmPerS": "mm/s", "MmPerSec": "mm/s",
 }  # fmt: skip
+_CAMEL_UNIT = re.compile(rf"(.*[a-z0-9])({'|'.join(sorted(_CAMEL_UNITS, key=len, reverse=True))})")
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
 _UNIT_BEHIND = re.compile(
     r"(.*[^ ,]) (mm|µm|um|inch|in|lbf?|psi|[mµu]in|°F|degF|rpm|r/min"
@@ -86,6 +89,8 @@ _MICRONS = re.compile(r"(?:[ :]|\b(?:in|en|в)\b|単位|单位)*(?:µm|um|мкм
 TWO_SCRIPTS = re.compile(
     r"((?:[^A-Za-z]|[A-Za-z](?![a-z]))*[\u0400-\u9fff][^A-Za-z]*(?: [A-Za-z]{1,2})?)[ /]+([A-Za-z][A-Za-z].*)"
 )
+#: Small words joined by dashes, as keys of documents are.
+_DASHED = re.compile(r"[^\W_]+(?:-[^\W_]+)*-[^\W\d_][^\W_]*")
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
@@ -95,7 +100,7 @@ STATION_PREFIX = re.compile(
     r"|brg[ _.-]+(?=\S{1,2}$)",
     re.IGNORECASE,
 )
-_TEMPERATURE_BEFORE = re.compile(r"[Ttϑ](?:[ _.]+|(?=max|min|amb))(?P<rest>.*\w.*)")
+_TEMPERATURE_BEFORE = re.compile(r"[Ttϑ](?:[ _.]+|(?=[Mm]ax|[Mm]in|[Aa]mb))(?P<rest>.*\w.*)")
 #: Small words that are none of the abbreviations for stations with the same letters (``LA``, ``DE``, ``CA``).
 ARTICLES = frozenset(("la", "le", "de", "da", "di", "as", "los", "las", "les", "des", "al", "am", "an", "im", "in"))
 #: A value behind a colon, whose unit is not that of a name.
@@ -310,7 +315,12 @@ def temperature_spelled_out(name: str, unit: str) -> str:
 
 
 def with_blanks(text: str) -> str:
-    """A name of words that underscores join, with blanks in their place; empty for any other."""
+    """A name joined by underscores with blanks in their place, by dashes (``max-speed-rpm``) with underscores.
+
+    Empty for any other.
+    """
+    if _DASHED.fullmatch(text):
+        return text.replace("-", "_")
     joined = "_" in text and " " not in text and _WORD.search(text) is not None
     return text.replace("_", " ").strip() if joined else ""
 

@@ -12,7 +12,7 @@ from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import is_pair_of_fits, named_by_parts
 
-TEMPERATURE_LETTER = re.compile(r"(.*[^ _])[ _]([CFK])")
+TEMPERATURE_LETTER = re.compile(r"(.*[^ _])(?:[ _]|(?<=[a-z]))([CFK])")
 
 
 @frozen
