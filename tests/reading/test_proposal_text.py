@@ -76,7 +76,7 @@ def uncommented(proposal: str, *starts: str) -> dict:
 
 
 def test_what_accepting_would_change_stands_with_the_values_now_and_then(tmp_path):
-    path = table(tmp_path, "station,Shft dia [mm],Bore,OD\nA,8 h5,8,22\n")
+    path = table(tmp_path, "station,Shatf dia [mm],Bore,OD\nA,8 h5,8,22\n")
     text = proposal_text(path, NAMES, "t.csv")
     assert (
         "Accepted as it stands: 1 value more than are read now (shaft_seat_diameter at B2: not read -> 8 mm h5)" in text

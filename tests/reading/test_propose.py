@@ -20,8 +20,8 @@ def best(word: str) -> Candidate:
 @pytest.mark.parametrize(
     ("word", "parameter"),
     [
-        ("Brng bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
-        ("Shft seat diam", "shaft_seat_diameter"),
+        ("Baering bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
+        ("Shatf seat diam", "shaft_seat_diameter"),
         ("Shaft sholdr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Pre-load force [N]", "preload_force"),
         ("内圈挡边", "inner_ring_shoulder_diameter"),
@@ -51,15 +51,15 @@ def test_a_name_with_a_word_of_its_own_is_never_in_force(word: str) -> None:
 
 
 def test_a_unit_that_does_not_fit_counts_against_a_candidate() -> None:
-    assert best("Shft seat diam [mm]").confidence > max(
-        (c.confidence for p in propose(["Shft seat diam [kg]"], NAMES) for c in p.candidates), default=0.0
+    assert best("Shatf seat diam [mm]").confidence > max(
+        (c.confidence for p in propose(["Shatf seat diam [kg]"], NAMES) for c in p.candidates), default=0.0
     )
 
 
 def test_aspect_station_and_unit_are_carried_into_the_mapping() -> None:
-    text = proposal_toml(propose(["Shft seat diam A upper [µm]"], NAMES), "table.csv")
+    text = proposal_toml(propose(["Shatf seat diam A upper [µm]"], NAMES), "table.csv")
     names = Names(parse_mapping(tomllib.loads(text), "proposal"))
-    assert names.find("Shft seat diam A upper [µm]") == Match("shaft_seat_diameter", "A", "µm", "upper", mapped=True)
+    assert names.find("Shatf seat diam A upper [µm]") == Match("shaft_seat_diameter", "A", "µm", "upper", mapped=True)
 
 
 def test_every_candidate_stands_in_the_text() -> None:
@@ -91,10 +91,10 @@ ODD = {
         ("A", "B"),
     ),
     "english.csv": (
-        "Rotor,Brng,Shft dia (in),Hsg bor dia (in),Brg OD (in),brg wdth (in),Spd RPM,Rad ld lbf,Prld N\n"
+        "Rotor,Brng,Shatf dia (in),Hsg bor dia (in),Brg OD (in),brg witdh (in),Spd RPM,Rad ld lbf,Prld N\n"
         "R1,DE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\nR1,NDE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\n",
-        {"Brng": "station", "Shft dia (in)": "shaft_seat_diameter", "Hsg bor dia (in)": "housing_seat_diameter",
-         "brg wdth (in)": "ring_width", "Rad ld lbf": "radial_load"},
+        {"Brng": "station", "Shatf dia (in)": "shaft_seat_diameter", "Hsg bor dia (in)": "housing_seat_diameter",
+         "brg witdh (in)": "ring_width", "Rad ld lbf": "radial_load"},
         {"Prld N": "preload_force"},
         ("DE", "NDE"),
     ),

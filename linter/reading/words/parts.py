@@ -42,8 +42,8 @@ _SAYS_NOTHING = (
     "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference",
 )  # fmt: skip
 
-#: A word that a full stop cuts short (``Шерох. вала``, ``Largh. sede``); names that underscores join cut any word.
-_CUT_SHORT = re.compile(r"[^\W\d_]{4,}(?=\.)")
+#: A word written without its vowels (``jrnl``, ``shldr``).
+_CONSONANTS = re.compile(r"[bcdfghjklmnpqrstvwxyz]{3,}")
 _BOTH = re.compile(r"[/&+]")  # between two parts that are both meant
 
 Concepts = frozenset[str]
@@ -166,7 +166,7 @@ def part_of_size(text: str) -> str:
     words = _words(text)
     if not 2 <= len(words) <= _MOST_WORDS:
         return ""
-    read = [said for said, unknown in islice(_readings(words, _cut_short(text)), _MOST_READINGS) if not unknown]
+    read = [said for said, unknown in islice(_readings(words), _MOST_READINGS) if not unknown]
     said = {group for group, word in (("UPPER", "upper"), ("LOWER", "lower")) if {word, "tolerance"} in read}
     return said.pop() if len(said) == 1 else ""
 
@@ -199,8 +199,7 @@ def _named(text: str) -> Named | None:
     if not words or len(words) > 12:
         return None
     found: set[Named] = set()
-    short = _cut_short(text)
-    for concepts, unknown in islice(_readings(words, short), _MOST_READINGS):
+    for concepts, unknown in islice(_readings(words), _MOST_READINGS):
         found |= _of_concepts(concepts, unknown)
     return found.pop() if len(found) == 1 else None
 
@@ -245,22 +244,31 @@ def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
     return meaning.required <= concepts and concepts - meaning.required <= meaning.optional
 
 
-def _cut_short(text: str) -> Concepts:
-    """Keys of the words of a name that may be cut short."""
-    words = text.split("_") if "_" in text and " " not in text else _CUT_SHORT.findall(text)
-    return frozenset(word_key(word) for word in words if len(word) > _SHORTEST_PIECE)
-
-
 @cache
 def _of_shortened(word: str) -> tuple[Concepts, ...]:
-    """What a word cut short says: what all the words that begin so have in common, if it is no station (``front``)."""
-    if word in dictionary().stations:
+    """What a word cut short or without its vowels says, if it is no station (``front``).
+
+    It is what all the words that it may stand for have in common.
+    """
+    if len(word) < _SHORTEST_PIECE or not word.isalpha() or _ONE_BY_ONE.search(word) or word in dictionary().stations:
         return ()
-    longer = [set(said) for key, said in _lexicon().items() if key.startswith(word) and " " not in key]
+    longer = [set(said) for key, said in _lexicon().items() if len(word) > 3 and key.startswith(word) and " " not in key]
+    if not longer and _CONSONANTS.fullmatch(word):
+        longer = [set(said) for said in _without_vowels().get(word, ())]
     return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()
 
 
-def _readings(words: tuple[str, ...], short: Concepts = frozenset()) -> Iterator[tuple[Concepts, Concepts]]:
+@cache
+def _without_vowels() -> dict[str, list[tuple[Concepts, ...]]]:
+    """Consonants of a word to what the words that have them say."""
+    found: dict[str, list[tuple[Concepts, ...]]] = {}
+    for key, said in _lexicon().items():
+        if key.isascii() and key.isalpha() and key[0] not in "aeiou":
+            found.setdefault(re.sub("[aeiou]", "", key), []).append(said)
+    return found
+
+
+def _readings(words: tuple[str, ...]) -> Iterator[tuple[Concepts, Concepts]]:
     """Ways to understand the words: concepts, and words left that may be a symbol (the last one, or one letter)."""
     if not words:
         yield frozenset(), frozenset()
@@ -269,11 +277,11 @@ def _readings(words: tuple[str, ...], short: Concepts = frozenset()) -> Iterator
     for count in range(min(len(words), _MOST_WORDS), 0, -1):
         term = " ".join(words[:count])
         choices = lexicon.get(term) if count > 1 else _of_word(term)
-        if not choices and count == 1 and term in short:
+        if not choices and count == 1:
             choices = _of_shortened(term)
         if not choices:
             continue
-        after = list(islice(_readings(words[count:], short), _MOST_READINGS))
+        after = list(islice(_readings(words[count:]), _MOST_READINGS))
         for chosen, (concepts, unknown) in product(choices, after):
             yield chosen | concepts, unknown
         if count > 1:
@@ -281,7 +289,7 @@ def _readings(words: tuple[str, ...], short: Concepts = frozenset()) -> Iterator
     if len(words[0]) <= 4 and words[0].isascii():
         if words[0] == "d" and len(words) == 1:
             yield frozenset({"diameter"}), frozenset()  # Outside D
-        for concepts, unknown in islice(_readings(words[1:], short), _MOST_READINGS):
+        for concepts, unknown in islice(_readings(words[1:]), _MOST_READINGS):
             if not unknown:
                 yield concepts, frozenset({words[0]})
 
@@ -302,6 +310,8 @@ def _of_word(word: str) -> tuple[Concepts, ...]:
         rest = _of_word(tail) if len(tail) >= shortest else ()
         if not rest and tail[:1] in "sn" and len(tail) > shortest:
             rest = _of_word(tail[1:])
+        if not rest and shortest > 1 and len(tail) > _SHORTEST_PIECE:
+            rest = _of_shortened(tail) or (_of_shortened(tail[1:]) if tail[0] in "sn" else ())
         if rest:
             return tuple(dict.fromkeys(a | b for a, b in product(lexicon[head], rest)))
     return ()
