@@ -252,7 +252,8 @@ def _of_shortened(word: str) -> tuple[Concepts, ...]:
     """
     if len(word) < _SHORTEST_PIECE or not word.isalpha() or _ONE_BY_ONE.search(word) or word in dictionary().stations:
         return ()
-    longer = [set(said) for key, said in _lexicon().items() if len(word) > 3 and key.startswith(word) and " " not in key]
+    longs = _lexicon().items() if len(word) > _SHORTEST_PIECE else ()
+    longer = [set(said) for key, said in longs if key.startswith(word) and " " not in key]
     if not longer and _CONSONANTS.fullmatch(word):
         longer = [set(said) for said in _without_vowels().get(word, ())]
     return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()
