@@ -8,9 +8,10 @@ two parameters.
 """
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator
 from functools import cache
-from itertools import islice, product
+from itertools import islice, product, takewhile
 from pathlib import Path
 
 from attrs import frozen
@@ -252,11 +253,19 @@ def _of_shortened(word: str) -> tuple[Concepts, ...]:
     """
     if len(word) < _SHORTEST_PIECE or not word.isalpha() or _ONE_BY_ONE.search(word) or word in dictionary().stations:
         return ()
-    longs = _lexicon().items() if len(word) > _SHORTEST_PIECE else ()
-    longer = [set(said) for key, said in longs if key.startswith(word) and " " not in key]
+    longer: list[set[Concepts]] = []
+    if len(word) > _SHORTEST_PIECE:
+        keys = _single_words()
+        begin_so = takewhile(lambda key: key.startswith(word), islice(keys, bisect_left(keys, word), None))
+        longer = [set(_lexicon()[key]) for key in begin_so]
     if not longer and _CONSONANTS.fullmatch(word):
         longer = [set(said) for said in _without_vowels().get(word, ())]
     return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()
+
+
+@cache
+def _single_words() -> tuple[str, ...]:
+    return tuple(sorted(key for key in _lexicon() if " " not in key))
 
 
 @cache
