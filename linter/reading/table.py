@@ -23,6 +23,7 @@ from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.layouts.together import take_apart
+from linter.reading.layouts.unit_by_sizes import unit_by_sizes
 from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
 from linter.reading.settling.stations import Resolver
@@ -190,6 +191,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
     take_apart(found, source.file)
+    unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     tell_unheaded_rows(found)
     if seen is not None:

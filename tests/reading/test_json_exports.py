@@ -57,3 +57,69 @@ def test_features_beside_the_nominal_of_a_part(tmp_path, key):
     stations = read(tmp_path, {"machine": "M", "stations": ends})
     assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
     assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]
+
+
+SEATS = {
+    "deviations": {"journal": {"diameter": 4.0, "tolerance": {"plus": 0, "minus": -0.005}},
+                   "bore": {"diameter": 13.0, "tolerance": {"plus": 0.008, "minus": 0}}},
+    "limits": {"journalDia": {"min": 3.995, "max": 4.0}, "boreDia": {"min": 13.0, "max": 13.008}},
+    "class": {"shaftSeat": {"nom": 4, "fit": "h5"}, "bore": {"nom": 13, "fit": "H5"}},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("form", list(SEATS))
+def test_the_bore_beside_the_seat_of_the_shaft_is_that_of_the_housing(tmp_path, form):
+    """The bearing's sizes show the unit: 624 has a bore of 4 mm and an outside diameter of 13 mm."""
+    ends = {name: {"bearing": "624-2Z", **SEATS[form]} for name in ("front", "rear")}
+    stations = read(tmp_path, {"machine": "M", "bearings": ends})
+    for name, low, high in (("shaft", 3.995, 4.0), ("housing", 13.0, 13.008)):
+        size = stations.size(f"{name}_seat_diameter")
+        assert (size.nominal + size.lower).tolist() == pytest.approx([low, low])
+        assert (size.nominal + size.upper).tolist() == pytest.approx([high, high])
+    assert stations.number("bore_diameter").tolist() == [4, 4]
+
+
+def test_deviations_of_the_ring_itself_are_no_bore(tmp_path):
+    ring = {"bore": {"nominal": 17, "upper": 0, "lower": -0.008}, "od": 40}
+    ends = [{"position": p, "bearing": ring, "shaft_seat_mm": "17 k5"} for p in ("front", "rear")]
+    stations = read(tmp_path, {"machine": "M", "units": "mm", "stations": ends})
+    assert stations.number("bore_diameter").tolist() == [17, 17]
+    assert "housing_seat_diameter" not in stations.toleranced
+
+
+@pytest.mark.parametrize("over", ["speed", "Drehzahl", "vitesse"])
+def test_a_limit_inside_an_object_names_its_value_with_the_key_around_it(tmp_path, over):
+    document = {
+        "machine": "M", over: {"max": 3600, "unit": "rpm"}, "temperature": {"min": -10, "max": 90, "unit": "degC"},
+        "stations": [{"station": "A", "bearing": "6203-2Z"}],
+    }  # fmt: skip
+    stations = read(tmp_path, document)
+    assert stations.number("speed_max").tolist() == [3600]
+    assert stations.number("temperature_min").tolist() == [-10]
+    assert stations.number("temperature_max").tolist() == [90]
+
+
+@pytest.mark.parametrize("ends", [("oben", "unten"), ("upper", "lower"), ("上", "下")])
+def test_positions_whose_keys_may_say_a_part_of_a_size(tmp_path, ends):
+    about = {"Lager": "6203-2Z", "Passung Innenring": "17 k5", "Radiallast": "2 kN"}
+    stations = read(tmp_path, {"Maschine": "M", "Lagerstellen": dict.fromkeys(ends, about)})
+    assert stations.text("station").tolist() == list(ends)
+    assert stations.number("radial_load").tolist() == [2000, 2000]
+
+
+@pytest.mark.parametrize(("one", "other"), [("frDE_N", "frNDE_N"), ("Fr_A", "Fr_B"), ("FrFront", "FrRear")])
+def test_positions_right_behind_a_symbol(tmp_path, one, other):
+    stations = read(tmp_path, {"machine": "M", one: 800, other: 520})
+    assert sorted(stations.number("radial_load").tolist()) == [520, 800]
+
+
+@pytest.mark.parametrize(
+    ("fit", "unit", "expected"),
+    [(17, "", 17.0), (0.6693, "", 0.6693 * 25.4), (19.0, "", None), (17, "mm", 17.0)],
+)
+def test_sizes_without_a_unit_by_the_bearing_beside_them(tmp_path, fit, unit, expected):
+    about = {"bearing": "6203-2Z", "shaft seat" + (f" [{unit}]" if unit else ""): fit}
+    stations = read(tmp_path, {"machine": "M", "stations": [{"station": "A", **about}]})
+    size = stations.toleranced.get("shaft_seat_diameter")
+    stated = None if size is None or size.nominal[0] != size.nominal[0] else float(size.nominal[0])
+    assert stated == pytest.approx(expected) if expected else stated is None

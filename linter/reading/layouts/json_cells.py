@@ -16,14 +16,24 @@ from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import bearing_of_station, feature_beside, of_named_station
 from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, bare, local
-from linter.reading.layouts.json_records import CONTEXT, DIAMETERS, Here, Pile, Shape, has_tolerance, version_of
-from linter.reading.layouts.json_units import StatedUnits
+from linter.reading.layouts.json_records import (
+    CONTEXT,
+    DIAMETERS,
+    Here,
+    Pile,
+    Shape,
+    aspect_of,
+    has_tolerance,
+    version_of,
+)
+from linter.reading.layouts.json_units import StatedUnits, says_unit, with_unit
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.parts import is_bearing
 
 Path = tuple[str | int, ...]
@@ -37,6 +47,8 @@ _SMALL_UNITS = {
 _SMALL_UNIT = re.compile(r"(.+?)_(" + "|".join(_SMALL_UNITS) + ")")
 #: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
 _CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
+#: Numbers that no word of their name says to be a largest one.
+_LARGEST = ("limiting_speed", "reference_speed")
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
 _MOST_LISTED = 5
 #: Limits of a size lie as near to each other, as a share of it, and deviations are as small (common practice: far more
@@ -62,6 +74,12 @@ def _aspects_of(numbers: list[float], aspect: str) -> list[str]:
     if len(numbers) == 3 and aspect == "value" and first > 0 and max(map(abs, rest)) <= _NEAR * first:
         return ["", "upper", "lower"] if rest[0] >= rest[1] else ["", "lower", "upper"]
     return []
+
+
+def _is_limit(name: str, aspect: str) -> bool:
+    """Whether a parameter is itself a largest or a smallest value."""
+    word, always = ("max", IS_LARGEST) if aspect == "max" else ("min", IS_SMALLEST)
+    return name.endswith((*always, f"_{word}")) or (aspect == "max" and name in _LARGEST)
 
 
 @define(eq=False)
@@ -228,13 +246,47 @@ class Cells:
             label, aspect = f"{label} ±", "tolerance"
         elif aspect == "tolerance" and not toleranced:
             aspect = "value"
-        if aspect == "tolerance" and not toleranced:
+        if not toleranced and aspect in ("upper", "lower", "tolerance"):
             self.unused(label, value, at, "no tolerance belongs to it")
+            return
+        if not toleranced and aspect in ("max", "min") and not _is_limit(heading.parameter, aspect):
+            limit = self._limit_of(label, key)
+            if limit is None:
+                self.unused(f"{label} {key}", value, at, "no limits belong to it")
+            else:
+                self.cell(evolve(limit, station=heading.station, unit=unit), f"{label} {key}", value, at, here)
             return
         aspect = heading.aspect if aspect == "value" else aspect
         version = version_of(key) or heading.version
         traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit, version)
         self.cell(traits, f"{label} {key}" if "minus" in local(key) else label, value, at, here)
+
+    def _limit_of(self, label: str, key: str) -> Heading | None:
+        """What a name and a word for a limit of it name together, where that is a number of its own."""
+        if aspect_of(key)[0] not in ("max", "min"):
+            return None
+        heading = self.words.heading(f"{label} {bare(key)}")
+        return heading if heading is not None and heading.entry.kind == "number" and heading.aspect == "value" else None
+
+    def without_name(self, key: str, value: dict[str, Any], main: str, at: Path, here: Here) -> None:
+        """Parts of a value under a key that is not known; a limit with it may name a value (``speed: {max}``)."""
+        unit = next((cell_text(cell) for part, cell in value.items() if says_unit(part)), "")
+        for part, cell in value.items():
+            if says_unit(part):
+                continue
+            name = key if part == main else f"{key} {part}"
+            if (limit := self._limit_of(key, part)) is not None:
+                self.cell(with_unit(limit, aspect_of(part)[1] or unit or here.unit), name, cell, (*at, part), here)
+            else:
+                self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")
+
+    def tolerance_of_size(self, key: str, value: dict[str, Any], at: Path, here: Here) -> bool:
+        """Read the tolerance, as an object, of the size right before it in the same object; false for another."""
+        before, size = self.size
+        if size is None or before != at[:-1] or aspect_of(key)[0] != "tolerance" or not has_tolerance(value):
+            return False
+        self.parts(with_unit(evolve(size, aspect="tolerance"), here.unit), key, value, at, here)
+        return True
 
     def _inner(self, heading: Heading, label: str, value: Any, at: Path, here: Here, aspect: str) -> bool:
         """Read an object or list of parts of a value in another (``tolerance: {upper, lower}``); false for others."""

@@ -20,10 +20,12 @@ from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.own_stations import is_no_position
-from linter.reading.words.parts import tells_feature
+from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 
 #: Parameters that positions state alike, at least.
 _ENOUGH = 2
+#: Words of a layout that say a place in a machine as well.
+_OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
 #: Keys of the name of an object (common practice).
@@ -86,6 +88,8 @@ class Groups:
             quantity = isinstance(value, dict) and any(map(self.is_aspect, value))
             if named and (quantity or not isinstance(value, (dict, list))):
                 yield named
+            elif isinstance(value, str) and _is_designation(key, value):
+                yield "bearing_designation"
             elif isinstance(value, (dict, list)):
                 yield from self.stated(value, side_of(key) or side)
 
@@ -146,7 +150,11 @@ class Groups:
         if heading is not None and heading.parameter not in ("machine", "station"):
             return False
         parts = all(map(tells_feature, word_key(key).split()))  # inner ring
-        return not (parts or side_of(key) or is_use(key) or self.is_aspect(key) or self.words.groups(key))
+        groups = set(self.words.groups(key))
+        said = groups | {concept.upper() for concept in concepts_said(key)}
+        if said and said <= _OVER_ANOTHER and len(self.stated(value)) >= _ENOUGH:
+            return True  # oben, lower: places, where more than a part of one value stands there
+        return not (parts or side_of(key) or is_use(key) or self.is_aspect(key) or groups)
 
     def of_items(self, nodes: list[Any]) -> Group:
         """Whether the items of a list are positions or machines, and which key tells their names."""
@@ -186,8 +194,15 @@ class Groups:
         """The key that holds the name of an object that holds positions, where no key says machine; or empty."""
         if key_text(node, "machine", self.words)[1] or not self.holds_positions(node) or self._is_group(node):
             return ""
-        called = [k for k, v in node.items() if isinstance(v, str) and v.strip() and local(k) in _CALLED]
+        texts = [key for key, value in node.items() if isinstance(value, str) and value.strip()]
+        called = [key for key in texts if local(key) in _CALLED or self._names_machine(key)]
         return called[0] if called else ""
+
+    def _names_machine(self, key: str) -> bool:
+        """Whether a key says the name of a machine (``project-name``)."""
+        of, _, name = word_key(local(key) if "-" in key else key).rpartition(" ")
+        heading = self.words.heading(of) if name in _CALLED else None
+        return heading is not None and heading.parameter == "machine"
 
     def _is_group(self, node: dict[str, Any]) -> bool:
         """Whether an object names its position itself."""
@@ -234,6 +249,11 @@ def unwrapped(nodes: list[Any]) -> tuple[list[Any], tuple[str, ...]]:
     if len(nodes) < 2 or len(key) != 1 or not all(isinstance(node[key[0]], dict) for node in nodes):
         return nodes, ()
     return [node[key[0]] for node in nodes], key
+
+
+def _is_designation(key: str, text: str) -> bool:
+    """Whether a text designates a bearing beyond doubt, or may below a word for one."""
+    return designation_strength(text) in (("certain", "possible") if is_bearing(key) else ("certain",))
 
 
 def _is_name(key: str) -> bool:

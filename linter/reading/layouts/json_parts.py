@@ -1,6 +1,6 @@
-"""Objects inside a position under keys that nothing is known of: the shaft or the housing, as their size shows."""
+"""Objects inside a position whose key does not say of which part they are: that of shaft or housing, as more shows."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from linter.model.places import Place
@@ -8,11 +8,12 @@ from linter.model.stations import Problem
 from linter.reading.cells.numbers import Number, read_number
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
+from linter.reading.layouts.json_records import aspect_of
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Words
-from linter.reading.words.parts import is_bearing
+from linter.reading.words.parts import concepts_said, is_bearing
 
 #: A seat is as large as its ring, within this share of it (common practice: far more than any fit).
 _SAME = 0.005
@@ -39,6 +40,41 @@ def parts_by_size(node: dict[str, Any], words: Words) -> dict[str, str]:
         if len(keys) == 1:
             found[keys[0]] = part
     return found
+
+
+def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -> frozenset[str]:
+    """Keys of an object that hold the bore of the housing: a bore as an object, beside the seat on the shaft.
+
+    A bore inside the bearing, or whose key says ring or bearing, is the ring's. Without a seat of the shaft beside it
+    its deviations tell: those of a ring never lie above its nominal (ISO 492).
+    """
+    keys = [key for key, value in node.items() if isinstance(value, (dict, list)) and _is_bore(key, words)]
+    sides = [side.side for word in trail if (side := side_of(word)) is not None]
+    if len(keys) != 1 or sides[-1:] == ["bearing"] or any(map(is_bearing, trail)):
+        return frozenset()
+    beside = [words.heading(key) for key in node]
+    has_shaft = any(h is not None and h.parameter == "shaft_seat_diameter" for h in beside) or any(
+        (side := side_of(key)) is not None and side.side == "shaft" for key in node
+    )
+    has_housing = any((side := side_of(key)) is not None and side.side == "housing" for key in node)
+    above = any(aspect == "upper" and number > 0 for aspect, number in _stated(node[keys[0]]))
+    return frozenset(keys) if (has_shaft and not has_housing) or above else frozenset()
+
+
+def _is_bore(key: str, words: Words) -> bool:
+    heading = words.heading(key)
+    said = concepts_said(words.names.split_unit(key)[0])
+    plain = heading is not None and heading.parameter == "bore_diameter" and heading.aspect == "value"
+    return plain and not said & {"bearing", "inner", "ring", "inner_ring"} and key.casefold() not in ("d", "id")
+
+
+def _stated(value: Any) -> Iterator[tuple[str, float]]:
+    """Parts of a value and their numbers, in objects inside it too."""
+    for key, part in value.items() if isinstance(value, dict) else ():
+        if isinstance(part, (int, float)) and not isinstance(part, bool):
+            yield aspect_of(key)[0], float(part)
+        elif isinstance(part, dict):
+            yield from _stated(part)
 
 
 def _bearings(key: str, value: Any, words: Words) -> Iterator[tuple[float, float]]:

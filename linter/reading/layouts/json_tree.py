@@ -14,7 +14,7 @@ from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, unwrapped
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
-from linter.reading.layouts.json_parts import assumed_part, parts_by_size
+from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
 from linter.reading.layouts.json_records import (
     CALLED,
     Here,
@@ -176,6 +176,7 @@ class _Walk(Cells):
         group = self._keyed(node, path, here)
         letters = () if group.members else json_keys.letters_of_stations(node)
         parts = {} if group.members else parts_by_size(node, self.words)
+        bores = bores_of_housing(node, self.words, here.trail)
         for key, value in node.items():
             at = (*path, key)
             if at in self.taken:
@@ -189,6 +190,9 @@ class _Walk(Cells):
             elif key in parts:
                 self.found.problems.append(assumed_part(self.place(at), key, parts[key]))
                 self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))
+            elif key in bores and (bore := self._meant(key, value, here, at)) is not None:
+                seat = evolve(bore, parameter="housing_seat_diameter", own_unit=False)
+                self._known(seat, key, value, at, evolve(here, trail=(*here.trail, "housing")))
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
@@ -243,17 +247,27 @@ class _Walk(Cells):
             self.results.append((value, at))
         elif word in _MACHINES or (word in _STATIONS and not here.station):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
-        elif (heading := self._meant(key, value, here, at)) is not None and not isinstance(value, list):
-            self._value(heading, key, value, at, here)
-        elif heading is not None and isinstance(value, list) and self.listed(heading, key, value, at, here):
+        elif (heading := self._meant(key, value, here, at)) is not None and self._known(heading, key, value, at, here):
+            return
+        elif isinstance(value, dict) and self.tolerance_of_size(key, value, at, here):
             self.layout("JSON, nested")
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
-            self._unknown(key, value, at)
+            self.without_name(key, value, self._value_key(value), at, here)
         elif isinstance(value, (dict, list)):
             trail = here.trail if word in _PARAMETERS else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
         else:
             self.unused(key, value, at, self.words.why(key) or "the name is not recognised")
+
+    def _known(self, heading: Heading, key: str, value: Any, at: Path, here: Here) -> bool:
+        """Read what stands under a key that is known; false for a list that is none of one value."""
+        if not isinstance(value, list):
+            self._value(heading, key, value, at, here)
+        elif self.listed(heading, key, value, at, here):
+            self.layout("JSON, nested")
+        else:
+            return False
+        return True
 
     def _meant(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, by its scalar or by that inside its object of value and unit too."""
@@ -283,13 +297,6 @@ class _Walk(Cells):
             return pair.value
         keys = [key for key in value if aspect_of(key)[0] == "value"]
         return keys[0] if len(keys) == 1 else ""
-
-    def _unknown(self, key: str, value: dict[str, Any], at: Path) -> None:
-        """A value with its unit and tolerance under a key that is not known."""
-        for part, cell in value.items():
-            if not says_unit(part):
-                name = key if part == self._value_key(value) else f"{key} {part}"
-                self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")
 
     def _is_quantity(self, value: dict[str, Any], key: str, here: Here) -> bool:
         """Whether an object holds a value, its unit and its tolerance and nothing else, none named with its key."""

@@ -57,6 +57,9 @@ _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
 #: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
 _SMALL_LETTER = re.compile(r"[a-h]")
 
+#: A symbol of two letters and a capital, which no part of it can be (``Fr B``, ``FaA``); no letter of a unit.
+_SYMBOL_AND_CAPITAL = re.compile(r"[A-Za-z][a-z][ _.]?[A-EGHIJL-MO-QS-Z]")
+
 
 @frozen
 class Names:
@@ -212,7 +215,8 @@ class Names:
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
         whole: list[tuple[str, str | None]] = [(core, None)]
-        ways = [*self._stationed(core), *whole] if holds_a_capital(core) else [*whole, *self._stationed(core)]
+        capital = holds_a_capital(core) or _SYMBOL_AND_CAPITAL.fullmatch(core)
+        ways = [*self._stationed(core), *whole] if capital else [*whole, *self._stationed(core)]
         for rest, station in ways:
             match = together(rest) or named(rest)
             if match is None:
@@ -235,7 +239,8 @@ class Names:
                 yield bracket[1], station
             return
         for rest, piece, _ in station_cuts(text):
-            if (len(rest) <= 3 and rest.isascii()) or is_article(piece, text):
+            symbol = len(rest) == 2 and named(rest) is not None  # Fr A
+            if (len(rest) <= 3 and rest.isascii() and not symbol) or is_article(piece, text):
                 continue
             if (station := self.station(piece)) and not self._is_part_of_size(text, piece):
                 yield rest, station

@@ -1,0 +1,103 @@
+"""The unit of sizes that carry none, by the bearing that is designated beside them.
+
+A designation has one bore and one outside diameter (ISO 15). A seat or ring beside it whose figure is that diameter in
+mm is stated in mm, and one whose figure is it in inches is stated in inches; no other unit comes near.
+"""
+
+import re
+from collections.abc import Iterator
+
+from attrs import evolve
+
+from linter.model.stations import Problem
+from linter.model.vocabulary import parameter
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import cell_text
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.designations import read_designation
+
+_RINGS = {
+    "bore_diameter": "bore_diameter", "shaft_seat_diameter": "bore_diameter",
+    "outside_diameter": "outside_diameter", "housing_seat_diameter": "outside_diameter",
+}  # fmt: skip
+_FIGURE = re.compile(r"\s*[Ø⌀ø]?\s*(\d*[.,]?\d+)(?![\d.,])\s*(?:(?:JS|js|[A-Za-z])\d.*|[+\-±(].*)?")
+#: A seat is within this share of its ring (common practice: far more than any fit).
+_SAME = 0.01
+_INCH = 25.4
+_MOST_ROWS = 2000
+#: Sizes that lie between those of a seat and a ring: figures beyond are in another unit, or a form tolerance in µm.
+_OF_SIZES = ("_diameter", "_width", "_radius", "_chamfer", "bearing_span")
+#: Limits of form and run-out in mm (common practice).
+_MOST_FORM = 0.2
+
+
+def unit_by_sizes(found: Found, file: str) -> None:
+    """Give the lengths of a table without a unit the one that the designations in it show; told as an assumption."""
+    designated = _designated(found)
+    for block in found.blocks if designated else ():
+        if block.length_unit or any(s.unit and known_unit(s.unit) for s in block.strips if _is_length(s)):
+            continue
+        votes = set(_votes(block, designated))
+        unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
+        strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
+        changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit]
+        if not changed:
+            continue
+        first = strips[changed[0]]
+        place, expected = first.place(file, 0), "a length with its unit"
+        message = (
+            f"{place}: lengths stand without a unit; {unit} is taken, as the seats and rings have the diameters of the "
+            f"bearings in it; expected {expected}."
+        )
+        read = visible(cell_text(first.cells[0]))
+        found.problems.append(
+            Problem("assumption", None, first.parameter, place, read, expected, message, "length-unit")
+        )
+        block.strips[:] = strips
+
+
+def _designated(found: Found) -> dict[tuple[str, str, str], float]:
+    """Bore and outside diameter in mm of the bearings designated, by machine, station and parameter."""
+    sizes: dict[tuple[str, str, str], float] = {}
+    for block in found.blocks:
+        for strip in (s for s in block.strips if s.parameter == "bearing_designation" and s.aspect == "value"):
+            for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+                derived = read_designation(cell_text(cell)).derived
+                for name in ("bore_diameter", "outside_diameter"):
+                    if name in derived:
+                        key = (block.machines[row], block.stations[row], name)
+                        sizes[key] = float(derived[name].value)
+    return sizes
+
+
+def _is_length(strip: Strip) -> bool:
+    return parameter(strip.parameter).unit == "mm"
+
+
+def _votes(block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:
+    """The unit in which each seat and ring has the diameter of its bearing; ``other`` where it has it in neither."""
+    for strip in block.strips:
+        ring = _RINGS.get(strip.parameter)
+        if ring is None or strip.aspect not in ("value", "min", "max") or strip.own_unit:
+            continue
+        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+            size = designated.get((block.machines[row], block.stations[row], ring))
+            figure = _FIGURE.fullmatch(cell_text(cell))
+            if size is None or figure is None:
+                continue
+            value = float(figure[1].replace(",", "."))
+            near = {unit for unit, one in (("mm", 1.0), ("in", _INCH)) if abs(value * one - size) <= _SAME * size}
+            yield near.pop() if near else "other"
+
+
+def _with_unit(strip: Strip, unit: str) -> Strip:
+    """The strip in the unit, where it is a length that carries none and whose figures are usual ones in it."""
+    if not _is_length(strip) or strip.unit or strip.own_unit or strip.aspect not in ("value", "min", "max"):
+        return strip
+    if strip.parameter.endswith(_OF_SIZES):
+        return evolve(strip, unit=unit)
+    figures = [_FIGURE.fullmatch(text) for cell in strip.cells.tolist() if (text := cell_text(cell))]
+    most = _MOST_FORM / (_INCH if unit == "in" else 1.0)
+    usual = figures and all(f is not None and float(f[1].replace(",", ".")) <= most for f in figures)
+    return evolve(strip, unit=unit) if usual else strip
