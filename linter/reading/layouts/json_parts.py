@@ -8,7 +8,8 @@ from linter.model.stations import Problem
 from linter.reading.cells.numbers import Number, read_number
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
-from linter.reading.layouts.json_records import aspect_of
+from linter.reading.layouts.json_keys import local
+from linter.reading.layouts.json_records import DIAMETERS, aspect_of
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
@@ -48,7 +49,7 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
     A bore inside the bearing, or whose key says ring or bearing, is the ring's. Without a seat of the shaft beside it
     its deviations tell: those of a ring never lie above its nominal (ISO 492).
     """
-    keys = [key for key, value in node.items() if isinstance(value, (dict, list)) and _is_bore(key, words)]
+    keys = [key for key, value in node.items() if isinstance(value, dict) and _is_bore(key, words) and _is_seat(value)]
     sides = [side.side for word in trail if (side := side_of(word)) is not None]
     if len(keys) != 1 or sides[-1:] == ["bearing"] or any(map(is_bearing, trail)):
         return frozenset()
@@ -64,8 +65,15 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
 def _is_bore(key: str, words: Words) -> bool:
     heading = words.heading(key)
     said = concepts_said(words.names.split_unit(key)[0])
-    plain = heading is not None and heading.parameter == "bore_diameter" and heading.aspect == "value"
+    named = heading is not None and heading.parameter == "bore_diameter" and heading.aspect == "value"
+    plain = named and heading is not None and not heading.own_unit
     return plain and not said & {"bearing", "inner", "ring", "inner_ring"} and key.casefold() not in ("d", "id")
+
+
+def _is_seat(value: dict[str, Any]) -> bool:
+    """Whether an object holds a diameter of its own or a tolerance, and not only a value with its unit."""
+    of_size = any(aspect_of(key)[0] not in ("", "value") for key in value)
+    return of_size or any(local(key) in DIAMETERS or isinstance(inner, dict) for key, inner in value.items())
 
 
 def _stated(value: Any) -> Iterator[tuple[str, float]]:

@@ -214,10 +214,7 @@ class Names:
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
-        whole: list[tuple[str, str | None]] = [(core, None)]
-        capital = holds_a_capital(core) or _SYMBOL_AND_CAPITAL.fullmatch(core)
-        ways = [*self._stationed(core), *whole] if capital else [*whole, *self._stationed(core)]
-        for rest, station in ways:
+        for rest, station in self._ways(core):
             match = together(rest) or named(rest)
             if match is None:
                 continue
@@ -231,6 +228,12 @@ class Names:
                 station = None
             return evolve(placed(match, station, ""), unit=unit or None)
         return None
+
+    def _ways(self, core: str) -> list[tuple[str, str | None]]:
+        """A name whole and without a station, that first which its signs speak for."""
+        whole: list[tuple[str, str | None]] = [(core, None)]
+        capital = holds_a_capital(core) or _SYMBOL_AND_CAPITAL.fullmatch(core)
+        return [*self._stationed(core), *whole] if capital else [*whole, *self._stationed(core)]
 
     def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
         """Ways to cut a station off a name that is long enough to be one without it."""
