@@ -20,6 +20,8 @@ from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missin
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
 _WORDS = re.compile(r"[^\W\d_]+")
 _JOINTS = re.compile(r"[\s_-]+")
+#: Signs and words between the choices that a heading lists.
+_ALTERNATIVES = re.compile(r"\s*[/／、・·|]\s*| (?:or|oder|ou|o|или) |或|または")
 
 
 def _key(text: str) -> str:
@@ -57,6 +59,40 @@ def choice_texts(name: str) -> dict[str, tuple[str, ...]]:
     for _, text in _rows().get(name, ()):
         texts[text] = _known(name)[_key(text)]
     return texts
+
+
+@cache
+def _parameters_of() -> dict[str, frozenset[str]]:
+    """Key of a choice to every parameter that has it."""
+    found: dict[str, set[str]] = {}
+    for name in _rows():
+        for key, words in _known(name).items():
+            if len(words) == 1:
+                found.setdefault(key, set()).add(name)
+    return {key: frozenset(names) for key, names in found.items()}
+
+
+def choice_listed(text: str) -> str:
+    """The one parameter of which a text lists two choices or more (``固定/自由``, ``horizontal / vertical``), or empty.
+
+    A text with a figure is none: codes of choices stand in cells that way (``P5/P6``).
+    """
+    pieces = _ALTERNATIVES.split(text) if len(text) <= LONGEST_TEXT and not any(map(str.isdigit, text)) else []
+    if len(pieces) < 2:
+        return ""
+    keys = [_key(simplified(piece) or piece) for piece in pieces]
+    common = frozenset.intersection(*(_parameters_of().get(key, frozenset()) for key in keys))
+    name = next(iter(common)) if len(common) == 1 else ""
+    if name == "cage" or name.endswith("material"):
+        return ""  # what a part is made of stands in cells that way
+    return name if name and len({_known(name)[key] for key in keys}) > 1 else ""
+
+
+def lists_choices_of(name: str, text: str) -> bool:
+    """Whether a text lists two choices or more of a parameter and nothing else (``内圈/外圈``)."""
+    pieces = _ALTERNATIVES.split(text) if len(text) <= LONGEST_TEXT else []
+    known = _known(name) if len(pieces) > 1 and parameter(name).kind == "choice" else {}
+    return bool(known) and all(_key(simplified(piece) or piece) in known for piece in pieces)
 
 
 def _names_a_grease(key: str) -> bool:

@@ -16,6 +16,8 @@ _KEYS: dict[str, tuple[str, ...]] = {
         "designation", "type", "typ", "p/n", "pn", "part no", "part number", "part", "model", "ref", "reference",
         "lager nr", "lagernr", "lagernummer", "lagertyp", "bezeichnung", "référence", "désignation", "denominación",
         "referencia", "sigla", "denominazione", "riferimento", "型番", "品番", "型式", "呼び番号", "型号", "代号",
+        "呼び", "軸受呼び", "規格", "规格", "牌号", "品名", "品番号", "型式番号", "料号",
+
         "обозначение", "тип", "bearing type", "brg type", "bearing no", "brg no", "bearing p/n", "brg p/n", "name",
         "item", "code", "artikel", "bearing part number", "bearing model", "type de roulement", "tipo", "modello",
     ),
@@ -44,6 +46,7 @@ _KEYS: dict[str, tuple[str, ...]] = {
     ),
     "number": ("id", "no", "nr", "num", "number", "item", "#", "lfd nr", "№", "番号", "序号", "n°", "index"),
     "width": ("width", "breite", "largeur", "ancho", "anchura", "larghezza", "幅", "宽度", "ширина", "b"),
+    "hole": ("穴径", "孔径", "轴承孔径", "軸承孔徑", "孔徑"),
     "bore": (
         "bore", "bohrung", "alésage", "foro", "agujero", "穴", "穴径", "内径", "孔", "孔径", "отверстие", "ø bore",
         "bore diameter", "bohrungsdurchmesser", "bore dia", "bore ø", "diamètre d'alésage", "alesaggio",

@@ -154,6 +154,8 @@ def _seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
             part, station = found, said
             break
     side = {"shaft": _SHAFT, "housing": _HOLE}.get(part)
+    if part == "" and word_key(words.names.split_unit(label)[0]) in KEYS["hole"]:
+        part, side = "housing", _HOLE
     if side is None or not all(side.fullmatch(cell) and _SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return None
     return Heading(f"{part}_seat_diameter", station)
@@ -259,12 +261,23 @@ def judge_columns(
     mapped = [words.mapped(label) for label in labels]
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)
+    _holes(labels, result, words)
     _bore_beside_its_tolerance(labels, result, cells, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)
     _place_as_station(labels, result, cells, words)
     return result
+
+
+def _holes(labels: Sequence[str], result: list[Column], words: Words) -> None:
+    """The diameter of a hole (``孔径``): the housing's beside a shaft seat or a bore, a bearing's beside its others."""
+    stated = {h.parameter for h in result if h is not None}
+    name = "housing_seat_diameter" if stated & {"shaft_seat_diameter", "bore_diameter"} else ""
+    name = name or ("bore_diameter" if {"outside_diameter", "ring_width"} <= stated else "")
+    for c, label in enumerate(labels):
+        if name and name not in stated and result[c] is None and key_of(label, words) in KEYS["hole"]:
+            result[c] = Heading(name, unit=words.unit_of(label))
 
 
 def _one_designation(labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:

@@ -3,6 +3,7 @@
 import re
 
 from linter.model.vocabulary import vocabulary
+from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 
 _HAN = "\u3040-\u30ff\u3400-\u9fff"
 #: Units that may stand right behind a word (``径向游隙um``); a letter of its own may be a symbol or a station.
@@ -11,23 +12,25 @@ _UNIT = re.compile(
 )
 _FORCE_OR_TIME = re.compile(r"(.*(?:[力荷载重]|寿命|寿命时间|寿命時間|间隔|間隔|周期))([Nh])")
 #: A symbol right behind a word, or right before it (``宽度B``, ``d1内圈挡边``).
-_BEHIND = re.compile(rf"(?P<name>.*[{_HAN})]) ?(?P<symbol>[Ø]?[A-Za-zαν][A-Za-z0-9_]{{0,6}}|Ø)")
+_BEHIND = re.compile(rf"(?P<name>.*[{_HAN})]) ?(?P<symbol>[Ø]?[A-Za-zαν][A-Za-z0-9_]{{0,6}}(?: max| min)?|Ø)")
 _BEFORE = re.compile(rf"(?P<symbol>Ø?[A-Za-zα][A-Za-z0-9_]{{0,6}})(?P<name>[{_HAN}].*)")
 # Other symbols of the standards and of makers' lists (ISO 281, JIS B 1518, GB/T 4662; common practice).
 _SYMBOLS = {
     "dynamic_rating": "C Cr Ca", "static_rating": "C0 C0r Cor C0a Co", "fatigue_load_limit": "Cu Pu",
     "preload_force": "F F0 Fp Fv Fa0", "spring_free_length": "L0 H0 Lf", "spring_installed_length": "L1 H1",
     "spring_solid_length": "Lc Hs Hb Lb", "spring_rate": "c k K", "spring_inside_diameter": "Di D1",
-    "spring_outside_diameter": "De D2 Da", "ring_chamfer": "r rs rsmin rmin r1s", "radial_load": "Fr",
+    "spring_outside_diameter": "De D2 Da", "ring_chamfer": "r rs rsmin rmin r1s",
+    "ambient_temperature": "Ta Tamb Tu", "temperature_max": "Tmax", "temperature_min": "Tmin",
+    "shaft_temperature": "Ts Tw", "housing_temperature": "Th TH Tg", "radial_load": "Fr",
     "axial_load": "Fa", "contact_angle": "α α0 a", "limiting_speed": "nlim ng nG",
     "reference_speed": "nref nr nθr", "speed_max": "nmax n", "speed_operating": "n", "rotor_mass": "m",
     "residual_unbalance": "U Uper Ures", "balance_grade": "G", "pitch_diameter": "Dpw dm PCD",
-    "ball_diameter": "Dw", "ball_count": "Z z", "blade_count": "Z z", "shaft_seat_diameter": "d",
-    "housing_seat_diameter": "D", "shaft_shoulder_diameter": "da", "housing_shoulder_diameter": "Da",
+    "ball_diameter": "Dw", "ball_count": "Z z", "blade_count": "Z z", "shaft_seat_diameter": "d ds",
+    "housing_seat_diameter": "D Dh DH", "shaft_shoulder_diameter": "da", "housing_shoulder_diameter": "Da",
     "shaft_fillet_radius": "ra R r rg", "housing_fillet_radius": "rb R r rg ra", "shaft_seat_roughness": "Ra",
     "housing_seat_roughness": "Ra", "seal_ring_cord": "d2", "seal_ring_inside_diameter": "d1",
     "shaft_groove_diameter": "d2 d1", "housing_groove_diameter": "d2 D2", "shaft_groove_width": "m",
-    "housing_groove_width": "m", "required_life": "Lh L10h L10 L", "radial_clearance": "Gr",
+    "housing_groove_width": "m", "required_life": "Lh L10h L10 L L10mh", "radial_clearance": "Gr",
     "bearing_span": "L l", "inner_groove_ratio": "fi", "outer_groove_ratio": "fe", "radial_stiffness": "kr Kr",
     "nut_torque": "T M", "shaft_undercut_width": "b b1 f", "housing_undercut_width": "b b1 f",
     "shaft_undercut_depth": "h h1 t", "housing_undercut_depth": "h h1 t", "operating_temperature": "T t",
@@ -64,8 +67,15 @@ def is_symbol(symbol: str, name: str) -> bool:
     """Whether a piece is a usual symbol of a parameter; a diameter sign before it says nothing more."""
     if name.endswith("_diameter"):
         symbol = symbol.removeprefix("Ø")
+    if name.endswith(IS_LARGEST) or name in IS_SMALLEST:
+        symbol = symbol.removesuffix(" max").removesuffix(" min")
     own = re.sub("[_ ]", "", vocabulary()[name].symbol)
     return symbol in ("", own, *_SYMBOLS.get(name, "").split()) or symbol.replace("_", "") == own
+
+
+def is_small_symbol(symbol: str, name: str) -> bool:
+    """Whether a piece in small letters is a usual symbol of a parameter, where capitals may be a station."""
+    return symbol.islower() and is_symbol(symbol, name)
 
 
 # Words for the places of bearings in a machine (common practice); each needs a word for end, side or bearing behind it.

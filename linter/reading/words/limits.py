@@ -25,8 +25,13 @@ _SIZES = (
     "valore ammissibile di medida cota tamaño límite valor admisible размер "
     "предельный предел предельное значение допустимый"
 )
-_SIGNS_LEAST = re.compile(r"(?:最小|下限)(?:許容|容许|極限|极限|限界)?(?:寸法|尺寸|値|值|サイズ)")
-_SIGNS_LARGEST = re.compile(r"(?:最大|上限)(?:許容|容许|極限|极限|限界)?(?:寸法|尺寸|値|值|サイズ)")
+_SIGNS_LEAST, _SIGNS_LARGEST = (
+    re.compile(
+        rf"(?:{word})(?:許容|容许|允许|极限|極限|限界)*(?:寸法|尺寸|值|値|サイズ)+"
+        rf"|(?:許容|容许|允许|极限|極限|限界)(?:{word})(?:寸法|尺寸|值|値)|(?:尺寸|寸法)(?:{word})[值値]?|{side}[极極]限尺寸"
+    )
+    for word, side in (("最小|下限", "下"), ("最大|上限", "上"))
+)
 
 
 @cache

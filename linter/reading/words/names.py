@@ -13,6 +13,7 @@ from pathlib import Path
 from attrs import evolve, field, frozen
 
 from linter.model.vocabulary import parameter, vocabulary
+from linter.reading.cells.choices import choice_listed, lists_choices_of
 from linter.reading.cells.han import simplified
 from linter.reading.cells.requirements import characteristic_of, parameter_of
 from linter.reading.cells.signs import fold, shown
@@ -176,21 +177,34 @@ class Names:
                 match = evolve(match, station=None)
         if match is None and (moved := unit_moved_behind(folded)):
             return self._look(moved)
-        for other in (
-            filter(None, (with_blanks(folded), simplified(folded), eastern.shorter_kana(folded)))
-            if match is None
-            else ()
-        ):
-            match = match or self.find(other)
-        match = match or self._with_symbol(folded) or self._behind_position(folded)
-        if match is not None:
+        match = match or self._in_other_spelling(folded)
+        if match is None:
+            return reasons[0] if reasons else "no parameter has this name"
+        other = self._also_names(match, folded) if match.feature else ""
+        return f"it can mean {other} or {match.parameter}" if other else match
+
+    def _in_other_spelling(self, text: str) -> Match | None:
+        """A name as other firms write it: with blanks, in other characters, with a symbol or a place glued to it."""
+        for other in filter(None, (with_blanks(text), simplified(text), eastern.shorter_kana(text))):
+            if match := self.find(other):
+                return match
+        if match := self._with_symbol(text) or self._behind_position(text):
             return match
-        return reasons[0] if reasons else "no parameter has this name"
+        listed = choice_listed(text)
+        return Match(listed) if listed else None  # 固定/自由
+
+    def _also_names(self, match: Match, text: str) -> str:
+        """Another parameter that a name of a text lists before a stroke (``Drawing no./Rev``); or empty."""
+        listed = "/" in text and parameter(match.parameter).kind == "text" and match.feature
+        other = self._whole(listed, []) if listed else None
+        return other.parameter if other is not None and other.parameter != match.parameter else ""
 
     def _with_symbol(self, text: str) -> Match | None:
         """A Chinese or Japanese name with the symbol of its parameter right behind or before it (``宽度B(mm)``)."""
         core, unit = self.split_unit(text)
         for name, symbol in eastern.names_and_symbols(core):
+            if unit and is_bearing(name) and (dimension := self._whole(symbol, [])):
+                return None if unit_trouble(dimension.parameter, unit) else evolve(dimension, unit=unit)  # 轴承d(mm)
             match = self.find(f"{name} [{unit}]" if unit else name)
             if match is not None and match.aspect == "value" and eastern.is_symbol(symbol, match.parameter):
                 return match
@@ -222,10 +236,9 @@ class Names:
                 return None if unit else of_machine_with_letter(match, core)
             if unit and unit_trouble(match.parameter, unit):
                 return None
-            if station and len(station) == 1 and f" {station}" in core and self._is_symbol(station, match.parameter):
-                if station != "D":
-                    return None  # its symbol or a station
-                station = None
+            station = self._place_or_symbol(station, match.parameter, core) if station else None
+            if station == "?":
+                return None
             return evolve(placed(match, station, ""), unit=unit or None)
         return None
 
@@ -234,6 +247,14 @@ class Names:
         whole: list[tuple[str, str | None]] = [(core, None)]
         capital = holds_a_capital(core) or _SYMBOL_AND_CAPITAL.fullmatch(core)
         return [*self._stationed(core), *whole] if capital else [*whole, *self._stationed(core)]
+
+    def _place_or_symbol(self, station: str, name: str, core: str) -> str | None:
+        """A station beside a name, None where it is the symbol of its parameter, ``?`` where it may be either."""
+        if eastern.is_small_symbol(station, name):
+            return None  # 軸径 ds
+        if len(station) == 1 and f" {station}" in core and self._is_symbol(station, name):
+            return None if station == "D" else "?"
+        return station
 
     def _stationed(self, text: str) -> Iterator[tuple[str, str]]:
         """Ways to cut a station off a name that is long enough to be one without it."""
@@ -323,7 +344,9 @@ class Names:
         """Whether a piece beside the name of a parameter is only its symbol."""
         symbol = self._whole(text, [])
         own = vocabulary()[name].symbol.replace("_", "")
-        return (symbol is not None and symbol.parameter == name) or (own != "" and text.replace("_", "") == own)
+        if (symbol is not None and symbol.parameter == name) or (own != "" and text.replace("_", "") == own):
+            return True
+        return eastern.is_small_symbol(text, name) or (len(text) > 1 and eastern.is_symbol(text, name))
 
     def _symbol_in(self, piece: str, name: str) -> str:
         """The symbol of a parameter that a piece is, or that stands in it behind the word for a bearing, or nothing."""
@@ -336,6 +359,8 @@ class Names:
             inner = self._peel(match[1], done, reasons)
             if inner:
                 if "[" not in text and self._is_symbol(match[2].strip(), inner.parameter):
+                    return inner
+                if lists_choices_of(inner.parameter, match[2].strip()):
                     return inner
                 station = self.station(match[2])
                 if station and match[2].strip() not in {"N", "K"}:  # more likely a unit that does not fit

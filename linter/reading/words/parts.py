@@ -119,8 +119,9 @@ def is_bearing(text: str) -> bool:
 
 
 def tells_feature(text: str) -> bool:
-    """Whether a word is one of the trade for a part or a feature."""
-    return any(_of_word(word_key(text))) if len(text) <= _LONGEST else False
+    """Whether a word is one of the trade for a part or a feature; a machine is none."""
+    said = _of_word(word_key(text)) if len(text) <= _LONGEST else ()
+    return any(concepts - {"machine"} for concepts in said)
 
 
 def concepts_said(text: str) -> Concepts:
@@ -165,7 +166,7 @@ def is_tolerance_of_bore(text: str) -> bool:
 def part_of_size(text: str) -> str:
     """``UPPER`` or ``LOWER`` where words say that of a deviation and nothing else (``desv. superior``), or empty."""
     words = _words(text)
-    if not 2 <= len(words) <= _MOST_WORDS:
+    if not (2 if text.isascii() else 1) <= len(words) <= _MOST_WORDS:
         return ""
     read = [said for said, unknown in islice(_readings(words), _MOST_READINGS) if not unknown]
     said = {group for group, word in (("UPPER", "upper"), ("LOWER", "lower")) if {word, "tolerance"} in read}
@@ -201,8 +202,43 @@ def _named(text: str) -> Named | None:
         return None
     found: set[Named] = set()
     for concepts, unknown in islice(_readings(words), _MOST_READINGS):
-        found |= _of_concepts(concepts, unknown)
+        found |= _of_concepts(_mating(concepts, words[-1]), unknown)
+    if not found and len(words) == 1 and _ONE_BY_ONE.search(words[0]):
+        for concepts in _cut_anywhere(words[0], _MOST_READINGS):
+            found |= _of_concepts(_mating(concepts, words[0]), frozenset())
     return found.pop() if len(found) == 1 else None
+
+
+def _mating(concepts: Concepts, last: str) -> Concepts:
+    """Concepts with a seat for a fit where a word of another thing ends the name (``配合轴径``, not ``轴径配合``)."""
+    if "fit" not in concepts or not _ONE_BY_ONE.search(last):
+        return concepts
+    deviation = not concepts.isdisjoint(("upper", "lower"))
+    says_more = not concepts <= {"fit", "seat", "shaft", "housing", "bore", "bearing", "tolerance", "class"}
+    return concepts - {"fit"} | {"seat"} if deviation or (says_more and not _ends_in_fit(last)) else concepts
+
+
+@cache
+def _ends_in_fit(word: str) -> bool:
+    """Whether a Chinese or Japanese word says a fit or a tolerance by its end."""
+    fits = {"fit", "tolerance", "class", "kind"}
+    lexicon = _lexicon()
+    return any(not fits.isdisjoint(c) for start in range(len(word)) for c in lexicon.get(word[start:], ()))
+
+
+@cache
+def _cut_anywhere(word: str, most: int) -> tuple[Concepts, ...]:
+    """What a Chinese or Japanese word may say however it is cut into words of the trade, the longest words first."""
+    if not word:
+        return (frozenset(),)
+    lexicon, found = _lexicon(), dict[Concepts, None]()
+    for end in range(len(word), 0, -1):
+        heads = lexicon.get(word[:end], ())
+        rest = _cut_anywhere(word[end:], most) if heads else ()
+        found |= dict.fromkeys(a | b for a, b in product(heads, rest))
+        if len(found) >= most:
+            break
+    return tuple(islice(found, most))
 
 
 def _of_concepts(concepts: Concepts, unknown: Concepts) -> set[Named]:

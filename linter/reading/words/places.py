@@ -35,6 +35,9 @@ _NO_PLACE = frozenset(
         "de", "del", "di", "du",
     )
 )  # fmt: skip
+#: Parts of a machine that lend their name to a side of it, and shafts that are named by what they drive.
+_ALSO_PLACES = frozenset(["端盖", "泵体", "泵壳", "机身", "机架", "缸体", "箱盖", "フレーム", "エンドカバー", "主軸台"])
+_SHAFT_OF = re.compile("(?P<machine>泵|.{2,6})[轴軸]")
 _LONGEST = 40
 _MOST_WORDS = 4
 
@@ -118,4 +121,6 @@ def _is_no_place(word: str) -> bool:
 def _is_part(word: str) -> bool:
     """Whether a word says a part, a feature or a characteristic, or a limit of it."""
     key = group_key(word)
+    if word in _ALSO_PLACES or ((shaft := _SHAFT_OF.fullmatch(word)) and not tells_feature(shaft["machine"])):
+        return False
     return tells_feature(word) or key in dictionary().groups or key in dictionary().group_words
