@@ -52,4 +52,4 @@ def test_rows_of_a_table_are_no_title_of_the_next(read):
 def test_a_value_of_the_machine_below_a_table_is_no_station(read):
     reading = read(f"Machine;Reel 4\n\n{_HEADING}{_FIRST}Rotor mass;2 kg\n")
     assert reading.stations.text("station").tolist() == ["front", "rear"]
-    assert ("2 kg", "B6") in {(unused.value, unused.place.cell) for unused in reading.unused}
+    assert reading.stations.number("rotor_mass").tolist() == [2, 2]

@@ -4,7 +4,6 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import Any
 
-import numpy as np
 from attrs import define, field
 
 from linter.model.places import Place
@@ -16,6 +15,7 @@ from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.find_long import find_long
+from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
@@ -255,11 +255,16 @@ class _Sheet:
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
         found = self.found
-        candidates = [c for layout in LAYOUTS if (c := layout(grid, self.words)) is not None]
+        candidates = self._candidates(grid)
         if not candidates:
             self._only_title(grid)
             return
         table = best(candidates)
+        foot: Grid | None = None
+        if (below := foot_of(grid, self.words)) < grid.height:
+            above = self._candidates(grid.cut(slice(0, below)))
+            if above and (own := best(above)).where == wide.WHERE and own.heading.stop < below:
+                foot, grid, candidates, table = grid.cut(slice(below, None)), grid.cut(slice(0, below)), above, own
         if not table.headed and (seats := self._headed_seats(grid, candidates)) is not None:
             table = seats
         self.title.station = ""  # a station is named above its own table only
@@ -274,12 +279,17 @@ class _Sheet:
             found.say(f"{where}read as {layout}: {' and '.join([first, *others])}")
         if layout not in found.layouts:
             found.layouts.append(layout)
+        if foot is not None:
+            take_foot(foot, block, self.words, found)
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
         if table.one_station:
             self.seats.append((block, grid.place(table.start, 0)))
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
             self.captioned.append(captioned)
+
+    def _candidates(self, grid: Grid) -> list[Candidate]:
+        return [c for layout in LAYOUTS if (c := layout(grid, self.words)) is not None]
 
     def _headed_seats(self, grid: Grid, candidates: Sequence[Candidate]) -> Candidate | None:
         """The table of a shaft and a housing below names and values of its station, however many those are."""
@@ -304,13 +314,10 @@ class _Sheet:
 
     def _title_strips(self, block: Block) -> list[Strip]:
         """What the title block states, once for every machine of a table."""
-        first: dict[str, int] = {}
-        for row, machine in enumerate(block.machines):
-            first.setdefault(machine, row)
-        rows = np.array(list(first.values()), dtype=np.intp)
+        machines = {*block.machines}
         strips = []
         for cell in self.title.cells:
-            if cell.heading.parameter == "machine" and any(machine != self.title.machine for machine in first):
+            if cell.heading.parameter == "machine" and any(machine != self.title.machine for machine in machines):
                 place = cell.grid.place(cell.row, cell.column)
                 if all(unused.place != place for unused in self.found.unused):
                     text = cell.grid.text(cell.row, cell.column)
@@ -321,10 +328,8 @@ class _Sheet:
                 if mine:
                     places = [(cell.row, cell.column)]
                     strips.append(grid_strip(cell.grid, cell.heading.parameter, places, mine, **traits))
-            elif len(rows):
-                at = np.full((len(rows), 2), (cell.row, cell.column))
-                traits = cell.heading.traits(cell.label)
-                strips.append(grid_strip(cell.grid, cell.heading.parameter, at, rows, **traits))
+            else:
+                strips += strips_for_all([cell], block, self.found)
         return strips
 
     def _only_title(self, grid: Grid) -> None:

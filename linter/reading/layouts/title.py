@@ -64,6 +64,13 @@ _LABELS = frozenset(
 )
 
 
+#: Values of a station that are mostly the same for all stations of a machine.
+_SHARED = frozenset(
+    ("lubrication", "base_oil_viscosity_40", "base_oil_viscosity_100", "operating_temperature", "cleanliness",
+     "ep_additives", "regreasing_interval", "grease_fill", "clearance_class", "cage")
+)  # fmt: skip
+
+
 def is_label(text: str) -> bool:
     """Whether a text is a label of a drawing frame or of a revision table."""
     return text.strip(" .:：").casefold() in _LABELS
@@ -162,6 +169,21 @@ class Title:
     cells: list[TitleCell] = field(factory=list)
 
 
+def machine_heading(label: str, value: str, unit: str, words: Words) -> Heading | None:
+    """What a label beside one value states of a machine or of all its stations, by its value and unit too; or None."""
+    heading = words.heading(label)
+    if heading is None and unit and known_unit(unit.strip("[]() ")) is not None:
+        heading = words.heading(f"{label} [{unit.strip('[]() ')}]")
+    if heading is None and label and not words.groups(label):
+        heading = heading_of(label, heading, (value,), words)
+    if heading is None or heading.station or heading.parameter == "station":
+        return None
+    shared = heading.parameter in _SHARED and heading.aspect == "value"
+    of_number = heading.entry.kind in ("number", "toleranced")
+    fits = not of_number or any(map(str.isdigit, value))
+    return heading if fits and (shared or heading.entry.level == "machine") else None
+
+
 def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = False) -> Title:
     """Read label and value pairs of a title block; what is not understood goes to ``unused``."""
     title, whole = Title(own=own), grid
@@ -176,12 +198,12 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
             if column in taken:
                 continue
             text = grid.text(row, column)
-            right = filled[index + 1] if index + 1 < len(filled) else None
-            if _take(title, grid, words, row, column, text, right):
+            right, behind = [*filled[index + 1 : index + 3], None, None][:2]
+            unit = "" if behind is None else grid.text(row, behind)
+            if _take(title, grid, words, row, column, text, right, unit):
                 taken.add(column)
                 if right is not None and not _inline(text):
                     taken.add(right)
-                    behind = filled[index + 2] if index + 2 < len(filled) else None
                     if behind is not None and _take_unit(title, grid.text(row, behind), row, right):
                         taken.add(behind)
                 continue
@@ -216,13 +238,17 @@ def _take_unit(title: Title, text: str, row: int, column: int) -> bool:
     if not title.cells or known_unit(text.strip("[]() ")) is None:
         return False
     last, unit = title.cells[-1], text.strip("[]() ")
+    if (last.row, last.column, last.heading.unit) == (row, column, unit):
+        return True
     if (last.row, last.column) != (row, column) or last.heading.unit or last.heading.entry.unit in ("", "1"):
         return False
     title.cells[-1] = evolve(last, heading=evolve(last.heading, unit=unit))
     return True
 
 
-def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None) -> bool:
+def _take(
+    title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None, unit: str
+) -> bool:
     """Take one label with its value; false where it is none."""
     if unit_text := units_said(text):
         title.units.append((unit_text, grid.place(row, column)))
@@ -235,18 +261,12 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
         if unit_text:
             title.units.append((unit_text, grid.place(row, column)))
         return bool(unit_text)
-    heading = words.heading(label)
-    if title.own and title.station and value_text:
-        heading = heading_of(label, heading, (value_text,), words)
-    if heading is None or heading.station or not value_text:
+    heading = _meant(title, label, value_text, "" if inline else unit, words) if value_text else None
+    if heading is None:
         return False
     if heading.parameter == "station":
         title.station = words.station(value_text) if title.own else title.station
         return title.own and bool(title.station)
-    if heading.entry.level != "machine":
-        if not title.station or not title.own or heading.aspect != "value":
-            return False
-        heading = evolve(heading, station=title.station)
     if not inline and right is not None and _is_no_value(grid, words, row, column, right):
         return False
     if heading.parameter == "machine":
@@ -260,6 +280,22 @@ def _take(title: Title, grid: Grid, words: Words, row: int, column: int, text: s
     elif right is not None:
         title.cells.append(TitleCell(heading, label, grid, row, right))
     return True
+
+
+def _meant(title: Title, label: str, value: str, unit: str, words: Words) -> Heading | None:
+    """What a label of a title block names: of the machine, of all its stations, or of the one station of the table."""
+    heading = words.heading(label)
+    if title.own and title.station:
+        heading = heading_of(label, heading, (value,), words)
+    elif heading is None:
+        heading = machine_heading(label, value, unit, words)
+    if heading is None or heading.station:
+        return None
+    if heading.entry.level == "machine" or heading.parameter == "station":
+        return heading
+    if not title.own:
+        return machine_heading(label, value, unit, words)
+    return evolve(heading, station=title.station) if title.station and heading.aspect == "value" else None
 
 
 def _is_no_value(grid: Grid, words: Words, row: int, column: int, right: int) -> bool:

@@ -10,6 +10,9 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Words
 
+#: Where the names of this layout stand.
+WHERE = "in one row"
+
 
 def _names_stations(table: WideTable, words: Words) -> bool:
     """Whether a column is of the stations, or headed by a word for a place."""
@@ -31,7 +34,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     return Candidate(
         score=table.score,
-        where="in one row",
+        where=WHERE,
         start=table.top,
         heading=range(table.top, table.bottom + 1),
         headed=False,

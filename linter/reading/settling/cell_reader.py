@@ -1,5 +1,7 @@
 """One text of a number or size parameter to what it says: a record, which the strip's columns are filled from."""
 
+import re
+
 import numpy as np
 from attrs import frozen
 
@@ -17,6 +19,11 @@ from linter.reading.settling.values import MISSING, Terms, Trouble, trouble_of
 _NAN = float("nan")
 #: The sign in the heading of a column whose numbers are half the tolerance band.
 _HALF = "±"
+#: A balance quality grade as it is written (ISO 21940-11; Q in VDI 2060, from memory): ``G 2.5``, ``Klasse G6,3``.
+_GRADE = re.compile(
+    r"(?:[^\W\d_]+\.?[ -]){0,2}[GQ][ -]?(?P<grade>\d{1,4}(?:[.,]\d{1,2})?)(?: ?mm/s)?(?: ?[级級])?"
+    r"(?:[ ,;(]+(?:[^\W\d_]+\.? ){0,2}(?:ISO|DIN|VDI|JIS|ГОСТ|GB)[\w /.:-]*\)?)?"
+)
 _SIZE = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
 
@@ -84,6 +91,8 @@ class CellReader:
         """A text; ``error`` is what reading it as a plain number gave."""
         if error.code in ("too-long", "ambiguous-unit", *MISSING):
             return Cell(trouble=trouble_of(error))
+        if self.entry.name == "balance_grade" and (grade := _GRADE.fullmatch(text.strip())) is not None:
+            return Cell(float(grade["grade"].replace(",", ".")), own_unit=True)
         if bare := self._without_mark(text):
             if not np.isnan(number := self._number(bare)):
                 return Cell(tidy(number * self.measure.factor + self.measure.offset))

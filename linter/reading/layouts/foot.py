@@ -1,0 +1,147 @@
+"""Rows below a table with a heading row that state values of its machine: label and value, as in a title block."""
+
+import re
+from collections.abc import Iterable, Sequence
+
+import numpy as np
+
+from linter.model.stations import Unused
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
+from linter.reading.layouts.title import (
+    MOST_IN_TITLE,
+    Title,
+    TitleCell,
+    label_and_value,
+    machine_heading,
+    names_value,
+    read_title,
+)
+from linter.reading.words.headings import Words
+
+#: Rows at the end of a sheet that are looked at.
+_MOST_ROWS = 40
+#: Filled cells of a row of the table itself, at least: one more than label, value, unit and remark.
+_BROAD = 5
+#: Filled cells of a row of labels and values in turn, at most.
+_MOST_IN_TURN = 8
+#: Words of a speed that may be the highest or the one in use.
+_RATED = re.compile(r"(?i)rated|nominal|nenn|номинальн|定格|额定|額定")
+
+
+def foot_of(grid: Grid, words: Words) -> int:
+    """First row of the labels and values below a table with a heading row; the height of the grid where none stand.
+
+    They are narrower than the table and follow a blank row, or begin with the name of a value of the machine. One of
+    them at least must be such a name.
+    """
+    counts = [sum(not is_blank(cell) for cell in grid.row(row)) for row in _last_rows(grid)]
+    first = grid.height - len(counts)
+    start, known = grid.height, False
+    for row in range(grid.height - 1, first - 1, -1):
+        if (count := counts[row - first]) == 0:
+            continue
+        if _is_of_table(grid, row, words) or not (count <= MOST_IN_TITLE or _in_turn(grid, row, words)):
+            break
+        own = _states_machine(grid, row, words)
+        known |= own
+        blank_above = row > first and counts[row - first - 1] == 0
+        if own or (known and blank_above):
+            start = row
+    above = next((c for c in reversed(counts[: max(start - first, 0)]) if c), 0)
+    return start if above >= _BROAD else grid.height
+
+
+def _last_rows(grid: Grid) -> range:
+    return range(max(grid.height - _MOST_ROWS, 0), grid.height)
+
+
+def _texts(grid: Grid, row: int) -> list[tuple[int, str]]:
+    return [(column, text) for column in range(grid.width) if (text := grid.text(row, column))]
+
+
+def _is_of_table(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a narrow row is of a table: it begins with a station, or all its cells are names."""
+    texts = [text for _, text in _texts(grid, row)]
+    return bool(words.station_said(texts[0])) or (len(texts) > 1 and all(names_value(words, text) for text in texts))
+
+
+def _states_machine(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row holds the name of a value of the machine and its value, in one cell or two; no machine alone."""
+    texts = [text for _, text in _texts(grid, row)]
+    alone = [label_and_value(text) for text in texts] if len(texts) == 1 else []
+    pairs = alone or list(zip(texts[::2], texts[1::2], strict=False))
+    unit = texts[2] if len(texts) == MOST_IN_TITLE else ""
+    found = [machine_heading(label, value, unit, words) for label, value in pairs if value]
+    return any(heading is not None and heading.parameter != "machine" for heading in found)
+
+
+def _in_turn(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row is label and value in turn, one of them at least of the machine and no value a name itself."""
+    texts = [text for _, text in _texts(grid, row)]
+    values = [text for text in texts[1::2] if len(text) > 1 and names_value(words, text)]
+    return len(texts) % 2 == 0 and len(texts) <= _MOST_IN_TURN and not values and _states_machine(grid, row, words)
+
+
+def take_foot(foot: Grid, block: Block, words: Words, found: Found) -> None:
+    """Add to a block of one machine what stands below its table; what is not understood goes to the unused cells."""
+    left: list[Unused] = []
+    title = read_title(foot, words, left)
+    if len({*block.machines}) > 1:
+        _do_not_take(title, title.cells[:], "the table above is of several machines", found)
+    if not any(one.heading.parameter == "speed_max" for one in title.cells):
+        rated = [one for one in title.cells if one.heading.parameter == "speed_operating" and _RATED.search(one.label)]
+        _do_not_take(title, rated, "a rated speed may be the highest one, and none stands beside it that is", found)
+    _leave(foot, left, words, found)
+    if title.machine and not any(block.machines):
+        block.machines[:] = [title.machine] * len(block.machines)
+    found.say("labels and values below the table are of its machine")
+    block.strips.extend(strips_for_all(title.cells, block, found))
+
+
+def _do_not_take(title: Title, cells: Sequence[TitleCell], reason: str, found: Found) -> None:
+    """List values of a foot as unused."""
+    for cell in cells:
+        read, place = cell.grid.text(cell.row, cell.column), cell.grid.place(cell.row, cell.column)
+        found.leave(Unused(cell.label, visible(read), place, reason))
+        title.cells.remove(cell)
+
+
+def _leave(foot: Grid, left: list[Unused], words: Words, found: Found) -> None:
+    """List what is not understood: a value under its label."""
+    places = {one.place for one in left}
+    for row in range(foot.height):
+        cells = [(c, text) for c, text in _texts(foot, row) if foot.place(row, c) in places]
+        for column, text in cells[:1] if len(cells) > 1 else ():
+            values = visible(", ".join(text for _, text in cells[1:]))
+            found.leave(Unused(text, values, foot.place(row, column), words.why(text)))
+        if len(cells) == 1:
+            found.leave(Unused("below the table", cells[0][1], foot.place(row, cells[0][0]), "not a row of values"))
+
+
+def strips_for_all(cells: Iterable[TitleCell], block: Block, found: Found) -> list[Strip]:
+    """What labels and values around a table state of each of its machines, or of all stations of those."""
+    first: dict[str, int] = {}
+    for row, machine in enumerate(block.machines):
+        first.setdefault(machine, row)
+    whole: dict[str, int] = {}
+    stated = {strip.parameter for strip in block.strips}
+    strips = []
+    for cell in cells:
+        rows = list(first.values())
+        if cell.heading.entry.level != "machine":
+            if cell.heading.parameter in stated:
+                read, reason = cell.grid.text(cell.row, cell.column), "the table states it of each station itself"
+                found.leave(Unused(cell.label, visible(read), cell.grid.place(cell.row, cell.column), reason))
+                continue
+            for machine in first:
+                if machine not in whole:
+                    whole[machine] = len(block.machines)
+                    block.machines.append(machine)
+                    block.stations.append("")
+            rows = list(whole.values())
+        if rows:
+            at = np.full((len(rows), 2), (cell.row, cell.column))
+            strips.append(grid_strip(cell.grid, cell.heading.parameter, at, rows, **cell.heading.traits(cell.label)))
+    return strips
