@@ -372,3 +372,30 @@ def test_words_cut_short_or_without_their_vowels(heading, parameter):
 @pytest.mark.parametrize("heading", ["Wellenende", "Lagerdeckel", "shaft end", "shaft len", "Gehäuseteil", "std"])
 def test_words_of_other_things_are_no_words_cut_short(heading):
     assert NAMES.find(heading) is None
+
+
+@pytest.mark.parametrize(
+    ("heading", "parameter"),
+    [
+        ("Fan speed [rpm]", "speed_max"), ("Max. Trommeldrehzahl", "speed_max"), ("fan_speed_max", "speed_max"),
+        ("vitesse de rotation de la turbine (tr/min)", "speed_max"), ("velocidad máxima del husillo", "speed_max"),
+        ("叶轮转速(r/min)", "speed_max"), ("主軸最高回転数 [min-1]", "speed_max"),
+        ("Частота вращения вала [об/мин]", "speed_max"), ("Operating speed of the impeller", "speed_operating"),
+    ],
+)  # fmt: skip
+def test_what_turns_on_the_shaft_turns_as_fast_as_it(heading, parameter):
+    match = NAMES.find(heading)
+    assert match is not None and match.parameter == parameter
+
+
+@pytest.mark.parametrize("heading", ["Motor speed [rpm]", "belt speed", "Fan speed", "Cutter speed [m/s]", "Drum mass"])
+def test_what_may_turn_otherwise_names_no_speed(heading):
+    assert NAMES.find(heading) is None
+
+
+@pytest.mark.parametrize(("cells", "read"), [(("3000", "3000"), True), (("3.5", "3.5"), False), (("50", "50"), False)])
+def test_a_speed_without_a_unit_is_told_by_figures_usual_in_r_min(tmp_path, cells, read):
+    path = tmp_path / "t.csv"
+    path.write_text(f"Position,Bearing,Speed\nDE,6205,{cells[0]}\nNDE,6204,{cells[1]}\n", encoding="utf-8")
+    stations = read_table(path, NAMES).stations
+    assert ("speed_max" in stations.numbers and not math.isnan(stations.number("speed_max")[0])) == read

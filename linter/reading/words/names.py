@@ -52,6 +52,7 @@ from linter.reading.words.match import (
 )
 from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
 from linter.reading.words.places import place_said
+from linter.reading.words.turning import speed_of_what_turns
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
@@ -188,7 +189,7 @@ class Names:
         for other in filter(None, (with_blanks(text), simplified(text), eastern.shorter_kana(text))):
             if match := self.find(other):
                 return match
-        if match := self._with_symbol(text) or self._behind_position(text):
+        if match := self._with_symbol(text) or self._behind_position(text) or self._of_what_turns(text):
             return match
         listed = choice_listed(text)
         return Match(listed) if listed else None  # 固定/自由
@@ -217,6 +218,13 @@ class Names:
             if match is not None and not match.station and match.parameter != "station":
                 return evolve(match, station=station) if parameter(match.parameter).level == "station" else None
         return None
+
+    def _of_what_turns(self, text: str) -> Match | None:
+        """A speed with the word for what turns on the shaft (``Fan speed [rpm]``)."""
+        core, unit = self.split_unit(text)
+        shorter = speed_of_what_turns(core)
+        match = self.find(f"{shorter} [{unit}]" if unit else shorter) if shorter else None
+        return match if match and parameter(match.parameter).unit == "r/min" else None
 
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""

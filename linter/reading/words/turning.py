@@ -1,0 +1,61 @@
+"""Speeds named by what turns: ``Fan speed``, ``Trommeldrehzahl``, ``vitesse de la turbine``, ``叶轮转速``.
+
+What turns on the shaft turns as the shaft does, so its speed is the machine's (common practice). A drive that may stand
+beside the machine, with a belt or a gear between, is no such word.
+"""
+
+import re
+from functools import lru_cache
+
+from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
+
+_NOUNS = (
+    "rotor shaft spindle fan blower impeller wheel drum bowl turbine pump disc disk cutter roll roller mandrel "
+    "chuck propeller runner crank tool basket beater welle wellen läufer rotor spindel lüfter gebläse laufrad "
+    "trommel turbinen turbine pumpen pumpe scheiben scheibe walzen walze fräser schleifscheiben schleifscheibe "
+    "werkzeug verdichter zentrifugen zentrifuge rad ventilator arbre rotor broche ventilateur roue turbine "
+    "tambour pompe disque rouleau bol panier hélice albero mandrino ventola girante rotore tamburo turbina "
+    "pompa disco rullo soffiante elettromandrino eje árbol husillo ventilador rodete tambor turbina bomba "
+    "disco rodillo soplante impulsor вала ротора шпинделя вентилятора колеса барабана турбины насоса диска "
+    "ролика рабочего"
+)
+_SIGNED = (
+    "主軸 回転軸 軸 ロータ ローター 羽根車 ファン ドラム タービン ポンプ 砥石 工具 スピンドル 主轴 轴 转子 "
+    "叶轮 风机 风扇 转鼓 滚筒 涡轮 水泵 泵 砂轮 电主轴"
+)
+_JOINS = r"(?:(?:del|della|dello|de la|de el|du|de|di|of the|of|der|des|vom) |dell |de l |d )?"
+_SPEEDS = (
+    "speed", "rotational speed", "rpm", "drehzahl", "umdrehungen", "vitesse", "vitesse de rotation", "régime",
+    "velocità", "velocità di rotazione", "numero di giri", "giri", "velocidad", "velocidad de giro", "velocidad de rotación",
+    "revoluciones", "частота вращения", "обороты", "скорость вращения",
+)  # fmt: skip
+_SIGNED_SPEEDS = "(?:最大|最高|额定|定格|使用|常用|工作)?(?:回転数|回転速度|转速)"
+_MOST = 60
+
+
+def _forms() -> tuple[re.Pattern[str], ...]:
+    nouns = "|".join(sorted({word_key(noun) for noun in _NOUNS.split()}, key=len, reverse=True))
+    speeds = "|".join(sorted(map(word_key, _SPEEDS), key=len, reverse=True))
+    signed = "|".join(sorted(_SIGNED.split(), key=len, reverse=True))
+    return (
+        re.compile(rf"(?P<before>.*?)\b(?:{nouns}) ?(?P<speed>{speeds})\b(?P<behind>.*)"),
+        re.compile(rf"(?P<before>.*?)\b(?P<speed>{speeds}) {_JOINS}(?:{nouns})\b(?P<behind>.*)"),
+        re.compile(
+            rf"(?P<before>.*?)(?:{signed})の?(?P<speed>(?:最大|最高|额定|定格|使用|常用|工作)?(?:{_SIGNED_SPEEDS}))(?P<behind>.*)"
+        ),
+    )
+
+
+_FORMS = _forms()
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def speed_of_what_turns(text: str) -> str:
+    """The name of a speed without the word for what turns (``max. Trommeldrehzahl``: ``max drehzahl``); or empty."""
+    if not 3 < len(text) <= _MOST:
+        return ""
+    key = word_key(text.replace("'", " ").replace("’", " "))
+    for form in _FORMS:
+        if found := form.fullmatch(key):
+            return " ".join(f"{found['before']} {found['speed']} {found['behind']}".split()).strip(" ,:;")
+    return ""
