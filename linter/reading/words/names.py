@@ -186,10 +186,12 @@ class Names:
 
     def _in_other_spelling(self, text: str) -> Match | None:
         """A name as other firms write it: with blanks, in other characters, with a symbol or a place glued to it."""
-        for other in filter(None, (with_blanks(text), simplified(text), eastern.shorter_kana(text))):
+        for other in filter(
+            None, (with_blanks(text), simplified(text), eastern.shorter_kana(text), speed_of_what_turns(text))
+        ):
             if match := self.find(other):
                 return match
-        if match := self._with_symbol(text) or self._behind_position(text) or self._of_what_turns(text):
+        if match := self._with_symbol(text) or self._behind_position(text):
             return match
         listed = choice_listed(text)
         return Match(listed) if listed else None  # 固定/自由
@@ -218,13 +220,6 @@ class Names:
             if match is not None and not match.station and match.parameter != "station":
                 return evolve(match, station=station) if parameter(match.parameter).level == "station" else None
         return None
-
-    def _of_what_turns(self, text: str) -> Match | None:
-        """A speed with the word for what turns on the shaft (``Fan speed [rpm]``)."""
-        core, unit = self.split_unit(text)
-        shorter = speed_of_what_turns(core)
-        match = self.find(f"{shorter} [{unit}]" if unit else shorter) if shorter else None
-        return match if match and parameter(match.parameter).unit == "r/min" else None
 
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""

@@ -7,6 +7,7 @@ beside the machine, with a belt or a gear between, is no such word.
 import re
 from functools import lru_cache
 
+from linter.reading.words.cuts import unit_behind
 from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
 
 _NOUNS = (
@@ -26,7 +27,8 @@ _SIGNED = (
 _JOINS = r"(?:(?:del|della|dello|de la|de el|du|de|di|of the|of|der|des|vom) |dell |de l |d )?"
 _SPEEDS = (
     "speed", "rotational speed", "rpm", "drehzahl", "umdrehungen", "vitesse", "vitesse de rotation", "régime",
-    "velocità", "velocità di rotazione", "numero di giri", "giri", "velocidad", "velocidad de giro", "velocidad de rotación",
+    "velocità", "velocità di rotazione", "numero di giri", "giri", "velocidad", "velocidad de giro",
+    "velocidad de rotación",
     "revoluciones", "частота вращения", "обороты", "скорость вращения",
 )  # fmt: skip
 _SIGNED_SPEEDS = "(?:最大|最高|额定|定格|使用|常用|工作)?(?:回転数|回転速度|转速)"
@@ -54,8 +56,10 @@ def speed_of_what_turns(text: str) -> str:
     """The name of a speed without the word for what turns (``max. Trommeldrehzahl``: ``max drehzahl``); or empty."""
     if not 3 < len(text) <= _MOST:
         return ""
-    key = word_key(text.replace("'", " ").replace("’", " "))
+    core, unit = unit_behind(text)
+    key = word_key(core.replace("'", " ").replace("’", " "))
     for form in _FORMS:
         if found := form.fullmatch(key):
-            return " ".join(f"{found['before']} {found['speed']} {found['behind']}".split()).strip(" ,:;")
+            shorter = " ".join(f"{found['before']} {found['speed']} {found['behind']}".split()).strip(" ,:;")
+            return f"{shorter} [{unit}]" if unit else shorter
     return ""
