@@ -12,16 +12,15 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
-from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
-from linter.reading.words.dictionary import dictionary, word_key
+from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.other_cells import are_roles, no_designation, no_station
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
-from linter.reading.words.turning import speed_of_what_turns
+from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
 
@@ -34,8 +33,6 @@ _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
 #: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
-#: Of few hundred to some hundred thousand r/min (common practice for small fast machines); no usual figure in m/s, 1/s.
-_USUAL_SPEED = re.compile(r"[1-9]\d{2,5}")
 _MOST_LOOKED_AT = 50
 
 
@@ -107,23 +104,11 @@ def _are_places(key: str, cells: Sequence[str], words: Words) -> bool:
 
 def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
     """What a column is whose heading says too little by itself, by its cells."""
-    known = {key, speed_of_what_turns(label)} & dictionary().speeds
-    if known and all(_is_speed(cell, key != "n") for cell in cells):
-        return Heading("speed_max")  # a table's only word for a speed, with the unit or the figures that show it
+    if are_speeds(label, cells):
+        return Heading("speed_max")
     if are_roles(cells):
         return Heading("axial_role")
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells, words)
-
-
-def _is_speed(cell: str, by_figure: bool) -> bool:
-    """Whether a cell states a rotational speed with its unit, or a figure that is usual in r/min."""
-    figure, text = split_quantity(cell)
-    unit = known_unit(text)
-    return (
-        unit.dimension == "rotational speed"
-        if unit
-        else bool(by_figure and not text and _USUAL_SPEED.fullmatch(figure))
-    )
 
 
 def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: Words) -> Column:

@@ -5,10 +5,12 @@ beside the machine, with a belt or a gear between, is no such word.
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
+from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.cuts import unit_behind
-from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
+from linter.reading.words.dictionary import MOST_REMEMBERED, dictionary, word_key
 
 _NOUNS = (
     "rotor shaft spindle fan blower impeller wheel drum bowl turbine pump disc disk cutter roll roller mandrel "
@@ -33,6 +35,8 @@ _SPEEDS = (
 )  # fmt: skip
 _SIGNED_SPEEDS = "(?:最大|最高|额定|定格|使用|常用|工作)?(?:回転数|回転速度|转速)"
 _MOST = 60
+#: Of few hundred to some hundred thousand r/min (common practice for small fast machines); no usual figure in m/s, 1/s.
+_USUAL = re.compile(r"[1-9]\d{2,5}")
 
 
 def _forms() -> tuple[re.Pattern[str], ...]:
@@ -63,3 +67,17 @@ def speed_of_what_turns(text: str) -> str:
             shorter = " ".join(f"{found['before']} {found['speed']} {found['behind']}".split()).strip(" ,:;")
             return f"{shorter} [{unit}]" if unit else shorter
     return ""
+
+
+def are_speeds(label: str, cells: Sequence[str]) -> bool:
+    """Whether cells below a table's only word for a speed state it by their unit, or by figures usual in r/min."""
+    key = word_key(label)
+    known = {key, speed_of_what_turns(label)} & dictionary().speeds
+    return bool(known) and all(_is_speed(cell, key != "n") for cell in cells)
+
+
+def _is_speed(cell: str, by_figure: bool) -> bool:
+    figure, text = split_quantity(cell)
+    if unit := known_unit(text):
+        return unit.dimension == "rotational speed"
+    return bool(by_figure and not text and _USUAL.fullmatch(figure))
