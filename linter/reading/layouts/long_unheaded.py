@@ -76,7 +76,7 @@ def _roles_of_values(
 ) -> dict[int, str]:
     """Roles of the columns of values: stations side by side, or one column of values and others nobody names."""
     keys = [heading for heading in named if heading is not None and heading.parameter == "station"]
-    of_values = header >= 0 and not keys and words.group(grid.text(header, values[0])) == "VALUE"
+    of_values = header >= 0 and not keys and words.group(grid.text(header, values[0])) in ("VALUE", "EXPR")
     if (header >= 0 and not of_values) or (len(keys) == 1 and len(values) > 1):
         return {c: "COLUMN" if header < 0 or grid.text(header, c) else "UNNAMED" for c in values}
     return {c: "VALUE" if c == values[0] else "UNNAMED" for c in values}
@@ -89,11 +89,14 @@ def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | No
 
 
 def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], values: list[int]) -> list[int]:
-    """The columns of values that are left where a header names the others; their roles are added."""
-    for column in [*values, *roles]:
-        role = words.group(grid.text(header, column))
-        if role in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID"):
-            roles[column] = role
+    """The columns of values that are left where a header names the others; their roles are added.
+
+    Expressions are the values where nothing else is.
+    """
+    said = {column: words.group(grid.text(header, column)) for column in [*values, *roles]}
+    others = [column for column in values if said[column] not in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID")]
+    heads = ("NOTE", "UNIT", "DATUM", "CHAR-ID", *(["EXPR"] if others else []))
+    roles |= {column: role for column, role in said.items() if role in heads}
     return [c for c in values if c not in roles]
 
 

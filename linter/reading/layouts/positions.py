@@ -43,7 +43,7 @@ def _is_number(text: str) -> bool:
 
 def tell_machine(table: WideTable, headings: Sequence[Heading | None], found: Found) -> None:
     """A note of the column that is taken for the machine without saying so."""
-    for column, heading in enumerate(headings if table.positions else ()):
+    for column, heading in enumerate(headings):
         said = table.headings[column]
         if heading is not None and heading.parameter == "machine" and (said is None or said.parameter != "machine"):
             label = visible(table.labels[column] or "without a heading", 40)

@@ -27,8 +27,10 @@ def name_rows(
 
     ``headings`` is what the columns are so far, ``rows`` are those below the heading.
     """
-    if any(h is not None and h.station for h in headings) or table.positions:
+    if table.positions:
         return headings
+    if any(h is not None and h.station for h in headings):
+        return _rows_of_machines(table, headings, rows)
     of_stations = [c for c, h in enumerate(headings) if h is not None and h.entry.level == "station"]
     stated = [c for c in of_stations if headings[c] != Heading("station")]
     rows = [row for row in rows if any(table.grid.text(row, c) for c in stated)]
@@ -49,6 +51,17 @@ def name_rows(
     elif len(set(places)) < len(places) and "station" not in named:
         return headings  # what tells the rows apart is not known
     return _with(headings, station, machine)
+
+
+def _rows_of_machines(table: WideTable, headings: list[Heading | None], rows: Sequence[int]) -> list[Heading | None]:
+    """Headings that all say their position: each row is a machine, which the first column of different texts names."""
+    filled = [row for row in rows if any(table.grid.text(row, c) for c, h in enumerate(headings) if h is not None)]
+    of_stations = [h for h in headings if h is not None and h.entry.level == "station"]
+    several = len({h.station for h in of_stations}) > 1 and all(h.station for h in of_stations) and len(filled) > 1
+    if not several or any(h is not None and h.parameter == "machine" for h in headings):
+        return headings
+    texts = _columns_of_texts(table, headings, filled)
+    return _with(headings, None, next((c for c, cells in texts.items() if len(set(cells)) == len(cells)), None))
 
 
 def _with(headings: list[Heading | None], station: int | None, machine: int | None) -> list[Heading | None]:

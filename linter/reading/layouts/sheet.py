@@ -20,6 +20,7 @@ from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
+from linter.reading.layouts.named_positions import with_positions
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import (
@@ -31,7 +32,7 @@ from linter.reading.layouts.title import (
     label_said,
     read_title,
 )
-from linter.reading.layouts.wide_heading import named_below, names_a_table
+from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 
@@ -41,6 +42,7 @@ LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, lon
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
+    words = with_positions(grid, words)
     before = sum(len(block.strips) for block in found.blocks)
     tables = len(found.blocks)
     _Sheet(grid, words, found).read()
@@ -183,6 +185,8 @@ class _Sheet:
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
+        if holds_values(texts, len(named), self.words):
+            return ""  # a row of data with names in it
         if len({*headings} - {None}) < 2:
             return ""  # the same name again beside its value, of blocks side by side
         return "wide"

@@ -184,7 +184,7 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
     named = [h for h in headings if h is not None]
-    if sum(_NUMBER.fullmatch(label.strip()) is not None and not words.mapped(label) for label in labels) > len(named):
+    if holds_values(labels, len(named), words):
         return None  # a row of data with a name in it
     said = [label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]
     if not names_a_table(said) and not _one_size(labels, headings, words):
@@ -198,6 +198,14 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
+    """Whether a row that names some parameters holds values: more numbers than names, or half as many with units."""
+    numbers = [label.strip() for label in labels if _NUMBER.match(label.strip()) and not words.mapped(label)]
+    plain = sum(_NUMBER.fullmatch(text) is not None for text in numbers)
+    with_unit = sum(known_unit(_NUMBER.sub("", text, count=1).strip()) is not None for text in numbers)
+    return plain + with_unit > named or 2 * with_unit >= max(named, 1)
 
 
 def _one_size(labels: Sequence[str], headings: Sequence[Heading | None], words: Words) -> bool:

@@ -17,7 +17,7 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
-from linter.reading.words.headings import Heading, Words
+from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_roles, no_designation, no_station
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 from linter.reading.words.turning import are_speeds
@@ -69,6 +69,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     cells = [fold(cell) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
     if not cells:
         return heading
+    if (told := words.told_of(label)) is not None and (heading is None or heading.station == told.station):
+        return _of_position(told, heading, cells, words)
     key = key_of(label, words)
     if heading is None and _are_places(key, cells, words):
         return Heading("station")
@@ -80,6 +82,15 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
+
+
+def _of_position(told: Told, heading: Column, cells: Sequence[str], words: Words) -> Column:
+    """What a column is by what is left of its heading without the position in it."""
+    rest = words.heading(told.rest) if heading is None else evolve(heading, station="")
+    found = heading_of(told.rest, rest, cells, words)
+    if found is None or found.entry.level != "station" or found.station or found.parameter == "station":
+        return heading
+    return evolve(found, station=told.station)
 
 
 def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:

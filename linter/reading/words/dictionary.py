@@ -31,11 +31,11 @@ NO_PARAMETER = (*GROUPS, "@STATION", "@SPEED", *_VERSIONS)
 MOST_REMEMBERED = 16_384
 _DATA = Path(__file__).resolve().parent / "data" / "headings.csv"
 JOINT = re.compile(r"[\s_.\-]+")
-_SMALL, _LARGE = "a-zß-öø-ÿа-яё", "A-ZÀ-ÖØ-ÞА-ЯЁ"
+SMALL, LARGE = "a-zß-öø-ÿа-яё", "A-ZÀ-ÖØ-ÞА-ЯЁ"
 #: Where a word ends in a name without blanks (``shaftSeatDia``, ``alésageRoulement``, ``sitzØ``, ``ODBearing``).
 CAMEL = re.compile(
-    rf"(?<=[{_SMALL}])(?=[{_LARGE}])|(?<=[a-z]{{3}})(?=[0-9])"
-    rf"|(?<=[{_SMALL}][{_LARGE}])(?=[{_LARGE}])(?!(?<=N)DE(?![{_SMALL}]))|(?<=[A-Z]{{2}})(?=[A-Z][a-z]{{2}})|(?<=Ø)(?=[A-ZÀ-Þ](?![A-ZÀ-Þ]))"
+    rf"(?<=[{SMALL}])(?=[{LARGE}])|(?<=[a-z]{{3}})(?=[0-9])"
+    rf"|(?<=[{SMALL}][{LARGE}])(?=[{LARGE}])(?!(?<=N)DE(?![{SMALL}]))|(?<=[A-Z]{{2}})(?=[A-Z][a-z]{{2}})|(?<=Ø)(?=[A-ZÀ-Þ](?![A-ZÀ-Þ]))"
 )
 
 

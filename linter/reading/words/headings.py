@@ -3,7 +3,7 @@
 import re
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
@@ -73,11 +73,20 @@ class Heading:
         }  # fmt: skip
 
 
+@frozen
+class Told:
+    """A name of a table without the position that stands in it, and that position."""
+
+    rest: str
+    station: str
+
+
 @define(eq=False)
 class Words:
-    """The name mapping with a memory of what was looked up."""
+    """The name mapping with a memory of what was looked up, and the positions that the names of a table show."""
 
     names: Names
+    told: dict[str, Told] = field(factory=dict)
     _known: dict[str, Heading | None] = field(factory=dict)
     _groups: dict[str, str] = field(factory=dict)
 
@@ -85,8 +94,33 @@ class Words:
         """What a word names, or None."""
         text = text.strip()
         if text not in self._known:
-            self._known[text] = self._find(text) if 0 < len(text) <= 200 else None
+            self._known[text] = self._of_position(text, self._find(text)) if 0 < len(text) <= 200 else None
         return self._known[text]
+
+    def told_of(self, text: str) -> Told | None:
+        """A name without the position that the names of the table show in it; a unit or a part may stand around it."""
+        if not self.told:
+            return None
+        if (told := self.told.get(text)) is not None:
+            return told
+        core, bracket, unit = text.rpartition(" [")
+        if bracket and (told := self.told.get(core)) is not None:
+            return Told(f"{told.rest} [{unit}", told.station)
+        for blank in (k for k, sign in enumerate(text) if sign == " "):
+            if (told := self.told.get(text[blank + 1 :])) is not None:
+                return Told(f"{text[:blank]} {told.rest}", told.station)
+        return None
+
+    def _of_position(self, text: str, own: Heading | None) -> Heading | None:
+        """What a name means: by what is left of it without its position, where that says more than the whole name."""
+        told = self.told_of(text)
+        if told is None or (own is not None and (own.station == told.station or own.entry.level == "machine")):
+            return own
+        if is_bearing(told.rest):
+            return Heading("bearing_designation", told.station)
+        found = self.heading(told.rest)
+        of_station = found is not None and found.entry.level == "station" and found.parameter != "station"
+        return own if found is None or found.station or not of_station else evolve(found, station=told.station)
 
     def group(self, text: str) -> str:
         """Kind of heading word (``NAME``, ``VALUE``, ``UNIT``, ``EXPR``, ...), or empty."""

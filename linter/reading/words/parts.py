@@ -33,6 +33,7 @@ _SCRIPTS = re.compile(
 )
 #: German compounds are cut inside a word, and so are the languages that set no blanks; no piece of one letter is cut.
 _SHORTEST_PIECE = 3
+_LONGEST_OF_SIGNS = 8
 #: Words of one term at most, and ways to understand a heading that are tried.
 _MOST_WORDS = 4
 _MOST_READINGS = 64
@@ -143,6 +144,27 @@ def names_place(text: str) -> bool:
         if 0 < len(text) <= _LONGEST
         else False
     )
+
+
+def is_bearing_seat(text: str) -> bool:
+    """Whether words say the seat of a bearing, or its place, and not whether it is on the shaft or in the housing."""
+    words = _words(text)
+    said = {"bearing", "seat"}
+    return 0 < len(words) <= _MOST_WORDS and any(
+        "seat" in concepts and concepts <= said and not unknown
+        for concepts, unknown in islice(_readings(words), _MOST_READINGS)
+    )
+
+
+def words_of_signs(text: str) -> list[str]:
+    """The words of a text in Chinese or Japanese, the longest that are known first; other signs one by one."""
+    lexicon, found, start = _lexicon(), [], 0
+    while start < len(text):
+        ends = range(min(start + _LONGEST_OF_SIGNS, len(text)), start + 1, -1)
+        end = next((end for end in ends if text[start:end] in lexicon), start + 1)
+        found.append(text[start:end])
+        start = end
+    return found
 
 
 def is_bearing_size(text: str) -> bool:

@@ -81,16 +81,16 @@ def place_said(text: str) -> str:
     if not 2 <= len(text) <= _LONGEST:
         return ""
     if found := _GLUED.fullmatch(text):
-        return "" if _is_no_place(found["of"]) else text
+        return "" if is_no_place(found["of"]) else text
     if found := _BEHIND.fullmatch(text):
         stated = _SIDEWARD.sub("seite", text)
-        return "" if _is_no_place(found["of"]) else stated[:1].upper() + stated[1:] if stated != text else text
+        return "" if is_no_place(found["of"]) else stated[:1].upper() + stated[1:] if stated != text else text
     if found := _BEFORE.fullmatch(caseless(text)):
         if found["letter"]:
             return text if text[-1].isupper() else ""
         words = re.split(r"[ _'’-]+", found["of"])
         plain = all(word.isalpha() or len(word) == 1 for word in words) and len(words) <= _MOST_WORDS
-        return text if plain and not any(map(_is_no_place, words[:1])) and not any(map(_is_part, words)) else ""
+        return text if plain and not any(map(is_no_place, words[:1])) and not any(map(_is_part, words)) else ""
     return ""
 
 
@@ -114,7 +114,8 @@ def place_cuts(text: str) -> Iterator[tuple[str, str]]:
             yield rest, said
 
 
-def _is_no_place(word: str) -> bool:
+def is_no_place(word: str) -> bool:
+    """Whether a word is said beside a side and names no place, or says a part, a feature or a limit."""
     return word_key(word) in _NO_PLACE or _is_part(word)
 
 

@@ -1,0 +1,266 @@
+"""Positions that the names of one table show by themselves: what is left of the names comes again with each of them.
+
+``frontBrgOD, frontSeatRa, rearBrgOD, rearSeatRa``; ``rod_sup_ancho, rod_sup_modelo, rod_inf_ancho, rod_inf_modelo``;
+``轴承位1直径, 轴承位1圆柱度, 轴承位2直径, 轴承位2圆柱度``. Names are cut into pieces at blanks, signs, capitals
+and changes of script. A run of pieces that can be left out of several names, so that other names stand there with
+another run in the same place, is a position; which words those are does not matter. A word for a part, a feature, a
+limit, a state or a unit is none, and what is left has to name several parameters of a seat or bearing.
+"""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
+from itertools import pairwise
+
+from attrs import frozen
+
+from linter.model.vocabulary import parameter
+from linter.reading.cells.units import known_unit
+from linter.reading.words.cuts import LETTER_STATION
+from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
+from linter.reading.words.headings import Told, Words
+from linter.reading.words.own_stations import is_no_position
+from linter.reading.words.parts import (
+    is_bearing,
+    is_bearing_seat,
+    names_place,
+    part_alone,
+    words_of_signs,
+)
+from linter.reading.words.places import is_no_place
+
+_SIGNS = "\u3040-\u30ff\u3400-\u9fff"
+_APART = re.compile(r"(?:[^\w⌀°%±²³]|_)+")
+#: Where a piece ends inside a word: at a capital, a figure before a word, another script.
+_INSIDE = re.compile(
+    rf"(?<=[{SMALL}])(?=[{LARGE}])|(?<=[{LARGE}])(?=[{LARGE}][{SMALL}])|(?<=[a-z]{{3}})(?=[0-9])"
+    rf"|(?<=[0-9])(?=[{LARGE}][{SMALL}])|(?<=[{_SIGNS}])(?=[^{_SIGNS}])|(?<=[^{_SIGNS}])(?=[{_SIGNS}])"
+)
+_SIGN = re.compile(rf"[{_SIGNS}]")
+#: Names that are looked at, pieces of a name, pieces of a position in letters and in signs, positions of a table.
+_MOST_NAMES, _LONGEST_NAME, _MOST_PIECES, _LONGEST, _MOST_SIGNS, _MOST_POSITIONS = 1000, 120, 14, 3, 6, 6
+#: Different parameters that come again with positions of a known sort, and with any two words.
+_ENOUGH, _ENOUGH_OF_ANY = 2, 3
+#: Parameters that other parts of machines have too.
+_COMMON = frozenset(
+    ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer", "speed_max", "radial_load", "axial_load",
+     "temperature_min", "temperature_max", "rotor_mass", "bearing_span", "contact_angle")
+)  # fmt: skip
+_NUMBERED = re.compile(r"([^\W\d_]{1,8}?)[ _-]?([1-9][0-9]?|[A-H])")
+_ROMAN = re.compile(r"I{1,3}|IV|VI?|[Ⅰ-Ⅵ]")
+_TWO_CAPITALS = re.compile("[A-ZА-ЯЁ]{2}")
+_SMALL_LETTER = re.compile(r"[a-h]")
+_ARTICLES = frozenset(
+    ("of", "the", "at", "to", "for", "and", "or", "in", "on", "de", "la", "le", "les", "du", "des", "el", "los", "del",
+     "y", "et", "e", "di", "da", "il", "lo", "der", "die", "das", "am", "im", "an", "auf", "für", "und", "zu", "bei",
+     "mit", "von", "в", "на", "и", "для", "по", "от", "к", "с", "の", "的", "和", "与", "及", "と")
+)  # fmt: skip
+
+Frame = tuple[str, str]
+
+
+@frozen
+class _Cut:
+    """A name without a run of its pieces."""
+
+    name: str
+    run: str
+    rests: tuple[str, ...]
+
+
+def positions_inside(names: Iterable[str], words: Words) -> dict[str, Told]:
+    """What is left of each name and the position in it, for names that several positions share.
+
+    Parameters
+    ----------
+    names : iterable of str
+        The names of one table.
+    words : Words
+        The names that are understood.
+
+    Returns
+    -------
+    dict of str to Told
+        By name; empty where the names show no positions.
+    """
+    listed = [n for n in dict.fromkeys(names) if 3 < len(n) <= _LONGEST_NAME and any(map(str.isalpha, n))]
+    listed = listed[:_MOST_NAMES]
+    frames: dict[Frame, dict[str, _Cut]] = defaultdict(dict)
+    for name in listed:
+        for frame, cut in _cuts(name):
+            frames[frame].setdefault(cut.run, cut)
+    shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
+    found = _positions(shared, words)
+    told: dict[str, Told] = {}
+    for name in listed if found else ():
+        own = [cut for _, cut in _cuts(name) if cut.run in found]
+        if own:
+            told[name] = _told(own, words)
+    return told
+
+
+def _told(cuts: Sequence[_Cut], words: Words) -> Told:
+    """The cut whose rest is known; else the first."""
+    for cut in cuts:
+        for rest in cut.rests:
+            if words.heading(rest) is not None:
+                return Told(rest, _stated(cut.run, words))
+    return Told(cuts[0].rests[-1], _stated(cuts[0].run, words))
+
+
+def _stated(run: str, words: Words) -> str:
+    return words.station_said(run) or run
+
+
+def _cuts(name: str) -> Iterator[tuple[Frame, _Cut]]:
+    """Every run of pieces that can be left out of a name, with what stands before and behind it."""
+    pieces = list(_pieces(name))
+    count = len(pieces)
+    if not 1 < count <= _MOST_PIECES:
+        return
+    said = [name[a:b].casefold() for a, b in pieces]
+    for first in range(count):
+        signs = True
+        for last in range(first, min(first + _MOST_SIGNS, count)):
+            a, b = pieces[first][0], pieces[last][1]
+            signs = signs and _SIGN.match(name[b - 1]) is not None
+            if (last - first >= _LONGEST and not signs) or last - first == count - 1:
+                break
+            frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
+            yield frame, _Cut(name, name[a:b], _rests(name, pieces, first, last))
+
+
+def _pieces(name: str) -> Iterator[tuple[int, int]]:
+    start = 0
+    for apart in _APART.finditer(name):
+        yield from _within(name, start, apart.start())
+        start = apart.end()
+    yield from _within(name, start, len(name))
+
+
+def _within(name: str, start: int, end: int) -> Iterator[tuple[int, int]]:
+    edges = [start, *(found.start() for found in _INSIDE.finditer(name, start, end)), end]
+    for a, b in pairwise(edges):
+        if a < b and _SIGN.match(name[a]):
+            for word in words_of_signs(name[a:b]):
+                yield a, a + len(word)
+                a += len(word)
+        elif a < b:
+            yield a, b
+
+
+def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) -> tuple[str, ...]:
+    """What is left of a name: as it is written, and its pieces with blanks between them."""
+    before, behind = name[: pieces[first][0]], name[pieces[last][1] :]
+    if first == 0:
+        before, behind = before.strip("([ "), name[pieces[last + 1][0] :]
+    elif last == len(pieces) - 1:
+        before, behind = name[: pieces[first - 1][1]], behind.strip(")] ")
+    plain = re.sub(r"[(（\[【]\s*[)）\]】]", " ", f"{before}{behind}")
+    plain = re.sub(r"([\s_.\-–—/]){2,}", r"\1", plain).strip(" _.-–—:,/")
+    plain = re.sub(r" (?=[,;:])", "", plain)
+    own = [name[a:b] for a, b in pieces]
+    apart = " ".join((*own[:first], *own[last + 1 :]))
+    before, behind = " ".join(own[:first]), name[pieces[last + 1][0] :] if last + 1 < len(pieces) else ""
+    placed = (behind,) if before and behind and (names_place(before) or is_bearing_seat(before)) else ()
+    of_part = tuple(f"{part} {behind}" for _ in placed if (part := part_alone(before)))
+    return tuple(dict.fromkeys(rest for rest in (plain, apart, *placed, *of_part) if rest))
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def _sort(run: str) -> str:
+    """What sort of position a run of pieces can be: two of one table are of one sort; empty where it is none."""
+    if _ROMAN.fullmatch(run):
+        return "roman"
+    if LETTER_STATION.fullmatch(run):
+        return "number" if run.isdigit() else "letter"
+    if _SMALL_LETTER.fullmatch(run):
+        return "small letter"
+    if len(run) < 2 and not _SIGN.match(run):
+        return ""
+    numbered = _NUMBERED.fullmatch(run)
+    short = numbered is not None and numbered[2].isdigit() and len(run) < 4
+    if numbered is not None and (short or (len(numbered[1]) > 2 and names_place(numbered[1]))):
+        return f"{numbered[1].casefold()} {'number' if numbered[2].isdigit() else 'letter'}"
+    return "" if any(map(str.isdigit, run)) else "words"
+
+
+def _may_be(run: str, words: Words) -> str:
+    """The sort of position that a run of pieces is where it says nothing else that is known; or empty."""
+    if (sort := _sort(run)) != "words":
+        return sort
+    groups = words.groups(run)
+    if groups:
+        return "limit" if {"UPPER", "LOWER"}.issuperset(groups) else ""
+    if words.names.station(run):
+        return "known"
+    pieces = _APART.split(run)
+    if any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
+        return ""
+    if known_unit(run) is not None or is_no_position(run) or part_alone(run) or names_place(run):
+        return ""
+    cut_short = _TWO_CAPITALS.fullmatch(run) is not None  # that some language cuts a word of the trade to
+    if not cut_short and any(is_no_place(p) or names_place(p) or is_no_position(p) for p in (run, *pieces)):
+        return ""
+    return "" if words.heading(run) is not None else "words"
+
+
+def _alike(one: str, other: str) -> bool:
+    """Whether two sorts of positions can stand for each other in a name."""
+    return one == other or {one, other} <= {"known", "words"} or {one, other} <= {"roman", "letter"}
+
+
+def _positions(frames: dict[Frame, dict[str, _Cut]], words: Words) -> tuple[str, ...]:
+    """The runs that come again with the same rests of names: those that explain most; or none."""
+    sorts: dict[str, str] = {}
+    together: dict[tuple[str, str], list[Frame]] = defaultdict(list)
+    for frame, cuts in frames.items():
+        runs = sorted(run for run in cuts if sorts.setdefault(run, _may_be(run, words)))
+        if len(runs) > _MOST_POSITIONS:
+            continue
+        for k, one in enumerate(runs):
+            for other in runs[k + 1 :]:
+                if _alike(sorts[one], sorts[other]):
+                    together[one, other].append(frame)
+    known: dict[Frame, str] = {}
+    best: tuple[int, int, int, tuple[str, ...]] = (0, 0, 0, ())
+    for (one, other), shared in sorted(together.items()):
+        if len(shared) < _ENOUGH:
+            continue
+        for frame in shared:
+            if frame not in known:
+                known[frame] = _parameter(frames[frame][one], words)
+        said = {known[frame] for frame in shared} - {""}
+        if _are_enough(said, sorts[one], sorts[other]):
+            best = max(best, (len(said), len(shared), -len(one) - len(other), (one, other)))
+    if not best[3]:
+        return ()
+    group = [*best[3]]
+    counts = dict.fromkeys(sorts, 0)
+    for (one, other), shared in together.items():
+        for a, b in ((one, other), (other, one)):
+            if a in best[3] and b not in group:
+                counts[b] = max(counts[b], len(shared))
+    group += [run for run, count in sorted(counts.items()) if count >= max(_ENOUGH, 0.5 * best[1])]
+    return tuple(group) if len(group) <= _MOST_POSITIONS else ()
+
+
+def _are_enough(said: set[str], one: str, other: str) -> bool:
+    """Whether what comes again shows positions of bearings: more of it where the words themselves say nothing."""
+    if "limit" in (one, other):
+        return sum(parameter(name).kind != "toleranced" for name in said) >= _ENOUGH
+    if "words" in (one, other):
+        return len(said) >= _ENOUGH_OF_ANY and bool(said - _COMMON)
+    return len(said) >= _ENOUGH
+
+
+def _parameter(cut: _Cut, words: Words) -> str:
+    """The parameter of a station that the rest of a name says, without a station of its own; or empty."""
+    for rest in cut.rests:
+        heading = words.heading(rest)
+        if heading is not None and heading.entry.level == "station" and not heading.station:
+            return "bearing_designation" if is_bearing(rest) else heading.parameter
+        if heading is None and is_bearing(rest):
+            return "bearing_designation"
+    return ""

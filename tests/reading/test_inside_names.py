@@ -1,0 +1,103 @@
+"""Positions that stand inside the names of a table: told by what comes again with each of them, whatever they are."""
+
+import pytest
+
+from linter.reading import InputError, read_table
+from linter.reading.words.headings import Words
+from linter.reading.words.inside import positions_inside
+from linter.reading.words.names import Names
+
+
+def names(pattern: str, positions: str, features: str, *others: str) -> list[str]:
+    """Every feature at every position, and other names."""
+    said = [pattern.format(p=p, f=f) for p in positions.split("|") for f in features.split("|")]
+    return [*said, *others]
+
+
+POSITIONS = {
+    "camel": names("{p}{f}", "gear|fan", "BrgBore|BrgOD|JournalDia|JournalRa", "gearRatio", "fanBladeCount"),
+    "snake": names("{p}_{f}", "fwd|aft", "brg_bore|brg_width|journal_dia|journal_ra", "rotor_weight"),
+    "capitals": names("{p}_{f}", "P1|P2|P3", "BRG_NO|SHAFT_SEAT_DIA|HSG_BORE_DIA", "PAINT_COLOUR"),
+    "inner": names("rod_{p}_{f}", "sup|inf", "modelo|ancho_mm|eje_diam_max_mm|carga_axial_N", "largo_total_mm"),
+    "dash": names("Journal {p} - {f}", "A|B", "diameter|roughness Ra|cylindricity", "Overall length"),
+    "comma": names("Шейка {p}, {f}", "А|Б", "диаметр, мм|цилиндричность, мм|шероховатость Ra, мкм", "Резьба М56"),
+    "roman": names("Wellensitz {p} {f}", "I|II", "Durchmesser|Rundlauf|Zylinderform", "Nut Breite"),
+    "signs": names("轴承位{p}{f}", "1|2", "直径|圆柱度|粗糙度", "键槽宽度"),
+    "japanese": names("{p}軸受{f}", "巻取|繰出", "内径|外径|型番|幅", "機械名称"),
+    "french": names("{f} {p}", "volute|moteur", "Diamètre portée arbre|Charge radiale|Alésage logement", "Teinte"),
+    "italian": names("{p} {f}", "LM|LT", "albero Ø [mm]|cuscinetto|alloggiamento Ø [mm]|Fr [N]", "Peso [kg]"),
+    "limits as places": names("{f} {p}", "oben|unten", "Passung Welle|Radialkraft|Schmierung", "Zolltarif"),
+    "spanish": names("{p}.{f}", "polea|turbina", "rodamiento.modelo|asiento eje diámetro|carga radial", "color"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", POSITIONS)
+def test_positions_are_told_by_what_comes_again(kind):
+    listed = POSITIONS[kind]
+    words = Words(Names.built_in())
+    told = positions_inside(listed, words)
+    stations = {one.station for one in told.values()}
+    assert len(stations) == (3 if kind == "capitals" else 2)
+    placed = Words(Names.built_in(), told)
+    of_station = [h for name in listed if (h := placed.heading(name)) is not None and h.entry.level == "station"]
+    counts = [sum(h.station == station for h in of_station) for station in sorted(stations)]
+    assert min(counts) == max(counts) >= 3
+    assert {h.station for h in of_station} == stations
+
+
+NOT_POSITIONS = {
+    "sections of a shaft": names("Section {p} - {f}", "A|B|C|D|E|F", "diameter|length|roughness Ra"),
+    "deviations": names("{f} {p}", "upper|lower", "Shaft seat|Housing seat|Shaft shoulder diameter"),
+    "deviations in German": names("{f} {p}", "oben|unten", "Wellensitz|Gehäusebohrung", "Passung Welle"),
+    "limits": names("{f}_{p}", "max|min", "shaft_seat_dia|housing_seat_dia|preload|speed"),
+    "sides of a ring": names("{p} ring {f}", "inner|outer", "fit|width|groove ratio|shoulder diameter"),
+    "critical speeds": names("{p} critical {f}", "1st|2nd", "speed|speed ratio|mode damping"),
+    "states": names("{f} {p}", "cold|hot", "Shaft seat diameter|Housing seat diameter|Bearing no|Roughness Ra shaft"),
+    "units": names("{f} {p}", "mm|in", "Shaft seat diameter|Housing seat diameter|Shaft fillet radius"),
+    "parts": names("{p} {f}", "shaft|housing", "seat diameter|fillet radius|roughness Ra|material"),
+    "links of an arm": names("{p}_{f}", "arm|base|wrist", "OD|bore|width|mass"),
+    "gauges": names("{p} {f}", "go gauge|no go gauge", "diameter|tolerance|wear limit"),
+}
+
+
+@pytest.mark.parametrize("kind", NOT_POSITIONS)
+def test_other_words_that_come_again_are_no_positions(kind):
+    assert positions_inside(NOT_POSITIONS[kind], Words(Names.built_in())) == {}
+
+
+def test_one_name_that_is_not_known_stays_one_question(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text(
+        "Name;Value;Unit\nspool_brg_no;6205;\nspool_journal_dia;25 k5;mm\nspool_journal_ra;0.4;µm\nspool_glint;3;mm\n"
+        "crank_brg_no;6204;\ncrank_journal_dia;20 k5;mm\ncrank_journal_ra;0.8;µm\ncrank_glint;4;mm\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.text("station").tolist() == ["spool", "crank"]
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20]
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+    assert [u.name for u in reading.unused] == ["spool_glint", "crank_glint"]
+
+
+def test_rows_below_headings_that_say_positions_are_machines(tmp_path):
+    path = tmp_path / "sizes.csv"
+    path.write_text(
+        "Baugröße;KS Lager;KS Wellensitz [mm];KS Fr [N];GS Lager;GS Wellensitz [mm];GS Fr [N]\n"
+        "Typ 20;6205;25 k5;120;6204;20 k5;80\nTyp 30;6206;30 k5;210;6205;25 k5;90\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.machines == ("Typ 20", "Typ 30")
+    assert stations.text("station").tolist() == ["KS", "GS", "KS", "GS"]
+    assert stations.text("bearing_designation").tolist() == ["6205", "6204", "6206", "6205"]
+    assert stations.number("radial_load").tolist() == [120, 80, 210, 90]
+
+
+def test_a_list_of_other_parts_stays_refused(tmp_path):
+    path = tmp_path / "arm.csv"
+    rows = "".join(
+        f"{p}_{f},{k + 10},mm\n" for k, p in enumerate(("arm", "base", "wrist")) for f in ("OD", "len", "wall")
+    )
+    path.write_text(f"Name,Value,Unit\n{rows}", encoding="utf-8")
+    with pytest.raises(InputError):
+        read_table(path)
