@@ -13,8 +13,9 @@ from attrs import evolve
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.words.coded_columns import choice_said
+from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.cuts import BRACKET, WITH_TOLERANCE, aspect_cuts, station_cuts
+from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, station_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
@@ -75,10 +76,10 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if heading is None and _are_places(key, cells, words):
         return Heading("station")
     may_be = heading is None or heading.parameter in ("station", "bearing_type", "drawing_number")
-    core, station = _without_station(label, key, words) if may_be else (key, "")
+    core, station = without_station(label, key, words) if may_be else (key, "")
     if may_be and (shown := _designation_or_role(core, heading, cells)):
         known = core in KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
-        return Heading(shown, station or ("" if known else _station_beside(label, words)))
+        return Heading(shown, station or ("" if known else station_beside(label, words)))
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
@@ -130,7 +131,7 @@ def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: W
             return Heading(name)
     if words.groups(label) or not (name := choice_said(label, cells)):
         return None
-    return Heading(name, station or _station_beside(label, words))
+    return Heading(name, station or station_beside(label, words))
 
 
 def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
@@ -164,24 +165,6 @@ def _seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
     if side is None or not all(side.fullmatch(cell) and _SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return None
     return Heading(f"{part}_seat_diameter", station)
-
-
-def _without_station(label: str, key: str, words: Words) -> tuple[str, str]:
-    """A word for a designation or a function and the station beside it (``designation_1``, ``Brg2.type``), or ''."""
-    if (bracket := BRACKET.fullmatch(fold(label))) and (station := words.names.station(bracket[2])):
-        return word_key(bracket[1]), station  # Bearing (DE)
-    known = KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
-    for rest, piece, _ in () if key in known else station_cuts(fold(label)):
-        core = word_key(rest)
-        if core in known and (station := words.names.station(piece)):
-            return core, station
-    return key, ""
-
-
-def _station_beside(label: str, words: Words) -> str:
-    """The station that a heading says beside words that are not known; no letter or number counts."""
-    pieces = (piece for _, piece, _ in station_cuts(fold(label)))
-    return next((own for piece in pieces if (own := words.names.station(piece)) and (len(own) > 1 or own > "z")), "")
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
