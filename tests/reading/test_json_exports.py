@@ -123,3 +123,56 @@ def test_sizes_without_a_unit_by_the_bearing_beside_them(tmp_path, fit, unit, ex
     size = stations.toleranced.get("shaft_seat_diameter")
     stated = None if size is None or size.nominal[0] != size.nominal[0] else float(size.nominal[0])
     assert stated == pytest.approx(expected) if expected else stated is None
+
+
+def test_what_all_items_of_a_list_hold_under_a_key_says_what_it_means(tmp_path):
+    """A running number is no bore, and a mark of the store no position."""
+    rows = [
+        {"id": k, "fields": {"location": name, "type": number, "Bore Fit": f"{size} H6", "od": size, "function": role}}
+        for k, (name, number, size, role) in enumerate(
+            [("fan end", "6203", 40, "locating"), ("pump end", "6202", 35, "floating")], 1
+        )
+    ]
+    stations = read(tmp_path, {"machine": "M", "units": "mm", "records": rows})
+    assert stations.text("station").tolist() == ["fan end", "pump end"]
+    assert stations.text("bearing_designation").tolist() == ["6203", "6202"]
+    assert stations.number("bore_diameter").tolist() == [17, 15]  # of the bearing
+    assert stations.choice("axial_role").is_in("locating").tolist() == [True, False]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [40, 35]
+
+
+@pytest.mark.parametrize("key", ["Assieme", "unidad", "set"])
+def test_what_keeps_equal_positions_apart_is_the_machine(tmp_path, key):
+    rows = [
+        {key: machine, "position": end, "shaft seat [mm]": f"{size} k5", "load [N]": size}
+        for machine, size in (("Pump one", 20), ("Pump two", 25))
+        for end in ("DE", "NDE")
+    ]
+    stations = read(tmp_path, rows)
+    assert stations.machines == ("Pump one", "Pump two")
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 20, 25, 25]
+
+
+@pytest.mark.parametrize(
+    "seat",
+    [
+        {"shaftFit": {"nominalMm": 40, "upperDevUm": 2, "lowerDevUm": -5}},
+        {"shaft": {"d": 40, "tol": [0.002, -0.005], "unit": "mm"}},
+        {"Welle": {"Nennmaß": 40, "oberes Abmaß": 0.002, "unteres Abmaß": -0.005, "Ra": 0.4}},
+        {"arbre": {"diamètre [mm]": 40, "tolérance": {"max": 40.002, "min": 39.995}}},
+    ],
+)
+def test_sizes_with_their_parts_in_an_object(tmp_path, seat):
+    ends = {name: {"designation": "6008-2Z", **seat} for name in ("front", "rear")}
+    size = read(tmp_path, {"machine": "M", "bearings": ends}).size("shaft_seat_diameter")
+    assert (size.nominal + size.lower).tolist() == pytest.approx([39.995] * 2)
+    assert (size.nominal + size.upper).tolist() == pytest.approx([40.002] * 2)
+
+
+@pytest.mark.parametrize("frame", ["table", "payload"])
+def test_a_table_as_lists_of_headings_units_and_rows_below_other_keys(tmp_path, frame):
+    table = {"columns": ["pos", "dShaft", "fitShaft"], "units": [None, "mm", "-"],
+             "rows": [["A", "40", "k5"], ["B", "35", "k5"]]}  # fmt: skip
+    reading = read(tmp_path, {frame: table, "machine": "M", "max_rpm": 6500})
+    assert reading.size("shaft_seat_diameter").nominal.tolist() == [40, 35]
+    assert reading.place("shaft_seat_diameter", 1).pointer == f"/{frame}/rows/1/1"

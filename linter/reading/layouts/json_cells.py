@@ -14,6 +14,7 @@ from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import bearing_of_station, feature_beside, of_named_station
+from linter.reading.layouts.json_columns import Columns
 from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, bare, local
 from linter.reading.layouts.json_records import (
@@ -24,6 +25,7 @@ from linter.reading.layouts.json_records import (
     Shape,
     aspect_of,
     has_tolerance,
+    is_nominal,
     version_of,
 )
 from linter.reading.layouts.json_units import StatedUnits, says_unit, with_unit
@@ -95,6 +97,7 @@ class Cells:
     stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
     again: dict[int, list[Path]] = field(factory=dict)
     size: tuple[Path, Heading | None] = field(default=((), None))
+    judged: dict[Path, Columns] = field(factory=dict)
     flat: Unflattened = field(factory=lambda: Unflattened(None))
 
     def block(self) -> Block:
@@ -172,6 +175,10 @@ class Cells:
         heading = within(self.words, side, f"{found[1]} [{_SMALL_UNITS[found[2]]}]") if found else None
         return heading if heading is not None and heading.unit else None
 
+    def plain(self, key: str, here: Here, trail: tuple[str, ...] = ()) -> Heading | None:
+        """What a key names by itself below the keys around it."""
+        return of_named_station(self.words, key, self.heading(key, evolve(here, trail=(*here.trail, *trail))))
+
     def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
         heading = self.heading(key, here)
@@ -185,7 +192,12 @@ class Cells:
             and side_of(here.trail[-1] if here.trail else "") is None
         ):
             heading = None  # r_a of a fillet or Ra, where small letters stand for both
-        heading = heading_of(key, heading, (text,), self.words) or self._coded(key, value, here)
+        judged = self.judged.get(at[:-1], {}).get(key, heading)
+        if judged is not heading and (judged is not None or self.plain(key, here) is not None):
+            heading = judged
+        else:
+            heading = heading_of(key, heading, (text,), self.words)
+        heading = heading or self._coded(key, value, here)
         return bearing_of_station(self.words, key, heading, text) if here.station else heading
 
     def _coded(self, key: str, value: Any, here: Here) -> Heading | None:
@@ -256,7 +268,8 @@ class Cells:
             else:
                 self.cell(evolve(limit, station=heading.station, unit=unit), f"{label} {key}", value, at, here)
             return
-        aspect = heading.aspect if aspect == "value" else aspect
+        if aspect == "value" and not (heading.aspect == "tolerance" and is_nominal(key)):
+            aspect = heading.aspect  # shaftFit: {nominal, upper, lower} holds the whole size
         version = version_of(key) or heading.version
         traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit, version)
         self.cell(traits, f"{label} {key}" if "minus" in local(key) else label, value, at, here)
@@ -280,12 +293,17 @@ class Cells:
             else:
                 self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")
 
-    def tolerance_of_size(self, key: str, value: dict[str, Any], at: Path, here: Here) -> bool:
-        """Read the tolerance, as an object, of the size right before it in the same object; false for another."""
+    def tolerance_of_size(self, key: str, value: Any, at: Path, here: Here) -> bool:
+        """Read the tolerance, as an object or list, of the size right before it in one object; false for another."""
         before, size = self.size
-        if size is None or before != at[:-1] or aspect_of(key)[0] != "tolerance" or not has_tolerance(value):
+        if size is None or before != at[:-1] or aspect_of(key)[0] != "tolerance":
             return False
-        self.parts(with_unit(evolve(size, aspect="tolerance"), here.unit), key, value, at, here)
+        heading = with_unit(evolve(size, aspect="tolerance"), here.unit)
+        if isinstance(value, list):
+            return self.listed(heading, key, value, at, here)
+        if not has_tolerance(value):
+            return False
+        self.parts(heading, key, value, at, here)
         return True
 
     def _inner(self, heading: Heading, label: str, value: Any, at: Path, here: Here, aspect: str) -> bool:

@@ -5,6 +5,7 @@ from typing import Any
 
 from attrs import define, field
 
+from linter.reading.cells.units import known_unit
 from linter.reading.layouts.json_records import is_aspect
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
@@ -45,7 +46,9 @@ def unflattened(document: Any, words: Words) -> Unflattened:
     if (rows := _rows_of(document, (), result.origin, words)) is not None:
         result.document = rows
         return result
-    if isinstance(document, dict):
+    if (inner := _inner_tables(document, (), words, result.origin, 0)) is not document:
+        result.document = inner
+    elif isinstance(document, dict):
         result.document = _tree(document, (), words, result.origin)
     elif isinstance(document, list):
         result.document = [
@@ -113,6 +116,7 @@ _NUMBERED = "rows"
 _STATIONS = ("stations", "positions", "bearings", "station", "position", "locations", "seats", "places")
 _FEWEST_COLUMNS = 2
 #: Keys of the headings and of the rows of a table that stands as lists.
+_DEEPEST_TABLE = 3
 _HEADS, _ROWS = ("columns", "header", "headers", "headings", "fields"), ("rows", "data", "values", "records")
 
 
@@ -191,10 +195,40 @@ def _rows_of(node: Any, at: Path, origin: dict[Path, Path], words: Words) -> Any
         and isinstance(node[rows], list)
         and _is_table([node[heads], *node[rows]])
     ):
-        found = _objects(node[heads], node[rows], (*at, rows, 0), (*at, rows), origin)
-        rest = {key: value for key, value in node.items() if key not in (heads, rows)}
+        units = next((key for key in node if says_unit(key) and _are_units(node[key], len(node[heads]))), None)
+        names = _with_units(node[heads], node[units]) if units else node[heads]
+        rest = {key: value for key, value in node.items() if key not in (heads, rows, units)}
+        found = _objects(names, node[rows], (*at, rows, 0), (*at, rows) if rest else at, origin)
         return {**rest, rows: found} if rest else found
     return _of_columns(node, at, origin) or _of_stations(node, at, origin)
+
+
+def _are_units(value: Any, count: int) -> bool:
+    """Whether a list holds a unit or nothing for each of some columns."""
+    return (
+        isinstance(value, list)
+        and len(value) == count
+        and all(
+            text is None or (isinstance(text, str) and (not text.strip("- ") or known_unit(text))) for text in value
+        )
+    )
+
+
+def _with_units(heads: list[str], units: list[str | None]) -> list[str]:
+    return [f"{head} [{unit}]" if unit and unit.strip("- ") else head for head, unit in zip(heads, units, strict=True)]
+
+
+def _inner_tables(node: Any, at: Path, words: Words, origin: dict[Path, Path], depth: int) -> Any:
+    """A document with the tables below its top that stand as lists of headings and rows, as lists of objects."""
+    if not isinstance(node, dict) or depth > _DEEPEST_TABLE:
+        return node
+    result = {}
+    for key, value in node.items():
+        inside = (*at, key)
+        heads = isinstance(value, dict) and {key.casefold() for key in value} & {*_HEADS}
+        rows = _rows_of(value, inside, origin, words) if heads else None
+        result[key] = rows if rows is not None else _inner_tables(value, inside, words, origin, depth + 1)
+    return result if any(result[key] is not node[key] for key in node) else node
 
 
 def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> dict[str, Any] | None:

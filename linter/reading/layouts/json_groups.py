@@ -5,6 +5,7 @@ parameters of a seat or bearing are positions, and objects that hold positions e
 Parts (shaft, housing), parts of a value, and words for one of several statements or states never are.
 """
 
+import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from itertools import islice
@@ -13,7 +14,7 @@ from typing import Any
 from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import key_text, local
+from linter.reading.layouts.json_keys import bare, key_text, local
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import designation_strength
@@ -26,6 +27,11 @@ from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 _ENOUGH = 2
 #: Words of a layout that say a place in a machine as well.
 _OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
+#: Keys of what a store of data adds to an item (common practice).
+_OF_STORE = re.compile(
+    r"(?:[a-z]+ )?(?:u?u?id|guid|key|index|row|seq|etag|href|url|link|hash|checksum|created|modified|updated|version)"
+    r"(?: at| time| on)?"
+)
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
 #: Keys of the name of an object (common practice).
@@ -243,12 +249,24 @@ class Groups:
 
 
 def unwrapped(nodes: list[Any]) -> tuple[list[Any], tuple[str, ...]]:
-    """The items of a list without the one object that each holds under the same key, and that key."""
-    keys = {tuple(node) if isinstance(node, dict) else () for node in nodes}
-    key = keys.pop() if len(keys) == 1 else ()
-    if len(nodes) < 2 or len(key) != 1 or not all(isinstance(node[key[0]], dict) for node in nodes):
+    """The items of a list without the one object that each holds under the same key, and that key.
+
+    Beside it an item may have what numbers it in its store (``{"id": 7, "fields": {...}}``).
+    """
+    keys = {key for node in nodes for key in (_held(node) if isinstance(node, dict) else [""])}
+    key = keys.pop() if len(keys) == 1 else ""
+    if len(nodes) < 2 or not key or not all(key in node and _is_wrapped(node, key) for node in nodes):
         return nodes, ()
-    return [node[key[0]] for node in nodes], key
+    return [node[key] for node in nodes], (key,)
+
+
+def _held(node: dict[str, Any]) -> list[str]:
+    return [key for key, value in node.items() if isinstance(value, (dict, list))]
+
+
+def _is_wrapped(node: dict[str, Any], key: str) -> bool:
+    """Whether an item is an object under one key, and numbers or marks of a store beside it."""
+    return isinstance(node[key], dict) and all(_OF_STORE.fullmatch(word_key(bare(k))) for k in node if k != key)
 
 
 def _is_designation(key: str, text: str) -> bool:

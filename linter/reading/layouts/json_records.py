@@ -1,7 +1,7 @@
 """What stands at one place of a JSON document, and which keys of its records hold the name, the value and the unit."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from typing import Any
 
@@ -9,21 +9,23 @@ from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.signs import caseless
-from linter.reading.cells.units import conversion, known_unit, split_heading_unit
+from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import INNER, local, part_key
+from linter.reading.layouts.json_keys import INNER, bare, local, part_key
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.words.column_words import KEYS
+from linter.reading.words.cuts import unit_behind
 from linter.reading.words.dictionary import MOST_REMEMBERED, Version, dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.measured_words import MEASURED
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
 CONTEXT = frozenset(
-    ("machine", "station", "level", "place", "comment", "comments", "note", "notes", "description", "source", "type")
-)
+    ("machine", "station", "level", "place", "comment", "comments", "note", "notes", "description", "source", "type",
+     "id", "no", "nr", "uid", "uuid", "guid", "index")
+)  # fmt: skip
 _ASPECTS = {
     "value": "value", "nominal": "value", "size": "value", "nominal_value": "value",
     "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
@@ -47,6 +49,8 @@ _ASPECTS = {
 
 #: Keys of half the width of a tolerance (common practice).
 _HALF = re.compile(r"±|\+/?-|\+-|plus[ _]?(?:/|or)?[ _]?minus|(?:tol[a-z]*[ _])?(?:sym[a-z]*|half[ _]width)")
+#: Words for the nominal size (ISO 286-1 and its translations, from memory).
+_NOMINAL = re.compile(r"nom|nenn|size|diam|基本|公称|呼び|номин")
 #: What the words of a layout for a part of a value say of it.
 _OF_GROUPS = {"VALUE": "value", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 
@@ -65,8 +69,13 @@ def aspect_of(key: str) -> tuple[str, str]:
         return "value", ""
     if aspect := "half" if _HALF.fullmatch(word.casefold()) else _said(word):
         return aspect, ""
-    rest, unit = split_heading_unit(word)
+    rest, unit = unit_behind(word)
     return (_ASPECTS.get(word_key(rest).replace(" ", "_"), "") or _said(rest), unit) if unit else ("", "")
+
+
+def is_nominal(key: str) -> bool:
+    """Whether a key says the nominal size, and not only that a value stands there."""
+    return aspect_of(key)[0] == "value" and _NOMINAL.match(word_key(bare(key))) is not None
 
 
 def has_tolerance(node: Any) -> bool:
@@ -217,6 +226,22 @@ def _pair(keys: frozenset[str], nodes: Sequence[dict[str, Any]]) -> Shape | None
     stated = [key for key in values if aspect_of(key)[0] == "value"] or [key for key in values if not aspect_of(key)[0]]
     one = len(units) == 1 and len(stated) == 1
     return Shape(value=stated[0], unit=units[0]) if one else None
+
+
+def pair_of(value: dict[str, Any], pairs: Mapping[frozenset[str], Shape]) -> Shape | None:
+    """Keys of value and unit of an object, as others like it show; the unit may be left out."""
+    keys = frozenset(value)
+    if keys in pairs or not keys:
+        return pairs.get(keys)
+    return next((pair for pair in pairs.values() if pair.value and keys == {pair.value}), None)
+
+
+def value_key(value: dict[str, Any], pairs: Mapping[frozenset[str], Shape]) -> str:
+    """The key of an object that holds its value, empty where none or several may."""
+    if (pair := pair_of(value, pairs)) is not None:
+        return pair.value
+    keys = [key for key in value if aspect_of(key)[0] == "value"]
+    return keys[0] if len(keys) == 1 else ""
 
 
 def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:

@@ -10,6 +10,7 @@ from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_cells import Cells, Path
+from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key
 from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, unwrapped
 from linter.reading.layouts.json_keys import INNER, local
@@ -26,8 +27,10 @@ from linter.reading.layouts.json_records import (
     is_record,
     names_in,
     opened,
+    pair_of,
     record_shape,
     unit_pairs,
+    value_key,
 )
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
@@ -62,6 +65,7 @@ class _Walk(Cells):
     pairs: dict[frozenset[str], Shape] = field(factory=dict)
     groups: Groups = field(init=False)
     taken: set[Path] = field(factory=set)
+    machines: dict[Path, str] = field(factory=dict)
 
     def __attrs_post_init__(self) -> None:
         self.groups = Groups(self.words, is_aspect)
@@ -106,10 +110,16 @@ class _Walk(Cells):
         if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
             self.unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
+        outer = nodes
         shape, nodes, inside = self._shape(nodes)
+        for index, node in enumerate(outer if inside else ()):
+            for key in node.keys() - {*inside}:
+                self.unused(key, node[key], (*path, index, key), "a number or mark of the item")
         part = "" if shape else json_keys.part_key(nodes)
         group = Group() if shape or part else self.groups.of_items(nodes)
         name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
+        if not shape and not part and not stations:
+            self._as_rows(nodes, path, inside, here)
         if group.unnamed and not here.station and not stations:
             self.found.problems.append(json_keys.assumed_numbers(self.place(path), group.level, len(nodes)))
             self._members(nodes, path, here, group.level)
@@ -127,6 +137,20 @@ class _Walk(Cells):
                 self._named(node, at, here, group)
             else:
                 self._node(node, at, here)
+
+    def _as_rows(self, nodes: list[Any], path: Path, inside: tuple[str, ...], here: Here) -> None:
+        """Note what the keys of the items of a list mean together, and the machine of each where a key tells it."""
+        items = [((*path, k, *inside), node) for k, node in enumerate(nodes) if isinstance(node, dict)]
+        if len(items) < 2:
+            return
+        self.judged |= judged_by_items(items, lambda key, trail: self.plain(key, here, trail), self.words)
+        machine = "" if here.machine else machine_key([node for _, node in items], self.words)
+        for at, node in items if machine else ():
+            text, where = node[machine].strip(), (*at, machine)
+            self.found.problems.append(assumed_machine(self.place(where), machine, text))
+            self.cell(Heading("machine"), machine, text, where, here.at(text, ""))
+            self.taken.add(where)
+            self.machines[at] = text
 
     def _by_station(self, node: dict[str, Any], name: str, stations: tuple[str, ...], at: Path, here: Here) -> None:
         """A record with a key for each station."""
@@ -166,7 +190,7 @@ class _Walk(Cells):
             self._record(node, shape, path, here)
             return
         node = crossed(node, path, self.words, self.flat.origin)
-        here = self._machine_of(node, path, here)
+        here = self._machine_of(node, path, here.at(self.machines.get(path, here.machine), here.station))
         machine_key, machine = json_keys.key_text(node, "machine", self.words)
         station_key, station = json_keys.key_text(node, "station", self.words)
         if (here.station and is_bearing_number(self.words, station_key, station)) or (*path, station_key) in self.taken:
@@ -249,10 +273,10 @@ class _Walk(Cells):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self._meant(key, value, here, at)) is not None and self._known(heading, key, value, at, here):
             return
-        elif isinstance(value, dict) and self.tolerance_of_size(key, value, at, here):
+        elif isinstance(value, (dict, list)) and self.tolerance_of_size(key, value, at, here):
             self.layout("JSON, nested")
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
-            self.without_name(key, value, self._value_key(value), at, here)
+            self.without_name(key, value, value_key(value, self.pairs), at, here)
         elif isinstance(value, (dict, list)):
             trail = here.trail if word in _PARAMETERS else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
@@ -271,38 +295,21 @@ class _Walk(Cells):
 
     def _meant(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, by its scalar or by that inside its object of value and unit too."""
-        inner = self._value_key(value) if isinstance(value, dict) else ""
+        inner = value_key(value, self.pairs) if isinstance(value, dict) else ""
         if inner and not isinstance(value[inner], (dict, list)):
             heading = self.meaning(key, value[inner], here, at)
-            side = (
-                side_of(key)
-                if heading is None and has_tolerance({k: v for k, v in value.items() if k != inner})
-                else None
-            )
+            said = {aspect_of(k)[0] for k in value if k != inner}
+            side = side_of(key) if heading is None and said & {"upper", "lower", "max", "min", "tolerance"} else None
             if side is not None and side.side in ("shaft", "housing"):
                 return Heading(f"{side.side}_seat_diameter")  # shaft: {nominal, upper, lower}
             return heading
         return self.meaning(key, value, here, at)
 
-    def _pair(self, value: dict[str, Any]) -> Shape | None:
-        """Keys of value and unit of an object, as others like it show; the unit may be left out."""
-        keys = frozenset(value)
-        if keys in self.pairs or not keys:
-            return self.pairs.get(keys)
-        return next((pair for pair in self.pairs.values() if pair.value and keys == {pair.value}), None)
-
-    def _value_key(self, value: dict[str, Any]) -> str:
-        """The key of an object that holds its value, empty where none or several may."""
-        if (pair := self._pair(value)) is not None:
-            return pair.value
-        keys = [key for key in value if aspect_of(key)[0] == "value"]
-        return keys[0] if len(keys) == 1 else ""
-
     def _is_quantity(self, value: dict[str, Any], key: str, here: Here) -> bool:
         """Whether an object holds a value, its unit and its tolerance and nothing else, none named with its key."""
         inside = evolve(here, trail=(*here.trail, key))
         plain = not any(isinstance(part, (dict, list)) or self.heading(k, inside) for k, part in value.items())
-        pair = self._pair(value) is not None
+        pair = pair_of(value, self.pairs) is not None
         return plain and bool(value) and (pair or all(aspect_of(key)[0] or says_unit(key) for key in value))
 
     def _value(self, heading: Heading, key: str, value: Any, at: Path, here: Here) -> None:
@@ -311,7 +318,7 @@ class _Walk(Cells):
             self.layout("JSON, nested" if len(at) > 1 else "JSON, one object")
             self.cell(with_unit(heading, here.unit), key, value, at, here)
             return
-        pair = self._pair(value)
+        pair = pair_of(value, self.pairs)
         stated = pair is not None or any(aspect_of(k)[0] or has_tolerance(v) for k, v in value.items())
         if heading.parameter in ("machine", "station") or not stated:
             self._node(value, at, evolve(here, trail=(*here.trail, key)))
@@ -329,6 +336,8 @@ class _Walk(Cells):
         else:
             self.unused(str(at[-1]), value, at, f"not a list of {level}s")
             return
+        if isinstance(value, list):
+            self._as_rows(value, at, (), here)
         for step, child, name in items:
             if not isinstance(child, dict):
                 self.unused(str(step), child, (*at, step), f"not an object that describes a {level}")

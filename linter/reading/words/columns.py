@@ -147,9 +147,12 @@ def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
 
 
 def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
-    """A tolerance of a bore over classes of holes: that of the housing seat (a ring has no such class)."""
-    of_bore = is_tolerance_of_bore(label) and all(_HOLE.fullmatch(c) and _CLASS_ONLY.fullmatch(c) for c in cells)
-    return Heading("housing_seat_diameter", aspect="tolerance") if of_bore else None
+    """A tolerance of a bore over classes of holes, maybe with sizes: the housing seat's (a ring has no such class)."""
+    if not is_tolerance_of_bore(label) or not all(map(_HOLE.fullmatch, cells)):
+        return None
+    if all(map(_CLASS_ONLY.fullmatch, cells)):
+        return Heading("housing_seat_diameter", aspect="tolerance")
+    return Heading("housing_seat_diameter") if all(map(_SIZE_AND_CLASS.fullmatch, cells)) else None
 
 
 def _seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
