@@ -176,3 +176,16 @@ def test_a_table_as_lists_of_headings_units_and_rows_below_other_keys(tmp_path, 
     reading = read(tmp_path, {frame: table, "machine": "M", "max_rpm": 6500})
     assert reading.size("shaft_seat_diameter").nominal.tolist() == [40, 35]
     assert reading.place("shaft_seat_diameter", 1).pointer == f"/{frame}/rows/1/1"
+
+
+@pytest.mark.parametrize("frame", ["ends", "attr", "bearing_positions", "main"])
+def test_a_word_around_positions_says_nothing_of_their_values(tmp_path, frame):
+    """A fillet of neither part is asked for, whatever the list is called, and ``end`` may name a position."""
+    ends = [
+        {"end": name, "shaft_od": {"nom": 20, "tol": {"plus": 0.01, "minus": 0}}, "fillet_radius_max": 0.5}
+        for name in ("coupling end", "free end")
+    ]
+    stations = read(tmp_path, {"machine": "M", "units": "mm", frame: ends})
+    assert stations.text("station").tolist() == ["coupling end", "free end"]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.01, 0.01])
+    assert not {"shaft_fillet_radius", "housing_fillet_radius"} & stations.numbers.keys()

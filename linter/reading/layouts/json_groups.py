@@ -173,7 +173,9 @@ class Groups:
         enough = 1 if self._named_positions(items) else _ENOUGH
         if not all(len(self.stated(item) & shared) >= enough for item in items):
             return Group()
-        if any(is_no_position(key) and not isinstance(value, (dict, list)) for key, value in items[0].items()):
+        places = {key for key, texts in self._telling(items).items() if all(map(self.words.names.station, texts))}
+        marks = [key for key, value in items[0].items() if not isinstance(value, (dict, list)) and key not in places]
+        if any(map(is_no_position, marks)):
             return Group()  # variants or trials of the same
         level = "machine" if any(map(self.holds_positions, items)) else "station"
         if any(key_text(item, level, self.words)[1] for item in items):

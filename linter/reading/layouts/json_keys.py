@@ -14,6 +14,13 @@ from linter.reading.words.headings import Words
 
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
+#: Keys of what a document is made of, which say nothing of the values below them (common practice).
+OF_DOCUMENT = frozenset((
+    "parameters", "values", "machine", "data", "dimensions", "variables", "properties", "params", "props", "attributes",
+    "attrs", "attr", "spec", "specs", "ends", "sides", "items", "rows", "records", "list", "entries", "elements",
+    "components", "comps", "comp", "children", "fields", "details", "info", "main", "meta", "header", "body", "payload",
+    "content", "general", "common", "locations", "places",
+))  # fmt: skip
 
 
 def bare(key: str) -> str:

@@ -45,7 +45,6 @@ _MACHINES = {"machines", "machine_list", "arrangements", "assemblies", "rotors"}
 _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bearing_positions"}
 #: Keys of an object that says which thing the others beside it are of (common practice).
 _ITEMS = {"item", "object", "part", "product", "component", "article", "artikel", "teil", "objekt", "articolo", "pieza"}
-_PARAMETERS = {"parameters", "values", "machine", "data", "dimensions", "variables", "properties"}
 
 
 def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
@@ -112,9 +111,7 @@ class _Walk(Cells):
             return
         outer = nodes
         shape, nodes, inside = self._shape(nodes)
-        for index, node in enumerate(outer if inside else ()):
-            for key in node.keys() - {*inside}:
-                self.unused(key, node[key], (*path, index, key), "a number or mark of the item")
+        self._leave_marks(outer if inside else [], inside, path)
         part = "" if shape else json_keys.part_key(nodes)
         group = Group() if shape or part else self.groups.of_items(nodes)
         name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
@@ -137,6 +134,12 @@ class _Walk(Cells):
                 self._named(node, at, here, group)
             else:
                 self._node(node, at, here)
+
+    def _leave_marks(self, nodes: list[Any], inside: tuple[str, ...], path: Path) -> None:
+        """Tell what stands beside the object that each item of a list holds."""
+        for index, node in enumerate(nodes):
+            for key in [key for key in node if key not in inside]:
+                self.unused(key, node[key], (*path, index, key), "a number or mark of the item")
 
     def _as_rows(self, nodes: list[Any], path: Path, inside: tuple[str, ...], here: Here) -> None:
         """Note what the keys of the items of a list mean together, and the machine of each where a key tells it."""
@@ -278,7 +281,7 @@ class _Walk(Cells):
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
             self.without_name(key, value, value_key(value, self.pairs), at, here)
         elif isinstance(value, (dict, list)):
-            trail = here.trail if word in _PARAMETERS else (*here.trail, key)
+            trail = here.trail if word in json_keys.OF_DOCUMENT else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
         else:
             self.unused(key, value, at, self.words.why(key) or "the name is not recognised")
@@ -336,15 +339,17 @@ class _Walk(Cells):
         else:
             self.unused(str(at[-1]), value, at, f"not a list of {level}s")
             return
+        telling = ""
         if isinstance(value, list):
             self._as_rows(value, at, (), here)
+            telling = self.groups.of_items(value).name
         for step, child, name in items:
             if not isinstance(child, dict):
                 self.unused(str(step), child, (*at, step), f"not an object that describes a {level}")
                 tell_bare(child, self.place((*at, step)), level, self.found)
                 continue
             own = json_keys.key_text(child, level, self.words)[1]
-            called = next((key for word in CALLED for key in child if local(key) == word), "")
+            called = telling or next((key for word in CALLED for key in child if local(key) == word), "")
             if not own and isinstance(child.get(called), str):
                 own = child[called].strip()
                 self.cell(

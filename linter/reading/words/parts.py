@@ -200,6 +200,8 @@ def part_alone(text: str) -> str:
     words = _words(text)
     if not 1 <= len(words) <= _MOST_WORDS:
         return ""
+    if len(words) == 1 and not (_of_word(words[0]) or _CONSONANTS.fullmatch(words[0]) or text.rstrip().endswith(".")):
+        return ""  # ends: a word of its own more likely than one cut short
     said = {concepts - {"seat"} for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown}
     return next((part for part in ("shaft", "housing") if said == {frozenset({part})}), "")
 
