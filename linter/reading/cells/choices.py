@@ -77,6 +77,7 @@ def choice_listed(text: str) -> str:
 
     A text with a figure is none: codes of choices stand in cells that way (``P5/P6``).
     """
+    text = text.removesuffix("の別")
     pieces = _ALTERNATIVES.split(text) if len(text) <= LONGEST_TEXT and not any(map(str.isdigit, text)) else []
     if len(pieces) < 2:
         return ""
@@ -89,10 +90,10 @@ def choice_listed(text: str) -> str:
 
 
 def lists_choices_of(name: str, text: str) -> bool:
-    """Whether a text lists two choices or more of a parameter and nothing else (``内圈/外圈``)."""
+    """Whether a text lists choices of a parameter, some of them in words that are known (``内圈/外圈``)."""
     pieces = _ALTERNATIVES.split(text) if len(text) <= LONGEST_TEXT else []
     known = _known(name) if len(pieces) > 1 and parameter(name).kind == "choice" else {}
-    return bool(known) and all(_key(simplified(piece) or piece) in known for piece in pieces)
+    return any(_key(simplified(piece) or piece) in known for piece in pieces)
 
 
 def _names_a_grease(key: str) -> bool:
@@ -134,7 +135,7 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return found[0]
     if found:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
-    if plain := simplified(text):
+    if plain := simplified(text, sure=False):
         return read_choice(name, plain, more)
     grade = material_of(name, key, lambda part: _known(name).get(part, ()))
     if grade is not None and len(grade) == 1:

@@ -111,7 +111,7 @@ _INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])"
 
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
-    name = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :")))
+    name = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>=")))
     if "(" not in name and "[" not in name:
         return name
     if said := _DEVIATIONS_IN.search(name):

@@ -34,7 +34,7 @@ _SYMBOLS = {
     "bearing_span": "L l", "inner_groove_ratio": "fi", "outer_groove_ratio": "fe", "radial_stiffness": "kr Kr",
     "nut_torque": "T M", "shaft_undercut_width": "b b1 f", "housing_undercut_width": "b b1 f",
     "shaft_undercut_depth": "h h1 t", "housing_undercut_depth": "h h1 t", "operating_temperature": "T t",
-    "first_critical_speed": "nc nk nc1 Nc", "inner_ring_shoulder_diameter": "d1 d2",
+    "first_critical_speed": "nc nk nc1 Nc n1", "inner_ring_shoulder_diameter": "d1 d2",
     "outer_ring_shoulder_diameter": "D1 D2", "base_oil_viscosity_40": "ν40", "base_oil_viscosity_100": "ν100",
     "cooling_factor": "Ws", "heat_capacity": "Cth", "shaft_seat_cylindricity": "t1 t",
     "housing_seat_cylindricity": "t1 t", "shaft_seat_runout": "t3 t", "housing_seat_runout": "t3 t",
@@ -111,4 +111,4 @@ def positions_before(text: str) -> list[tuple[str, str]]:
     cut = [(text[:end], text[end:].lstrip("の的 -_:/")) for end in ends if is_position(text[:end])]
     if _SIDE_OF_PART.match(text):
         cut.insert(0, (text[0], text[1:].lstrip("の的")))
-    return [(place, rest) for place, rest in cut if rest]
+    return [(place, rest) for place, rest in cut if rest and not rest.startswith(("間", "间"))]  # 2軸受間距離

@@ -186,14 +186,16 @@ class Names:
 
     def _in_other_spelling(self, text: str) -> Match | None:
         """A name as other firms write it: with blanks, in other characters, with a symbol or a place glued to it."""
-        for other in filter(
-            None, (with_blanks(text), simplified(text), eastern.shorter_kana(text), speed_of_what_turns(text))
-        ):
+        plain = simplified(text, sure=False)
+        others = (with_blanks(text), plain, eastern.shorter_kana(text), speed_of_what_turns(text))
+        for other in filter(None, others):
             if match := self.find(other):
-                return match
+                at = plain.find(match.station or " ") if other == plain else -1
+                return evolve(match, station=text[at : at + len(match.station or "")]) if at >= 0 else match
         if match := self._with_symbol(text) or self._behind_position(text):
             return match
-        listed = choice_listed(text)
+        bracket = BRACKET.fullmatch(text)  # 使用条件(連続/間欠)
+        listed = choice_listed(text) or (choice_listed(bracket[2]) if bracket else "")
         return Match(listed) if listed else None  # 固定/自由
 
     def _also_names(self, match: Match, text: str) -> str:

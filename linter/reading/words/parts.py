@@ -247,7 +247,8 @@ def _ends_in_fit(word: str) -> bool:
     """Whether a Chinese or Japanese word says a fit or a tolerance by its end."""
     fits = {"fit", "tolerance", "class", "kind"}
     lexicon = _lexicon()
-    return any(not fits.isdisjoint(c) for start in range(len(word)) for c in lexicon.get(word[start:], ()))
+    last = next((lexicon[word[start:]] for start in range(len(word)) if word[start:] in lexicon), ())
+    return any(not fits.isdisjoint(concepts) for concepts in last)
 
 
 @cache
@@ -256,8 +257,12 @@ def _cut_anywhere(word: str, most: int) -> tuple[Concepts, ...]:
     if not word:
         return (frozenset(),)
     lexicon, found = _lexicon(), dict[Concepts, None]()
+    longer = False
     for end in range(len(word), 0, -1):
         heads = lexicon.get(word[:end], ())
+        if end == 1 and longer:
+            heads = tuple(head for head in heads if not head)  # no word of two signs is cut into them
+        longer |= bool(heads)
         rest = _cut_anywhere(word[end:], most) if heads else ()
         found |= dict.fromkeys(a | b for a, b in product(heads, rest))
         if len(found) >= most:

@@ -45,7 +45,7 @@ _OF_MACHINE = re.compile(
     rf"(?P<place>(?:[{_SIGNS}]{{1,8}}?|[A-Z0-9]{{1,2}})(?:側|侧|端))の?[ _]?(?P<rest>(?![面部子盖蓋盤]).*)"
 )
 _BEARING_FIRST = re.compile(
-    r"(?P<place>[前后後左右上下]|[A-Z1-9](?=[轴軸])|[1-9][号番])(?P<bearing>轴承|軸受)の?(?P<rest>.*)"
+    r"(?P<place>[前后後左右上下]|[A-Z1-9](?=[轴軸])|[1-9][号番])(?P<bearing>轴承|軸受)の?(?P<rest>(?![間间]).*)"
 )
 #: An adjective of place with the word for a bearing, as cases and prepositions change them, to how it is stated.
 _STEMS = {

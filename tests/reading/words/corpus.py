@@ -32,17 +32,33 @@ _AROUND = {
     "en": ("Position", "Bearing", "d (mm)", "D (mm)", "B (mm)"),
     "de": ("Lagerstelle", "Lager", "d (mm)", "D (mm)", "B (mm)"),
     "fr": ("Palier", "Roulement", "d (mm)", "D (mm)", "B (mm)"),
+    "zh": ("轴承位置", "轴承型号", "d (mm)", "D (mm)", "B (mm)"),
+    "ja": ("軸受位置", "軸受型番", "d (mm)", "D (mm)", "B (mm)"),
 }
 _IN_LIST = {
     "en": ("Bearing", "Bore", "Outside diameter", "Width"),
     "de": ("Lager", "Bohrung", "Außendurchmesser", "Breite"),
     "fr": ("Roulement", "Alésage", "Diamètre extérieur", "Largeur"),
+    "zh": ("轴承型号", "内径", "外径", "宽度"),
+    "ja": ("軸受型番", "内径", "外径", "幅"),
 }
 _STATED = ("station", "bearing_designation", "bore_diameter", "outside_diameter", "ring_width")
-_LIST_HEAD = {"en": "Parameter;Value;Unit", "de": "Parameter;Wert;Einheit", "fr": "Paramètre;Valeur;Unité"}
-_BLOCKS = {"en": ("Bearing A", "Bearing B"), "de": ("Lager A", "Lager B"), "fr": ("Roulement A", "Roulement B")}
+_LIST_HEAD = {
+    "en": "Parameter;Value;Unit", "de": "Parameter;Wert;Einheit", "fr": "Paramètre;Valeur;Unité",
+    "zh": "参数;数值;单位", "ja": "項目;値;単位",
+}  # fmt: skip
+_BLOCKS = {
+    "en": ("Bearing A", "Bearing B"), "de": ("Lager A", "Lager B"), "fr": ("Roulement A", "Roulement B"),
+    "zh": ("轴承A", "轴承B"), "ja": ("軸受A", "軸受B"),
+}  # fmt: skip
 #: Beside a heading below a group stands this one (or that of the roughness, where it is the size that is tried).
-_DIAMETER = {"en": "Seat diameter", "de": "Sitzdurchmesser", "fr": "Diamètre de portée"}
+_DIAMETER = {
+    "en": "Seat diameter",
+    "de": "Sitzdurchmesser",
+    "fr": "Diamètre de portée",
+    "zh": "配合直径",
+    "ja": "はめあい径",
+}
 #: Values that go with the bearing at each of the two positions, a 624 and a 625; others are the vocabulary's examples.
 _VALUES = {
     "station": ("A", "B"), "bearing_designation": ("624", "625"), "bore_diameter": ("4", "5"),
@@ -63,7 +79,8 @@ _FITS = {
 _UNIT = re.compile(r"[\s_]*[\[(,]\s*([^\[\](),]+?)\s*[\])]?$|_(mm|um|N|g|kg|rpm|h|C|deg|MM|UM)$")
 #: Unit texts of the headings: the vocabulary's unit that they belong to, and how many of them make one of it.
 _UNITS = {
-    "mm": ("mm", 1.0), "MM": ("mm", 1.0), "in": ("mm", 1 / 25.4), "µm": ("mm", 1000.0), "um": ("mm", 1000.0),
+    "mm": ("mm", 1.0), "MM": ("mm", 1.0), "in": ("mm", 1 / 25.4), "µm": ("mm", 1000.0), "μm": ("mm", 1000.0),
+    "um": ("mm", 1000.0),
     "UM": ("mm", 1000.0), "kN": ("N", 0.001), "N": ("N", 1.0), "g": ("kg", 1000.0), "kg": ("kg", 1.0),
     "N/µm": ("N/mm", 0.001), "h": ("h", 1.0),
 }  # fmt: skip
@@ -162,7 +179,7 @@ def _columns(case: Case) -> tuple[str, list[tuple[str, str, str]]]:
         return name, [(case.word, *classes)]
     columns = []
     for heading, deviation in zip(case.word.split(" ~ "), deviations, strict=True):
-        micron = 1000 if re.search("µm", heading) else 1
+        micron = 1000 if re.search("[µμ]m", heading) else 1
         unit = "" if _UNIT.search(heading) else " mm"
         sized = [deviation * micron if aspect == "deviations" else float(size) + deviation for size in sizes]
         shown = [f"{value:.3f}{unit}" for value in sized]

@@ -42,6 +42,19 @@ def test_traditional_characters_are_read(text: str) -> None:
     assert _named(text)[0]
 
 
+def test_station_keeps_its_own_characters() -> None:
+    assert _named("負荷側 D") == ("outside_diameter", "value", "負荷側")
+    assert _named("前軸承座孔徑上偏差")[2] == "前軸承"
+
+
+def test_sign_of_a_limit_behind_a_name_says_nothing() -> None:
+    assert _named("轴颈圆柱度≤")[0] == _named("Shaft seat cylindricity ≤")[0] == "shaft_seat_cylindricity"
+
+
+def test_number_before_the_word_for_a_span_is_no_position() -> None:
+    assert _named("2軸受間距離")[2] == ""
+
+
 @pytest.mark.parametrize(
     ("text", "name"),
     [
