@@ -14,11 +14,10 @@ from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
-from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
+from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
 from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
-from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST
 
@@ -138,7 +137,7 @@ class ByRow(NamesDown):
             heading = Heading("machine")
         heading = self.with_its_unit(row, label, self._side(row), heading)
         if (value_at := self._value_column(row)) is not None:
-            heading = heading_of(label, heading, (grid.text(row, value_at),), self.words)
+            heading = judged_within(self.words, self._side(row), label, heading, (grid.text(row, value_at),))
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):

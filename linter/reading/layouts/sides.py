@@ -1,6 +1,7 @@
 """Headings over a block of rows or columns that say shaft, housing or bearing, and names below them."""
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 from itertools import pairwise
 
@@ -9,9 +10,10 @@ from attrs import frozen
 from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import part_alone
+from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
 _WORDS = {
@@ -33,11 +35,22 @@ _USE = (
 _OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
 _BESIDE = re.compile(
-    r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|seite|daten|maße|sitz|de|del|della|du|dati|datos)\b\s*",
+    r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|spec|specs|specifications?|seite|daten|angaben|maße|sitz"
+    r"|de|del|della|du|dati|datos|données|caractéristiques|características|caratteristiche|параметры|данные|характеристики)\b"
+    r"\s*",
     re.IGNORECASE,
 )
+#: Data, where the language sets no blank before the word.
+_DATA = re.compile(r"(?:仕様|諸元|データ|参数|数据|规格|信息|情報)$")
+#: Brackets behind the word for a part that only say more of it: the ring that sits there, or where the data are from.
+_MORE = re.compile(r"(?P<word>[^()\[\]（）]+?)\s*[(\[（](?P<more>[^()\[\]（）]+)[)\]）]")
+_FROM = re.compile(r"(?:katalog|catal|catál|каталог|目录|样本|カタログ|型録)", re.IGNORECASE)
 _BEFORE_PART = re.compile(r".*(?:[:：]| [–—-]) *")
 _SEAT = re.compile(r"\b(?:seats?|sitze?|sitzes)\b", re.IGNORECASE)
+#: What a heading of a block may say of its part, and where its words end.
+_OF_BLOCK = {"shaft": {"shaft", "seat", "inside", "ring"}, "housing": {"housing", "seat", "bore", "outside", "ring"}}
+_APART = re.compile(r"[ /,+&()’']+")
+_MOST_WORDS = 4
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -57,11 +70,32 @@ def side_of(text: str) -> Side | None:
     """The side that a heading of a block names, or None."""
     if not 0 < len(text) < 40:
         return None
+    if (more := _MORE.fullmatch(text.strip(" :.-–—=*#"))) and _says_more(more["more"]):
+        return side_of(more["word"])
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
-    side = _SIDES.get(caseless(word), "") or part_alone(word)
+    side = _SIDES.get(caseless(word), "") or part_alone(word) or ("bearing" if is_bearing(word) else "")
+    if not side and (plain := _DATA.sub("", word)) != word and (side := _SIDES.get(plain, "")):
+        word = plain
+    if not side and (side := _part_of_block(word)):
+        word = side
     if side == "bearing" and _SEAT.search(text):
         return None  # the seats of a bearing are those of shaft and housing: a title
     return Side(side, word) if side else None
+
+
+def _part_of_block(text: str) -> str:
+    """``shaft`` or ``housing`` where words say that part by its seat, its bore or the ring that sits there."""
+    words = [word for word in _APART.split(text) if word]
+    if len(words) > _MOST_WORDS or not all(tells_feature(w) or (len(w) <= 3 and w.isalpha()) for w in words):
+        return ""
+    said = concepts_said(text)
+    return next((part for part, may in _OF_BLOCK.items() if part in said and said <= may), "")
+
+
+def _says_more(text: str) -> bool:
+    """Whether a bracket behind the word for a part names the ring that sits there, or a catalogue."""
+    said = concepts_said(text)
+    return ("ring" in said and bool(said & {"inside", "outside"})) or _FROM.match(text.strip()) is not None
 
 
 def innermost(trail: tuple[str, ...]) -> tuple[str, ...]:
@@ -82,19 +116,41 @@ def is_use(text: str) -> bool:
 def within(words: Words, side: Side | None, label: str) -> Heading | None:
     """What a name means below a heading of a block: with the word of the heading before it, or else by itself."""
     alone = words.heading(label)
-    if side is not None and alone is not None and alone.parameter in ("machine", "station"):
+    if side is None or (alone is not None and alone.parameter in ("machine", "station")):
         return alone
-    if side is not None and not side.side:
+    if not side.side:
         return None if alone is not None and alone.parameter in _OF_THE_RING else alone
-    if side is not None and side.side == "bearing":
+    if side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
-    if side is None or (alone is None and (words.groups(label) or _is_no_name(label) or words.names.station(label))):
-        return alone  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
+    return _of_seat(words, side, label, alone)
+
+
+def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
+    """What a name means of shaft or housing; ``alone`` is what it means by itself."""
+    if alone is None and (words.groups(label) or _is_no_name(label) or words.names.station(label)):
+        return None  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
+    if alone is not None and _is_bearings(alone, label):
+        return alone
     for word in (side.word, side.side, f"{side.side} seat"):
         joined = words.heading(f"{word} {label}") if label else None
         if joined is not None and joined.parameter.startswith(side.side):
             return joined
     return None if alone is not None and (alone.parameter in _OF_THE_RING or _other(alone, side)) else alone
+
+
+def judged_within(
+    words: Words, side: Side | None, label: str, heading: Heading | None, cells: Sequence[str]
+) -> Heading | None:
+    """What a name below a heading of a block is by its cells too; a word for a class alone may be the bearing's."""
+    of_bearing = heading is None and side is not None and side.side == "bearing" and words.group(label) == "CLASS"
+    return heading_of(f"{side.word} {label}" if of_bearing and side is not None else label, heading, cells, words)
+
+
+def _is_bearings(heading: Heading, label: str) -> bool:
+    """Whether a name says the bearing itself, and no size that a seat may share with it."""
+    name = heading.parameter
+    of_seat = name in _OF_THE_RING or name.startswith(("shaft_", "housing_"))
+    return not of_seat and "bearing" in concepts_said(label)
 
 
 def _of_bearing(words: Words, side: Side, label: str) -> Heading | None:

@@ -6,10 +6,9 @@ from linter.reading.files.grids import is_blank
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sections import section_below, section_label
-from linter.reading.layouts.sides import Side, side_of, side_of_sheet, why, within
+from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
-from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading
 
 
@@ -50,10 +49,10 @@ class ByColumn(NamesDown):
                 named.setdefault(heading.parameter, (row, label, heading))
         return named
 
-    def _judged(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+    def _judged(self, row: int, label: str, heading: Heading | None, section: Side | None = None) -> Heading | None:
         """What a row is by its name and its cells: a row of designations names no stations."""
         cells = [self.table.grid.text(row, column) for column in self.columns_of("COLUMN")]
-        return heading_of(label, heading, cells, self.words) if label else heading
+        return judged_within(self.words, section, label, heading, cells) if label else heading
 
     def _stations(self, columns: list[int], named: tuple[int, str, Heading] | None) -> dict[int, str]:
         """Station of each column, from the row that names stations, or else from the heading row."""
@@ -75,7 +74,7 @@ class ByColumn(NamesDown):
         section = section_below(grid, row, at, section, self.words)
         label = self.label(row)
         named = self.with_its_unit(row, label, section, within(self.words, section, label))
-        heading = self.of_size_above(row, label, self._judged(row, label, named))
+        heading = self.of_size_above(row, label, self._judged(row, label, named, section))
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         if heading is None:

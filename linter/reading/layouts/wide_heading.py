@@ -283,6 +283,8 @@ def _below_part(words: Words, part: Side, above: str, lower: str, joined: Headin
     found = (joined or own) if part.side == "bearing" else within(words, part, lower)
     of_size_before = found is None and words.group(lower) in JOINABLE
     by_cells = found is None and part.side == "bearing"  # its cells may say what it is
+    if by_cells and words.group(lower) == "CLASS":
+        return found, f"{part.word} {lower}"
     return found, lower if of_size_before or by_cells else f"{part.word} {lower}"
 
 

@@ -29,9 +29,13 @@ _CODED = (
     _Coded(
         "tolerance_class",
         frozenset({"class", "precision", "tolerance", "quality"}),
-        re.compile(r"(?:P[02456]|P4A|ABEC[- ]?[1-9])(?:\W.*|级|級)?", re.I),
+        re.compile(r"(?:P[02456]|P4A|ABEC[- ]?[1-9])(?:\W.*|级|級)?|(?:JIS ?)?[02456] ?[级級]", re.I),
     ),
-    _Coded("duty", frozenset({"operating", "load"}), re.compile(r"[^\W\d]{4,}.*|[^\x00-\x7f]{2,}|S[1-3]", re.I)),
+    _Coded(
+        "duty",
+        frozenset({"operating", "load", "running", "duty", "kind"}),
+        re.compile(r"[^\W\d]{4,}.*|[^\x00-\x7f]{2,}|S[1-9](?:\W.*)?", re.I),
+    ),
     _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
     _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
 )
