@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
+from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.layouts.together import take_apart
 from linter.reading.layouts.unit_by_sizes import unit_by_sizes
@@ -205,8 +206,12 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
     grids, notes, remarks = read_grids(source)
     found.notes.extend(notes)
     found.unused.extend(remarks)
+    sheets = []
     for grid in grids:
+        before = len(found.blocks)
         lay_out_grid(grid, words, found)
+        sheets.append(OfSheet(grid, found.blocks[before:]))
+    name_by_sheets(sheets, words, found)
     return grids
 
 
