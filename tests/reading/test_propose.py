@@ -23,7 +23,7 @@ def best(word: str) -> Candidate:
         ("Baering bore dia [mm]", "bore_diameter"), ("Housing bor", "housing_seat_diameter"),
         ("Shatf seat diam", "shaft_seat_diameter"),
         ("Shaft sholdr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
-        ("Pre-load force [N]", "preload_force"),
+        ("Prelaod force [N]", "preload_force"),
         ("内圈挡边", "inner_ring_shoulder_diameter"),
     ],
 )  # fmt: skip
@@ -91,11 +91,11 @@ ODD = {
         ("A", "B"),
     ),
     "english.csv": (
-        "Rotor,Brng,Shatf dia (in),Hsg bor dia (in),Brg OD (in),brg witdh (in),Spd RPM,Rad ld lbf,Prld N\n"
+        "Rotor,Brng,Shatf dia (in),Hsg bor dia (in),Brg OD (in),brg witdh (in),Spd RPM,Radal load lbf,Prelod N\n"
         "R1,DE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\nR1,NDE,0.2362 k5,0.748 H6,0.748,.236,20000,5,12\n",
         {"Brng": "station", "Shatf dia (in)": "shaft_seat_diameter", "Hsg bor dia (in)": "housing_seat_diameter",
-         "brg witdh (in)": "ring_width", "Rad ld lbf": "radial_load"},
-        {"Prld N": "preload_force"},
+         "brg witdh (in)": "ring_width", "Radal load lbf": "radial_load"},
+        {"Prelod N": "preload_force"},
         ("DE", "NDE"),
     ),
     "french.csv": (

@@ -29,7 +29,7 @@ BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 _UNIT_BEFORE = re.compile(r"[\[(]([^\[\](){}]+)[\])][ _]*([^\W\d].*[^\W_][^\[(]*)")
 #: Words that say a size stands with its tolerance, which its cells show anyway.
 WITH_TOLERANCE = re.compile(
-    r"[ _,]*[(\[]?(?:\bw/|\b(?:with|incl|including|mit|inkl|avec|con|and|und|et|y|e|и)\b\.?|[&+])"
+    r"[ _,]*[(\[]?(?:\bw/|\b(?:with|incl|including|mit|inkl|avec|con|and|und|et|y|e|и)\b\.?|&|\+(?=[ _])|(?<=[^ _])\+)"
     r"[ _]?(?:its )?(?:tol(?:erance|eranz|érance|leranza|l|erancia)?s?|допуск)\b\.?[)\]]?$"
     r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$",
     re.IGNORECASE,
@@ -71,6 +71,10 @@ _STANDARD = re.compile(
     r" ?[(\[](?:[^\W\d]{1,12}\.? ){0,2}(?:(?:DIN|EN|ISO|JIS|GB|GB/T|ГOCT|OCT|ИCO|ANSI|ABMA|ASME|NF|UNE|UNI|VDI|BS|GOST)"
     r"[ -]?)+(?:[A-Z] ?)?\d[\d.:–-]*(?:, ?[^()\[\]]{1,20})?[)\]]$"
 )
+_STANDARD_BEHIND = re.compile(
+    r" (?:(?:acc\. to|according to|as per|nach|per|gemäß|gem\.|to|by|selon|según|secondo|по) )?"
+    r"(?P<standard>(?:DIN|ISO|JIS|GB|GB/T|ГOCT|ANSI|ABMA|VDI|BS)(?: (?:EN|ISO))*[ -]?[1-9]\d{2,4}(?:-\d{1,2})?)$"
+)
 #: Standards of tolerances of rolling bearings: ISO 492 and its national ones (from memory).
 _OF_BEARINGS = re.compile(r"(?:ISO|ИCO) ?492|DIN 620|JIS B ?1514|GB/T ?307|ГOCT ?520")
 #: Deviations in their own unit behind a name, whose cells have a size and its class (``(écarts en µm)``).
@@ -107,11 +111,16 @@ ARTICLES = frozenset(("la", "le", "de", "da", "di", "as", "los", "las", "les", "
 _VALUE_BEHIND = re.compile(r"[:：=]\s*[+\-−]?\d[\d.,]*$")
 #: A piece between two others that may be a station: a capital, or a word looked up (``shaft/DE/seat``).
 _INNER = re.compile(r"(?<=[^\W\d_])[ _.\-/]([^\W\d_]{1,12})(?=[ _.\-/][^\W\d_])")
+#: Outside or inside diameter with a stop behind each letter (``Hsg. O.D.``), whose first letter is no station.
+_STOPPED = re.compile(r"(?<![^\W_])([OI])\. ?D\b\.?(?! ?[×xX])")
 
 
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
+    folded = _STOPPED.sub(r"\1D", folded)
     name = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>=")))
+    if standard := _STANDARD_BEHIND.search(name):
+        return name[: standard.start()] + _bearing_by(standard["standard"])
     if "(" not in name and "[" not in name:
         return name
     if said := _DEVIATIONS_IN.search(name):
@@ -120,8 +129,18 @@ def plain_name(folded: str) -> str:
             name = f"{name[: said.start()]}{name[said.end() :]}".strip()
     if (standard := _STANDARD.search(name)) is None:
         return name
-    of_bearing = " bearing" if _OF_BEARINGS.search(standard[0]) else ""  # a tolerance class by it is the bearing's
-    return name[: standard.start()] + of_bearing
+    return name[: standard.start()] + _bearing_by(standard[0])
+
+
+def _bearing_by(standard: str) -> str:
+    """The word for a bearing where a standard is one of theirs: a tolerance class by it is the bearing's."""
+    return " bearing" if _OF_BEARINGS.search(standard) else ""
+
+
+def sign_behind(text: str) -> tuple[str, Aspect] | None:
+    """A name and the deviation that a sign behind it says (``Shaft tol +``), or None."""
+    match = _SIGN_SUFFIX.fullmatch(text)
+    return (match[1], "upper" if "+" in match[2] else "lower") if match else None
 
 
 def holds_a_capital(name: str) -> bool:
@@ -159,8 +178,8 @@ _SIGN_SUFFIX = re.compile(
 def aspect_cuts(text: str) -> tuple[tuple[str, Aspect], ...]:
     """Ways to cut a name into a rest and a word for an aspect of it."""
     found: list[tuple[str, Aspect]] = []
-    if match := _SIGN_SUFFIX.fullmatch(text):
-        found.append((match[1], "upper" if "+" in match[2] else "lower"))
+    if signed := sign_behind(text):
+        found.append(signed)
     if (bracket := BRACKET.fullmatch(text)) and (aspect := _aspect_of(bracket[2])):
         found.append((bracket[1], aspect))
     for start, end in joint_cuts(text, 3):

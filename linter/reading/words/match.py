@@ -6,7 +6,7 @@ from attrs import evolve, frozen
 
 from linter.model.vocabulary import parameter
 from linter.reading.words.boundary import names_dimensions
-from linter.reading.words.cuts import aspect_cuts, is_letter_of, station_at_end
+from linter.reading.words.cuts import aspect_cuts, is_letter_of, sign_behind, station_at_end
 from linter.reading.words.dictionary import Version
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
@@ -81,6 +81,9 @@ def together(text: str) -> Match | None:
 
 def named(text: str) -> Match | None:
     """What the words of the trade in a name say, alone or beside a word for a part of the tolerance."""
+    if (signed := sign_behind(text)) and (of_rest := named_by_parts(signed[0])):
+        toleranced = parameter(of_rest.parameter).kind == "toleranced"
+        return Match(of_rest.parameter, aspect=signed[1]) if toleranced else None
     if (whole := named_by_parts(text)) is not None:
         return Match(whole.parameter, aspect=whole.aspect)
     for rest, aspect in aspect_cuts(text):

@@ -56,6 +56,10 @@ from linter.reading.words.turning import speed_of_what_turns
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
+#: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
+_NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
+#: Letters that may be a unit as well as a station, and the unit (``T_SHAFT_C``, ``REGREASE_H``).
+_LETTERS_OF_UNITS = {"C": ("degC",), "F": ("degC",), "K": ("degC",), "H": ("h",), "h": ("h",)}
 #: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
 _SMALL_LETTER = re.compile(r"[a-h]")
 
@@ -226,6 +230,8 @@ class Names:
     def _by_parts(self, text: str) -> Match | None:
         """A name that no list holds, from the words of the trade in it; its unit, station and aspect are taken off."""
         core, unit = self.split_unit(text)
+        if unit == "min":  # no duration is stated in minutes: Hsg bore dia (min)
+            core, unit = f"{core} min", ""
         stated = known_unit(unit) if unit else None
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
@@ -233,19 +239,23 @@ class Names:
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
-        for rest, station in self._ways(core):
-            match = together(rest) or named(rest)
-            if match is None:
-                continue
-            if station in ("C", "F", "K") and parameter(match.parameter).unit == "degC":
-                return None if unit else of_machine_with_letter(match, core)
-            if unit and unit_trouble(match.parameter, unit):
-                return None
-            station = self._place_or_symbol(station, match.parameter, core) if station else None
-            if station == "?":
-                return None
-            return evolve(placed(match, station, ""), unit=unit or None)
+        ways = self._ways(core)
+        if stated and (noun := _NOUNS.get(stated.dimension)):
+            ways.append((f"{core} {noun}", None))
+        for rest, station in ways:
+            if match := together(rest) or named(rest):
+                return self._around(match, core, station, unit)
         return None
+
+    def _around(self, match: Match, core: str, station: str | None, unit: str) -> Match | None:
+        """What the words of a name mean with the station and the unit beside them, or None where these do not fit."""
+        own = parameter(match.parameter).unit
+        if station and own in _LETTERS_OF_UNITS.get(station, ()):
+            return None if unit else of_machine_with_letter(match, core) if own == "degC" else evolve(match, unit=own)
+        if unit and unit_trouble(match.parameter, unit):
+            return None
+        station = self._place_or_symbol(station, match.parameter, core) if station else None
+        return None if station == "?" else evolve(placed(match, station, ""), unit=unit or None)
 
     def _ways(self, core: str) -> list[tuple[str, str | None]]:
         """A name whole and without a station, that first which its signs speak for."""

@@ -34,18 +34,27 @@ _SCRIPTS = re.compile(
 #: German compounds are cut inside a word, and so are the languages that set no blanks; no piece of one letter is cut.
 _SHORTEST_PIECE = 3
 _LONGEST_OF_SIGNS = 8
+#: Ends of German plurals, behind a word that is long enough not to be another one with them.
+_PLURALS, _LONG_ENOUGH = ("e", "en", "er", "es"), 5
 #: Words of one term at most, and ways to understand a heading that are tried.
 _MOST_WORDS = 4
 _MOST_READINGS = 64
 #: Words that say which of several figures of a size it is.
 _MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
 #: Parts that a symbol beside them says more of (``d albero``, ``L0 пружины``); alone they name nothing.
-_SAYS_NOTHING = (
-    "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference",
-)  # fmt: skip
+_SAYS_NOTHING = {
+    frozenset(said.split())
+    for said in (
+        "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference", "rotor",
+        "dynamic", "static", "rating", "ambient", "shaft largest", "housing largest",
+    )
+}  # fmt: skip
 
 #: A word written without its vowels (``jrnl``, ``shldr``).
 _CONSONANTS = re.compile(r"[bcdfghjklmnpqrstvwxyz]{3,}")
+#: Words that begin what is said of a thing, and no name of it (``with EP additives``).
+_SAID_OF_IT = frozenset(("with", "without", "mit", "ohne", "avec", "sans", "con", "sin", "senza", "с", "без"))
+_LETTER_OR_NUMBER = re.compile(r"[^\W\d_]|\d+")
 _BOTH = re.compile(r"[/&+]")  # between two parts that are both meant
 
 Concepts = frozenset[str]
@@ -121,7 +130,7 @@ def is_bearing(text: str) -> bool:
 
 def tells_feature(text: str) -> bool:
     """Whether a word is one of the trade for a part or a feature; a machine is none."""
-    said = _of_word(word_key(text)) if len(text) <= _LONGEST else ()
+    said = _of_word(word_key(text)) if len(text) <= _LONGEST and not _LETTER_OR_NUMBER.fullmatch(text) else ()
     return any(concepts - {"machine"} for concepts in said)
 
 
@@ -222,7 +231,7 @@ def is_pair_of_fits(text: str) -> bool:
 @cache
 def _named(text: str) -> Named | None:
     words = _words(text)
-    if not words or len(words) > 12:
+    if not words or len(words) > 12 or words[0] in _SAID_OF_IT:
         return None
     found: set[Named] = set()
     for concepts, unknown in islice(_readings(words), _MOST_READINGS):
@@ -302,7 +311,7 @@ def _of_concepts(concepts: Concepts, unknown: Concepts) -> set[Named]:
 
 def _says_nothing(meaning: _Meaning) -> bool:
     """Whether a meaning holds with its symbol only."""
-    return len(meaning.required) == 1 and meaning.required <= frozenset(_SAYS_NOTHING)
+    return meaning.required in _SAYS_NOTHING
 
 
 def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
@@ -380,7 +389,7 @@ def _of_word(word: str) -> tuple[Concepts, ...]:
         head, tail = word[:end], word[end:]
         if head not in lexicon:
             continue
-        if tail in ("s", "n") and shortest > 1:
+        if shortest > 1 and (tail in ("s", "n") or (tail in _PLURALS and end >= _LONG_ENOUGH)):
             return lexicon[head]
         rest = _of_word(tail) if len(tail) >= shortest else ()
         if not rest and tail[:1] in "sn" and len(tail) > shortest:
