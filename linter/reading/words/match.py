@@ -5,6 +5,7 @@ import re
 from attrs import evolve, frozen
 
 from linter.model.vocabulary import parameter
+from linter.reading.cells.units import Unit
 from linter.reading.words.boundary import names_dimensions
 from linter.reading.words.cuts import aspect_cuts, is_letter_of, sign_behind, station_at_end
 from linter.reading.words.dictionary import Version
@@ -12,6 +13,8 @@ from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import is_pair_of_fits, named_by_parts
 
+#: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
+_NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
 TEMPERATURE_LETTER = re.compile(r"(.*[^ _])(?:[ _]|(?<=[a-z]))([CFK])")
 
 
@@ -60,6 +63,22 @@ def of_machine_with_letter(match: Match, text: str) -> Match | None:
     """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
     letter = TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
     return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]]) if letter else None
+
+
+def is_letter_of_unit(letter: str, name: str) -> bool:
+    """Whether a letter may be the unit of a parameter as well as a station (``T_SHAFT_C``, ``REGREASE_H``)."""
+    return letter in {"degC": ("C", "F", "K"), "h": ("H", "h")}.get(parameter(name).unit, ())
+
+
+def with_letter_of_unit(match: Match, text: str) -> Match | None:
+    """A parameter with the letter of its unit behind it; a temperature of a bearing may have its station there."""
+    return evolve(match, unit="h") if parameter(match.parameter).unit == "h" else of_machine_with_letter(match, text)
+
+
+def with_noun(name: str, unit: Unit | None) -> list[tuple[str, None]]:
+    """A name with the noun that its unit says, where it says one."""
+    noun = _NOUNS.get(unit.dimension) if unit is not None else None
+    return [(f"{name} {noun}", None)] if noun else []
 
 
 def placed(match: Match, station: str | None, feature: str) -> Match:

@@ -45,10 +45,13 @@ from linter.reading.words.match import (
     TEMPERATURE_LETTER,
     Match,
     aspect_of,
+    is_letter_of_unit,
     named,
     of_machine_with_letter,
     placed,
     together,
+    with_letter_of_unit,
+    with_noun,
 )
 from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
 from linter.reading.words.places import place_said
@@ -56,13 +59,8 @@ from linter.reading.words.turning import speed_of_what_turns
 
 _SYMBOL_BEHIND = re.compile(r"(?P<name>.*[^ ,=])[ ,=]+(?P<symbol>[^ ,=]{1,6})")
 _SYMBOL_BEFORE = re.compile(r"(?P<symbol>[^ ,=]{1,6})[ ,=]+(?P<name>[^ ,=].*)")
-#: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
-_NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
-#: Letters that may be a unit as well as a station, and the unit (``T_SHAFT_C``, ``REGREASE_H``).
-_LETTERS_OF_UNITS = {"C": ("degC",), "F": ("degC",), "K": ("degC",), "H": ("h",), "h": ("h",)}
 #: A small letter counts behind a word for a bearing or its place only (``brg_a_shaft_dia``).
 _SMALL_LETTER = re.compile(r"[a-h]")
-
 #: A symbol of two letters and a capital, which no part of it can be (``Fr B``, ``FaA``); no letter of a unit.
 _SYMBOL_AND_CAPITAL = re.compile(r"[A-Za-z][a-z][ _.]?[A-EGHIJL-MO-QS-Z]")
 
@@ -239,19 +237,15 @@ class Names:
         piece, _, symbol = core.rpartition(" ")
         if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
             return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
-        ways = self._ways(core)
-        if stated and (noun := _NOUNS.get(stated.dimension)):
-            ways.append((f"{core} {noun}", None))
-        for rest, station in ways:
+        for rest, station in (*self._ways(core), *with_noun(core, stated)):
             if match := together(rest) or named(rest):
                 return self._around(match, core, station, unit)
         return None
 
     def _around(self, match: Match, core: str, station: str | None, unit: str) -> Match | None:
         """What the words of a name mean with the station and the unit beside them, or None where these do not fit."""
-        own = parameter(match.parameter).unit
-        if station and own in _LETTERS_OF_UNITS.get(station, ()):
-            return None if unit else of_machine_with_letter(match, core) if own == "degC" else evolve(match, unit=own)
+        if station and is_letter_of_unit(station, match.parameter):
+            return None if unit else with_letter_of_unit(match, core)
         if unit and unit_trouble(match.parameter, unit):
             return None
         station = self._place_or_symbol(station, match.parameter, core) if station else None

@@ -54,7 +54,6 @@ _SAYS_NOTHING = {
 _CONSONANTS = re.compile(r"[bcdfghjklmnpqrstvwxyz]{3,}")
 #: Words that begin what is said of a thing, and no name of it (``with EP additives``).
 _SAID_OF_IT = frozenset(("with", "without", "mit", "ohne", "avec", "sans", "con", "sin", "senza", "с", "без"))
-_LETTER_OR_NUMBER = re.compile(r"[^\W\d_]|\d+")
 _BOTH = re.compile(r"[/&+]")  # between two parts that are both meant
 
 Concepts = frozenset[str]
@@ -130,7 +129,7 @@ def is_bearing(text: str) -> bool:
 
 def tells_feature(text: str) -> bool:
     """Whether a word is one of the trade for a part or a feature; a machine is none."""
-    said = _of_word(word_key(text)) if len(text) <= _LONGEST and not _LETTER_OR_NUMBER.fullmatch(text) else ()
+    said = _of_word(word_key(text)) if len(text) <= _LONGEST and len(text) != 1 and not text.isdigit() else ()
     return any(concepts - {"machine"} for concepts in said)
 
 
