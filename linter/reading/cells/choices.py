@@ -24,6 +24,13 @@ _JOINTS = re.compile(r"[\s_-]+")
 _ALTERNATIVES = re.compile(r"\s*[/／、・·|]\s*| (?:or|oder|ou|o|или) |或|または")
 
 
+#: Heat treatment behind a grade of steel (common practice).
+_TREATED = re.compile(
+    r"(?P<steel>.*?\S)[\s,，、(（+]*(?:(?:整体|表面|高频|高周波)?(?:调质|調質|淬火|渗碳|滲碳|浸炭|回火|正火|氮化|窒化|焼入れ?|焼戻し|焼ならし|热处理|熱処理)"
+    r"(?:处理|処理)?[\s+・]*)+[)）]?"
+)
+
+
 def _key(text: str) -> str:
     """A text for comparing: folded, case and joints put aside (no choice differs from another by case alone)."""
     return _JOINTS.sub(" ", caseless(text)).strip()
@@ -103,6 +110,12 @@ def _names_a_grease(key: str) -> bool:
     return any(known.get(word) == ("grease",) for word in _WORDS.findall(key)) and not any(o in key for o in others)
 
 
+def _untreated(name: str, text: str) -> str:
+    """A material without the heat treatment behind it (``45#调质``, ``S45C焼入れ焼戻し``); empty where none is."""
+    found = _TREATED.fullmatch(text) if name.endswith("material") else None
+    return found["steel"] if found else ""
+
+
 def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> str | ReadError:
     """The word of the vocabulary that a text stands for.
 
@@ -135,8 +148,10 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return found[0]
     if found:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
-    if plain := simplified(text, sure=False):
-        return read_choice(name, plain, more)
+    for other in filter(None, (simplified(text, sure=False), _untreated(name, text))):
+        again = read_choice(name, other, more)
+        if not isinstance(again, ReadError) or again.code == "ambiguous-choice":
+            return again
     grade = material_of(name, key, lambda part: _known(name).get(part, ()))
     if grade is not None and len(grade) == 1:
         if grade[0] in words:

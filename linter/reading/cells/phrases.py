@@ -16,7 +16,8 @@ from linter.model.packaged import columns_of
 from linter.reading.cells.signs import caseless
 
 _DATA = Path(__file__).resolve().parent / "data" / "choice_details.csv"
-_APART = re.compile(r"[\s_\-+/,;:()\[\].'’]+")
+_APART = re.compile(r"[\s_\-+/,;:()\[\].'’、・（），；]+")
+_ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 _ANY = "*"
 _LONGEST, _MOST_PIECES, _SHORTEST_IN_COMPOUND = 80, 10, 4
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
@@ -76,6 +77,7 @@ def phrase_of(name: str, text: str, known: Meaning) -> tuple[str, ...]:
         for end in range(len(pieces), at, -1):
             run = " ".join(pieces[at:end])
             meant = known(run) or (_of_compound(run, known, details) if end == at + 1 else ())
+            meant = meant or (_of_signs(run, known, details) if end == at + 1 else ())
             if meant or run in details:
                 stated |= bool(meant)
                 limits = meant or details[run]
@@ -88,6 +90,31 @@ def phrase_of(name: str, text: str, known: Meaning) -> tuple[str, ...]:
         else:
             return ()
     return tuple(agreed) if stated and agreed else ()
+
+
+def _of_signs(word: str, known: Meaning, details: dict[str, tuple[str, ...]]) -> tuple[str, ...]:
+    """Choices that a Chinese or Japanese word states that is cut into choices and details (``冲压钢板保持架``)."""
+    pieces = _cut(word, known, details, _MOST_PIECES) if _ONE_BY_ONE.search(word) else None
+    if pieces is None or not any(known(piece) for piece in pieces):
+        return ()
+    agreed: tuple[str, ...] = ()
+    for limits in filter(None, (known(piece) or details[piece] for piece in pieces)):
+        agreed = tuple(choice for choice in agreed or limits if choice in limits)
+        if not agreed:
+            return ()
+    return agreed
+
+
+def _cut(word: str, known: Meaning, details: dict[str, tuple[str, ...]], most: int) -> tuple[str, ...] | None:
+    """A word as choices of two signs and more and details, the longest first; None where it is no such word."""
+    if not word or not most:
+        return None if word else ()
+    for end in range(len(word), 0, -1):
+        if word[:end] in details or (end > 1 and known(word[:end])):
+            rest = _cut(word[end:], known, details, most - 1)
+            if rest is not None:
+                return (word[:end], *rest)
+    return None
 
 
 def _of_compound(word: str, known: Meaning, details: dict[str, tuple[str, ...]]) -> tuple[str, ...]:

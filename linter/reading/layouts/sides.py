@@ -20,7 +20,7 @@ _WORDS = {
     "shaft": "shaft, journal, welle, arbre, eje, árbol, albero, вал, 軸, 轴",
     "housing": "housing, gehäuse, logement, carter, alojamiento, alloggiamento, sede, корпус, "
     "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, "
-    "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔",
+    "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔, 孔, 穴",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }
 # Words over what is stated of the use of a bearing (common practice).

@@ -5,7 +5,7 @@ The symbols of the dimensions and their order are those of ISO 15 (from memory):
 
 import re
 
-from linter.reading.words.dictionary import word_key
+from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.parts import is_bearing_size
 
 #: Parameters of the three dimensions, in the order in which they are written.
@@ -15,17 +15,28 @@ _TIMES = r"\s*[xX×✕*хХ]\s*"
 _HEADING = re.compile(
     rf"(?P<words>.*?)[\s(\[:,]*(?:(?P<d>[dD]){_TIMES}(?P<D>[dD]){_TIMES}[BbWw]|ID{_TIMES}OD{_TIMES}[BW])[\s)\]]*"
 )
+#: Between the words of the three dimensions (``内径×外径×幅``); a letter for the sign stands apart.
+_BETWEEN_WORDS = re.compile(r"\s+[xX×✕*хХ]\s+|\s*[×✕*]\s*|(?<=[\u3400-\u9fff])[xX](?=[\u3400-\u9fff])")
 _NUMBER = r"(\d+(?:[.,]\d+)?|[.,]\d+)"
 _CELL = re.compile(rf"\s*[Ø⌀ø]?\s*{_NUMBER}{_TIMES}[Ø⌀ø]?\s*{_NUMBER}{_TIMES}{_NUMBER}\s*(mm|мм|in|inch|\"|″)?\s*")
 
 
 def names_dimensions(text: str) -> bool:
     """Whether a heading without its unit says bore, outside diameter and width of a bearing, in this order."""
+    pieces = [word_key(piece).strip() for piece in _BETWEEN_WORDS.split(text)] if len(text) <= 80 else []
+    if len(pieces) == 3 and _are_dimensions(pieces):
+        return True
     match = _HEADING.fullmatch(text) if len(text) <= 80 else None
     if match is None or (match["d"] == "D" and match["D"] == "d"):
         return False
     words = word_key(match["words"]).strip(" :.")
     return not words or is_bearing_size(words)
+
+
+def _are_dimensions(pieces: list[str]) -> bool:
+    """Whether three words say bore, outside diameter and width, the first maybe behind the word for a bearing."""
+    known = dictionary().words
+    return all(known.get(piece) == (name,) for piece, name in zip(pieces, DIMENSIONS, strict=True))
 
 
 def dimensions_of(text: str) -> tuple[str, str, str] | None:

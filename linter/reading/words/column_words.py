@@ -47,6 +47,7 @@ _KEYS: dict[str, tuple[str, ...]] = {
     "number": ("id", "no", "nr", "num", "number", "item", "#", "lfd nr", "№", "番号", "序号", "n°", "index"),
     "width": ("width", "breite", "largeur", "ancho", "anchura", "larghezza", "幅", "宽度", "ширина", "b"),
     "hole": ("穴径", "孔径", "轴承孔径", "軸承孔徑", "孔徑"),
+    "seat": ("軸受座径", "轴承座径", "軸承座徑"),
     "bore": (
         "bore", "bohrung", "alésage", "foro", "agujero", "穴", "穴径", "内径", "孔", "孔径", "отверстие", "ø bore",
         "bore diameter", "bohrungsdurchmesser", "bore dia", "bore ø", "diamètre d'alésage", "alesaggio",

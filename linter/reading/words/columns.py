@@ -267,7 +267,8 @@ def _holes(labels: Sequence[str], result: list[Column], words: Words) -> None:
     name = "housing_seat_diameter" if stated & {"shaft_seat_diameter", "bore_diameter"} else ""
     name = name or ("bore_diameter" if {"outside_diameter", "ring_width"} <= stated else "")
     for c, label in enumerate(labels):
-        if name and name not in stated and result[c] is None and key_of(label, words) in KEYS["hole"]:
+        key = key_of(label, words) if name and name not in stated and result[c] is None else ""
+        if key in KEYS["hole"] or (key in KEYS["seat"] and "shaft_seat_diameter" in stated):
             result[c] = Heading(name, unit=words.unit_of(label))
 
 

@@ -95,6 +95,12 @@ _POSITION = re.compile(
     rf"|(?:轴承|軸受|ベアリング|支承|支点|位置|(?:轴承)?位)[- ]?(?:{_NUMBER})"
     rf"|(?:{_NUMBER})(?:轴承|軸受|支承|支点|位|侧|側|端){_NO_SEAT}"
 )
+#: The seat of a numbered bearing (``轴承位1直径``, ``ジャーナル2振れ``): the bearing has the number, the seat the name.
+_NUMBERED_SEAT = re.compile(
+    r"(?P<seat>(?:轴承)?(?:位|档|挡|室|座孔|孔|座)|轴颈|(?P<ja>(?:軸受)?(?:部|穴|座)|ジャーナル|軸部))"
+    r"[ _-]?(?P<number>[1-9A-H])#?(?P<rest>[ _の的-]?[\u3040-\u30ff\u3400-\u9fffR].*)"
+)
+_NUMBERED_BEARING = re.compile(rf"(?:{_NUMBER})?(轴承|軸受|ベアリング)(?:[- ]?(?:{_NUMBER}))?")
 #: A side right before a word for a part (``前轴颈直径``).
 _SIDE_OF_PART = re.compile("[前后後左右][の的]?(?:[轴軸座壳箱]|ハウジング|シャフト|ベアリング)")
 _LONGEST_POSITION = 12
@@ -109,6 +115,11 @@ def positions_before(text: str) -> list[tuple[str, str]]:
     """Ways to cut a place of a bearing off the beginning of a name, the shortest place first."""
     ends = range(2, min(len(text) - 1, _LONGEST_POSITION) + 1)
     cut = [(text[:end], text[end:].lstrip("の的 -_:/")) for end in ends if is_position(text[:end])]
+    cut += [(place, f"{numbered[1]}{rest}") for place, rest in cut if (numbered := _NUMBERED_BEARING.fullmatch(place))]
+    if seat := _NUMBERED_SEAT.fullmatch(text):
+        bearing = f"{'軸受' if seat['ja'] else '轴承'}{seat['number']}"
+        rest = seat["rest"].lstrip(" _の的-")
+        cut = [(bearing, seat["seat"] + rest), (bearing, rest), *cut]
     if _SIDE_OF_PART.match(text):
         cut.insert(0, (text[0], text[1:].lstrip("の的")))
     return [(place, rest) for place, rest in cut if rest and not rest.startswith(("間", "间"))]  # 2軸受間距離

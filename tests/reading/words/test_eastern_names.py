@@ -2,6 +2,9 @@
 
 import pytest
 
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import ReadError
+from linter.reading.layouts.sides import side_of
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Words
 from linter.reading.words.names import Names
@@ -103,3 +106,39 @@ def test_hole_is_the_housings_or_the_bearings_by_what_stands_beside_it(labels: l
     at = next(c for c, label in enumerate(labels) if label in ("孔径", "穴径"))
     heading = judged[at]
     assert ("" if heading is None else heading.parameter) == hole
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "choice"),
+    [
+        ("cage", "冲压钢板保持架", "pressed steel"), ("cage", "もみ抜き黄銅保持器", "machined brass"),
+        ("axial_role", "固定端轴承", "locating"), ("rotating_ring", "内圈旋转,外圈静止", "inner"),
+        ("shaft_material", "45#调质", "steel"), ("shaft_material", "S45C焼入れ焼戻し", "steel"),
+        ("closure", "開式", "open"),
+        ("cage", "非冲压", ""), ("axial_role", "两端固定", ""), ("closure", "橡胶密封", ""),
+        ("rotating_ring", "内圈外圈", ""),
+    ],
+)  # fmt: skip
+def test_cell_is_cut_into_choices_and_details_that_agree(name: str, text: str, choice: str) -> None:
+    read = read_choice(name, text)
+    assert isinstance(read, ReadError) if not choice else read == choice
+
+
+def test_number_behind_a_seat_is_the_bearings() -> None:
+    assert _named("轴承位1圆柱度") == ("shaft_seat_cylindricity", "value", "轴承1")
+    assert _named("轴承座孔1直径(mm)") == ("housing_seat_diameter", "value", "轴承1")
+    assert _named("轴承位2轴肩跳动") == ("shaft_shoulder_runout", "value", "轴承2")
+    assert _named("軸受2型番") == ("bearing_designation", "value", "軸受2")
+
+
+def test_words_of_three_dimensions_in_their_order() -> None:
+    for text in ("内径×外径×宽度 (mm)", "内径×外径×幅", "Bore x OD x Width"):
+        assert _named(text)[1] == "dimensions"
+    assert _named("外径×内径×幅")[1] != "dimensions"
+
+
+def test_ring_in_brackets_behind_a_part_is_its_heading() -> None:
+    for text, side in (("軸(内輪側)", "shaft"), ("Gehäuse (Außenring)", "housing"), ("孔", "housing")):
+        found = side_of(text)
+        assert found is not None and found.side == side
+    assert side_of("Shaft (mm)") is None
