@@ -61,3 +61,43 @@ def test_the_class_of_the_bearing_is_none_of_a_seat(tmp_path):
 def test_a_choice_above_a_table_is_told_by_its_cell(tmp_path, label):
     stations = read(tmp_path, f"{label},S3 intermittent\n\nstation,bore_diameter,outside_diameter\nA,8,22\n")
     assert list(stations.choice("duty").texts()) == ["intermittent"]
+
+
+TWO_ROWS = [
+    ("Machine data,,Shaft,,,Housing,,", "Position,n max rpm,Nominal,es µm,ei µm,Nominal,ES µm,EI µm"),
+    (",Lagerung,Welle,,,Gehäuse,,", "Lagerstelle,n max rpm,Nennmaß,ob. Abmaß µm,unt. Abmaß µm,Ø,+ µm,- µm"),
+    (",,Arbre,,,Logement,,", "Position,Vitesse max tr/min,Ø mm,es µm,ei µm,Ø mm,ES µm,EI µm"),
+    (",,Shaft (inner ring),,,Housing bore,,", "Position,n max rpm,Nom.,es µm,ei µm,Nominal,ES µm,EI µm"),
+    (",,軸(内輪側),,,ハウジング(外輪側),,", "位置,最高回転数 rpm,基準寸法,es µm,ei µm,基準寸法,ES µm,EI µm"),
+    (",Общие данные,Вал,,,Отверстие корпуса,,", "Опора,n max rpm,Номинал,es µm,ei µm,Номинал,ES µm,EI µm"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("above", "heading"), TWO_ROWS)
+@pytest.mark.parametrize("repeated", [False, True])
+def test_nominal_and_deviations_below_the_word_for_a_part(tmp_path, above, heading, repeated):
+    cells = above.split(",")
+    for k in range(2, len(cells)) if repeated else ():
+        cells[k] = cells[k] or cells[k - 1]
+    stations = read(
+        tmp_path,
+        f"all dimensions in mm\n{','.join(cells)}\n{heading}\nA,9000,20,+15,+2,42,+25,0\nB,9000,25,+15,+2,52,+30,0\n",
+    )
+    shaft, housing = stations.size("shaft_seat_diameter"), stations.size("housing_seat_diameter")
+    assert [*shaft.nominal, *housing.nominal] == [20, 25, 42, 52]
+    assert [*shaft.upper, *shaft.lower, *housing.upper] == pytest.approx([0.015, 0.015, 0.002, 0.002, 0.025, 0.030])
+    assert list(stations.number("speed_max")) == [9000, 9000]
+
+
+@pytest.mark.parametrize("words", ["Max mm,Min mm", "Maximum mm,Minimum mm", "Größtmaß mm,Kleinstmaß mm"])
+def test_two_limits_below_the_word_for_a_part(tmp_path, words):
+    text = f"Position,Shaft,,Housing,\n,{words},{words}\nA,20.015,20.002,42.025,42\nB,25.015,25.002,52.030,52\n"
+    stations = read(tmp_path, text)
+    assert list(stations.size("shaft_seat_diameter").largest) == pytest.approx([20.015, 25.015])
+    assert list(stations.size("housing_seat_diameter").smallest) == pytest.approx([42, 52])
+
+
+def test_the_size_of_another_thing_is_none_of_the_seat(tmp_path):
+    text = "Position,Coupling,,Shaft,,Housing,\n,Shaft diameter,Fit,Nominal,Fit,Nominal,Fit\nA,19,k6,20,k5,42,H7\n"
+    stations = read(tmp_path, text)
+    assert list(stations.size("shaft_seat_diameter").tolerance_class) == ["k5"]

@@ -22,6 +22,9 @@ _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 #: The sign of a roughness beside its unit (``µm Ra``).
 _OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
+#: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
+_DIAMETER = re.compile(r"(?:[Ø⌀øφΦ]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
+_OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
 #: Signs in the place of a unit that say there is none.
 NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
@@ -256,19 +259,52 @@ def _below_groups(
     if sum(group is not None for group in groups) < 2:
         return labels, headings
     labels, headings, current, above = [*labels], [*headings], None, ""
+    spans: dict[tuple[str, str, str], list[tuple[int, str]]] = {}
     for column, (upper, group) in enumerate(zip(texts, groups, strict=True)):
         lower = " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
             current, above = group, upper
-        if current is None and lower and (is_use(above) or words.of_whole(above)):
-            headings[column], labels[column] = within(words, Side("", above), lower), lower
-        elif current is not None and lower and not (upper and known_unit(unit_text(lower)) is not None):
+        if current is None:
+            headings[column], labels[column] = _of_others(words, above, lower, headings[column], labels[column])
+        elif lower and not (upper and known_unit(unit_text(lower)) is not None):
             found, labels[column] = _below_part(words, current.side, above, lower, headings[column])
             of_station = found is not None and current.station and found.entry.level == "station"
             if of_station and found is not None and found.parameter != "station":
                 found = evolve(found, station=current.station) if found.station in ("", current.station) else None
             headings[column] = found
+            spans.setdefault((current.side.side, current.station, above), []).append((column, lower))
+    for (side, station, _), columns in spans.items():
+        _size_below(words, Heading(f"{side}_seat_diameter", station), columns if side != "bearing" else (), headings)
     return labels, headings
+
+
+def _of_others(words: Words, above: str, lower: str, joined: Heading | None, label: str) -> tuple[Heading | None, str]:
+    """What a heading below another than a part's means (``Machine data``); a size there is none of a seat."""
+    own = within(words, Side("", above), lower) if lower else None
+    if lower and (is_use(above) or words.of_whole(above)):
+        return own, lower
+    head, groups = words.heading(above), {*words.groups(above)} - {"MACHINE", "STATION"}
+    named = head is not None and (head.parameter not in ("machine", "station") or head.station)
+    if not above or named or groups or words.station_said(above) or own is None or _OF_PART.search(own.parameter):
+        return joined, label
+    return own, lower
+
+
+def _size_below(
+    words: Words, seat: Heading, columns: Sequence[tuple[int, str]], headings: list[Heading | None]
+) -> None:
+    """The seat whose heading says its part only, and below that a nominal beside its tolerance, or its two limits."""
+    if any(h.parameter == seat.parameter for c, _ in columns if (h := headings[c]) is not None):
+        return
+    groups = {c: "VALUE" if _DIAMETER.fullmatch(lower) else words.group(lower) for c, lower in columns}
+    texts = dict(columns)
+    nominal = [c for c, group in groups.items() if group == "VALUE" and headings[c] is None]
+    if len(nominal) == 1 and {"UPPER", "LOWER", "CLASS", "MAX", "MIN"} & {*groups.values()}:
+        headings[nominal[0]] = evolve(seat, unit=words.unit_of(texts[nominal[0]]))
+    first = [*groups][:2]
+    limits = {groups[c] for c in first} == {"MAX", "MIN"} and all(headings[c] is None for c in first)
+    for c in first if limits and not nominal else ():
+        headings[c] = evolve(seat, aspect=JOINABLE[groups[c]], unit=words.unit_of(texts[c]))
 
 
 def _below_part(words: Words, part: Side, above: str, lower: str, joined: Heading | None) -> tuple[Heading | None, str]:
