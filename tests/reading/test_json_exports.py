@@ -189,3 +189,41 @@ def test_a_word_around_positions_says_nothing_of_their_values(tmp_path, frame):
     assert stations.text("station").tolist() == ["coupling end", "free end"]
     assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.01, 0.01])
     assert not {"shaft_fillet_radius", "housing_fillet_radius"} & stations.numbers.keys()
+
+
+def test_objects_of_a_store_with_kind_and_mark_around_them(tmp_path):
+    about = [{"POSITION": name, "BEARING": "6203-2Z", "SHAFT_SEAT_DIA_MM": 17, "SHAFT_SEAT_TOL": "k5"} for name in "AB"]
+    rotor = {"NAME": "Blower", "MAX_SPEED_RPM": 7200}
+    kinds = [{"class": "ROTOR", "attrs": rotor}, *({"class": "BEARING_POSITION", "attrs": item} for item in about)]
+    ends = [{"type": "bearing", "id": str(k), "attributes": item} for k, item in enumerate(about)]
+    for document in (
+        {"objects": kinds},
+        {"machine": "M", "max-speed-rpm": 7200, "bearings": {"data": ends}},
+        {"machine": "M", "max-speed-rpm": 7200, "bearings": {"A": "6203-2Z", "B": "6203-2Z"}, "seats": about},
+    ):
+        stations = read(tmp_path, document)
+        assert stations.text("station").tolist() == ["A", "B"]
+        assert stations.size("shaft_seat_diameter").nominal.tolist() == [17, 17]
+        assert stations.number("speed_max").tolist() == [7200, 7200]
+        assert all(stations.text("bearing_designation").tolist())
+
+
+@pytest.mark.parametrize("over", ["spindle", "shaft", "Welle"])
+def test_a_value_of_the_machine_inside_a_part_stays_its_own(tmp_path, over):
+    document = {"machine": "M", over: {"n_max": {"val": 9000, "uom": "rpm"}},
+                "stations": [{"station": "A", "bearing": "6203-2Z"}]}  # fmt: skip
+    stations = read(tmp_path, document)
+    assert stations.number("speed_max").tolist() == [9000]
+    assert "shaft_seat_diameter" not in stations.toleranced
+
+
+@pytest.mark.parametrize("around", ["Lagerung", "positions", "Lagerstellen"])
+def test_a_word_for_positions_is_no_part_of_the_names_below_it(tmp_path, around):
+    ends = [
+        {"Ort": name, "Kugellager": "6306", "Sitz_Welle": {"Maß": 30, "Passung": "k6"}, "Rauheit": {"Welle": 0.8}}
+        for name in ("Antrieb", "Abtrieb")
+    ]
+    stations = read(tmp_path, {"Maschine": "M", around: ends})
+    assert stations.text("bearing_designation").tolist() == ["6306", "6306"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 30]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.8, 0.8]

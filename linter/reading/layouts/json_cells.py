@@ -33,7 +33,7 @@ from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
-from linter.reading.words.designations import read_designation
+from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.parts import is_bearing
@@ -49,6 +49,10 @@ _SMALL_UNITS = {
 _SMALL_UNIT = re.compile(r"(.+?)_(" + "|".join(_SMALL_UNITS) + ")")
 #: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
 _CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
+#: Words for a size beside its tolerance, which are words for a name elsewhere.
+_SIZES = (
+    *("Maß".casefold(), "dim", "dimension", "cote", "cota", "quota", "medida", "misura", "размер", "尺寸", "寸法"),
+)
 #: Numbers that no word of their name says to be a largest one.
 _LARGEST = ("limiting_speed", "reference_speed")
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
@@ -155,19 +159,30 @@ class Cells:
         """What a key names, with the keys of the objects around it before it, or by itself."""
         if self.words.groups(key) and self.words.heading(key) is None:
             return None
-        trail = innermost(here.trail)
+        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self._is_place(word))
         at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
+        alone = self.words.heading(key)
+        own = alone if alone is not None and alone.entry.level == "machine" and alone.parameter != "machine" else None
         for first in range(len(trail)):
-            joined = " ".join((*trail[first:], key))
-            heading = self.words.heading(joined) if first <= at else within(self.words, side, joined)
-            if heading is not None and not heading.station:
-                path = self.words.heading("/".join((*trail[first:], key)))
-                heading = path if path is not None and path.parameter == heading.parameter else heading
-            match = self.words.names.find(joined)
-            whole = match is None or not match.feature  # the keys around it say of what it is, in full
-            if heading is not None and whole and heading.parameter not in ("machine", "station"):
-                return heading
-        return within(self.words, side, key) or self._with_small_unit(key, side)
+            heading = self._joined(trail[first:], key, side if first > at else None, first <= at)
+            if heading is not None and not (own and heading.entry.level == "station"):
+                return heading  # shaft: {n_max} is no size of the shaft
+        return own or within(self.words, side, key) or self._with_small_unit(key, side)
+
+    def _joined(self, trail: tuple[str, ...], key: str, side: Side | None, as_it_stands: bool) -> Heading | None:
+        """What a key names with the keys around it before it, where these say of what it is in full."""
+        joined = " ".join((*trail, key))
+        heading = self.words.heading(joined) if as_it_stands else within(self.words, side, joined)
+        if heading is not None and not heading.station:
+            path = self.words.heading("/".join((*trail, key)))
+            heading = path if path is not None and path.parameter == heading.parameter else heading
+        match = self.words.names.find(joined)
+        whole = match is None or not match.feature
+        return heading if heading is not None and whole and heading.parameter not in ("machine", "station") else None
+
+    def _is_place(self, word: str) -> bool:
+        """Whether a key around a value says only that positions stand in it (``Lagerung``)."""
+        return self.words.heading(word) == Heading("station")
 
     def _with_small_unit(self, key: str, side: Side | None) -> Heading | None:
         """What a key without capitals names, whose unit is written without them too."""
@@ -233,7 +248,7 @@ class Cells:
             if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
-            if not aspect and word in DIAMETERS and heading.parameter.endswith("_diameter"):
+            if not aspect and word in (*DIAMETERS, *_SIZES) and heading.parameter.endswith("_diameter"):
                 aspect = "value"
             at = (*path, *key.split(INNER))
             if aspect and not isinstance(value, (dict, list)):
@@ -262,7 +277,7 @@ class Cells:
             self.unused(label, value, at, "no tolerance belongs to it")
             return
         if not toleranced and aspect in ("max", "min") and not _is_limit(heading.parameter, aspect):
-            limit = self._limit_of(label, key)
+            limit = self.limit_of(label, key)
             if limit is None:
                 self.unused(f"{label} {key}", value, at, "no limits belong to it")
             else:
@@ -274,12 +289,19 @@ class Cells:
         traits = Heading(heading.parameter, heading.station, unit, aspect, heading.own_unit, version)
         self.cell(traits, f"{label} {key}" if "minus" in local(key) else label, value, at, here)
 
-    def _limit_of(self, label: str, key: str) -> Heading | None:
+    def limit_of(self, label: str, key: str) -> Heading | None:
         """What a name and a word for a limit of it name together, where that is a number of its own."""
         if aspect_of(key)[0] not in ("max", "min"):
             return None
         heading = self.words.heading(f"{label} {bare(key)}")
         return heading if heading is not None and heading.entry.kind == "number" and heading.aspect == "value" else None
+
+    def designated(self, name: str, value: Any, at: Path, here: Here) -> bool:
+        """Read the designation that stands for a position among bearings (``bearings: {front: "6203"}``)."""
+        if not isinstance(value, str) or designation_strength(value) == "no":
+            return False
+        self.cell(Heading("bearing_designation"), name, value, at, here.at(here.machine, self.words.station(name)))
+        return True
 
     def without_name(self, key: str, value: dict[str, Any], main: str, at: Path, here: Here) -> None:
         """Parts of a value under a key that is not known; a limit with it may name a value (``speed: {max}``)."""
@@ -288,7 +310,7 @@ class Cells:
             if says_unit(part):
                 continue
             name = key if part == main else f"{key} {part}"
-            if (limit := self._limit_of(key, part)) is not None:
+            if (limit := self.limit_of(key, part)) is not None:
                 self.cell(with_unit(limit, aspect_of(part)[1] or unit or here.unit), name, cell, (*at, part), here)
             else:
                 self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")

@@ -14,7 +14,7 @@ from typing import Any
 from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import bare, key_text, local
+from linter.reading.layouts.json_keys import OF_DOCUMENT, bare, key_text, local
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import designation_strength
@@ -32,6 +32,8 @@ _OF_STORE = re.compile(
     r"(?:[a-z]+ )?(?:u?u?id|guid|key|index|row|seq|etag|href|url|link|hash|checksum|created|modified|updated|version)"
     r"(?: at| time| on)?"
 )
+#: Keys of the kind of an item in a store, which no designation stands under.
+_KINDS = ("type", "class", "kind", "object_type", "objecttype")
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
 #: Keys of the name of an object (common practice).
@@ -262,13 +264,36 @@ def unwrapped(nodes: list[Any]) -> tuple[list[Any], tuple[str, ...]]:
     return [node[key] for node in nodes], (key,)
 
 
+def members(
+    value: Any, at: tuple[str | int, ...]
+) -> tuple[Any, tuple[str | int, ...], list[tuple[tuple[str | int, ...], Any, str]] | None, tuple[str, ...]]:
+    """The objects of positions or machines below a key that says so: what holds them, its path, and each with its path.
+
+    A frame around them (``{"data": [...]}``) is passed, and so is the object that each item of a list holds alone; its
+    key comes last. A text in place of objects gives None.
+    """
+    while isinstance(value, dict):
+        held = _held(value)
+        if len(held) != 1 or local(held[0]) not in OF_DOCUMENT:
+            return value, at, [((*at, key), child, key) for key, child in value.items()], ()
+        value, at = value[held[0]], (*at, held[0])
+    if not isinstance(value, list):
+        return value, at, None, ()
+    nodes, inside = unwrapped(value)
+    return value, at, [((*at, k, *inside), child, str(k + 1)) for k, child in enumerate(nodes)], inside
+
+
 def _held(node: dict[str, Any]) -> list[str]:
     return [key for key, value in node.items() if isinstance(value, (dict, list))]
 
 
 def _is_wrapped(node: dict[str, Any], key: str) -> bool:
     """Whether an item is an object under one key, and numbers or marks of a store beside it."""
-    return isinstance(node[key], dict) and all(_OF_STORE.fullmatch(word_key(bare(k))) for k in node if k != key)
+    marks = {k: cell_text(value) for k, value in node.items() if k != key}
+    return isinstance(node[key], dict) and all(
+        _OF_STORE.fullmatch(word_key(bare(k))) or (local(k) in _KINDS and not any(map(str.isdigit, text)))
+        for k, text in marks.items()
+    )
 
 
 def _is_designation(key: str, text: str) -> bool:

@@ -11,8 +11,10 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.json_keys import local
 from linter.reading.layouts.json_records import DIAMETERS, aspect_of
 from linter.reading.layouts.sides import Side, is_use, side_of, within
+from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
+from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said, is_bearing
 
@@ -51,12 +53,14 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
     """
     keys = [key for key, value in node.items() if isinstance(value, dict) and _is_bore(key, words) and _is_seat(value)]
     sides = [side.side for word in trail if (side := side_of(word)) is not None]
-    if len(keys) != 1 or sides[-1:] == ["bearing"] or any(map(is_bearing, trail)):
+    if len(keys) != 1:
         return frozenset()
     beside = [words.heading(key) for key in node]
     has_shaft = any(h is not None and h.parameter == "shaft_seat_diameter" for h in beside) or any(
         (side := side_of(key)) is not None and side.side == "shaft" for key in node
     )
+    if not has_shaft and (sides[-1:] == ["bearing"] or any(map(is_bearing, trail))):
+        return frozenset()
     has_housing = any((side := side_of(key)) is not None and side.side == "housing" for key in node)
     above = any(aspect == "upper" and number > 0 for aspect, number in _stated(node[keys[0]]))
     return frozenset(keys) if (has_shaft and not has_housing) or above else frozenset()
@@ -65,6 +69,8 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
 def _is_bore(key: str, words: Words) -> bool:
     heading = words.heading(key)
     said = concepts_said(words.names.split_unit(key)[0])
+    if heading is None and word_key(key) in KEYS["bore"]:
+        return True
     named = heading is not None and heading.parameter == "bore_diameter" and heading.aspect == "value"
     plain = named and heading is not None and not heading.own_unit
     return plain and not said & {"bearing", "inner", "ring", "inner_ring"} and key.casefold() not in ("d", "id")

@@ -31,6 +31,7 @@ _ASPECTS = {
     "upper": "upper", "upper_deviation": "upper", "es": "upper", "plus": "upper", "upper_tol": "upper",
     "tol_plus": "upper", "tol_minus": "lower",
     "lower": "lower", "lower_deviation": "lower", "ei": "lower", "minus": "lower", "lower_tol": "lower",
+    "up": "upper", "lo": "lower",
     "max": "max", "maximum": "max", "upper_limit": "max",
     "min": "min", "minimum": "min", "lower_limit": "min",
     "deviation_upper": "upper", "deviation_lower": "lower", "upper_tolerance": "upper", "lower_tolerance": "lower",
@@ -191,7 +192,8 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
     named = {local(key): key for key in first}
     name = next((named[word] for word in NAME_KEYS if word in named and isinstance(first[named[word]], str)), None)
     if name is not None and any(aspect_of(key)[0] for key in first):
-        return Shape(name)
+        several = sum(name in node and any(aspect_of(key)[0] for key in node) for node in flat)
+        return Shape(name) if 2 * several > len(flat) else None
     return _by_content(flat, words) if 1 < len(flat) == len(records) else None
 
 

@@ -12,7 +12,7 @@ from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_cells import Cells, Path
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key
 from linter.reading.layouts.json_flat import crossed, unflattened
-from linter.reading.layouts.json_groups import Group, Groups, unwrapped
+from linter.reading.layouts.json_groups import Group, Groups, members, unwrapped
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
@@ -217,7 +217,8 @@ class _Walk(Cells):
             elif key in parts:
                 self.found.problems.append(assumed_part(self.place(at), key, parts[key]))
                 self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))
-            elif key in bores and (bore := self._meant(key, value, here, at)) is not None:
+            elif key in bores:
+                bore = self._meant(key, value, here, at) or Heading("bore_diameter")
                 seat = evolve(bore, parameter="housing_seat_diameter", own_unit=False)
                 self._known(seat, key, value, at, evolve(here, trail=(*here.trail, "housing")))
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
@@ -283,6 +284,8 @@ class _Walk(Cells):
         elif isinstance(value, (dict, list)):
             trail = here.trail if word in json_keys.OF_DOCUMENT else (*here.trail, key)
             self._node(value, at, evolve(here, trail=trail))
+        elif here.trail and (limit := self.limit_of(here.trail[-1], key)) is not None:
+            self.cell(with_unit(limit, here.unit), f"{here.trail[-1]} {key}", value, at, here)
         else:
             self.unused(key, value, at, self.words.why(key) or "the name is not recognised")
 
@@ -332,52 +335,50 @@ class _Walk(Cells):
     def _members(self, value: Any, at: Path, here: Here, level: str) -> None:
         """The machines of a document or the stations of a machine, as a list or by name."""
         self.layout(_WITH_STATIONS)
-        if isinstance(value, dict):
-            items: list[tuple[str | int, Any, str]] = [(key, child, key) for key, child in value.items()]
-        elif isinstance(value, list):
-            items = [(index, child, str(index + 1)) for index, child in enumerate(value)]
-        else:
+        value, at, items, inside = members(value, at)
+        if items is None:
             self.unused(str(at[-1]), value, at, f"not a list of {level}s")
             return
         telling = ""
         if isinstance(value, list):
-            self._as_rows(value, at, (), here)
+            self._leave_marks(value if inside else [], inside, at)
+            self._as_rows([child for _, child, _ in items], at, inside, here)
             telling = self.groups.of_items(value).name
         for step, child, name in items:
-            if not isinstance(child, dict):
-                self.unused(str(step), child, (*at, step), f"not an object that describes a {level}")
-                tell_bare(child, self.place((*at, step)), level, self.found)
+            if isinstance(value, dict) and level == "station" and self.designated(name, child, step, here):
                 continue
-            own = json_keys.key_text(child, level, self.words)[1]
-            called = telling or next((key for word in CALLED for key in child if local(key) == word), "")
-            if not own and isinstance(child.get(called), str):
-                own = child[called].strip()
-                self.cell(
-                    Heading(level),
-                    called,
-                    child[called],
-                    (*at, step, called),
-                    here.at(own, "") if level == "machine" else here.at(here.machine, own),
-                )
-                child = {key: value for key, value in child.items() if key != called}
-            if not own and isinstance(value, list):
-                self.found.say(f"{self.pointer((*at, step))} names no {level}; its position {name} stands in")
-            if level == "machine":
-                self._dict(child, (*at, step), evolve(here, machine=own or name, station="", trail=()))
+            if isinstance(child, dict):
+                self._member(child, step, here, level, telling, name, isinstance(value, list))
             else:
-                self._dict(child, (*at, step), evolve(here, station=own or name, trail=()))
-                self.rows.setdefault(
-                    (json_keys.key_text(child, "machine", self.words)[1] or here.machine, own or name), len(self.rows)
-                )
+                self.unused(name, child, step, f"not an object that describes a {level}")
+                tell_bare(child, self.place(step), level, self.found)
+
+    def _member(
+        self, child: dict[str, Any], at: Path, here: Here, level: str, telling: str, name: str, listed: bool
+    ) -> None:
+        """One machine or station; ``name`` is its key or number, ``telling`` the key that holds the names in a list."""
+        own = json_keys.key_text(child, level, self.words)[1]
+        called = telling or next((key for word in CALLED for key in child if local(key) == word), "")
+        if not own and isinstance(child.get(called), str):
+            own = child[called].strip()
+            there = here.at(own, "") if level == "machine" else here.at(here.machine, own)
+            self.cell(Heading(level), called, child[called], (*at, called), there)
+            child = {key: value for key, value in child.items() if key != called}
+        if not own and listed:
+            self.found.say(f"{self.pointer(at)} names no {level}; its position {name} stands in")
+        if level == "machine":
+            self._dict(child, at, evolve(here, machine=own or name, station="", trail=()))
+        else:
+            self._dict(child, at, evolve(here, station=own or name, trail=()))
+            machine = json_keys.key_text(child, "machine", self.words)[1] or here.machine
+            self.rows.setdefault((machine, own or name), len(self.rows))
 
     def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self.layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
-        machine, station = (
-            json_keys.key_text(node, "machine", self.words)[1],
-            json_keys.key_text(node, "station", self.words)[1],
-        )
+        machine = json_keys.key_text(node, "machine", self.words)[1]
+        station = json_keys.key_text(node, "station", self.words)[1]
         station = station or self.words.station(cell_text(node.get(shape.station)))
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
@@ -388,8 +389,7 @@ class _Walk(Cells):
         if heading is None:
             self.unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
             return
-        if heading.parameter in ("machine", "station"):
-            # a record that names the machine or station holds for the records behind it
+        if heading.parameter in ("machine", "station"):  # holds for the records behind it
             text = cell_text(node[stated[0]]) if stated else ""
             if heading.parameter == "machine":
                 self.named = here = here.at(text, "")

@@ -41,6 +41,7 @@ _CAMEL_UNITS = {
     "Percent": "%", "Pct": "%", "Hours": "h", "Hrs": "h", "Nm": "N.m", "KN": "kN", "Kn": "kN", "Newton": "N",
     "Newtons": "N", "Inch": "in", "Inches": "in", "In": "in", "Uin": "uin", "Lbf": "lbf", "Lb": "lb", "Lbs": "lb",
     "NPerMm": "N/mm", "MmPerS": "mm/s", "MmPerSec": "mm/s",
+    "TrMin": "tr/min", "UMin": "U/min", "GiriMin": "giri/min",
 }  # fmt: skip
 _CAMEL_UNIT = re.compile(rf"(.*[a-z0-9])({'|'.join(sorted(_CAMEL_UNITS, key=len, reverse=True))})")
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
