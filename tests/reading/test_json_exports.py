@@ -227,3 +227,12 @@ def test_a_word_for_positions_is_no_part_of_the_names_below_it(tmp_path, around)
     assert stations.text("bearing_designation").tolist() == ["6306", "6306"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 30]
     assert stations.number("shaft_seat_roughness").tolist() == [0.8, 0.8]
+
+
+@pytest.mark.parametrize("key", ["arrangement", "function", "Anordnung"])
+def test_how_a_bearing_is_located_is_no_machine(tmp_path, key):
+    roles = {"compressor end": "locating", "turbine end": "floating"}
+    ends = [{"position": end, "designation": "7204AC P5", key: role} for end, role in roles.items()]
+    stations = read(tmp_path, {"machine": "M", "bearings": ends})
+    assert stations.machines == ("M",)
+    assert stations.choice("axial_role").is_in("locating").tolist() == [True, False]

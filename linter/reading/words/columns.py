@@ -80,6 +80,8 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if may_be and (shown := _designation_or_role(core, heading, cells)):
         known = core in KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
         return Heading(shown, station or ("" if known else station_beside(label, words)))
+    if heading == Heading("machine") and _say_role(key, cells):
+        return Heading("axial_role")  # arrangement: locating
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
@@ -174,8 +176,12 @@ def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str
     """A parameter that the cells show beyond doubt below a word that may say it; or empty."""
     if _are_designations(key, heading, cells):
         return "bearing_designation"
-    roles = key in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells)
-    return "axial_role" if roles else ""
+    return "axial_role" if _say_role(key, cells) else ""
+
+
+def _say_role(key: str, cells: Sequence[str]) -> bool:
+    """Whether cells below a word for a function say how the bearing is located."""
+    return key in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells)
 
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
