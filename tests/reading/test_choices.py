@@ -57,6 +57,38 @@ def test_usual_texts(name: str, text: str, word: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("name", "text", "word"),
+    [
+        ("cage", "gabbia massiccia in ottone", "machined brass"), ("cage", "jaula de chapa", "pressed steel"),
+        ("cage", "стеклонаполненный полиамид", "polyamide"), ("cage", "poliamida reforzada", "polyamide"),
+        ("closure", "schermi metallici su due lati", "shield"), ("closure", "sin tapas", "open"),
+        ("closure", "контактные с двух сторон", "contact seal"), ("closure", "2 tapas", "shield"),
+        ("axial_role", "supporto libero", "floating"), ("axial_role", "поджата пружиной", "spring-loaded"),
+        ("axial_role", "bloqueado axialmente", "locating"), ("lubrication", "engrasado de por vida", "grease"),
+        ("lubrication", "a bagno d'olio", "oil bath"), ("lubrication", "разбрызгиванием", "oil bath"),
+        ("preload_method", "molle ondulate", "spring"), ("preload_method", "дистанционные втулки", "rigid"),
+        ("rotating_ring", "aro int.", "inner"), ("shaft_orientation", "ось вертикальная", "vertical"),
+        ("duty", "marcia continua", "continuous"), ("housing_material", "fundición de aluminio", "aluminium"),
+    ],
+)  # fmt: skip
+def test_phrases_of_italian_spanish_and_russian_cells(name: str, text: str, word: str) -> None:
+    assert read_choice(name, text) == word
+
+
+@pytest.mark.parametrize(
+    ("name", "text"),
+    [
+        ("axial_role", "Lado libre"), ("axial_role", "lato libero"),  # a free end of the machine
+        ("load_direction", "циркуляционное"),  # of the load against a ring, not in space
+        ("load_direction", "costante"), ("housing_material", "lega leggera"), ("cage", "lamiera di ottone"),
+        ("closure", "tenute"), ("closure", "два уплотнения"),  # in contact or not
+    ],
+)  # fmt: skip
+def test_texts_that_can_mean_another_thing_are_asked(name: str, text: str) -> None:
+    assert isinstance(read_choice(name, text), ReadError)
+
+
+@pytest.mark.parametrize(
     ("name", "text", "code"),
     [
         ("ball_material", "ceramic", "ambiguous-choice"), ("closure", "sealed", "ambiguous-choice"),
