@@ -399,3 +399,34 @@ def test_a_speed_without_a_unit_is_told_by_figures_usual_in_r_min(tmp_path, cell
     path.write_text(f"Position,Bearing,Speed\nDE,6205,{cells[0]}\nNDE,6204,{cells[1]}\n", encoding="utf-8")
     stations = read_table(path, NAMES).stations
     assert ("speed_max" in stations.numbers and not math.isnan(stations.number("speed_max")[0])) == read
+
+
+@pytest.mark.parametrize(
+    ("heading", "meant"),
+    [
+        ("Batt. radial arbre", Match("shaft_seat_runout")),
+        ("Oscill. tot. albero (mm)", Match("shaft_seat_runout", unit="mm")),
+        ("Rug. asiento eje (µm)", Match("shaft_seat_roughness", unit="µm")),
+        ("Couple de serrage écrou", Match("nut_torque")),
+        ("T° carter (°C)", Match("housing_temperature", unit="°C")),
+        ("D ext.", Match("outside_diameter")),
+        ("C din. (kN)", Match("dynamic_rating", unit="kN")),
+        ("B roulement (mm)", Match("ring_width", unit="mm")),
+        ("Albero Ø min", Match("shaft_seat_diameter", aspect="min")),
+        ("precarico_n", Match("preload_force", unit="N")),
+        ("преднатяг_Н", Match("preload_force", unit="H")),
+        ("Durée de vie min. h", Match("required_life", unit="h")),
+        ("Entraxe des roulements L", Match("bearing_span")),
+        ("M rotor", Match("rotor_mass")),
+        ("Oscilación frontal alojamiento", Match("housing_shoulder_runout")),
+        ("Диаметр заплечика под внутреннее кольцо", Match("shaft_shoulder_diameter")),
+        ("Расточка корпуса", Match("housing_seat_diameter")),
+    ],
+)
+def test_abbreviations_symbols_and_units_beside_words(heading, meant):
+    assert NAMES.find(heading) == meant
+
+
+@pytest.mark.parametrize("heading", ["Batt. Ø albero", "Ø trou", "D шайбы", "Radial", "Static", "Inside"])
+def test_what_can_be_of_another_part_or_feature_is_not_understood(heading):
+    assert NAMES.find(heading) is None

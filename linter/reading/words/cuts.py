@@ -47,10 +47,13 @@ _CAMEL_UNIT = re.compile(rf"(.*[a-z0-9])({'|'.join(sorted(_CAMEL_UNITS, key=len,
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
 _UNIT_BEHIND = re.compile(
     r"(.*[^ ,]) (mm|µm|um|inch|in|lbf?|psi|[mµu]in|°F|degF|rpm|r/min"
-    r"|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|hrs|мм|мкм|об/мин|кг|кН|giri/min|tr/min|U/min)"
+    r"|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|h|hrs|cSt|g\.mm|g·mm|N·m|N\.m|%|мм|мкм|об/мин|кг|кН|ч|сСт|г·мм"
+    r"|giri/min|tr/min|U/min)"
 )
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
 _LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]|[CFP]_?\w{0,3}), (H)")
+#: The same in small names that underscores join (``precarico_n``).
+_LETTER_UNIT_JOINED = re.compile(r"([^A-Z ]*[^\W\d_]{3})_([NnHhч])")
 #: Temperatures at which viscosities are stated (ISO 3448, from memory) at the end of a name.
 _AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
@@ -147,13 +150,6 @@ def sign_behind(text: str) -> tuple[str, Aspect] | None:
 def holds_a_capital(name: str) -> bool:
     """Whether a capital, or a drive end, stands in a name as stations do."""
     return bool(_CAPITAL.search(name) or (_DRIVE_END.search(name) and not is_article("DE", name)))
-
-
-def is_letter_of(letter: str, name: str) -> bool:
-    """Whether a letter beside a parameter is the symbol of its kind (``R`` of a radius) and no station."""
-    return name.endswith({"R": "_radius", "r": "_radius", "D": "_diameter", "F": "_force"}.get(letter, "-")) or (
-        letter in ("R", "r") and name.endswith("_chamfer")
-    )
 
 
 def is_own_letter(piece: str, name: str) -> bool:
@@ -258,9 +254,16 @@ def is_article(piece: str, text: str) -> bool:
     """Whether a piece of a name is no drive end but the word ``de`` between words of French or Spanish (``RA_DE_EJE``).
 
     So are ``I``, ``E``, ``O`` and ``Y`` between words of Italian and Spanish (``DISTANZA FRA I CUSCINETTI``).
+    A ``T`` that begins a name is the symbol of a temperature.
     """
+    if piece == "T" and text.startswith("T "):
+        return True  # T servicio: a temperature
     words = _WORDS.findall(word_key(text))
-    if not words or piece.casefold() not in ("de", "i", "e", "o", "y") or piece.casefold() in (words[0], words[-1]):
+    if not words or piece.casefold() in (words[0], words[-1]):
+        return False
+    if piece.casefold() in ("sotto", "sous", "bajo", "unter", "under"):
+        return True  # Ø albero sotto anello int.
+    if piece.casefold() not in ("de", "i", "e", "o", "y"):
         return False
     return not _romance_words().isdisjoint(words)
 
@@ -302,6 +305,8 @@ def unit_behind(text: str) -> tuple[str, str]:
     rest, unit = split_heading_unit(text)
     if not unit and (letter := _LETTER_UNIT.fullmatch(text)):
         return (letter[1], letter[2]) if letter[2] else (letter[3], letter[4])
+    if not unit and (letter := _LETTER_UNIT_JOINED.fullmatch(text)):
+        return letter[1], {"n": "N"}.get(letter[2], letter[2])
     if _VALUE_BEHIND.search(rest):
         return text, ""
     if not unit and (behind := _UNIT_BEHIND.fullmatch(text)) and not _VALUE_BEHIND.search(behind[1]):

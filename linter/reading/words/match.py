@@ -7,15 +7,26 @@ from attrs import evolve, frozen
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import Unit
 from linter.reading.words.boundary import names_dimensions
-from linter.reading.words.cuts import aspect_cuts, is_letter_of, sign_behind, station_at_end
+from linter.reading.words.cuts import aspect_cuts, sign_behind, station_at_end
 from linter.reading.words.dictionary import Version
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
-from linter.reading.words.parts import is_pair_of_fits, named_by_parts
+from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts
 
 #: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
 _NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
 TEMPERATURE_LETTER = re.compile(r"(.*[^ _])(?:[ _]|(?<=[a-z]))([CFK])")
+
+#: Letters that are the symbol of a kind of parameter, by the ends of their names.
+_SYMBOLS: dict[str, str | tuple[str, ...]] = {
+    "R": ("_radius", "_chamfer"), "r": ("_radius", "_chamfer"), "D": "_diameter", "F": ("_force", "_load"),
+    "L": "bearing_span", "M": "_mass", "T": "_temperature",
+}  # fmt: skip
+
+
+def is_letter_of(letter: str, name: str) -> bool:
+    """Whether a letter beside a parameter is the symbol of its kind (``R`` of a radius) and no station."""
+    return name.endswith(_SYMBOLS.get(letter, "-"))
 
 
 @frozen
@@ -110,3 +121,9 @@ def named(text: str) -> Match | None:
         if of_rest is not None and of_rest.aspect == "value" and parameter(of_rest.parameter).kind == "toleranced":
             return Match(of_rest.parameter, aspect=aspect)
     return None
+
+
+def letter_of_bearing(text: str) -> str:
+    """The letter beside a word for a bearing alone, which is its symbol (``Lager d``, ``B roulement``); or empty."""
+    both = (text.rpartition(" ")[::2], text.partition(" ")[::-2])
+    return next((letter for piece, letter in both if len(letter) == 1 and is_bearing(piece)), "")

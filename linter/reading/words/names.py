@@ -46,6 +46,7 @@ from linter.reading.words.match import (
     Match,
     aspect_of,
     is_letter_of_unit,
+    letter_of_bearing,
     named,
     of_machine_with_letter,
     placed,
@@ -172,12 +173,12 @@ class Names:
             return evolve(meant, unit=unit) if unit and not unit_trouble(meant.parameter, unit) else meant
         reasons: list[str] = []
         match = self._peel(folded, frozenset(), reasons)
-        if match is None or match.feature:
-            match = self._by_parts(folded) or match
+        if match is None or match.feature or (match.parameter, match.station) == ("machine", "M"):
+            match = self._by_parts(folded) or match  # M rotor: its mass
         elif match.station and tells_feature(match.station) and not match.mapped:
             plain = named(self.split_unit(folded)[0])  # ``oscilación frontal``: a word of the feature, of no station
-            if plain is not None and (plain.parameter, plain.aspect) == (match.parameter, match.aspect):
-                match = evolve(match, station=None)
+            if plain is not None:
+                match = evolve(match, parameter=plain.parameter, aspect=plain.aspect, station=None)
         if match is None and (moved := unit_moved_behind(folded)):
             return self._look(moved)
         match = match or self._in_other_spelling(folded)
@@ -234,9 +235,8 @@ class Names:
         if stated and stated.dimension == "rotational speed" and word_key(core) in dictionary().speeds:
             return Match("speed_max", unit=unit)  # a table's only word for a speed, with the unit that shows it
         core = temperature_spelled_out(core, unit)
-        piece, _, symbol = core.rpartition(" ")
-        if unit and len(symbol) == 1 and is_bearing(piece) and (match := self._whole(symbol, [])):
-            return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)  # Lager d [mm]
+        if unit and (letter := letter_of_bearing(core)) and (match := self._whole(letter, [])):
+            return None if unit_trouble(match.parameter, unit) else evolve(match, unit=unit)
         for rest, station in (*self._ways(core), *with_noun(core, stated)):
             if match := together(rest) or named(rest):
                 return self._around(match, core, station, unit)

@@ -43,11 +43,11 @@ _MOST_READINGS = 64
 _MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
 #: Parts that a symbol beside them says more of (``d albero``, ``L0 пружины``); alone they name nothing.
 _SAYS_NOTHING = {
-    frozenset(said.split())
+    frozenset(said.split("+"))
     for said in (
-        "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference", "rotor",
-        "dynamic", "static", "rating", "ambient", "shaft largest", "housing largest",
-    )
+        "bearing shaft housing spring required operating largest smallest limiting reference rotor dynamic static rating "
+        "ambient inside outside radial axial width balance shaft+largest housing+largest"
+    ).split()
 }  # fmt: skip
 
 #: A word written without its vowels (``jrnl``, ``shldr``).
