@@ -37,17 +37,17 @@ _LONGEST_OF_SIGNS = 8
 #: Ends of German plurals, behind a word that is long enough not to be another one with them.
 _PLURALS, _LONG_ENOUGH = ("e", "en", "er", "es"), 5
 #: Words of one term at most, and ways to understand a heading that are tried.
-_MOST_WORDS = 4
-_MOST_READINGS = 64
+_MOST_WORDS, _MOST_READINGS = 4, 64
 #: Words that say which of several figures of a size it is.
 _MODIFIERS: dict[str, Aspect] = {"upper": "upper", "lower": "lower", "largest": "max", "smallest": "min"}
 #: Parts that a symbol beside them says more of (``d albero``, ``L0 пружины``); alone they name nothing.
 _SAYS_NOTHING = {
-    frozenset(said.split("+"))
+    frozenset(said.split())
     for said in (
-        "bearing shaft housing spring required operating largest smallest limiting reference rotor dynamic static rating "
-        "ambient inside outside radial axial width balance shaft+largest housing+largest"
-    ).split()
+        "bearing", "shaft", "housing", "spring", "required", "operating", "largest", "limiting", "reference", "rotor",
+        "dynamic", "static", "rating", "ambient", "shaft largest", "housing largest", "inside", "outside", "radial",
+        "axial", "width", "balance", "smallest",
+    )
 }  # fmt: skip
 
 #: A word written without its vowels (``jrnl``, ``shldr``).
