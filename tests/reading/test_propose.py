@@ -100,8 +100,8 @@ ODD = {
     ),
     "french.csv": (
         "Nom du paramètre;Valeur;Unité;Observation\nDiam. portée roult. avant;8 k5;mm;\n"
-        "Alés. logemt avant;22 H6;mm;\nVitese rotat. maxi;18000;tr/min;\nGraisse;haute vitesse;;\n",
-        {"Alés. logemt avant": "housing_seat_diameter", "Vitese rotat. maxi": "speed_max"},
+        "Alés. logemt avant;22 H6;mm;\nVitese de rotation maxi;18000;tr/min;\nGraisse;haute vitesse;;\n",
+        {"Alés. logemt avant": "housing_seat_diameter", "Vitese de rotation maxi": "speed_max"},
         {"Diam. portée roult. avant": "shaft_seat_diameter", "Graisse": "lubrication"},
         ("avant",),
     ),
