@@ -79,7 +79,7 @@ def test_one_name_that_is_not_known_stays_one_question(tmp_path):
     assert [u.name for u in reading.unused] == ["spool_glint", "crank_glint"]
 
 
-def test_rows_below_headings_that_say_positions_are_machines(tmp_path):
+def test_rows_befwd_headings_that_say_positions_are_machines(tmp_path):
     path = tmp_path / "sizes.csv"
     path.write_text(
         "Baugröße;KS Lager;KS Wellensitz [mm];KS Fr [N];GS Lager;GS Wellensitz [mm];GS Fr [N]\n"
@@ -101,3 +101,49 @@ def test_a_list_of_other_parts_stays_refused(tmp_path):
     path.write_text(f"Name,Value,Unit\n{rows}", encoding="utf-8")
     with pytest.raises(InputError):
         read_table(path)
+
+
+def seats(sizes: dict[str, tuple[float, float]], *others: str) -> str:
+    """A list of the seats of a bearing that says no part: a diameter and a shoulder for each position."""
+    rows = [
+        f"Bearing seat {p} - {feature};{value};mm"
+        for p, (seat, shoulder) in sizes.items()
+        for feature, value in (("diameter", seat), ("shoulder diameter", shoulder), ("cylindricity", 0.004))
+    ]
+    return "\n".join(["Feature;Nominal;Unit", *rows, *others]) + "\n"
+
+
+@pytest.mark.parametrize(
+    "sizes, part",
+    [({"A": (50, 57), "B": (45, 52)}, "shaft"), ({"A": (80, 72), "B": (72, 64)}, "housing")],
+)
+def test_a_shoulder_tells_whose_the_seat_is(tmp_path, sizes, part):
+    path = tmp_path / "seats.csv"
+    path.write_text(seats(sizes), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.size(f"{part}_seat_diameter").nominal.tolist() == [seat for seat, _ in sizes.values()]
+    assert stations.size(f"{part}_shoulder_diameter").nominal.tolist() == [shoulder for _, shoulder in sizes.values()]
+    assert stations.number(f"{part}_seat_cylindricity").tolist() == [0.004, 0.004]
+
+
+def test_a_seat_that_nothing_tells_the_part_of_is_not_read(tmp_path):
+    path = tmp_path / "seats.csv"
+    path.write_text(seats({"A": (50, 57), "B": (52, 45)}), encoding="utf-8")  # of a shaft, of a housing
+    with pytest.raises(InputError):
+        read_table(path)
+
+
+def test_sizes_of_the_bearing_tell_seat_and_bore_apart():
+    cells = {
+        "fwd_brg_bore": "25", "fwd_brg_od": "52", "fwd_seat_dia": "25.01", "fwd_bore_dia_max": "52.02",
+        "fwd_shldr_dia": "31", "aft_brg_bore": "20", "aft_brg_od": "47", "aft_seat_dia": "20.01",
+        "aft_bore_dia_max": "47.02", "aft_shldr_dia": "26",
+    }  # fmt: skip
+    words = Words(Names.built_in())
+    placed = Words(words.names, positions_inside(cells, words, {name: (cell,) for name, cell in cells.items()}))
+    said = {name: placed.heading(name) for name in cells}
+    assert {said[name].parameter for name in ("fwd_seat_dia", "aft_seat_dia")} == {"shaft_seat_diameter"}
+    assert said["aft_bore_dia_max"].parameter == "housing_seat_diameter"
+    assert said["aft_bore_dia_max"].aspect == "max"
+    assert said["fwd_shldr_dia"].parameter == "shaft_shoulder_diameter"

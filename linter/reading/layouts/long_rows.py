@@ -22,6 +22,7 @@ from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
+_DASH = re.compile(r"\s+[-–—−]\s+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
 
@@ -253,7 +254,8 @@ class ByRow(NamesDown):
                 shape = self.with_unit(row, column, named)
                 if toleranced:
                     minus = role == "LOWER" and self.table.header >= 0  # its heading may hold the sign of the column
-                    told = f"{label} {grid.text(self.table.header, column)}" if minus else label
+                    plain = _DASH.sub(" ", label) if minus else label  # a dash between words is no sign
+                    told = f"{plain} {grid.text(self.table.header, column)}" if minus else label
                     self.pieces.add(evolve(shape, aspect=aspect), told, row, column, self.machine, station)
                 elif value_at is None and role in ("UPPER", "MAX"):
                     self.pieces.add(shape, label, row, column, self.machine, station)

@@ -99,6 +99,13 @@ TWO_SCRIPTS = re.compile(
 )
 #: Small words joined by dashes, as keys of documents are.
 _DASHED = re.compile(r"[^\W_]+(?:-[^\W_]+)*-[^\W\d_][^\W_]*")
+#: The axis or face that a runout is measured to, at the end of a name (ISO 1101, from memory).
+_DATUM = re.compile(
+    r"[ _](?:to|rel\.? to|relative to|about|zu|zur|bezogen auf|gegen|par rapport [àa]|p/r|rispetto a|riferito a"
+    r"|respecto a|resp\. a|относительно|к|отн\.)(?: (?:the|der|l'|la|el|al|common|общей|оси|баз[еы]?))*"
+    r"(?: ?(?:axis|datum|Achse|Bezug|axe|référence|asse|eje|ось))? [A-ZА-Я](?:[-–/ ]?[A-ZА-Я])?$"
+    r"|(?:对|相对于?|对于)(?:基准|轴线|公共轴线)?[A-Z](?:[-–][A-Z])?(?:基准|轴线)?$"
+)
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 STATION_PREFIX = re.compile(
     r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
@@ -122,7 +129,7 @@ _STOPPED = re.compile(r"(?<![^\W_])([OI])\. ?D\b\.?(?! ?[×xX])")
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
     folded = _STOPPED.sub(r"\1D", folded)
-    name = FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>=")))
+    name = _DATUM.sub("", FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>="))))
     if standard := _STANDARD_BEHIND.search(name):
         return name[: standard.start()] + _bearing_by(standard["standard"])
     if "(" not in name and "[" not in name:

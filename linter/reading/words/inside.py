@@ -9,7 +9,7 @@ limit, a state or a unit is none, and what is left has to name several parameter
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
@@ -19,7 +19,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.units import known_unit
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
-from linter.reading.words.headings import Told, Words
+from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.parts import (
     is_bearing,
@@ -29,6 +29,7 @@ from linter.reading.words.parts import (
     words_of_signs,
 )
 from linter.reading.words.places import is_no_place
+from linter.reading.words.told_parts import PARTS, Rest, of_parts, with_part
 
 _SIGNS = "\u3040-\u30ff\u3400-\u9fff"
 _APART = re.compile(r"(?:[^\w⌀°%±²³]|_)+")
@@ -64,12 +65,14 @@ Frame = tuple[str, str]
 class _Cut:
     """A name without a run of its pieces."""
 
-    name: str
     run: str
     rests: tuple[str, ...]
+    seat: bool = False
 
 
-def positions_inside(names: Iterable[str], words: Words) -> dict[str, Told]:
+def positions_inside(
+    names: Iterable[str], words: Words, cells: Mapping[str, tuple[str, ...]] | None = None
+) -> dict[str, Told]:
     """What is left of each name and the position in it, for names that several positions share.
 
     Parameters
@@ -78,6 +81,8 @@ def positions_inside(names: Iterable[str], words: Words) -> dict[str, Told]:
         The names of one table.
     words : Words
         The names that are understood.
+    cells : mapping of str to tuple of str, optional
+        What stands beside each name.
 
     Returns
     -------
@@ -92,21 +97,31 @@ def positions_inside(names: Iterable[str], words: Words) -> dict[str, Told]:
             frames[frame].setdefault(cut.run, cut)
     shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
     found = _positions(shared, words)
-    told: dict[str, Told] = {}
+    by_name: dict[str, list[_Cut]] = {}
     for name in listed if found else ():
-        own = [cut for _, cut in _cuts(name) if cut.run in found]
-        if own:
-            told[name] = _told(own, words)
-    return told
+        if own := [cut for _, cut in _cuts(name) if cut.run in found]:
+            by_name[name] = own
+    return _told(by_name, words, cells or {})
 
 
-def _told(cuts: Sequence[_Cut], words: Words) -> Told:
-    """The cut whose rest is known; else the first."""
-    for cut in cuts:
-        for rest in cut.rests:
-            if words.heading(rest) is not None:
-                return Told(rest, _stated(cut.run, words))
-    return Told(cuts[0].rests[-1], _stated(cuts[0].run, words))
+def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, tuple[str, ...]]) -> dict[str, Told]:
+    """What is left of each name: what is known of it, by itself or as of the part that the table tells."""
+    told: dict[str, Told] = {}
+    known: list[tuple[Rest, Heading]] = []
+    unknown: list[Rest] = []
+    for name, of_name in cuts.items():
+        cut, rest = next(
+            ((cut, rest) for cut in of_name for rest in cut.rests if words.heading(rest) is not None),
+            (of_name[0], of_name[0].rests[-1]),
+        )
+        told[name] = Told(rest, _stated(cut.run, words))
+        one = Rest(name, told[name].station, cut.rests, cells.get(name, ()))
+        if (heading := words.heading(rest)) is not None:
+            known.append((one, heading))
+        elif not any(map(is_bearing, cut.rests)):
+            unknown.append(one)
+    parts = of_parts(unknown, known, words) if unknown else {}
+    return told | {name: Told(rest, told[name].station) for name, rest in parts.items()}
 
 
 def _stated(run: str, words: Words) -> str:
@@ -128,7 +143,7 @@ def _cuts(name: str) -> Iterator[tuple[Frame, _Cut]]:
             if (last - first >= _LONGEST and not signs) or last - first == count - 1:
                 break
             frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
-            yield frame, _Cut(name, name[a:b], _rests(name, pieces, first, last))
+            yield frame, _Cut(name[a:b], *_rests(name, pieces, first, last))
 
 
 def _pieces(name: str) -> Iterator[tuple[int, int]]:
@@ -150,8 +165,11 @@ def _within(name: str, start: int, end: int) -> Iterator[tuple[int, int]]:
             yield a, b
 
 
-def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) -> tuple[str, ...]:
-    """What is left of a name: as it is written, and its pieces with blanks between them."""
+def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) -> tuple[tuple[str, ...], bool]:
+    """What is left of a name: as it is written, its pieces with blanks between them, what stands behind a place alone.
+
+    Whether that place is the seat of a bearing of which nothing says the part.
+    """
     before, behind = name[: pieces[first][0]], name[pieces[last][1] :]
     if first == 0:
         before, behind = before.strip("([ "), name[pieces[last + 1][0] :]
@@ -163,9 +181,10 @@ def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) 
     own = [name[a:b] for a, b in pieces]
     apart = " ".join((*own[:first], *own[last + 1 :]))
     before, behind = " ".join(own[:first]), name[pieces[last + 1][0] :] if last + 1 < len(pieces) else ""
-    placed = (behind,) if before and behind and (names_place(before) or is_bearing_seat(before)) else ()
-    of_part = tuple(f"{part} {behind}" for _ in placed if (part := part_alone(before)))
-    return tuple(dict.fromkeys(rest for rest in (plain, apart, *placed, *of_part) if rest))
+    part, seat = part_alone(before), is_bearing_seat(before)
+    placed = (behind,) if before and behind and (names_place(before) or seat or part) else ()
+    of_part = (f"{part} {behind}",) if placed and part else ()
+    return tuple(dict.fromkeys(rest for rest in (plain, apart, *placed, *of_part) if rest)), seat and not part
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -263,4 +282,6 @@ def _parameter(cut: _Cut, words: Words) -> str:
             return "bearing_designation" if is_bearing(rest) else heading.parameter
         if heading is None and is_bearing(rest):
             return "bearing_designation"
-    return ""
+    of_seat = cut.seat and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
+    heading = words.heading(of_seat) if of_seat else None
+    return heading.parameter if heading is not None else ""

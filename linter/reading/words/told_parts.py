@@ -1,0 +1,153 @@
+"""Whether a seat, shoulder or fillet whose name says no part is the shaft's or the housing's: its table tells.
+
+``Bearing seat A - diameter, Bearing seat A - shoulder diameter``: a shoulder larger than its seat is a shaft's, a
+smaller one a housing's. A seat about as large as the bore of the bearing at its position is the shaft's, one like the
+outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. Where
+no size tells, the only part that the names of the table speak of is meant. What they tell in two ways is not read.
+"""
+
+import re
+from collections import defaultdict
+from collections.abc import Mapping, Sequence
+
+from attrs import frozen
+
+from linter.reading.words.cuts import aspect_cuts
+from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import part_alone
+
+PARTS = ("shaft", "housing")
+_NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
+_CLASSED = re.compile(r"(?:[Ø⌀φ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
+#: Seats differ from the ring they carry by less (fits of ISO 286-2 stay below it down to bores of 3 mm).
+_ALIKE = 0.005
+
+
+@frozen
+class Rest:
+    """What is left of a name: the position that was in it, the ways to write the rest, and the cells of its row."""
+
+    name: str
+    station: str
+    rests: tuple[str, ...]
+    cells: tuple[str, ...] = ()
+
+    @property
+    def number(self) -> float | None:
+        """The first number of its cells."""
+        found = next((match for cell in self.cells if (match := _NUMBER.match(cell))), None)
+        return float(found[1].replace(",", ".")) if found else None
+
+
+def with_part(rest: Rest, part: str, words: Words) -> str:
+    """The rest of a name together with the word for a part, where that names a parameter of it; or empty."""
+    for behind in reversed(rest.rests):
+        for text in (f"{part} {behind}", f"{part} seat {behind}"):
+            heading = words.heading(text)
+            if heading is not None and not heading.station and heading.parameter.startswith(part):
+                return text
+    return ""
+
+
+def limit_of_part(rest: Rest, words: Words) -> str:
+    """The rest of a name that says a part and a limit and nothing else (``JNL_MIN``), with the word for its size."""
+    for text in rest.rests:
+        for core, aspect in aspect_cuts(text):
+            part = part_alone(core) if aspect in ("max", "min") else ""
+            if (
+                part
+                and (heading := words.heading(f"{part} seat diameter {aspect}")) is not None
+                and heading.aspect == aspect
+            ):
+                return f"{part} seat diameter {aspect}"
+    return ""
+
+
+def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], words: Words) -> dict[str, str]:
+    """The rests of names together with the part that the table tells, by name.
+
+    Parameters
+    ----------
+    unknown : sequence of Rest
+        Names without their positions that mean nothing by themselves.
+    known : sequence of (Rest, Heading)
+        Those that mean something.
+    words : Words
+        The names that are understood.
+
+    Returns
+    -------
+    dict of str to str
+        Names that stay open are not among them.
+    """
+    options = {one: {part: text for part in PARTS if (text := with_part(one, part, words))} for one in unknown}
+    limits = {one: text for one in unknown if (text := limit_of_part(one, words))}
+    known = [*known, *((one, heading) for one, text in limits.items() if (heading := words.heading(text)))]
+    sizes = _sizes(known)
+    votes: dict[str, set[str]] = defaultdict(set)
+    for one, ways in options.items():
+        for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
+            votes[one.rests[0]].add(part)
+    of_family: dict[str, set[str]] = defaultdict(set)
+    for one, ways in options.items():
+        if len(ways) == len(PARTS):
+            of_family[_family(ways, words)] |= votes.get(one.rests[0], set())
+    said = {h.parameter.split("_")[0] for _, h in known} & set(PARTS)
+    told = said.union(*votes.values()) if votes else said
+    result = {one.name: text for one, text in limits.items()}
+    for one, ways in options.items():
+        family = _family(ways, words)
+        own = votes.get(one.rests[0]) or of_family[family] or (of_family["shoulder"] if family == "fillet" else set())
+        own = own or (told if len(ways) == len(PARTS) else set())
+        if len(own) == 1 and (way := ways.get(next(iter(own)))):
+            result[one.name] = way
+    return result
+
+
+def _family(ways: Mapping[str, str], words: Words) -> str:
+    """What of a part a name is about: seat, shoulder, fillet."""
+    heading = words.heading(next(iter(ways.values()))) if ways else None
+    return heading.parameter.split("_")[1] if heading is not None else ""
+
+
+def _sizes(known: Sequence[tuple[Rest, Heading]]) -> dict[str, dict[str, float]]:
+    """Sizes that are known of each position, by parameter."""
+    found: dict[str, dict[str, float]] = defaultdict(dict)
+    for rest, heading in known:
+        number = rest.number
+        if number and heading.aspect in ("value", "max", "min"):
+            found[rest.station].setdefault(heading.parameter, number)
+    return found
+
+
+def _votes(
+    one: Rest, ways: Mapping[str, str], others: Mapping[Rest, Mapping[str, str]], sizes: Mapping[str, float],
+    words: Words,
+) -> set[str]:  # fmt: skip
+    """The parts that the cells of a name and the sizes beside it speak for."""
+    heading = words.heading(next(iter(ways.values()))) if ways else None
+    if heading is None or not heading.parameter.endswith("_diameter"):
+        return set()
+    found = {"housing" if m["letter"][0].isupper() else "shaft" for c in one.cells if (m := _CLASSED.fullmatch(c))}
+    number = one.number if heading.aspect in ("value", "max", "min") else None
+    if not number:
+        return found
+    inner = sizes.get("bore_diameter") or sizes.get("shaft_seat_diameter") or 0.0
+    outer = sizes.get("outside_diameter") or sizes.get("housing_seat_diameter") or 0.0
+    if heading.parameter.endswith("_seat_diameter"):
+        alike = {part for part, size in zip(PARTS, (inner, outer), strict=True) if abs(number - size) <= _ALIKE * size}
+        shoulders = _shoulders(one.station, others, words)
+        return found | alike | {"shaft" if size > number else "housing" for size in shoulders}
+    if heading.parameter.endswith("_shoulder_diameter") and 0 < inner < number < outer:
+        found.add("shaft" if number - inner < outer - number else "housing")
+    return found
+
+
+def _shoulders(station: str, others: Mapping[Rest, Mapping[str, str]], words: Words) -> list[float]:
+    """Diameters of the shoulders of a position of which nothing says the part."""
+    found = []
+    for other, ways in others.items():
+        heading = words.heading(next(iter(ways.values()))) if ways and other.station == station else None
+        if heading is not None and heading.parameter.endswith("_shoulder_diameter") and (size := other.number):
+            found.append(size)
+    return found
