@@ -30,8 +30,10 @@ _USE = (
     "conditions de service, servicio, funcionamiento, operación, uso, cargas, condiciones de servicio, esercizio, "
     "funzionamento, condizioni di esercizio, impiego, carichi, режим работы, эксплуатация, работа, условия работы, "
     "условия эксплуатации, нагрузка, нагрузки, 使用条件, 運転, 運転条件, 使用, 負荷, 荷重, "
-    "工况, 运行, 运行条件, 工作条件, 载荷, 负荷"
+    "工况, 运行, 运行条件, 工作条件, 载荷, 负荷, operating, режим, нагрузки, general, common, allgemein, allgemeines, "
+    "allgemeine, généralités, générales, generales, generali, generale, общие, общее, 共通, 全般, 一般, 总体, 通用"
 )
+_AND = re.compile(r"\s*(?:\b(?:and|und|et|y|e|и)\b|[&/+,与和及])\s*", re.IGNORECASE)
 _OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
 _BESIDE = re.compile(
@@ -109,8 +111,16 @@ def innermost(trail: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def is_use(text: str) -> bool:
-    """Whether a heading of a block says that the use of the bearing is stated below it."""
-    return 0 < len(text) < 40 and caseless(text.strip(" :.-–—=*#()[]")) in _OF_USE
+    """Whether a heading of a block says that the use of the bearing, or what holds for all, is stated below it."""
+    plain = text.strip(" :.-–—=*#()[]")
+    if not 0 < len(text) < 40 or caseless(plain) in _OF_USE:
+        return 0 < len(text) < 40
+    return all(caseless(without_data(piece)) in _OF_USE for piece in _AND.split(plain))
+
+
+def without_data(text: str) -> str:
+    """A heading of a block without its word for data (``Machine data``)."""
+    return _DATA.sub("", _BESIDE.sub(" ", text).strip()).strip(" :.-–—")
 
 
 def within(words: Words, side: Side | None, label: str) -> Heading | None:

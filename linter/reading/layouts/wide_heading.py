@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.placed import part_said
-from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within
+from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of, limits_of_parts
@@ -283,9 +283,9 @@ def _of_others(words: Words, above: str, lower: str, joined: Heading | None, lab
     own = within(words, Side("", above), lower) if lower else None
     if lower and (is_use(above) or words.of_whole(above)):
         return own, lower
-    head, groups = words.heading(above), {*words.groups(above)} - {"MACHINE", "STATION"}
-    named = head is not None and (head.parameter not in ("machine", "station") or head.station)
-    if not above or named or groups or words.station_said(above) or own is None or _OF_PART.search(own.parameter):
+    head = words.heading(without_data(above)) if above else None
+    of_all = head is not None and head.parameter in ("machine", "station") and not head.station
+    if not of_all or own is None or _OF_PART.search(own.parameter):
         return joined, label
     return own, lower
 
