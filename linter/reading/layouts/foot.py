@@ -8,13 +8,13 @@ import numpy as np
 from linter.model.stations import Unused
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.files.intake import visible
+from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
     Title,
     TitleCell,
     label_and_value,
-    machine_heading,
     names_value,
     read_title,
 )

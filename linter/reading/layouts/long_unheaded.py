@@ -19,6 +19,11 @@ from linter.reading.words.headings import Heading, Words
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
 
+#: The symbol of a quantity (F_r, n max, d1), and how many of them at least show a column of symbols.
+_LETTER = r"[A-Za-z\u0370-\u03ff\u00b5]"
+_SYMBOL = re.compile(rf"{_LETTER}{{1,3}}[\d_.,' ]*{_LETTER}{{0,5}}[\d_ ]*{_LETTER}{{0,3}}")
+_FEW_SYMBOLS = 3
+
 
 def without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
@@ -116,7 +121,7 @@ def _roles_by_content(
             roles[column] = "PART"
         elif units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
             roles[column] = "UNIT"
-        elif values and not _holds_values(grid, column, named, first):
+        elif (values and not _holds_values(grid, column, named, first)) or _holds_symbols(grid, column, named, first):
             roles[column] = "NOTE"
         else:
             values.append(column)
@@ -150,6 +155,15 @@ def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None], star
             of_class = heading.entry.kind == "toleranced" and _CLASS.match(str(cell)) is not None
             like += type(cell) is not str or of_class or bool(LIKE_VALUE.match(cell)) or missing_state(cell) is not None
     return 2 * like >= tell
+
+
+def _holds_symbols(grid: Grid, column: int, named: Sequence[Heading | None], start: int) -> bool:
+    """Whether a column holds a short word beside each name of a number and no value: the symbols of the names."""
+    found = [(h, grid.text(r, column)) for r, h in enumerate(named) if r >= start and h is not None]
+    told = [(h.entry.kind, text) for h, text in found if h.entry.kind in ("number", "toleranced") and text]
+    classed = any(kind == "toleranced" and _CLASS.match(text) for kind, text in told)
+    symbols = all(_SYMBOL.fullmatch(text) and not missing_state(text) for _, text in told)
+    return len(told) >= _FEW_SYMBOLS and symbols and not classed
 
 
 def _first_row(table: LongTable, words: Words) -> int:

@@ -135,7 +135,7 @@ class NamesDown:
         grid = self.table.grid
         unit = self.unit_at(row)
         unit = "" if unit in NO_UNIT and heading.aspect == "tolerance" else unit  # a class has none
-        if self.table.header >= 0:
+        if self.table.header >= 0 and not (self.table.roles.get(column) == "COLUMN" and self._without_units(unit)):
             unit = self.words.unit_of(grid.text(self.table.header, column)) or unit
         entry = heading.entry
         if entry.unit in ("", "1"):
@@ -144,6 +144,11 @@ class NamesDown:
         if not heading.unit and (not unit or (stated is not None and stated.dimension == "ratio")):
             unit = self._hidden_unit(row, column, heading) or unit
         return evolve(heading, unit=unit) if unit else heading
+
+    def _without_units(self, of_row: str) -> bool:
+        """Whether what looks like a unit in the head of a station (``Bottom (foot)``) is of its name."""
+        heads = [self.table.grid.text(self.table.header, column) for column in self.columns_of("COLUMN")]
+        return known_unit(of_row) is not None or not all(map(self.words.unit_of, heads))
 
     def _hidden_unit(self, row: int, column: int, heading: Heading) -> str:
         """The unit that an expression divides by (``( 2 in ) / in``): a number without unit counts that unit."""

@@ -8,6 +8,7 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
+from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -62,13 +63,6 @@ _LABELS = frozenset(
     )
     for word in words.split(", ")
 )
-
-
-#: Values of a station that are mostly the same for all stations of a machine.
-_SHARED = frozenset(
-    ("lubrication", "base_oil_viscosity_40", "base_oil_viscosity_100", "operating_temperature", "cleanliness",
-     "ep_additives", "regreasing_interval", "grease_fill", "clearance_class", "cage")
-)  # fmt: skip
 
 
 def is_label(text: str) -> bool:
@@ -167,21 +161,6 @@ class Title:
     own: bool = False
     units: list[tuple[str, Place]] = field(factory=list)
     cells: list[TitleCell] = field(factory=list)
-
-
-def machine_heading(label: str, value: str, unit: str, words: Words) -> Heading | None:
-    """What a label beside one value states of a machine or of all its stations, by its value and unit too; or None."""
-    heading = words.heading(label)
-    if heading is None and unit and known_unit(unit.strip("[]() ")) is not None:
-        heading = words.heading(f"{label} [{unit.strip('[]() ')}]")
-    if heading is None and label and not words.groups(label):
-        heading = heading_of(label, heading, (value,), words)
-    if heading is None or heading.station or heading.parameter == "station":
-        return None
-    shared = heading.parameter in _SHARED and heading.aspect == "value"
-    of_number = heading.entry.kind in ("number", "toleranced")
-    fits = not of_number or any(map(str.isdigit, value))
-    return heading if fits and (shared or heading.entry.level == "machine") else None
 
 
 def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = False) -> Title:
@@ -311,7 +290,8 @@ def heads_rows(grid: Grid, words: Words, row: int, column: int, right: int) -> b
     if row + 1 >= grid.height or _COLON.search(label) or any(map(str.isdigit, value)):
         return False
     below, beside = grid.text(row + 1, column), grid.text(row + 1, right)
-    named = not below or _COLON.search(below) or is_label(below) or (len(below) > 2 and names_value(words, below))
+    long = len(below) > 2 or not below.isascii()
+    named = not below or _COLON.search(below) or is_label(below) or (long and names_value(words, below))
     return not named and beside[:1].isdigit() and len(below) <= 4
 
 

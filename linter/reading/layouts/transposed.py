@@ -3,6 +3,7 @@
 from attrs import define
 
 from linter.reading.files.grids import is_blank
+from linter.reading.layouts.lone import SHARED, lone_speed
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.sections import section_below, section_label
@@ -62,8 +63,17 @@ class ByColumn(NamesDown):
         if header >= 0:
             self.found.say(f"stations are named by the heading row {grid.lines[header]}")
             heads = {c: grid.text(header, c) for c in columns}
-            return {c: self.words.station_said(text) or self.words.station(text) for c, text in heads.items()}
+            return {c: self._named_by(text) for c, text in heads.items()}
         return dict.fromkeys(columns, "")
+
+    def _named_by(self, text: str) -> str:
+        """The station that the head of a column says: behind a colon or as a letter alone (``Lagerstelle A``).
+
+        Other words behind that for a bearing or a position are part of the name (``Palier avant``).
+        """
+        said = self.words.station_said(text)
+        told = said and (said.isupper() or len(said) < 3 or text.removesuffix(said).rstrip()[-1:] in (":", "："))
+        return said if told else self.words.station(text)
 
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:
         """One row: what it names, in every column; returns the section that holds below it."""
@@ -77,6 +87,9 @@ class ByColumn(NamesDown):
         heading = self.of_size_above(row, label, self._judged(row, label, named, section))
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
+        filled = [column for column in machines if not is_blank(grid.columns[column][row])]
+        if heading is None and len(filled) == 1 and label:
+            heading = lone_speed(label, grid.text(row, filled[0]), self.unit_at(row), self.words)
         if heading is None:
             if unit := units_said(row_text(grid, row)):
                 self.length_unit = self.found.one_length_unit(self.length_unit, unit, grid.place(row, at))
@@ -85,10 +98,27 @@ class ByColumn(NamesDown):
                 self.leave(row, label or "a row without a name", reason)
             return section
         if (heading := self.part(row, label, heading)) is not None:
+            of_all = self._of_all_stations(row, heading, filled, machines)
             for column, machine in machines.items():
                 shape = self.with_unit(row, column, heading)
-                self.pieces.add(shape, label, row, column, machine, heading.station or stations[column])
+                station = "" if of_all else heading.station or stations[column]
+                self.pieces.add(shape, label, row, column, machine, station)
         return section
+
+    def _of_all_stations(self, row: int, heading: Heading, filled: list[int], machines: dict[int, str]) -> bool:
+        """Whether the one value of a row, in the first column, is of all stations: those of the machine stand there."""
+        first = next(iter(machines))
+        if heading.parameter not in SHARED or heading.station or filled != [first] or len({*machines.values()}) > 1:
+            return False
+        grid, others = self.table.grid, [column for column in machines if column != first]
+        for other in range(self.table.start, grid.height):
+            if is_blank(grid.columns[first][other]) or any(not is_blank(grid.columns[c][other]) for c in others):
+                continue
+            label = grid.text(other, self.table.name)
+            named = self.with_its_unit(other, label, None, self.words.heading(label))
+            if named is not None and named.entry.level == "machine":
+                return len(machines) > 1
+        return False
 
     def _across(self, row: int, columns: list[int]) -> dict[int, str]:
         """Machine of each column; a blank right of a named one belongs to it, which is said unless they are merged."""

@@ -1,0 +1,52 @@
+"""Names beside one value alone: what they state of the machine, or of all its stations."""
+
+import re
+
+from linter.reading.cells.signs import fold
+from linter.reading.cells.units import known_unit, split_quantity
+from linter.reading.words.columns import heading_of
+from linter.reading.words.dictionary import dictionary
+from linter.reading.words.headings import Heading, Words
+
+#: Values of a station that are mostly the same for all stations of a machine.
+SHARED = frozenset(
+    ("lubrication", "base_oil_viscosity_40", "base_oil_viscosity_100", "operating_temperature", "cleanliness",
+     "ep_additives", "regreasing_interval", "grease_fill", "clearance_class", "cage")
+)  # fmt: skip
+#: Speeds that are not the one of the bearings, or not known to be.
+_OTHER_SPEED = re.compile(
+    r"(?i)limit|crit|krit|крит|grenz|предел|refer|bezug|therm|output|input|abtrieb|antrieb|sortie|entr[ée]|salida"
+    r"|uscita|ingresso|выход|входн|motor|moteur|cage|käfig|ball|kugel|surface|peripher|umfang|linear|test|prüf|trip"
+    r"|schleuder|over|über|burst|idle|leerlauf|min|low|rated|nominal|nenn|номинал|[临臨极極限界参参考出入額额定試试最]"
+)
+_IN_WORDS = re.compile(r"[^\W\d_]+")
+
+
+def machine_heading(label: str, value: str, unit: str, words: Words) -> Heading | None:
+    """What a label beside one value states of a machine or of all its stations, by its value and unit too; or None."""
+    heading = words.heading(label)
+    unit = unit.strip("[]() ")
+    if heading is None and unit and known_unit(unit) is not None:
+        heading = words.heading(f"{label} [{unit}]")
+    if heading is None and label and not words.groups(label):
+        heading = heading_of(label, heading, (value,), words) or lone_speed(label, value, unit, words)
+    if heading is None or heading.station or heading.parameter == "station":
+        return None
+    shared = heading.parameter in SHARED and heading.aspect == "value"
+    of_number = heading.entry.kind in ("number", "toleranced")
+    fits = not of_number or any(map(str.isdigit, value))
+    return heading if fits and (shared or heading.entry.level == "machine") else None
+
+
+def lone_speed(label: str, value: str, unit: str, words: Words) -> Heading | None:
+    """The speed of the machine by a word for a speed and another for what turns (``Bowl speed``, 4750 rpm); or None."""
+    core, own = words.names.split_unit(fold(label))
+    stated = [known_unit(text) for text in (own, unit, split_quantity(value)[1]) if text]
+    if not stated or any(one is None or one.dimension != "rotational speed" for one in stated):
+        return None
+    pieces = _IN_WORDS.findall(core.casefold())
+    long = [speed for speed in dictionary().speeds if len(speed) > 1]
+    said = any(speed in pieces or any(piece.endswith(speed) for piece in pieces) for speed in long)
+    if not said or len(pieces) > 3 or _OTHER_SPEED.search(core):
+        return None
+    return Heading("speed_max", unit=own or (unit if known_unit(unit) is not None else ""))
