@@ -19,6 +19,8 @@ from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missin
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
 _WORDS = re.compile(r"[^\W\d_]+")
+#: A duty type with its cyclic duration factor or its minutes (IEC 60034-1, from memory): ``S3 40 %``, ``S2-30 min``.
+_DUTY_TYPE = re.compile(r"(s(?:[1-9]|10)),? *\(?\d{1,3} ?(?:%|min\.?)(?: ed)?\)?")
 _JOINTS = re.compile(r"[\s_-]+")
 #: Signs and words between the choices that a heading lists.
 _ALTERNATIVES = re.compile(r"\s*[/／、・·|]\s*| (?:or|oder|ou|o|или) |或|または")
@@ -148,6 +150,8 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return found[0]
     if found:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(found)}")
+    if name == "duty" and (code := _DUTY_TYPE.fullmatch(key)):
+        return read_choice(name, code[1], more)
     for other in filter(None, (simplified(text, sure=False), _untreated(name, text))):
         again = read_choice(name, other, more)
         if not isinstance(again, ReadError) or again.code == "ambiguous-choice":

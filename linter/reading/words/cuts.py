@@ -174,7 +174,8 @@ def joint_cuts(text: str, most: int) -> list[tuple[int, int]]:
 
 
 _SIGN_SUFFIX = re.compile(
-    r"(.*[^\s_+-])(?! - )[ _]*((?:tol(?:erance)?\.?[ _]*)?[+-](?:[ _]*tol(?:erance)?\.?)?)", re.IGNORECASE
+    r"(.*[^\s_+\-(\[])(?! - )[ _]*((?:tol(?:erance)?\.?[ _]*)?[(\[]?[+-](?:[ _]*tol(?:erance)?\.?)?[)\]]?)",
+    re.IGNORECASE,
 )
 
 

@@ -54,7 +54,7 @@ from linter.reading.words.match import (
     with_letter_of_unit,
     with_noun,
 )
-from linter.reading.words.parts import is_bearing, part_of_size, tells_feature
+from linter.reading.words.parts import concepts_said, is_bearing, part_of_size, tells_feature
 from linter.reading.words.places import place_said
 from linter.reading.words.turning import speed_of_what_turns
 
@@ -199,7 +199,8 @@ class Names:
             return match
         bracket = BRACKET.fullmatch(text)  # 使用条件(連続/間欠)
         listed = choice_listed(text) or (choice_listed(bracket[2]) if bracket else "")
-        return Match(listed) if listed else None  # 固定/自由
+        of_parts = listed == "rotating_ring" and "rotating" not in concepts_said(text)  # Cylindricity (shaft/housing)
+        return Match(listed) if listed and not of_parts else None  # 固定/自由
 
     def _also_names(self, match: Match, text: str) -> str:
         """Another parameter that a name of a text lists before a stroke (``Drawing no./Rev``); or empty."""

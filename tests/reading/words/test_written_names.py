@@ -58,6 +58,11 @@ def test_most_written_names_are_known_and_none_is_taken_for_another(language: st
         ("m Rotor", "rotor_mass"),
         ("Rotor", "machine"),
         ("T housing", "housing_temperature"), ("T shaft", ""), ("Gehäusesitz OA", "housing_seat_diameter:upper"),
+        ("Cylindricity (shaft/housing)", ""), ("Rundlauf (innen/außen)", ""),
+        ("Rotating ring (inner/outer)", "rotating_ring"),
+        ("Shaft tol (+)", "shaft_seat_diameter:upper"), ("Gehäuse u. Abmaß", "housing_seat_diameter:lower"),
+        ("Nominal rpm", "speed_operating"), ("Welle T (°C)", "shaft_temperature °C"),
+        ("Fettfüllgrad %", "grease_fill %"),
         ("Koaxialität Gehäusebohrungen", "coaxiality_of_bores"),
     ],
 )  # fmt: skip
