@@ -147,3 +147,14 @@ def test_sizes_of_the_bearing_tell_seat_and_bore_apart():
     assert said["aft_bore_dia_max"].parameter == "housing_seat_diameter"
     assert said["aft_bore_dia_max"].aspect == "max"
     assert said["fwd_shldr_dia"].parameter == "shaft_shoulder_diameter"
+
+
+def test_a_part_before_a_position_is_not_left_out():
+    """The outside diameter of the shaft's bearing seat is not the ring's, though the rest alone says so."""
+    words = Words(Names.built_in())
+    names = [f"主軸 {side}軸受部 {what}" for side in ("前側", "後側") for what in ("外径", "円筒度", "表面粗さ")]
+    told = positions_inside(names, words)
+    known = {heading.parameter for t in told.values() if (heading := words.heading(t.rest)) is not None}
+    assert "outside_diameter" not in known
+    assert {"shaft_seat_cylindricity", "shaft_seat_roughness"} <= known
+    assert {t.station for t in told.values()} == {"前側", "後側"}

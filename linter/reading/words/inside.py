@@ -68,6 +68,9 @@ class _Cut:
     run: str
     rests: tuple[str, ...]
     seat: bool = False
+    #: The part that stands before the run where a rest leaves it out: what that rest says has to be the part's.
+    part: str = ""
+    apart: str = ""
 
 
 def positions_inside(
@@ -111,8 +114,13 @@ def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, 
     unknown: list[Rest] = []
     for name, of_name in cuts.items():
         cut, rest = next(
-            ((cut, rest) for cut in of_name for rest in cut.rests if words.heading(rest) is not None),
-            (of_name[0], of_name[0].rests[-1]),
+            (
+                (cut, rest)
+                for cut in of_name
+                for rest in cut.rests
+                if (heading := words.heading(rest)) is not None and _is_of_part(cut, rest, heading.parameter)
+            ),
+            (of_name[0], next(rest for rest in reversed(of_name[0].rests) if rest != of_name[0].apart)),
         )
         told[name] = Told(rest, _stated(cut.run, words))
         one = Rest(name, told[name].station, cut.rests, cells.get(name, ()))
@@ -122,6 +130,11 @@ def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, 
             unknown.append(one)
     parts = of_parts(unknown, known, words) if unknown else {}
     return told | {name: Told(rest, told[name].station) for name, rest in parts.items()}
+
+
+def _is_of_part(cut: _Cut, rest: str, name: str) -> bool:
+    """Whether what a rest without the part before it says is of that part (``主軸 前側軸受部 外径`` is no ring's)."""
+    return not cut.part or rest != cut.apart or name.startswith(f"{cut.part}_")
 
 
 def _stated(run: str, words: Words) -> str:
@@ -165,10 +178,12 @@ def _within(name: str, start: int, end: int) -> Iterator[tuple[int, int]]:
             yield a, b
 
 
-def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) -> tuple[tuple[str, ...], bool]:
+def _rests(
+    name: str, pieces: Sequence[tuple[int, int]], first: int, last: int
+) -> tuple[tuple[str, ...], bool, str, str]:
     """What is left of a name: as it is written, its pieces with blanks between them, what stands behind a place alone.
 
-    Whether that place is the seat of a bearing of which nothing says the part.
+    Whether that place is the seat of a bearing of no known part; a part that is left out, and the rest without it.
     """
     before, behind = name[: pieces[first][0]], name[pieces[last][1] :]
     if first == 0:
@@ -184,7 +199,8 @@ def _rests(name: str, pieces: Sequence[tuple[int, int]], first: int, last: int) 
     part, seat = part_alone(before), is_bearing_seat(before)
     placed = (behind,) if before and behind and (names_place(before) or seat or part) else ()
     of_part = (f"{part} {behind}",) if placed and part else ()
-    return tuple(dict.fromkeys(rest for rest in (plain, apart, *placed, *of_part) if rest)), seat and not part
+    rests = tuple(dict.fromkeys(rest for rest in (plain, apart, *of_part, *placed) if rest))
+    return rests, seat and not part, part, behind if of_part else ""
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -212,9 +228,9 @@ def _may_be(run: str, words: Words) -> str:
     groups = words.groups(run)
     if groups:
         return "limit" if {"UPPER", "LOWER"}.issuperset(groups) else ""
-    if words.names.station(run):
-        return "known"
     pieces = _APART.split(run)
+    if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
+        return "known"
     if any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
         return ""
     if known_unit(run) is not None or is_no_position(run) or part_alone(run) or names_place(run):
@@ -278,6 +294,8 @@ def _parameter(cut: _Cut, words: Words) -> str:
     """The parameter of a station that the rest of a name says, without a station of its own; or empty."""
     for rest in cut.rests:
         heading = words.heading(rest)
+        if heading is not None and not _is_of_part(cut, rest, heading.parameter):
+            continue
         if heading is not None and heading.entry.level == "station" and not heading.station:
             return "bearing_designation" if is_bearing(rest) else heading.parameter
         if heading is None and is_bearing(rest):
