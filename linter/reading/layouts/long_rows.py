@@ -216,7 +216,7 @@ class ByRow(NamesDown):
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
         part, named = "", heading
-        limits = [c for role in ("UPPER", "MAX") for c in self.columns_of(role) if grid.text(row, c)]
+        limits = self._largest(row)
         at = value_at if value_at is not None else next(iter(limits), None)
         if at is not None:
             heading = self.with_unit(row, at, heading)
@@ -243,6 +243,12 @@ class ByRow(NamesDown):
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
 
+    def _largest(self, row: int) -> list[int]:
+        """Columns of a row whose cell may be its only value; none beside a lower deviation, which goes with a size."""
+        text = self.table.grid.text
+        upper = [] if any(text(row, c) for c in self.columns_of("LOWER")) else self.columns_of("UPPER")
+        return [c for c in (*upper, *self.columns_of("MAX")) if text(row, c)]
+
     def _tolerance(self, row: int, label: str, named: Heading, value_at: int | None, station: str) -> None:
         """The cells of a row that state deviations, limits or a class."""
         grid = self.table.grid
@@ -257,7 +263,7 @@ class ByRow(NamesDown):
                     plain = _DASH.sub(" ", label) if minus else label  # a dash between words is no sign
                     told = f"{plain} {grid.text(self.table.header, column)}" if minus else label
                     self.pieces.add(evolve(shape, aspect=aspect), told, row, column, self.machine, station)
-                elif value_at is None and role in ("UPPER", "MAX"):
+                elif value_at is None and column in self._largest(row):
                     self.pieces.add(shape, label, row, column, self.machine, station)
                 else:
                     self.leave_cell(label, row, column, f"{named.parameter} carries no tolerance")

@@ -99,6 +99,15 @@ class _Filling:
         of_name[row] = value
         return True
 
+    def take_instead(self, row: int, name: str, value: Value, text: str) -> None:
+        """Take the size that a designation means for the diameter of a seat that stands in its place; that is told."""
+        other, seat = ("outside", "housing") if name == "bore_diameter" else ("bore", "shaft")
+        place = self.stations.place(name, row)
+        at = f"{self.stated(name, row):g} mm at {place.short() if place else ''}"
+        said = f"{name}: {at} is the {other} diameter of {text}; it may be that of the {seat} seat, and is not used"
+        self.found.setdefault(name, {})[row] = value
+        self.tell("disagreement", row, name, text, "diameter-of-seat", "one bearing", said)
+
     def filled(self) -> Stations:
         """The stations with every value that was taken."""
         s = self.stations
@@ -285,8 +294,12 @@ def _said(text: str, sizes: tuple[float, float, float] | None) -> _Said:
 
 def _one(filling: _Filling, row: int, said: _Said) -> None:
     """One station."""
+    meant = {name: value.value for name, value in said.derived}
     for name, value in said.derived:
         if not filling.offer(row, name, value) and name not in _NOT_COMPARED:
+            if _is_of_seat(filling, row, name, meant):
+                filling.take_instead(row, name, value, said.text)
+                continue
             _compare(filling, row, name, said.text, value.value, said.read.derived[name].basis)
     for name, value in said.defaults:
         filling.offer(row, name, value)
@@ -300,6 +313,17 @@ def _one(filling: _Filling, row: int, said: _Said) -> None:
         _paired(filling, row, said.text, said.read.arrangement)
     for note in said.notes:
         filling.note(note)
+
+
+def _is_of_seat(filling: _Filling, row: int, name: str, meant: dict[str, float | str]) -> bool:
+    """Whether a stated bore is the outside diameter of the designation, or the other way round: that of a seat."""
+    other = {"bore_diameter": "outside_diameter", "outside_diameter": "bore_diameter"}.get(name, "")
+    if other not in meant or filling.stations.place(name, row) is None or filling.found.get(name, {}).get(row):
+        return False
+    stated = float(filling.stated(name, row))
+    if abs(float(meant[other]) - float(meant[name])) <= _SAME or abs(stated - float(meant[other])) > _SAME:
+        return False
+    return not filling.is_stated(other, row) or float(filling.stated(other, row)) == stated
 
 
 def _paired(filling: _Filling, row: int, text: str, arrangement: str) -> None:

@@ -19,6 +19,8 @@ Floats = NDArray[np.float64]
 
 #: Deviations of a seat beyond this part of its size are no seat's (those of c11 at 250 mm are half of it).
 WIDEST_SEAT = 0.004
+#: Two numbers from here on (mm) that lie near each other are sizes and no deviations.
+_LEAST_SIZE = 1.0
 #: Two statements of the same deviation that differ by less are equal within rounding (um or mm alike, relative to the
 #: canonical unit's usual last place: 0.05 um).
 _EQUAL = {"mm": 5e-5, "um": 5e-2}
@@ -121,6 +123,8 @@ class _Parts:
         column_lower, at_lower = self._numbers("number", "lower")
         largest, at_largest = self._numbers("number", "max")
         smallest, at_smallest = self._numbers("number", "min")
+        if not self.wide:
+            self._sizes_as_deviations(nominal, (column_lower, smallest), (column_upper, largest), at_upper, at_largest)
 
         self._one_alone(column_lower, column_upper, at_lower, at_upper, "deviation")
         self._one_alone(smallest, largest, at_smallest, at_largest, "limit")
@@ -210,6 +214,33 @@ class _Parts:
                 said = f"the {missing} {what} is missing beside the other one; the tolerance is not used"
                 self._tell("partly", group, position, "one-sided", f"both {what}s", said)
             low[group] = high[group] = np.nan
+
+    def _sizes_as_deviations(
+        self,
+        nominal: Floats,
+        lows: tuple[Floats, Floats],
+        highs: tuple[Floats, Floats],
+        at_upper: Ints,
+        at_largest: Ints,
+    ) -> None:
+        """Limits of size below words for a low and a high value: both lie as near the size as limits do.
+
+        ``lows`` and ``highs`` are the deviations and the limits that the columns state. No deviation of a seat is as
+        large as its size; that the two are taken for limits is said.
+        """
+        (lower, smallest), (upper, largest) = lows, highs
+        size = nominal if self.basic is None else np.where(np.isnan(nominal), self.basic, nominal)
+        with np.errstate(invalid="ignore"):
+            near = WIDEST_SEAT * upper
+            limits = (lower >= _LEAST_SIZE) & (upper > lower) & (upper - lower <= near)
+            limits &= np.isnan(size) | (np.maximum(np.abs(upper - size), np.abs(lower - size)) <= near)
+            limits &= np.isnan(smallest) & np.isnan(largest)
+        for group in np.flatnonzero(limits).tolist():
+            said = f"{lower[group]:.6g} and {upper[group]:.6g} {self.entry.unit} are limits of the size, no deviations"
+            self._tell("assumption", group, int(at_upper[group]), "limits-of-size", "least and largest size", said)
+        smallest[limits], largest[limits] = lower[limits], upper[limits]
+        at_largest[limits] = at_upper[limits]
+        lower[limits] = upper[limits] = np.nan
 
     def _reversed(self, low: Floats, high: Floats, at_high: Ints, what: str) -> None:
         with np.errstate(invalid="ignore"):
