@@ -24,6 +24,8 @@ from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
+#: What a column states that stands behind a size: never the size itself.
+_OF_TOLERANCE = ("tolerance", "upper", "lower")
 
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
 _HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
@@ -91,6 +93,8 @@ def _of_position(told: Told, heading: Column, cells: Sequence[str], words: Words
     """What a column is by what is left of its heading without the position in it."""
     rest = words.heading(told.rest) if heading is None else evolve(heading, station="")
     found = heading_of(told.rest, rest, cells, words)
+    if found is None and rest is not None:
+        return None  # its cells say another thing
     if found is None or found.entry.level != "station" or found.station or found.parameter == "station":
         return heading
     return evolve(found, station=told.station)
@@ -315,7 +319,10 @@ def _bore_beside_its_tolerance(
         behind = []
         for k in range(c + 1, len(result)):
             aspect = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower"}.get(words.group(labels[k]), "")
-            if result[k] is not None or not aspect:
+            own = result[k]
+            if own is not None and own.parameter == "housing_seat_diameter" and own.aspect in _OF_TOLERANCE:
+                aspect = own.aspect  # Bore tol: H6
+            elif own is not None or not aspect:
                 break
             behind.append((k, aspect))
         classes = [cell for k, aspect in behind if aspect == "tolerance" for cell in map(fold, cells(k))]

@@ -16,6 +16,7 @@ from itertools import pairwise
 from attrs import frozen
 
 from linter.model.vocabulary import parameter
+from linter.reading.cells.han import simplified
 from linter.reading.cells.units import known_unit
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
@@ -196,8 +197,9 @@ def _rests(
     own = [name[a:b] for a, b in pieces]
     apart = " ".join((*own[:first], *own[last + 1 :]))
     before, behind = " ".join(own[:first]), name[pieces[last + 1][0] :] if last + 1 < len(pieces) else ""
-    part, seat = part_alone(before), is_bearing_seat(before)
-    placed = (behind,) if before and behind and (names_place(before) or seat or part) else ()
+    first_words = simplified(before) or before
+    part, seat = part_alone(first_words), is_bearing_seat(before)
+    placed = (behind,) if before and behind and (names_place(first_words) or seat or part) else ()
     of_part = (f"{part} {behind}",) if placed and part else ()
     rests = tuple(dict.fromkeys(rest for rest in (plain, apart, *of_part, *placed) if rest))
     return rests, seat and not part, part, behind if of_part else ""
@@ -228,6 +230,7 @@ def _may_be(run: str, words: Words) -> str:
     groups = words.groups(run)
     if groups:
         return "limit" if {"UPPER", "LOWER"}.issuperset(groups) else ""
+    run = simplified(run) or run
     pieces = _APART.split(run)
     if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
         return "known"
