@@ -71,3 +71,10 @@ def test_the_part_before_a_position_is_not_dropped(tmp_path: Path, names: tuple[
     stations = _read(tmp_path, f"項目,値,単位\n{rows}\n").stations
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
     assert not stations.known("outside_diameter").any() and not stations.known("housing_outer_diameter").any()
+
+
+@pytest.mark.parametrize("yes", ["Y", "ja", "x"])
+def test_a_yes_below_a_heading_that_is_a_choice_states_it(tmp_path: Path, yes: str) -> None:
+    text = f"station,bearing,shaft seat diameter (mm),C3?\nA,6309,45,{yes}\nB,6307,35,no\n"
+    stations = _read(tmp_path, text).stations
+    assert stations.choice("clearance_class").texts()[0] == "C3"

@@ -24,6 +24,7 @@ from linter.reading.settling.values import (
     trouble_of,
 )
 from linter.reading.words.bearing_tables import without_words
+from linter.reading.words.coded_columns import YES, choice_of_heading
 
 
 def read_values(strip: Strip, entry: Parameter, terms: Terms) -> Values:
@@ -68,6 +69,8 @@ def _read_choices(strip: Strip, entry: Parameter, more: dict[str, str] | None) -
     wrong: dict[int, Trouble] = {}
     for index, text in enumerate(distinct):
         word = read_choice(entry.name, text, more)
+        if isinstance(word, ReadError) and text.strip().casefold() in YES:
+            word = choice_of_heading(entry.name, strip.label) or word
         if isinstance(word, ReadError):
             if word.code != "empty":
                 wrong[index] = trouble_of(word)

@@ -48,8 +48,23 @@ _OTHERS = {
 }
 
 
+#: Answers below a heading that is a choice itself (``C3?``, ``hybrid``): that it is so, and that it is not.
+YES = frozenset(("y", "yes", "ja", "j", "oui", "sí", "si", "sì", "да", "是", "有", "はい", "○", "x", "✓", "✔"))
+_NO = frozenset(("n", "no", "nein", "non", "нет", "否", "无", "なし", "-", "–", "—"))
+#: Choices whose words are those of no other thing, so that one alone may head a column.
+_HEADING = ("clearance_class", "closure")
+
+
+def choice_of_heading(parameter: str, label: str) -> str:
+    """The choice that a heading itself is (``C3?``), which a yes below it states; or empty."""
+    said = read_choice(parameter, label.strip(" ?？:"))
+    return said if isinstance(said, str) else ""
+
+
 def choice_said(label: str, cells: Sequence[str]) -> str:
     """The choice that a column states, by its cells and one word of its heading; or empty."""
+    if cells and all(cell.strip().casefold() in YES | _NO for cell in cells):
+        return next((name for name in _HEADING if choice_of_heading(name, label)), "")
     said: frozenset[str] | None = None
     for coded in _CODED:
         if not all(

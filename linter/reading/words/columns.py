@@ -24,8 +24,6 @@ from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
-#: What a column states that stands behind a size: never the size itself.
-_OF_TOLERANCE = ("tolerance", "upper", "lower")
 
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
 _HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
@@ -34,7 +32,7 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
-#: Figures alone, which name nothing: the cells of a table that are looked at as if they were its heading.
+#: Figures alone, which name nothing.
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
 
@@ -320,7 +318,7 @@ def _bore_beside_its_tolerance(
         for k in range(c + 1, len(result)):
             aspect = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower"}.get(words.group(labels[k]), "")
             own = result[k]
-            if own is not None and own.parameter == "housing_seat_diameter" and own.aspect in _OF_TOLERANCE:
+            if own is not None and own.parameter == "housing_seat_diameter" and own.aspect != "value":
                 aspect = own.aspect  # Bore tol: H6
             elif own is not None or not aspect:
                 break
