@@ -63,6 +63,8 @@ SEATS = {
     "deviations": {"journal": {"diameter": 4.0, "tolerance": {"plus": 0, "minus": -0.005}},
                    "bore": {"diameter": 13.0, "tolerance": {"plus": 0.008, "minus": 0}}},
     "limits": {"journalDia": {"min": 3.995, "max": 4.0}, "boreDia": {"min": 13.0, "max": 13.008}},
+    "part": {"轴": {"公称直径": 4, "上偏差": 0, "下偏差": -0.005},
+             "孔": {"公称直径": 13, "上偏差": 0.008, "下偏差": 0}},
     "class": {"shaftSeat": {"nom": 4, "fit": "h5"}, "bore": {"nom": 13, "fit": "H5"}},
 }  # fmt: skip
 

@@ -69,10 +69,9 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
 def _is_bore(key: str, words: Words) -> bool:
     heading = words.heading(key)
     said = concepts_said(words.names.split_unit(key)[0])
-    if heading is None and word_key(key) in KEYS["bore"]:
-        return True
-    named = heading is not None and heading.parameter == "bore_diameter" and heading.aspect == "value"
-    plain = named and heading is not None and not heading.own_unit
+    if heading is None:
+        return word_key(key) in KEYS["bore"] and side_of(key) is None
+    plain = heading.parameter == "bore_diameter" and heading.aspect == "value" and not heading.own_unit
     return plain and not said & {"bearing", "inner", "ring", "inner_ring"} and key.casefold() not in ("d", "id")
 
 
