@@ -4,6 +4,7 @@ import pytest
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import ReadError
+from linter.reading.cells.units import known_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Words
@@ -141,3 +142,15 @@ def test_ring_in_brackets_behind_a_part_is_its_heading() -> None:
     for text, side in (("軸(内輪側)", "shaft"), ("Gehäuse (Außenring)", "housing"), ("孔", "housing")):
         found = side_of(text)
         assert found is not None and found.side == side
+
+
+def test_unit_beside_the_sign_of_the_roughness_is_read() -> None:
+    for text in ("μmRa", "µm Ra", "Ra µm", "umRa"):
+        unit = known_unit(text)
+        assert unit is not None and (unit.name, unit.dimension) == ("um", "length")
+    assert known_unit("µm Rz") is None  # another roughness
+
+
+@pytest.mark.parametrize("text", ["图样要求", "図面指示値", "Drawing requirement", "Zeichnungsforderung"])
+def test_what_the_drawing_asks_for_is_the_value(text: str) -> None:
+    assert "VALUE" in WORDS.groups(text)
