@@ -67,16 +67,14 @@ def _table() -> dict[str, tuple[str, str, float, float]]:
 _KNOWN = _table()
 
 
-#: A unit with the sign of the roughness beside it (``μmRa``, ``Ra µm``).
-_OF_ROUGHNESS = re.compile(
-    r"(?P<before>[µμu]m|[µμu]in\.?)[ .,]?\(?R[aA]\)?|R[aA][ .,]?\(?(?P<behind>[µμu]m|[µμu]in)\)?"
-)
+#: A unit with the sign of the roughness behind it (``μmRa``).
+_OF_ROUGHNESS = re.compile(r"(?P<unit>[µμu]m|[µμu]in\.?)[ .,]?\(?R[aA]\)?")
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
 def _look_up(text: str) -> tuple[str, str, float, float] | None:
     if found := _OF_ROUGHNESS.fullmatch(text.strip()):
-        return _look_up(found["before"] or found["behind"])
+        return _look_up(found["unit"])
     spelled = _spell(text)
     return _KNOWN.get(spelled) or _KNOWN.get(spelled.replace(" ", "")) or _KNOWN.get(spelled.replace(" ", "."))
 

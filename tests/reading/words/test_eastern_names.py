@@ -145,10 +145,11 @@ def test_ring_in_brackets_behind_a_part_is_its_heading() -> None:
 
 
 def test_unit_beside_the_sign_of_the_roughness_is_read() -> None:
-    for text in ("μmRa", "µm Ra", "Ra µm", "umRa"):
+    for text in ("μmRa", "µm Ra", "umRa"):
         unit = known_unit(text)
         assert unit is not None and (unit.name, unit.dimension) == ("um", "length")
     assert known_unit("µm Rz") is None  # another roughness
+    assert known_unit("Ra (µm)") is None  # a heading
 
 
 @pytest.mark.parametrize("text", ["图样要求", "図面指示値", "Drawing requirement", "Zeichnungsforderung"])
