@@ -158,7 +158,8 @@ class Cells:
     def heading(self, key: str, here: Here) -> Heading | None:
         """What a key names, with the keys of the objects around it before it, or by itself."""
         if self.words.groups(key) and self.words.heading(key) is None:
-            return None
+            joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
+            return joined if joined is not None and joined.entry.kind == "choice" else None  # preload: {type}
         trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self._is_place(word))
         at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
         alone = self.words.heading(key)

@@ -43,6 +43,11 @@ def judged_by_items(
         The names that are understood.
     trail : tuple of str
         The keys around these objects, from the items inwards.
+
+    Returns
+    -------
+    dict of path to columns
+        What each key of an object means, by the path of the object.
     """
     shown = items[:_LOOKED_AT]
     keys = list(dict.fromkeys(key for _, item in shown for key in item))

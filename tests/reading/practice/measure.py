@@ -20,7 +20,7 @@ Each value that a table states gets one of
   names its cell or its heading;
 - **refused**: the whole table was refused with a message;
 - **lost**: not used, and nothing names it;
-- **wrong**: another value is used, its cell is used for another parameter, or a cell that had to be asked about is used
+- **wrong**: another value is used, its cell is used for a parameter that it does not state, or a cell that had to be asked about is used
   without a word.
 
 **invented** counts values of the result that the table does not state: no expectation, no consequence of the bearing's
@@ -238,7 +238,13 @@ def judge(table: Table, result: dict[str, Any] | None) -> Outcome:
         return Outcome(table, [Judged(table, e, "refused") for e in table.expected], [])
     seen = Result(result)
     rows = _rows(table, seen)
-    judged = [Judged(table, e, *_judge_one(e, seen, rows, len(table.stations[e.machine]))) for e in table.expected]
+    stated: dict[str, set[str]] = {}
+    for e in table.expected:
+        for address in e.own:
+            stated.setdefault(address, set()).update(e.parameter.split("|"))
+    judged = [
+        Judged(table, e, *_judge_one(e, seen, rows, len(table.stations[e.machine]), stated)) for e in table.expected
+    ]
     matched = [id(row) for row in rows.values()]
     invented = []
     meant = {
@@ -279,8 +285,13 @@ def _is_default(name: str, value: Any, values: dict[str, Any]) -> bool:
 
 
 def _judge_one(
-    expected: Expected, seen: Result, rows: dict[tuple[int, int], dict[str, Any]], stations: int
+    expected: Expected,
+    seen: Result,
+    rows: dict[tuple[int, int], dict[str, Any]],
+    stations: int,
+    stated: dict[str, set[str]],
 ) -> tuple[str, Any]:
+    """What became of a value; ``stated`` is what each cell states: one use of it is no misuse for another value."""
     where = [(expected.machine, s) for s in (range(stations) if expected.station < 0 else [expected.station])]
     own = [rows.get(key) for key in where]
     names = expected.parameter.split("|")
@@ -313,7 +324,7 @@ def _judge_one(
             return (fine if asked else "lost"), other[0]
         return "wrong", other[0]
     in_use = {name for row in rows.values() for name in row["values"]}
-    misused = {p for a in expected.own for p in seen.used.get(a, ())} - set(names) - _companions(expected)
+    misused = {p for a in expected.own for p in seen.used.get(a, ()) if p not in stated[a]} - _companions(expected)
     if misused := misused & in_use:
         return "wrong", f"used as {', '.join(sorted(misused))}"
     return (fine if asked else "lost"), None
