@@ -22,7 +22,7 @@ import csv
 import io
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -342,7 +342,7 @@ def _form(name: str, value: Value, text: str, cells: int) -> str:
     return "text" if isinstance(value, str) else "number"
 
 
-def _implied(truth: _Truth) -> dict[Key, Value]:
+def _implied(truth: _Truth, follows: Callable[[str], dict[str, Value]]) -> dict[Key, Value]:
     """What need not be read but follows: from the designations, and what the lines say of it."""
     everywhere = [(m, s) for m, names in enumerate(truth.stations) for s in range(len(names))]
     said = {
@@ -360,7 +360,7 @@ def _implied(truth: _Truth) -> dict[Key, Value]:
     return derived | said
 
 
-def page(text: str) -> Table:
+def page(text: str, follows: Callable[[str], dict[str, Value]] = follows) -> Table:
     """A table from its written lines.
 
     Parameters
@@ -368,6 +368,8 @@ def page(text: str) -> Table:
     text : str
         First line: number, language, form (``csv``, ``tab``, ``xlsx``, ``json``), options ``sep= enc= cols= label=``,
         and after `` -- `` who wrote it with what habit. Then lines as in the module's text.
+    follows : callable
+        What a designation says, in canonical units.
 
     Returns
     -------
@@ -384,7 +386,7 @@ def page(text: str) -> Table:
     machines = truth.machines or [""]
     if any(e.parameter.startswith("spring_") for e in truth.found):
         truth.implied["preload_method"] = "spring"
-    implied = _implied(truth)
+    implied = _implied(truth, follows)
     kind = written.option["kind"]
     suffix = {"csv": ".csv", "tab": ".txt", "xlsx": ".xlsx", "json": ".json"}[kind]
     kinds = {"language": language, "layout": kind, "encoding": written.option["enc"], "persona": persona}
