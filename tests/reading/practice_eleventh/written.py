@@ -11,7 +11,6 @@ from pathlib import Path
 
 from practice.grammar import Table
 from practice_ninth.page import page
-
 from practice_tenth.bearings import follows
 
 FIRST, LAST = 1, 30
