@@ -20,8 +20,8 @@ Each value that a table states gets one of
   names its cell or its heading;
 - **refused**: the whole table was refused with a message;
 - **lost**: not used, and nothing names it;
-- **wrong**: another value is used, its cell is used for a parameter that it does not state, or a cell that had to be asked about is used
-  without a word.
+- **wrong**: another value is used, its cell is used for a parameter that it does not state, or a cell that had to be
+  asked about is used without a word.
 
 **invented** counts values of the result that the table does not state: no expectation, no consequence of the bearing's
 designation, no default of the vocabulary and no value that an assessment marks as assumed. A document without any seat
