@@ -79,7 +79,7 @@ def test_one_name_that_is_not_known_stays_one_question(tmp_path):
     assert [u.name for u in reading.unused] == ["spool_glint", "crank_glint"]
 
 
-def test_rows_befwd_headings_that_say_positions_are_machines(tmp_path):
+def test_rows_below_headings_that_say_positions_are_machines(tmp_path):
     path = tmp_path / "sizes.csv"
     path.write_text(
         "Baugröße;KS Lager;KS Wellensitz [mm];KS Fr [N];GS Lager;GS Wellensitz [mm];GS Fr [N]\n"
@@ -158,3 +158,26 @@ def test_a_part_before_a_position_is_not_left_out():
     assert "outside_diameter" not in known
     assert {"shaft_seat_cylindricity", "shaft_seat_roughness"} <= known
     assert {t.station for t in told.values()} == {"前側", "後側"}
+
+
+def test_what_one_part_states_already_is_of_the_other_part():
+    """The roughness of a bearing seat beside that of the housing's bore at the same position is the shaft's."""
+    words = Words(Names.built_in())
+    names = [f"{seat} {side}-Seite {what}" for seat in ("Lagersitz", "Gehäusebohrung") for side in "AB"
+             for what in ("Ra", "Zylinderform")]  # fmt: skip
+    told = positions_inside(names, words)
+    said = {(name.split()[0], words.heading(t.rest).parameter.split("_")[0]) for name, t in told.items()}
+    assert said == {("Lagersitz", "shaft"), ("Gehäusebohrung", "housing")}
+    assert {t.station for t in told.values()} <= {"A", "B", "A-Seite", "B-Seite"}
+
+
+def test_shaft_and_housing_alone_show_positions_beside_the_bearing(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "Modelo;n (rpm);Rod. LB;Eje LB;Aloj. LB;Rod. LV;Eje LV;Aloj. LV\n"
+        "BP-1;2850;6203;Ø17 k6;Ø40 H7;6202;Ø15 k6;Ø35 H7\nBP-2;2860;6204;Ø20 k6;Ø47 H7;6203;Ø17 k6;Ø40 H7\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["LB", "LV", "LB", "LV"]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [40, 35, 47, 40]

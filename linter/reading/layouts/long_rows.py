@@ -20,8 +20,10 @@ from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST
+from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
+_CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
 _DASH = re.compile(r"\s+[-–—−]\s+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
@@ -215,6 +217,7 @@ class ByRow(NamesDown):
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
+        heading = self._hole(row, label, heading)
         part, named = "", heading
         limits = self._largest(row)
         at = value_at if value_at is not None else next(iter(limits), None)
@@ -242,6 +245,14 @@ class ByRow(NamesDown):
         self._beside(row, label, named, station)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
+
+    def _hole(self, row: int, label: str, heading: Heading) -> Heading:
+        """A bore whose row states the class of a hole is that of the housing: a ring has no such class."""
+        if heading.parameter != "bore_diameter" or heading.aspect != "value" or heading.own_unit:
+            return heading
+        classed = any(_CLASS_OF_HOLE.fullmatch(self.table.grid.text(row, c)) for c in self.columns_of("CLASS"))
+        of_ring = concepts_said(label) & {"inner", "ring", "inner_ring"}
+        return evolve(heading, parameter="housing_seat_diameter") if classed and not of_ring else heading
 
     def _largest(self, row: int) -> list[int]:
         """Columns of a row whose cell may be its only value; none beside a lower deviation, which goes with a size."""

@@ -1,14 +1,18 @@
 """The unit of sizes that carry none, by the bearing that is designated beside them.
 
 A designation has one bore and one outside diameter (ISO 15). A seat or ring beside it whose figure is that diameter in
-mm is stated in mm, and one whose figure is it in inches is stated in inches; no other unit comes near.
+mm is stated in mm, and one whose figure is it in inches is stated in inches; no other unit comes near. So do deviations
+beside a class: those of ISO 286-1 in mm (``30 | +0.011 | +0.002 | k5``).
 """
 
 import re
+from collections import defaultdict
 from collections.abc import Iterator
 
+import numpy as np
 from attrs import evolve
 
+from linter.mechanics.limits import deviations_or_nan
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import known_unit
@@ -26,6 +30,12 @@ _FIGURE = re.compile(r"\s*[Ø⌀ø]?\s*(\d*[.,]?\d+)(?![\d.,])\s*(?:(?:JS|js|[A-
 _SAME = 0.01
 _INCH = 25.4
 _MOST_ROWS = 2000
+_BY_RING = "the seats and rings have the diameters of the bearings"
+_BY_CLASS = "the deviations are those of their classes"
+_SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
+_CLASS = re.compile(r"(?:JS|js|[A-Za-z]{1,2})\d{1,2}")
+#: Deviations are written to whole or half micrometres.
+_ROUNDED = 0.6
 #: Sizes that lie between those of a seat and a ring: figures beyond are in another unit, or a form tolerance in µm.
 _OF_SIZES = ("_diameter", "_width", "_radius", "_chamfer", "bearing_span")
 #: Limits of form and run-out in mm (common practice).
@@ -35,10 +45,11 @@ _MOST_FORM = 0.2
 def unit_by_sizes(found: Found, file: str) -> None:
     """Give the lengths of a table without a unit the one that the designations in it show; told as an assumption."""
     designated = _designated(found)
-    for block in found.blocks if designated else ():
+    for block in found.blocks:
         if block.length_unit or any(s.unit and known_unit(s.unit) for s in block.strips if _is_length(s)):
             continue
-        votes = set(_votes(block, designated))
+        by_ring, by_class = set(_votes(block, designated)), set(_votes_of_classes(block))
+        votes = by_ring | by_class
         unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
         strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
         changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit]
@@ -46,10 +57,8 @@ def unit_by_sizes(found: Found, file: str) -> None:
             continue
         first = strips[changed[0]]
         place, expected = first.place(file, 0), "a length with its unit"
-        message = (
-            f"{place}: lengths stand without a unit; {unit} is taken, as the seats and rings have the diameters of the "
-            f"bearings in it; expected {expected}."
-        )
+        said = _BY_RING if by_ring else _BY_CLASS
+        message = f"{place}: lengths stand without a unit; {unit} is taken, as {said} in it; expected {expected}."
         read = visible(cell_text(first.cells[0]))
         found.problems.append(
             Problem("assumption", None, first.parameter, place, read, expected, message, "length-unit")
@@ -89,6 +98,38 @@ def _votes(block: Block, designated: dict[tuple[str, str, str], float]) -> Itera
             value = float(figure[1].replace(",", "."))
             near = {unit for unit, one in (("mm", 1.0), ("in", _INCH)) if abs(value * one - size) <= _SAME * size}
             yield near.pop() if near else "other"
+
+
+def _votes_of_classes(block: Block) -> Iterator[str]:
+    """The unit in which the deviations of a size are those of its class (ISO 286-1); ``other`` where in neither."""
+    stated: dict[tuple[str, int], dict[str, str]] = defaultdict(dict)
+    for strip in block.strips:
+        if parameter(strip.parameter).kind == "toleranced" and _is_length(strip) and not strip.own_unit:
+            for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+                stated[strip.parameter, row].setdefault(strip.aspect, cell_text(cell).strip())
+    for of_size in stated.values():
+        if not {"value", "tolerance", "upper", "lower"} <= of_size.keys() or not _CLASS.fullmatch(of_size["tolerance"]):
+            continue
+        figures = [_signed(of_size[aspect]) for aspect in ("value", "lower", "upper")]
+        if None in figures:
+            continue
+        nominal, lower, upper = (float(f or 0.0) for f in figures)
+        near = [
+            unit
+            for unit, one in (("mm", 1.0), ("in", _INCH))
+            if _are_of_class(of_size["tolerance"], nominal * one, lower * one, upper * one)
+        ]
+        yield near[0] if near else "other"
+
+
+def _are_of_class(tolerance: str, nominal: float, lower: float, upper: float) -> bool:
+    """Whether deviations in mm are those of a class at a size in mm."""
+    return bool(np.allclose(deviations_or_nan(tolerance, nominal), (1e3 * lower, 1e3 * upper), rtol=0.0, atol=_ROUNDED))
+
+
+def _signed(text: str) -> float | None:
+    """A number that may carry a sign; None for any other text."""
+    return float(text.replace(",", ".").replace("−", "-")) if _SIGNED.fullmatch(text) else None
 
 
 def _with_unit(strip: Strip, unit: str) -> Strip:

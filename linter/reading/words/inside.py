@@ -58,6 +58,11 @@ _ARTICLES = frozenset(
      "y", "et", "e", "di", "da", "il", "lo", "der", "die", "das", "am", "im", "an", "auf", "für", "und", "zu", "bei",
      "mit", "von", "в", "на", "и", "для", "по", "от", "к", "с", "の", "的", "和", "与", "及", "と")
 )  # fmt: skip
+#: Words for a side or an end, and for the shield there, beside the letter that names it (common practice).
+_SIDES = frozenset(
+    ("seite", "ende", "schild", "lagerschild", "side", "end", "shield", "lato", "scudo", "lado", "extremo", "escudo",
+     "côté", "flasque", "сторона", "стороны", "щит")
+)  # fmt: skip
 
 Frame = tuple[str, str]
 
@@ -201,8 +206,22 @@ def _rests(
     part, seat = part_alone(first_words), is_bearing_seat(before)
     placed = (behind,) if before and behind and (names_place(first_words) or seat or part) else ()
     of_part = (f"{part} {behind}",) if placed and part else ()
-    rests = tuple(dict.fromkeys(rest for rest in (plain, apart, *of_part, *placed) if rest))
+    beside = _without_side(own, first, last)
+    rests = tuple(dict.fromkeys(rest for rest in (plain, beside, apart, *of_part, *placed) if rest))
     return rests, seat and not part, part, behind if of_part else ""
+
+
+def _without_side(pieces: Sequence[str], first: int, last: int) -> str:
+    """What is left where a letter has a word for a side beside it (``Lagersitz A-Seite Ra``); or empty."""
+    if first != last or not LETTER_STATION.fullmatch(pieces[first]):
+        return ""
+    if last + 1 < len(pieces) and pieces[last + 1].casefold() in _SIDES:
+        last += 1
+    elif first and pieces[first - 1].casefold() in _SIDES:
+        first -= 1
+    else:
+        return ""
+    return " ".join((*pieces[:first], *pieces[last + 1 :]))
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -303,6 +322,8 @@ def _parameter(cut: _Cut, words: Words) -> str:
             return "bearing_designation" if is_bearing(rest) else heading.parameter
         if heading is None and is_bearing(rest):
             return "bearing_designation"
+        if heading is None and (part := part_alone(rest)):
+            return f"{part}_seat_diameter"  # Eje LB: Ø17 k6
     of_seat = cut.seat and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
     heading = words.heading(of_seat) if of_seat else None
     return heading.parameter if heading is not None else ""

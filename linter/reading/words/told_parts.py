@@ -2,8 +2,9 @@
 
 ``Bearing seat A - diameter, Bearing seat A - shoulder diameter``: a shoulder larger than its seat is a shaft's, a
 smaller one a housing's. A seat about as large as the bore of the bearing at its position is the shaft's, one like the
-outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. Where
-no size tells, the only part that the names of the table speak of is meant. What they tell in two ways is not read.
+outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. What
+one part states already at a position, another name states of the other part. Where nothing of this tells, the only part
+that the names of the table speak of is meant. What they tell in two ways is not read.
 """
 
 import re
@@ -84,8 +85,10 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     limits = {one: text for one in unknown if (text := limit_of_part(one, words))}
     known = [*known, *((one, heading) for one, text in limits.items() if (heading := words.heading(text)))]
     sizes = _sizes(known)
+    stated = {(one.station, heading.parameter) for one, heading in known if heading.aspect == "value"}
     votes: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
+        votes[one.rests[0]] |= _other_part(one, ways, stated, words)
         for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
             votes[one.rests[0]].add(part)
     of_family: dict[str, set[str]] = defaultdict(set)
@@ -93,7 +96,7 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         if len(ways) == len(PARTS):
             of_family[_family(ways, words)] |= votes.get(one.rests[0], set())
     said = {h.parameter.split("_")[0] for _, h in known} & set(PARTS)
-    told = said.union(*votes.values()) if votes else said
+    told = said.union(*votes.values())
     result = {one.name: text for one, text in limits.items()}
     for one, ways in options.items():
         family = _family(ways, words)
@@ -118,6 +121,13 @@ def _sizes(known: Sequence[tuple[Rest, Heading]]) -> dict[str, dict[str, float]]
         if number and heading.aspect in ("value", "max", "min"):
             found[rest.station].setdefault(heading.parameter, number)
     return found
+
+
+def _other_part(one: Rest, ways: Mapping[str, str], stated: set[tuple[str, str]], words: Words) -> set[str]:
+    """The other part where one states the same of itself already (``Lagersitz A Ra`` beside ``Lagerbohrung A Ra``)."""
+    headings = {part: words.heading(text) for part, text in ways.items()} if len(ways) == len(PARTS) else {}
+    taken = {part for part, h in headings.items() if h is not None and (one.station, h.parameter) in stated}
+    return set(PARTS) - taken if len(taken) == 1 else set()
 
 
 def _votes(
