@@ -86,15 +86,22 @@ def test_what_accepting_would_change_stands_with_the_values_now_and_then(tmp_pat
     assert then.size("shaft_seat_diameter").nominal.tolist() == [8]
 
 
-def test_limits_under_a_heading_of_deviations_are_proposed_with_their_aspect(tmp_path):
-    path = table(tmp_path, "station,Shaft seat upper [mm],Shaft seat lower [mm],Shaft seat [mm]\nA,7.9985,7.9925,8\n")
+def test_deviations_under_a_heading_of_limits_are_proposed_with_their_aspect(tmp_path):
+    path = table(tmp_path, "station,Shaft seat max [mm],Shaft seat min [mm],Shaft seat [mm]\nA,0.002,-0.003,8\n")
     text = proposal_text(path, NAMES, "t.csv")
-    mapping = parse_mapping(uncommented(text, '"Shaft seat upper', '"Shaft seat lower'), "t.toml")
-    assert mapping.names["Shaft seat upper [mm]"].aspect == "max"
+    mapping = parse_mapping(uncommented(text, '"Shaft seat max', '"Shaft seat min'), "t.toml")
+    assert mapping.names["Shaft seat max [mm]"].aspect == "upper"
     then = read_table(path, Names(mapping)).stations
     assert then.problems == ()
-    assert then.size("shaft_seat_diameter").upper.tolist() == pytest.approx([-0.0015])
-    assert "7.9985 mm (upper) -> 7.9985 mm (max)" in text
+    assert then.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.002])
+    assert "0.002 mm (max) -> 0.002 mm (upper)" in text
+
+
+def test_limits_under_a_heading_of_deviations_need_no_proposal(tmp_path):
+    path = table(tmp_path, "station,Shaft seat upper [mm],Shaft seat lower [mm],Shaft seat [mm]\nA,7.9985,7.9925,8\n")
+    stations = read_table(path, NAMES).stations
+    assert [problem.code for problem in stations.problems] == ["limits-of-size"]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([-0.0015])
 
 
 def test_a_file_whose_encoding_is_open_gets_the_encodings_it_may_have_with_what_each_reads(tmp_path):
