@@ -99,7 +99,8 @@ def test_what_is_kept_comes_in_the_order_of_the_tables(monkeypatch):
 
 def test_an_interrupt_ends_all_processes_and_leaves_whole_reports(folder):
     code = (
-        "import signal, sys, time; from pathlib import Path; from linter.command import reviewing, review_command as r\n"
+        "import signal, sys, time; from pathlib import Path\n"
+        "from linter.command import reviewing, review_command as r\n"
         "signal.signal(signal.SIGINT, signal.default_int_handler)  # whoever started the tests may ignore it\n"
         "real = reviewing.Reviewer.review\n"
         "def slow(self, table, name):\n"
