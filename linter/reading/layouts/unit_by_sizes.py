@@ -30,8 +30,6 @@ _FIGURE = re.compile(r"\s*[Ø⌀ø]?\s*(\d*[.,]?\d+)(?![\d.,])\s*(?:(?:JS|js|[A-
 _SAME = 0.01
 _INCH = 25.4
 _MOST_ROWS = 2000
-_BY_RING = "the seats and rings have the diameters of the bearings"
-_BY_CLASS = "the deviations are those of their classes"
 _SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
 _CLASS = re.compile(r"(?:JS|js|[A-Za-z]{1,2})\d{1,2}")
 #: Deviations are written to whole or half micrometres.
@@ -57,8 +55,16 @@ def unit_by_sizes(found: Found, file: str) -> None:
             continue
         first = strips[changed[0]]
         place, expected = first.place(file, 0), "a length with its unit"
-        said = _BY_RING if by_ring else _BY_CLASS
-        message = f"{place}: lengths stand without a unit; {unit} is taken, as {said} in it; expected {expected}."
+        if by_ring:
+            message = (
+                f"{place}: lengths stand without a unit; {unit} is taken, as the seats and rings have the diameters of "
+                f"the bearings in it; expected {expected}."
+            )
+        else:
+            message = (
+                f"{place}: lengths stand without a unit; {unit} is taken, as the deviations are those of their classes "
+                f"in it; expected {expected}."
+            )
         read = visible(cell_text(first.cells[0]))
         found.problems.append(
             Problem("assumption", None, first.parameter, place, read, expected, message, "length-unit")
