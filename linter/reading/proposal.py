@@ -19,7 +19,7 @@ from linter.reading.files.code_pages import likely_encodings
 from linter.reading.record import Reading, Taken
 from linter.reading.words.mapping import Aspect, Mapped, Mapping, MappingError, parse_mapping
 from linter.reading.words.names import Names
-from linter.reading.words.propose import proposal_toml, propose, quoted
+from linter.reading.words.propose import open_positions, proposal_toml, propose, quoted
 
 #: Problems that one statement about the whole file answers: its key, and what can be written there.
 _ANSWERS: dict[str, tuple[str, tuple[str | bool, ...], str]] = {
@@ -62,14 +62,18 @@ def proposal_text(table: Path, names: Names, shown_as: str) -> str:
     InputError
         If the file cannot be opened or parsed.
     """
+    trial = _Trial(table, names, shown_as)
+    # what the table tells of a name (its position, its cells) would be lost with a mapping of it
+    read_already = {fold(taken.label) for taken in trial.now.taken} if trial.now is not None else set()
     try:
         words = read_names(table, names, shown_as=shown_as)
-        text = proposal_toml(propose((word.text for word in words), names), shown_as)
+        open_words = (word.text for word in words if fold(word.text) not in read_already)
+        proposals = propose(open_words, names)
+        text = proposal_toml(proposals if trial.now is None else [*open_positions(proposals)], shown_as)
     except InputError as error:
         if error.code != "encoding":
             raise
         text = f"# Proposed names for {shown(shown_as)}: none before the encoding is known.\n"
-    trial = _Trial(table, names, shown_as)
     if trial.now is None:
         refused = _commented([f"The table is not read yet: {trial.refusal}"])
         options = trial.pages() if trial.code == "encoding" else []

@@ -115,3 +115,15 @@ def test_a_file_whose_encoding_is_open_gets_the_encodings_it_may_have_with_what_
     assert "not read -> Čep" in text
     mapping = parse_mapping(uncommented(text, 'encoding = "cp1250"'), "t.toml")
     assert read_table(path, Names(mapping)).stations.text("station").tolist() == ["Škoda", "Čep"]
+
+
+def test_a_table_whose_positions_are_read_is_proposed_no_others(tmp_path):
+    path = table(tmp_path, "Pos.,Bearing,Lager-,Bore [mm]\nA,6203,130,17\nB,6202,155,15\n")
+    text = proposal_text(path, NAMES, "t.csv")
+    assert tomllib.loads(text).get("names", {}) == {}
+
+
+def test_a_name_that_the_table_itself_tells_is_not_proposed(tmp_path):
+    """``Speed`` is read by its figures; a mapping of it would only take away what the table says."""
+    path = table(tmp_path, "Position,Bearing,Speed\nDE,6205,3000\nNDE,6204,3000\n")
+    assert '"Speed"' not in proposal_text(path, NAMES, "t.csv")

@@ -24,8 +24,8 @@ MOST_CANDIDATES = 3
 LOWEST = 60.0
 #: Confidence from which a proposal is written in force, and the lead it needs over the next candidate.
 WRITTEN, NEARLY = 0.9, 0.03
-#: Likeness (0 to 100) that each word of a name and of the known one needs to a word of the other, to be in force.
-SAME_WORD = 75.0
+#: Likeness (0 to 100) that each word of a name and of the known one needs to a word of the other, and all together.
+SAME_WORD, ONE_WORD = 75.0, 95.0
 #: Most ways to cut one word that are looked at.
 MOST_CORES = 12
 
@@ -45,6 +45,10 @@ _SHORT = {
     "подш": "подшипника", "отв": "отверстия", "нар": "наружный", "внутр": "внутренний",
 }  # fmt: skip
 _LOADS = {"load", "ld", "last", "kraft", "force", "charge", "effort", "carga", "carico"}
+_JOINS = frozenset(
+    ("of", "the", "for", "de", "du", "des", "la", "le", "del", "di", "da", "della", "dell", "der", "die", "das", "dem",
+     "von", "для", "под", "на")
+)  # fmt: skip
 _WORD = re.compile(r"[^\W_]+")
 
 
@@ -168,9 +172,9 @@ def _word_by_word(text: str, known: str) -> bool:
     """Whether each word of both has its like in the other: ``rotor shoulder`` is no ``outer shoulder``."""
     from rapidfuzz import fuzz
 
-    one, other = (_plain(t).split() for t in (text, known))
+    one, other = ([word for word in _plain(t).split() if word not in _JOINS] for t in (text, known))
     if len(one) != len(other):
-        one, other = (["".join(words)] for words in (one, other))
+        return fuzz.ratio("".join(one), "".join(other)) > ONE_WORD  # Pre-load force
     return all(
         max(fuzz.ratio(a, b) for b in there) > SAME_WORD and a[:1] in {b[:1] for b in there}
         for here, there in ((one, other), (other, one))
@@ -231,6 +235,18 @@ def propose(table_words: Iterable[str], names: Names) -> list[Proposal]:
             continue
         proposals.append(Proposal(word, _candidates(word, names)))
     return proposals
+
+
+def open_positions(proposals: Iterable[Proposal]) -> Iterator[Proposal]:
+    """The proposals with none for a position or a machine in force: for a table whose positions are read already."""
+    for proposal in proposals:
+        yield evolve(
+            proposal,
+            candidates=tuple(
+                evolve(c, confidence=min(c.confidence, WRITTEN - 0.01)) if c.parameter in ("station", "machine") else c
+                for c in proposal.candidates
+            ),
+        )
 
 
 def quoted(text: str) -> str:
