@@ -181,3 +181,13 @@ def test_shaft_and_housing_alone_show_positions_beside_the_bearing(tmp_path):
     stations = read_table(path).stations
     assert stations.text("station").tolist() == ["LB", "LV", "LB", "LV"]
     assert stations.size("housing_seat_diameter").nominal.tolist() == [40, 35, 47, 40]
+
+
+def test_the_only_part_that_a_table_speaks_of_is_not_guessed():
+    """Run-out of a seat that says no part is asked about, though the table speaks of the housing alone."""
+    words = Words(Names.built_in())
+    names = [f"{what} {side}" for what in ("Housing bore diameter", "Housing bore Ra", "Bearing seat run-out")
+             for side in "AB"]  # fmt: skip
+    told = positions_inside(names, words)
+    assert {t.station for t in told.values()} == {"A", "B"}
+    assert all(words.heading(t.rest) is None for name, t in told.items() if name.startswith("Bearing seat"))

@@ -49,7 +49,7 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
     """Keys of an object that hold the bore of the housing: a bore as an object, beside the seat on the shaft.
 
     A bore inside the bearing, or whose key says ring or bearing, is the ring's. Without a seat of the shaft beside it
-    its deviations tell: those of a ring never lie above its nominal (ISO 492).
+    its deviations tell: those of a ring never lie above its nominal (from memory of ISO 492).
     """
     keys = [key for key, value in node.items() if isinstance(value, dict) and _is_bore(key, words) and _is_seat(value)]
     sides = [side.side for word in trail if (side := side_of(word)) is not None]

@@ -3,8 +3,8 @@
 ``Bearing seat A - diameter, Bearing seat A - shoulder diameter``: a shoulder larger than its seat is a shaft's, a
 smaller one a housing's. A seat about as large as the bore of the bearing at its position is the shaft's, one like the
 outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. What
-one part states already at a position, another name states of the other part. Where nothing of this tells, the only part
-that the names of the table speak of is meant. What they tell in two ways is not read.
+one part states already at a position, another name states of the other part. What nothing of this tells, or what it
+tells in two ways, is not read.
 """
 
 import re
@@ -20,7 +20,7 @@ from linter.reading.words.parts import part_alone
 PARTS = ("shaft", "housing")
 _NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
 _CLASSED = re.compile(r"(?:[Ø⌀φ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
-#: Seats differ from the ring they carry by less (fits of ISO 286-2 stay below it down to bores of 3 mm).
+#: Seats differ from the ring they carry by less (seats of bearings, g to p in grades 5 to 7: from memory of ISO 286-2).
 _ALIKE = 0.005
 
 
@@ -95,13 +95,12 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     for one, ways in options.items():
         if len(ways) == len(PARTS):
             of_family[_family(ways, words)] |= votes.get(one.rests[0], set())
-    said = {h.parameter.split("_")[0] for _, h in known} & set(PARTS)
-    told = said.union(*votes.values())
     result = {one.name: text for one, text in limits.items()}
     for one, ways in options.items():
         family = _family(ways, words)
-        own = votes.get(one.rests[0]) or of_family[family] or (of_family["shoulder"] if family == "fillet" else set())
-        own = own or (told if len(ways) == len(PARTS) else set())
+        own = votes.get(one.rests[0]) or of_family[family]
+        if not own and family in ("shoulder", "fillet"):  # a shoulder and its fillet are of the part of the seat beside
+            own = of_family["shoulder"] or of_family["seat"]
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result

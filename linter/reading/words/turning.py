@@ -6,7 +6,7 @@ beside the machine, with a belt or a gear between, is no such word.
 
 import re
 from collections.abc import Sequence
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.cuts import unit_behind
@@ -39,6 +39,7 @@ _MOST = 60
 _USUAL = re.compile(r"[1-9]\d{2,5}")
 
 
+@cache
 def _forms() -> tuple[re.Pattern[str], ...]:
     nouns = "|".join(sorted({word_key(noun) for noun in _NOUNS.split()}, key=len, reverse=True))
     speeds = "|".join(sorted(map(word_key, _SPEEDS), key=len, reverse=True))
@@ -46,13 +47,8 @@ def _forms() -> tuple[re.Pattern[str], ...]:
     return (
         re.compile(rf"(?P<before>.*?)\b(?:{nouns}) ?(?P<speed>{speeds})\b(?P<behind>.*)"),
         re.compile(rf"(?P<before>.*?)\b(?P<speed>{speeds}) {_JOINS}(?:{nouns})\b(?P<behind>.*)"),
-        re.compile(
-            rf"(?P<before>.*?)(?:{signed})の?(?P<speed>(?:最大|最高|额定|定格|使用|常用|工作)?(?:{_SIGNED_SPEEDS}))(?P<behind>.*)"
-        ),
+        re.compile(rf"(?P<before>.*?)(?:{signed})の?(?P<speed>{_SIGNED_SPEEDS})(?P<behind>.*)"),
     )
-
-
-_FORMS = _forms()
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -62,7 +58,7 @@ def speed_of_what_turns(text: str) -> str:
         return ""
     core, unit = unit_behind(text)
     key = word_key(core.replace("'", " ").replace("’", " "))
-    for form in _FORMS:
+    for form in _forms():
         if found := form.fullmatch(key):
             shorter = " ".join(f"{found['before']} {found['speed']} {found['behind']}".split()).strip(" ,:;")
             return f"{shorter} [{unit}]" if unit else shorter

@@ -5,30 +5,17 @@ told in :mod:`page`. Machines are invented. Fits are of ISO 286-1, bearing sizes
 makers' catalogues, all from memory.
 """
 
-import re
-from functools import cache
 from pathlib import Path
 
+from practice.by_hand import texts
 from practice.grammar import Table
 
 from practice_ninth.page import page
 
 FIRST, LAST = 1, 40
-
-
-@cache
-def texts() -> dict[int, str]:
-    """The written text of each table by its number in the set."""
-    found: dict[int, str] = {}
-    for path in sorted((Path(__file__).parent / "tables").glob("*.txt")):
-        for text in re.split(r"^%% ", path.read_text(encoding="utf-8"), flags=re.MULTILINE)[1:]:
-            number = int(text.split(" ", 1)[0]) - 9000
-            if number in found:
-                raise ValueError(f"{path.name}: table {number} is written twice")
-            found[number] = text
-    return found
+TABLES = Path(__file__).parent / "tables"
 
 
 def make(number: int) -> Table:
     """The table of a number, 1 to 40."""
-    return page(texts()[number])
+    return page(texts(TABLES, 9000)[number])

@@ -15,7 +15,7 @@ CHECKS = {
     "truth": ninth.test_the_truth_agrees_with_itself,
 }
 #: SHA-256 over the tables (workbooks by what they mean: their bytes hold the day they were written) and their meaning.
-SET = "84825f3832dede4d82eed6707b117de71a39db8640645bb3741e9c40d4f1d249"
+SET = "5228cf7d8929cd87506ef9353702fb5cf9612cdcb49c61755e27e79a2245da96"
 TABLES = [written.make(number) for number in range(written.FIRST, written.LAST + 1)]
 
 
