@@ -187,6 +187,7 @@ def test_a_pair_behind_a_designation_is_told_at_its_cell(tmp_path):
     ("names", "roles"),
     [
         (("Impeller end", "Free end"), ("", "")),
+        (("lado_carga", "lado_libre"), ("", "")),
         (("Fixed end", "Free end"), ("locating", "floating")),
         (("A (Festlager)", "B (Loslager)"), ("locating", "floating")),
     ],

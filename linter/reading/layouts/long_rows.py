@@ -13,6 +13,7 @@ from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
+from linter.reading.layouts.remarks import said_beside
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
 from linter.reading.layouts.station_columns import word_for_all
@@ -243,6 +244,9 @@ class ByRow(NamesDown):
             self.pieces.add(heading, label, row, value_at, self.machine, station, part)
         self._tolerance(row, label, named, value_at, station)
         self._beside(row, label, named, station)
+        if value_at is not None:
+            for found, column, said in said_beside(self.table, row, value_at, heading):
+                self.pieces.add(found, label, row, column, self.machine, station, said)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
 

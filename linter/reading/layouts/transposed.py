@@ -6,6 +6,7 @@ from linter.reading.files.grids import is_blank
 from linter.reading.layouts.lone import SHARED, lone_speed
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.remarks import said_beside
 from linter.reading.layouts.sections import section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down
@@ -103,6 +104,8 @@ class ByColumn(NamesDown):
                 shape = self.with_unit(row, column, heading)
                 station = "" if of_all else heading.station or stations[column]
                 self.pieces.add(shape, label, row, column, machine, station)
+                for found, at_remark, said in said_beside(self.table, row, column, shape) if column in filled else ():
+                    self.pieces.add(found, label, row, at_remark, machine, station, said)
         return section
 
     def _of_all_stations(self, row: int, heading: Heading, filled: list[int], machines: dict[int, str]) -> bool:

@@ -46,7 +46,7 @@ _SIZES = ("bore_diameter", "outside_diameter", "ring_width")
 _WORDS = re.compile(r"[^\W\d_]+")
 _LONGEST_LETTERS = 3
 #: Words that say of an end that nothing is coupled to it as well as that its bearing floats.
-_FREE = re.compile(r"\b(?:free|freie?s?|libre|liber[oa])\b|自由|свободн", re.IGNORECASE)
+_FREE = re.compile(r"(?<![^\W_])(?:free|freie?s?|libre|liber[oa])(?![^\W_])|自由|свободн", re.IGNORECASE)
 #: Problems of designations that are told one by one.
 _MOST_TOLD = 200
 

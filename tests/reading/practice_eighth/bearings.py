@@ -53,7 +53,7 @@ def follows(designation: str) -> dict[str, Value]:
         known["closure"] = "shield"
     else:
         known["closure"] = "open"
-    clearance = re.search(r"(?<![A-Z])C([2345])(?!\d)|(?<![A-Z])C(M)(?![A-Z])", rest)
+    clearance = re.search(r"(?:(?<![A-Z])|(?<=ZZ)|(?<=RS)|(?<=VV))C([2345])(?!\d)|(?<![A-Z])C(M)(?![A-Z])", rest)
     if first[0] != "7":
         known["clearance_class"] = f"C{clearance[1]}" if clearance and clearance[1] else "CN"
     precision = re.search(r"(?<![A-Z])P([2456])(?!\d)", rest)

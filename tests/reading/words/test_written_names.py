@@ -63,7 +63,10 @@ def test_most_written_names_are_known_and_none_is_taken_for_another(language: st
         ("Shaft tol (+)", "shaft_seat_diameter:upper"), ("Gehäuse u. Abmaß", "housing_seat_diameter:lower"),
         ("Nominal rpm", "speed_operating"), ("Welle T (°C)", "shaft_temperature °C"),
         ("Fettfüllgrad %", "grease_fill %"),
-        ("Koaxialität Gehäusebohrungen", "coaxiality_of_bores"),
+        ("Koaxialität Gehäusebohrungen", "coaxiality_of_bores"), ("Bore to bore runout", "coaxiality_of_bores"),
+        ("Journal to journal runout", "coaxiality_of_shaft_seats"),
+        ("Rundlauf der Wellensitze zueinander", "coaxiality_of_shaft_seats"),
+        ("Взаимное биение шеек вала", "coaxiality_of_shaft_seats"), ("两轴颈相互跳动", "coaxiality_of_shaft_seats"),
     ],
 )  # fmt: skip
 def test_what_signs_units_and_word_parts_tell(name: str, meant: str) -> None:

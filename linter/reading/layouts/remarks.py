@@ -1,0 +1,70 @@
+"""What a remark beside a value says more of it: the clearance of the bearing named there, the deviations of a size.
+
+``6308-2Z | clearance C3``, ``60 | N | ±5``: a remark is read where it is nothing else than that, and where the value
+beside it says nothing of it itself.
+"""
+
+import re
+from collections.abc import Iterator
+
+from attrs import evolve
+
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import fold
+from linter.reading.files.grids import is_blank
+from linter.reading.layouts.long_table import LongTable
+from linter.reading.words.headings import Heading
+from linter.reading.words.parts import concepts_said
+
+_LONGEST = 40
+#: Codes of ISO 5753-1 and ISO 492 (from memory), with what the words beside them speak of.
+_CODES = {
+    "clearance_class": (re.compile(r"(?<![A-Za-z0-9])(?:C[2-5N]|CM)(?![A-Za-z0-9])"), "clearance"),
+    "tolerance_class": (re.compile(r"(?<![A-Za-z0-9])P(?:[2456]|4A)(?![A-Za-z0-9])"), "precision"),
+}
+_MAY_SAY = {"inside", "internal", "precision", "class", "bearing", "radial", "tolerance", "quality", "kind"}
+_SMALL = frozenset(("with", "mit", "avec", "con", "с", "de", "di", "der", "du", "in", "en"))
+_WORD = re.compile(r"[^\W\d_]+")
+#: Deviations alone: ``±5``, ``+0.1/-0.2``, ``0 / -0,03``.
+_ONE = r"(?:[+\-−]\s*\d*[.,]?\d+|0)"
+_DEVIATIONS = re.compile(rf"±\s*\d*[.,]?\d+|(?=.*[+\-−]){_ONE}\s*[/;…\s]\s*{_ONE}")
+_PLAIN = re.compile(r"[Ø⌀φø]?\s*\d*[.,]?\d+")
+
+
+def said_beside(table: LongTable, row: int, column: int, heading: Heading) -> Iterator[tuple[Heading, int, str]]:
+    """What the remarks of a row say of the value in a column of it, each with its column and the part that says it."""
+    filled = [c for c in range(table.grid.width) if _filled(table, row, c)]
+    if not {"UPPER", "LOWER", "CLASS"} & {table.roles.get(c) for c in filled}:
+        for at in filled:
+            if table.name < at != column and table.roles.get(at, "NOTE") == "NOTE":
+                yield from _said(table.grid.text(row, at), table.grid.text(row, column), heading, at)
+
+
+def _filled(table: LongTable, row: int, column: int) -> bool:
+    return not is_blank(table.grid.columns[column][row])
+
+
+def _said(text: str, value: str, heading: Heading, at: int) -> Iterator[tuple[Heading, int, str]]:
+    """What one remark says of a value."""
+    text = text.strip()
+    if heading.aspect != "value" or len(text) > _LONGEST:
+        return
+    if heading.parameter == "bearing_designation":
+        for name in _CODES:
+            if code := class_remarked(name, text):
+                yield Heading(name, heading.station), at, code
+    elif heading.entry.kind == "toleranced" and _PLAIN.fullmatch(value.strip()) and _DEVIATIONS.fullmatch(text):
+        yield evolve(heading, aspect="tolerance"), at, text
+
+
+def class_remarked(name: str, text: str) -> str:
+    """The code of a class that a remark is, alone or with words for what it is of (``jeu C3``); or empty."""
+    pattern, concept = _CODES[name]
+    codes = pattern.findall(fold(text))
+    if len(codes) != 1 or not isinstance(read_choice(name, codes[0]), str):
+        return ""
+    words = _WORD.findall(pattern.sub(" ", fold(text)))
+    said = [concepts_said(word) for word in words if word.casefold() not in _SMALL]
+    known = all(concept in concepts or (concepts and concepts <= _MAY_SAY) for concepts in said)
+    plain = not re.search(r"\d", pattern.sub(" ", fold(text)))
+    return codes[0] if plain and known and (not words or any(concept in concepts for concepts in said)) else ""
