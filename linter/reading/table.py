@@ -18,6 +18,7 @@ from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
+from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
@@ -192,6 +193,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
     take_apart(found, source.file)
+    read_also_said(found)
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     tell_unheaded_rows(found)

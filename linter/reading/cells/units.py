@@ -67,13 +67,17 @@ def _table() -> dict[str, tuple[str, str, float, float]]:
 _KNOWN = _table()
 
 
-#: A unit with the sign of the roughness behind it (``μmRa``).
-_OF_ROUGHNESS = re.compile(r"(?P<unit>[µμu]m|[µμu]in\.?)[ .,]?\(?R[aA]\)?")
+#: A unit of length with what is measured in it beside it: the sign of the roughness (``μmRa``, ``Ra µm``), the travel
+#: of an indicator (``in FIM``, ``mm TIR``), a diameter.
+_OF_LENGTH = re.compile(
+    r"(?:R[aA][ .,:]{0,2})?(?P<unit>[µμu]m|[µμu]in\.?|[µμ]|mm|in\.?|inch|мкм|мм|微米|毫米)"
+    r"(?: ?\(?(?:R[aA]|F\.?I\.?[MR]\.?|T\.?I\.?R\.?|dia\.?|diam\.?)\)?)?"
+)
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
 def _look_up(text: str) -> tuple[str, str, float, float] | None:
-    if found := _OF_ROUGHNESS.fullmatch(text.strip()):
+    if (found := _OF_LENGTH.fullmatch(text.strip())) and found["unit"] != text:
         return _look_up(found["unit"])
     spelled = _spell(text)
     return _KNOWN.get(spelled) or _KNOWN.get(spelled.replace(" ", "")) or _KNOWN.get(spelled.replace(" ", "."))

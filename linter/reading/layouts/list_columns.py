@@ -15,7 +15,7 @@ from linter.reading.layouts.lost import is_value
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import is_bearing
+from linter.reading.words.parts import concepts_said, is_bearing
 
 _OF_LISTS = {"NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "STATION", "CHAR-ID", "KIND"}
 _STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
@@ -98,6 +98,8 @@ def _says_place(text: str, words: Words) -> bool:
     pieces = [piece for piece in _PIECES.split(text) if piece]
     places = [word_key(piece.strip(" .")) in KEYS["place"] or "STATION" in words.groups(piece) for piece in pieces]
     rest = [piece for piece, place in zip(pieces, places, strict=True) if not place]
+    if words.heading(text) is not None or any("drawing" in concepts_said(piece) for piece in rest):
+        return False  # Drg Ref, Zeichn.-Pos.: where on a drawing
     return any(places) and all(is_bearing(piece) or len(piece) <= 3 for piece in rest)
 
 

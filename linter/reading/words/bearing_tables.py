@@ -150,6 +150,11 @@ def sign_table() -> dict[str, tuple[Sign, ...]]:
     return {sign: tuple(rows) for sign, rows in signs.items()}
 
 
+def balls_said(sign: str) -> Sign | None:
+    """The row of a word that says of what the balls are, wherever it stands (``Hybrid 7006``); None for others."""
+    return next((row for row in sign_table().get(sign, ()) if row.group == "material" and row.reads), None)
+
+
 @cache
 def prefix_table() -> dict[str, Prefix]:
     """Signs in front of the number by sign."""

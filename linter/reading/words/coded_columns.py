@@ -38,6 +38,7 @@ _CODED = (
     ),
     _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
     _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
+    _Coded("lubrication", frozenset({"grease", "oil", "lubricant"}), re.compile(r"[^\W\d_].*")),
 )
 
 
@@ -45,6 +46,7 @@ _CODED = (
 _OTHERS = {
     "tolerance_class": frozenset({"shaft", "housing", "seat"}),
     "ball_material": frozenset({"cage", "shaft", "housing", "seat", "closure", "oil", "lubricant"}),
+    "lubrication": frozenset({"fill", "regreasing", "closure", "interval"}),
 }
 
 

@@ -12,6 +12,7 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
+from linter.reading.cells.springs import says_role
 from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
@@ -32,6 +33,7 @@ _SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMN
 _CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+_LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
 
@@ -182,7 +184,7 @@ def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str
 
 def _say_role(key: str, cells: Sequence[str]) -> bool:
     """Whether cells below a word for a function say how the bearing is located."""
-    return key in KEYS["function"] and all(isinstance(read_choice("axial_role", cell), str) for cell in cells)
+    return key in KEYS["function"] and all(map(says_role, cells))
 
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
@@ -354,8 +356,8 @@ def _lone_letters(labels: Sequence[str], result: list[Column], mapped: Sequence[
     """A single letter is a symbol only beside another one of them or beside a column that names a bearing or seat."""
     letters = [
         c for c, h in enumerate(result)
-        if h is not None and not mapped[c] and labels[c].strip()[:1] in _LETTERS and _is_letter(labels[c])
-        and h.parameter == _LETTERS[labels[c].strip()[0]]
+        if h is not None and not mapped[c] and labels[c].strip()[:1] in _LETTERS
+        and _LETTER.fullmatch(labels[c].strip()) and h.parameter == _LETTERS[labels[c].strip()[0]]
     ]  # fmt: skip
     others = [
         h for c, h in enumerate(result)
@@ -363,10 +365,6 @@ def _lone_letters(labels: Sequence[str], result: list[Column], mapped: Sequence[
     ]  # fmt: skip
     if len(letters) == 1 and not others:
         result[letters[0]] = None
-
-
-def _is_letter(label: str) -> bool:
-    return re.fullmatch(r"\W*[dDB]\W*(?:[\[(].*)?", label.strip()) is not None
 
 
 def _width_behind_a_seat(labels: Sequence[str], result: list[Column], mapped: Sequence[bool], words: Words) -> None:

@@ -26,13 +26,13 @@ from linter.reading.words.bearing_numbers import (
     other_number,
     prepared,
 )
-from linter.reading.words.bearing_tables import ANGULAR, ROLLER, Sign, is_word, prefix_table, sign_table
+from linter.reading.words.bearing_tables import ANGULAR, ROLLER, Sign, balls_said, is_word, prefix_table, sign_table
 
 _UPPER = str.maketrans(string.ascii_lowercase, string.ascii_uppercase)
 _CLOSED = frozenset({"shield", "contact seal", "non-contact seal"})
 #: A clearance group with letters joined behind it: a grease or a fill, which does not change the group.
 _FILLED = re.compile(r"C[2-5](?=[A-Z])")
-_LONGEST_SIGN, _LONGEST_CHUNK = 8, 24
+_LONGEST_SIGN, _LONGEST_CHUNK = 12, 24
 
 NOT_KNOWN = "not known: a maker's own sign, a grease or a word; nothing is read from it"
 IN_FRONT = "stands in front of the number and is no part of it that is known"
@@ -94,12 +94,10 @@ class Designation:
     strength: Strength = "no"
 
     def _word(self, name: str) -> str | None:
-        found = self.derived.get(name)
-        return None if found is None else str(found.value)
+        return str(self.derived[name].value) if name in self.derived else None
 
     def _number(self, name: str) -> float | None:
-        found = self.derived.get(name)
-        return None if found is None else float(found.value)
+        return float(self.derived[name].value) if name in self.derived else None
 
     @property
     def bearing_type(self) -> str | None:
@@ -234,6 +232,8 @@ class _Signs:
                 self.prefixes.append(sign)
                 if row.says:
                     self.reported.append((sign, f"{row.says} ({row.source})"))
+            elif balls := balls_said(sign):
+                self._state(sign, balls.reads, balls.source)
             elif not is_word(sign):
                 self.reported.append((sign, IN_FRONT))
 

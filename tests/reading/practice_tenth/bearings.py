@@ -27,7 +27,7 @@ SIZES = {
     "6900": (10, 22, 6, 0.3), "6901": (12, 24, 6, 0.3), "6902": (15, 28, 7, 0.3), "6903": (17, 30, 7, 0.3),
     "6904": (20, 37, 9, 0.3), "6905": (25, 42, 9, 0.3), "6800": (10, 19, 5, 0.3), "6801": (12, 21, 5, 0.3),
     "71904": (20, 37, 9, 0.3), "71905": (25, 42, 9, 0.3), "71906": (30, 47, 9, 0.3), "71907": (35, 55, 10, 0.6),
-    "71908": (40, 62, 12, 0.6), "71910": (50, 72, 12, 0.6),
+    "71908": (40, 62, 12, 0.6), "71910": (50, 72, 12, 0.6), "719/8": (8, 19, 6, 0.3),
     "22212": (60, 110, 28, 1.5), "NN3010": (50, 80, 23, 1.0), "NN3012": (60, 95, 26, 1.1),
 }  # fmt: skip
 #: Type by the series, and the series whose sizes it has.
@@ -53,7 +53,7 @@ def basic(designation: str) -> tuple[str, str, tuple[float, float, float, float]
     text = designation.strip().upper()
     for sign, kind, series in KINDS:
         letters = sign.rstrip("0123456789")
-        if found := re.match(rf"{letters} ?{sign[len(letters) :]}(\d?\d)(?!\d)(.*)", text):
+        if found := re.match(rf"{letters} ?{sign[len(letters) :]}(/?\d?\d)(?!\d)(.*)", text):
             size = SIZES.get(series + found[1])
             if size:
                 return kind, found[2], size

@@ -144,10 +144,16 @@ def test_ring_in_brackets_behind_a_part_is_its_heading() -> None:
         assert found is not None and found.side == side
 
 
-def test_unit_beside_the_sign_of_the_roughness_is_read() -> None:
-    for text in ("μmRa", "µm Ra", "umRa"):
-        unit = known_unit(text)
-        assert unit is not None and (unit.name, unit.dimension) == ("um", "length")
+def test_unit_beside_what_is_measured_in_it_is_read() -> None:
+    units = {
+        "um": ("μmRa", "µm Ra", "umRa", "Ra µm"),
+        "mm": ("mm TIR", "мм Ra"),
+        "in": ("in FIM", "in dia.", "in (F.I.M.)"),
+    }
+    for name, texts in units.items():
+        for text in texts:
+            unit = known_unit(text)
+            assert unit is not None and (unit.name, unit.dimension) == (name, "length")
     assert known_unit("µm Rz") is None  # another roughness
     assert known_unit("Ra (µm)") is None  # a heading
 

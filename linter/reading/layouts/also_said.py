@@ -1,0 +1,61 @@
+"""Cells that say more than the parameter of their name: ``los, Wellfeder``; ``wave, 60 N at 2.4 mm``; ``oil, VG 32``.
+
+What a cell says of the spring behind the way of preloading, the axial function or the kind of spring (its kind, its
+force, the length that it has then), and the class of viscosity behind a lubrication (ISO 3448: kinematic viscosity at
+40 °C, from memory), is read as a value of its own where the table states it nowhere else.
+"""
+
+from collections.abc import Iterator
+
+import numpy as np
+from attrs import evolve
+
+from linter.reading.cells.signs import LONGEST_TEXT
+from linter.reading.cells.springs import of_oil, of_spring
+from linter.reading.files.grids import cell_text, object_column
+from linter.reading.layouts.strips import Block, Found, Strip
+
+#: Parameters whose cells say something of a spring.
+_OF_SPRINGS = ("preload_method", "preload_force", "axial_role", "spring_kind")
+
+
+def read_also_said(found: Found) -> None:
+    """Add a strip for every second value that cells state, where no other strip of the block states it."""
+    for block in found.blocks:
+        block.strips[:] = [one for strip in block.strips for one in _with_others(strip, block)]
+
+
+def _with_others(strip: Strip, block: Block) -> Iterator[Strip]:
+    """A strip, maybe with other texts for its cells, and what else its cells state."""
+    oily = strip.parameter in ("lubrication", "base_oil_viscosity_40")
+    if strip.aspect != "value" or not (oily or strip.parameter in _OF_SPRINGS) or len(strip.cells) > LONGEST_TEXT:
+        yield strip
+        return
+    said = [(of_oil if oily else of_spring)(strip.parameter, cell_text(cell)) for cell in strip.cells.tolist()]
+    own = [one.get(strip.parameter) for one in said]
+    if any(own):
+        texts = [cell_text(cell) for cell in strip.cells.tolist()]
+        whole = {k: strip.whole.get(k, text) for k, text in enumerate(texts) if own[k]}
+        cells = object_column([own[k] or cell for k, cell in enumerate(strip.cells.tolist())])
+        yield evolve(strip, cells=cells, whole={**strip.whole, **whole})
+    else:
+        yield strip
+    stated = {one.parameter for one in block.strips}
+    for name in dict.fromkeys(name for one in said for name in one if name not in stated):
+        yield _of_cells(strip, name, [(k, one[name]) for k, one in enumerate(said) if name in one])
+
+
+def _of_cells(strip: Strip, name: str, texts: list[tuple[int, str]]) -> Strip:
+    """The strip of another parameter that some cells of a strip state."""
+    at = np.array([index for index, _ in texts], dtype=np.intp)
+    return Strip(
+        name,
+        object_column([text for _, text in texts]),
+        strip.rows[at],
+        label=strip.label,
+        sheet=strip.sheet,
+        lines=None if strip.lines is None else strip.lines[at],
+        columns=None if strip.columns is None else strip.columns[at],
+        pointers=None if strip.pointers is None else [strip.pointers[index] for index in at.tolist()],
+        whole={k: strip.whole.get(index, cell_text(strip.cells[index])) for k, (index, _) in enumerate(texts)},
+    )
