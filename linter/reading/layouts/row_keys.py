@@ -4,6 +4,7 @@ Their cells show it. Where two rows name the same position, a column of texts th
 (the shafts of a gear unit, the sizes of a series); else one of them would be taken for the other, or both be lost.
 """
 
+from collections import defaultdict
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -15,6 +16,7 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import names_machine
 from linter.reading.words.parts import tells_feature
 
 _LONGEST = 60
@@ -30,7 +32,7 @@ def name_rows(
     if table.positions:
         return headings
     if any(h is not None and h.station for h in headings):
-        return _rows_of_machines(table, headings, rows)
+        return _rows_of_machines(table, headings, rows, words)
     of_stations = [c for c, h in enumerate(headings) if h is not None and h.entry.level == "station"]
     stated = [c for c in of_stations if headings[c] != Heading("station")]
     rows = [row for row in rows if any(table.grid.text(row, c) for c in stated)]
@@ -53,15 +55,43 @@ def name_rows(
     return _with(headings, station, machine)
 
 
-def _rows_of_machines(table: WideTable, headings: list[Heading | None], rows: Sequence[int]) -> list[Heading | None]:
-    """Headings that all say their position: each row is a machine, which the first column of different texts names."""
-    filled = [row for row in rows if any(table.grid.text(row, c) for c, h in enumerate(headings) if h is not None)]
-    of_stations = [h for h in headings if h is not None and h.entry.level == "station"]
-    several = len({h.station for h in of_stations}) > 1 and all(h.station for h in of_stations) and len(filled) > 1
-    if not several or any(h is not None and h.parameter == "machine" for h in headings):
+def _rows_of_machines(
+    table: WideTable, headings: list[Heading | None], rows: Sequence[int], words: Words
+) -> list[Heading | None]:
+    """Headings that say positions, the same parameters for several: each row is a machine, which a column names.
+
+    It is the one headed by a word for the sort or size of a machine, else the first one of different texts.
+    """
+    if any(h is not None and (h.parameter == "machine" or h == Heading("station")) for h in headings):
         return headings
-    texts = _columns_of_texts(table, headings, filled)
-    return _with(headings, None, next((c for c, cells in texts.items() if len(set(cells)) == len(cells)), None))
+    filled = [row for row in rows if any(table.grid.text(row, c) for c, h in enumerate(headings) if h is not None)]
+    if not filled or not _of_positions(headings):
+        return headings
+    texts = _columns_of_texts(table, headings, filled) if len(filled) > 1 else {}
+    named = next((c for c in range(len(headings)) if _heads_machines(table, headings, c, filled)), None)
+    apart = next((c for c, cells in texts.items() if len(set(cells)) == len(cells)), None)
+    return _with(headings, None, apart if named is None else named)
+
+
+def _of_positions(headings: Sequence[Heading | None]) -> bool:
+    """Whether headings state one parameter for several positions."""
+    stated: dict[tuple[str, str], set[str]] = defaultdict(set)
+    for h in headings:
+        if h is not None and h.station and h.entry.level == "station":
+            stated[h.parameter, h.aspect].add(h.station)
+    return any(len(stations) > 1 for stations in stated.values())
+
+
+def _heads_machines(table: WideTable, headings: Sequence[Heading | None], column: int, rows: Sequence[int]) -> bool:
+    """Whether a column that is not read is headed by a word for the sort of a machine, and tells all rows apart."""
+    if headings[column] is not None or not names_machine(table.labels[column]):
+        return False
+    cells = [table.grid.text(row, column) for row in rows]
+    return len({*cells}) == len(cells) and all(cells) and not any(map(_is_designation, cells))
+
+
+def _is_designation(text: str) -> bool:
+    return designation_strength(text) == "certain"
 
 
 def _with(headings: list[Heading | None], station: int | None, machine: int | None) -> list[Heading | None]:

@@ -7,7 +7,7 @@ beside a class: those of ISO 286-1 in mm (``30 | +0.011 | +0.002 | k5``).
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 from attrs import evolve
@@ -31,6 +31,7 @@ _SAME = 0.01
 _INCH = 25.4
 _MOST_ROWS = 2000
 _SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
+_WITH_CLASS = re.compile(r"(?<![A-Za-z])(?:JS|js|[A-Za-z])\d{1,2}(?!\d)")
 _CLASS = re.compile(r"(?:JS|js|[A-Za-z]{1,2})\d{1,2}")
 #: Deviations are written to whole or half micrometres.
 _ROUNDED = 0.6
@@ -44,32 +45,54 @@ def unit_by_sizes(found: Found, file: str) -> None:
     """Give the lengths of a table without a unit the one that the designations in it show; told as an assumption."""
     designated = _designated(found)
     for block in found.blocks:
-        if block.length_unit or any(s.unit and known_unit(s.unit) for s in block.strips if _is_length(s)):
+        if block.length_unit:
             continue
-        by_ring, by_class = set(_votes(block, designated)), set(_votes_of_classes(block))
+        if any(s.unit and known_unit(s.unit) for s in block.strips if _is_length(s)):
+            _beside_others(block, designated, found, file)
+            continue
+        by_ring, by_class = set(_votes(block.strips, block, designated)), set(_votes_of_classes(block))
         votes = by_ring | by_class
         unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
         strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
         changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit]
         if not changed:
             continue
-        first = strips[changed[0]]
-        place, expected = first.place(file, 0), "a length with its unit"
-        if by_ring:
-            message = (
-                f"{place}: lengths stand without a unit; {unit} is taken, as the seats and rings have the diameters of "
-                f"the bearings in it; expected {expected}."
-            )
-        else:
-            message = (
-                f"{place}: lengths stand without a unit; {unit} is taken, as the deviations are those of their classes "
-                f"in it; expected {expected}."
-            )
-        read = visible(cell_text(first.cells[0]))
-        found.problems.append(
-            Problem("assumption", None, first.parameter, place, read, expected, message, "length-unit")
-        )
+        _tell(found, file, strips[changed[0]], unit, by_ring=bool(by_ring))
         block.strips[:] = strips
+
+
+def _beside_others(block: Block, designated: dict[tuple[str, str, str], float], found: Found, file: str) -> None:
+    """Seats and rings without a unit beside lengths that carry one: each by the diameter of its own bearing alone.
+
+    A seat with a class is in mm as it stands (ISO 286-1).
+    """
+    classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
+    for k, strip in enumerate(block.strips):
+        in_cells = any(_WITH_CLASS.search(cell_text(cell)) for cell in strip.cells[:_MOST_ROWS].tolist())
+        if strip.unit or not _is_length(strip) or strip.parameter in classed or in_cells:
+            continue
+        votes = set(_votes([strip], block, designated))
+        unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
+        if unit:
+            block.strips[k] = evolve(strip, unit=unit)
+            _tell(found, file, block.strips[k], unit, by_ring=True)
+
+
+def _tell(found: Found, file: str, first: Strip, unit: str, *, by_ring: bool) -> None:
+    """The assumption of a unit, at the first cell that it is taken for."""
+    place, expected = first.place(file, 0), "a length with its unit"
+    if by_ring:
+        message = (
+            f"{place}: lengths stand without a unit; {unit} is taken, as the seats and rings have the diameters of "
+            f"the bearings in it; expected {expected}."
+        )
+    else:
+        message = (
+            f"{place}: lengths stand without a unit; {unit} is taken, as the deviations are those of their classes "
+            f"in it; expected {expected}."
+        )
+    read = visible(cell_text(first.cells[0]))
+    found.problems.append(Problem("assumption", None, first.parameter, place, read, expected, message, "length-unit"))
 
 
 def _designated(found: Found) -> dict[tuple[str, str, str], float]:
@@ -90,9 +113,9 @@ def _is_length(strip: Strip) -> bool:
     return parameter(strip.parameter).unit == "mm"
 
 
-def _votes(block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:
+def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:
     """The unit in which each seat and ring has the diameter of its bearing; ``other`` where it has it in neither."""
-    for strip in block.strips:
+    for strip in strips:
         ring = _RINGS.get(strip.parameter)
         if ring is None or strip.aspect not in ("value", "min", "max") or strip.own_unit:
             continue

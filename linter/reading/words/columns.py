@@ -16,21 +16,18 @@ from linter.reading.cells.springs import says_role
 from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, station_cuts
+from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_roles, no_designation, no_station
+from linter.reading.words.part_columns import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS, seat_by_cells, seats_of_parts
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
 
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
-_HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
-_SHAFT = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
-_SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
-_CLASS_ONLY = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
@@ -101,7 +98,7 @@ def _of_position(told: Told, heading: Column, cells: Sequence[str], words: Words
 
 def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:
     """What a column is whose heading is known, where its cells say another thing."""
-    if heading.aspect == "tolerance" and all(_SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
+    if heading.aspect == "tolerance" and all(SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
     if heading.parameter == "station":
         return no_station(key in KEYS["bearing"], heading, cells) or heading
@@ -125,7 +122,7 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
         return Heading("speed_max")
     if are_roles(cells):
         return Heading("axial_role")
-    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or _seat_by_cells(label, cells, words)
+    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or seat_by_cells(label, cells, words)
 
 
 def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: Words) -> Column:
@@ -145,34 +142,19 @@ def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
     if match is None or words.group(match["word"]) != "CLASS":
         return None
     shaft = match["symbol"] == "d"
-    side = _SHAFT if shaft else _HOLE
-    if not all(side.fullmatch(cell) and _CLASS_ONLY.fullmatch(cell) for cell in cells):
+    side = SHAFT if shaft else HOLE
+    if not all(side.fullmatch(cell) and CLASS_ONLY.fullmatch(cell) for cell in cells):
         return None
     return Heading("shaft_seat_diameter" if shaft else "housing_seat_diameter", aspect="tolerance")
 
 
 def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
     """A tolerance of a bore over classes of holes, maybe with sizes: the housing seat's (a ring has no such class)."""
-    if not is_tolerance_of_bore(label) or not all(map(_HOLE.fullmatch, cells)):
+    if not is_tolerance_of_bore(label) or not all(map(HOLE.fullmatch, cells)):
         return None
-    if all(map(_CLASS_ONLY.fullmatch, cells)):
+    if all(map(CLASS_ONLY.fullmatch, cells)):
         return Heading("housing_seat_diameter", aspect="tolerance")
-    return Heading("housing_seat_diameter") if all(map(_SIZE_AND_CLASS.fullmatch, cells)) else None
-
-
-def _seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
-    """The word for a part alone over sizes with a class of its sort (``Shaft``, ``Shaft motor side``: ``17 k5``)."""
-    part, station = part_alone(label), ""
-    for rest, piece, _ in () if part else station_cuts(fold(label)):
-        if (found := part_alone(rest)) and (said := words.names.station(piece)):
-            part, station = found, said
-            break
-    side = {"shaft": _SHAFT, "housing": _HOLE}.get(part)
-    if part == "" and word_key(words.names.split_unit(label)[0]) in KEYS["hole"]:
-        part, side = "housing", _HOLE
-    if side is None or not all(side.fullmatch(cell) and _SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
-        return None
-    return Heading(f"{part}_seat_diameter", station)
+    return Heading("housing_seat_diameter") if all(map(SIZE_AND_CLASS.fullmatch, cells)) else None
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
@@ -199,13 +181,13 @@ def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
 
 def _seat_or_ring(heading: Heading, key: str, cells: Sequence[str]) -> Column:
     """A diameter of the bearing whose cells carry the class or the deviations of a seat."""
-    classed = [cell for cell in cells if _HOLE.fullmatch(cell) or _SHAFT.fullmatch(cell) or _TOLERANCED.fullmatch(cell)]
+    classed = [cell for cell in cells if HOLE.fullmatch(cell) or SHAFT.fullmatch(cell) or _TOLERANCED.fullmatch(cell)]
     if not classed or heading.aspect != "value":
         return heading
-    of_holes = all(_HOLE.fullmatch(cell) or _TOLERANCED.fullmatch(cell) for cell in classed)
+    of_holes = all(HOLE.fullmatch(cell) or _TOLERANCED.fullmatch(cell) for cell in classed)
     if heading.parameter == "bore_diameter" and key in KEYS["bore"] and of_holes:
         return evolve(heading, parameter="housing_seat_diameter", own_unit=False)
-    return None if any(_HOLE.fullmatch(cell) or _SHAFT.fullmatch(cell) for cell in classed) else heading
+    return None if any(HOLE.fullmatch(cell) or SHAFT.fullmatch(cell) for cell in classed) else heading
 
 
 def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Words) -> list[Column]:
@@ -263,6 +245,7 @@ def judge_columns(
     _designation_of_no_position(headings, result)
     _holes(labels, result, words)
     _bore_beside_its_tolerance(labels, result, cells, words)
+    seats_of_parts(labels, result, cells, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)
@@ -325,7 +308,7 @@ def _bore_beside_its_tolerance(
                 break
             behind.append((k, aspect))
         classes = [cell for k, aspect in behind if aspect == "tolerance" for cell in map(fold, cells(k))]
-        if not behind or any(_SHAFT.fullmatch(cell) for cell in classes):
+        if not behind or any(SHAFT.fullmatch(cell) for cell in classes):
             if behind:
                 result[c] = None
             continue

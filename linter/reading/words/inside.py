@@ -98,7 +98,9 @@ def positions_inside(
     dict of str to Told
         By name; empty where the names show no positions.
     """
-    listed = [n for n in dict.fromkeys(names) if 3 < len(n) <= _LONGEST_NAME and any(map(str.isalpha, n))]
+    shortest = {True: 3, False: 4}
+    listed = [n for n in dict.fromkeys(names) if shortest[_SIGN.search(n) is not None] <= len(n) <= _LONGEST_NAME]
+    listed = [name for name in listed if any(map(str.isalpha, name))]
     listed = listed[:_MOST_NAMES]
     frames: dict[Frame, dict[str, _Cut]] = defaultdict(dict)
     for name in listed:
@@ -322,7 +324,7 @@ def _parameter(cut: _Cut, words: Words) -> str:
             return "bearing_designation" if is_bearing(rest) else heading.parameter
         if heading is None and is_bearing(rest):
             return "bearing_designation"
-        if heading is None and (part := part_alone(rest)):
+        if heading is None and (part := part_alone(words.names.split_unit(rest)[0])):
             return f"{part}_seat_diameter"  # Eje LB: Ø17 k6
     of_seat = cut.seat and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
     heading = words.heading(of_seat) if of_seat else None

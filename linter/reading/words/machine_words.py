@@ -1,0 +1,101 @@
+"""Words that head the name of a machine only where a table shows it: its sort, its size, its model.
+
+``Model``, ``Frame size``, ``Pump type``, ``Ventilatorbaugröße``, ``Тип насоса``: a bearing has a model and a type too,
+so that no list of names holds them. Words in the trade's languages: common practice.
+"""
+
+import re
+from functools import lru_cache
+
+from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
+
+_LONGEST = 40
+#: What is told of a machine: its model, sort, size, number.
+_KINDS = (
+    "model", "models", "type", "types", "size", "sizes", "series", "variant", "variants", "version", "frame",
+    "frame size", "name", "designation", "code", "no", "number", "id", "tag", "unit", "mark", "model no", "model name",
+    "model code", "model number", "type code", "type no", "tag no", "item no", "size code", "product code", "sku",
+    "typ", "typen", "baugröße", "baugrösse", "größe", "grösse", "baureihe", "reihe", "ausführung", "variante", "modell",
+    "bezeichnung", "nummer", "nr", "kennung", "bauart", "baugruppe", "typenbezeichnung", "modellbezeichnung",
+    "modèle", "taille", "série", "variante", "désignation", "repère", "référence", "numéro", "gamme", "calibre",
+    "modelo", "tamaño", "serie", "tipo", "versión", "designación", "número", "referencia", "talla", "carcasa",
+    "modello", "grandezza", "taglia", "versione", "denominazione", "sigla", "numero", "esecuzione",
+    "модель", "тип", "типоразмер", "исполнение", "габарит", "серия", "размер", "марка", "обозначение", "номер",
+    "наименование", "модификация", "вариант",
+    "型式", "型番", "機種", "モデル", "サイズ", "シリーズ", "形式", "品種", "枠番", "型号", "型號", "规格", "規格",
+    "系列", "机座号", "机型", "型号规格", "规格型号", "编号", "名称", "尺寸", "番号",
+)  # fmt: skip
+#: Kinds that by themselves may tell anything: they need the machine beside them.
+_OPEN = (
+    "name", "designation", "code", "no", "number", "id", "mark", "bezeichnung", "nummer", "nr", "désignation",
+    "référence", "repère", "numéro", "designación", "número", "referencia", "denominazione", "sigla", "numero",
+    "обозначение", "номер", "наименование", "编号", "名称", "番号", "尺寸", "размер", "unit", "tag", "kennung",
+    "baugruppe", "形式",
+)  # fmt: skip
+#: Machines with rolling bearings.
+_MACHINES = (
+    "machine", "motor", "pump", "fan", "blower", "spindle", "gearbox", "gear unit", "gear reducer", "reducer",
+    "compressor", "turbine", "generator", "centrifuge", "mixer", "agitator", "mill", "crusher", "screen", "conveyor",
+    "separator", "decanter", "turbocharger", "expander", "alternator", "starter", "drive", "winch", "cutter", "grinder",
+    "saw", "drill", "lathe", "roller", "roll", "pulley", "wheel", "hub", "propeller", "gimbal", "actuator", "servo",
+    "product", "equipment", "shredder", "granulator", "extruder", "chipper", "router", "exhauster", "impeller",
+    "maschine", "maschinen", "motoren", "pumpe", "pumpen", "ventilator", "ventilatoren", "lüfter", "gebläse", "spindel",
+    "spindeln", "getriebe", "verdichter", "kompressor", "turbinen", "zentrifuge", "zentrifugen", "mischer", "mühle",
+    "mühlen", "brecher", "rührwerk", "walze", "walzen", "lader", "antrieb", "antriebs", "produkt", "geräte", "gerät",
+    "anlage", "anlagen", "separator",
+    "moteur", "pompe", "ventilateur", "broche", "réducteur", "compresseur", "alternateur", "centrifugeuse", "broyeur",
+    "mélangeur", "agitateur", "treuil", "soufflante", "produit", "appareil", "turbine",
+    "bomba", "ventilador", "husillo", "reductor", "compresor", "turbina", "generador", "centrífuga", "molino",
+    "mezclador", "agitador", "trituradora", "soplante", "máquina", "producto", "equipo",
+    "motore", "pompa", "ventilatore", "mandrino", "elettromandrino", "riduttore", "compressore", "generatore",
+    "centrifuga", "mulino", "miscelatore", "agitatore", "soffiante", "macchina", "prodotto",
+    "двигателя", "двигатель", "электродвигателя", "насоса", "насос", "вентилятора", "вентилятор", "шпинделя",
+    "шпиндель",
+    "редуктора", "редуктор", "компрессора", "компрессор", "турбины", "турбина", "генератора", "генератор", "мельницы",
+    "дробилки", "центрифуги", "сепаратора", "машины", "машина", "станка", "изделия", "агрегата", "электрошпинделя",
+    "モータ", "モーター", "ポンプ", "ファン", "送風機", "主軸", "スピンドル", "減速機", "圧縮機", "コンプレッサ",
+    "発電機",
+    "タービン", "遠心機", "機械", "製品", "装置", "ブロワ", "ユニット",
+    "电机", "電機", "马达", "泵", "水泵", "风机", "電主軸", "电主轴", "主轴", "减速机", "减速器", "压缩机", "发电机",
+    "汽轮机",
+    "离心机", "机器", "产品", "设备", "机床", "鼓风机", "磨机", "破碎机", "电动机", "機組", "机组",
+)  # fmt: skip
+_JOINTS = re.compile(r"[ _./:,()\[\]–—-]+|の")
+_ARTICLES = frozenset(("of", "de", "du", "des", "del", "della", "di", "la", "le", "l", "d", "der", "des", "the"))
+_SIGNS = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
+
+
+def _keys(words: tuple[str, ...]) -> frozenset[str]:
+    return frozenset(map(word_key, words))
+
+
+_KIND_KEYS, _OPEN_KEYS, _MACHINE_KEYS = _keys(_KINDS), _keys(_OPEN), _keys(_MACHINES)
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def names_machine(label: str) -> str:
+    """How a heading can head names of machines, where its table shows that it does.
+
+    ``both`` where it says a machine and its sort (``Pump type``), ``kind`` where it says a sort or size alone
+    (``Model``), ``machine`` where it says a machine alone (``Pump``); or empty.
+    """
+    key = " ".join(piece for piece in _JOINTS.split(word_key(label)) if piece) if len(label) <= _LONGEST else ""
+    if not key:
+        return ""
+    if key in _KIND_KEYS:
+        return "" if key in _OPEN_KEYS else "kind"
+    if key in _MACHINE_KEYS:
+        return "machine"
+    if " " not in key:
+        return "both" if _is_compound(key) else ""
+    pieces = [piece for piece in key.split(" ") if piece not in _ARTICLES]
+    ways = ((" ".join(pieces[:k]), " ".join(pieces[k:])) for k in range(1, len(pieces)))
+    said = any({one, two} & _MACHINE_KEYS and {one, two} & _KIND_KEYS for one, two in ways)
+    return "both" if said else ""
+
+
+def _is_compound(key: str) -> bool:
+    """Whether a word is a machine and its kind in one (``Pumpentyp``, ``电机型号``)."""
+    shortest = 1 if _SIGNS.search(key) else 3
+    ends = range(shortest, len(key) - 1)
+    return any(key[:end].removesuffix("s") in _MACHINE_KEYS and key[end:] in _KIND_KEYS for end in ends)

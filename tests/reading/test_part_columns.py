@@ -1,0 +1,73 @@
+"""One row for each machine, its positions in the headings: what a bearing, a shaft, a housing alone say there."""
+
+import pytest
+
+from linter.reading import Reading, read_table
+from linter.reading.words.machine_words import names_machine
+
+_SIZES = ("6205|25 k5|52 H6|6204|20 k5|47 H6", "6206|30 k5|62 H6|6205|25 k5|52 H6")
+
+
+def read(tmp_path, rows: list[str]) -> Reading:
+    path = tmp_path / "table.tsv"
+    path.write_text("\n".join(row.replace("|", "\t") for row in rows), encoding="utf-8")
+    return read_table(path)
+
+
+def keys(reading: Reading) -> list[tuple[str, str]]:
+    return list(zip(reading.stations.text("machine"), reading.stations.text("station"), strict=True))
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        "Model|Front bearing|Front shaft (mm)|Front housing (mm)|Rear bearing|Rear shaft (mm)|Rear housing (mm)",
+        "Frame size|Brg (DE)|Shaft (DE)|Housing (DE)|Brg (NDE)|Shaft (NDE)|Housing (NDE)",
+        "Baugröße|Lager vorn|Welle vorn [mm]|Gehäuse vorn [mm]|Lager hinten|Welle hinten [mm]|Gehäuse hinten [mm]",
+        "Modèle|Roulement avant|Arbre avant|Logement avant|Roulement arrière|Arbre arrière|Logement arrière",
+        "Tamaño|Rodamiento LA|Eje LA|Alojamiento LA|Rodamiento LOA|Eje LOA|Alojamiento LOA",
+        "Taglia|Cuscinetto ant.|Albero ant.|Sede ant.|Cuscinetto post.|Albero post.|Sede post.",
+        "Модель|Подшипник перед.|Вал перед., мм|Корпус перед., мм|Подшипник задн.|Вал задн., мм|Корпус задн., мм",
+        "型式|前側軸受|前側軸(mm)|前側ハウジング(mm)|後側軸受|後側軸(mm)|後側ハウジング(mm)",
+        "规格|前轴承|前轴径(mm)|前座孔(mm)|后轴承|后轴径(mm)|后座孔(mm)",
+    ],
+)
+@pytest.mark.parametrize("names", [("FX 1", "FX 2"), ("80", "90")])
+def test_parts_of_positions_are_the_seats_and_each_row_is_a_machine(tmp_path, heads, names):
+    reading = read(tmp_path, [heads, *(f"{name}|{sizes}" for name, sizes in zip(names, _SIZES, strict=True))])
+    assert [machine for machine, _ in keys(reading)] == [names[0], names[0], names[1], names[1]]
+    assert list(reading.stations.text("bearing_designation")) == ["6205", "6204", "6206", "6205"]
+    assert list(reading.stations.size("shaft_seat_diameter").nominal) == [25, 20, 30, 25]
+    assert list(reading.stations.size("housing_seat_diameter").nominal) == [52, 47, 62, 52]
+
+
+@pytest.mark.parametrize(
+    ("shaft", "fit", "known"),
+    [("25.01", "", True), ("25", "k5", True), ("0.9846 in", "", True), ("28", "", False), ("28", "j6", False)],
+)
+def test_a_size_below_a_part_alone_is_the_seat_where_the_bearing_has_it(tmp_path, shaft, fit, known):
+    heads = "Model|DE bearing|DE shaft|Fit|DE housing bore dia [mm]|NDE bearing|NDE housing bore dia [mm]"
+    reading = read(
+        tmp_path, [heads, f"M1|6205|{shaft}|{fit}|52 H6|6204|47 H6", f"M2|6205|{shaft}|{fit}|52 H6|6204|47 H6"]
+    )
+    assert reading.stations.known("shaft_seat_diameter").tolist() == [known, False] * 2
+
+
+def test_without_the_bearing_a_class_of_its_sort_tells_a_seat(tmp_path):
+    heads = (
+        "Model|Front shaft|Fit|Front housing|Fit|Front shaft seat Ra|Rear shaft|Fit|Rear housing|Fit|Rear shaft seat Ra"
+    )
+    reading = read(tmp_path, [heads, "M1|25|k5|52|H6|0.8|20|H7|47|H6|0.8", "M2|30|k5|62|H6|0.8|25|H7|52|H6|0.8"])
+    assert reading.stations.known("shaft_seat_diameter").tolist() == [True, False] * 2
+    assert reading.stations.known("housing_seat_diameter").all()
+
+
+@pytest.mark.parametrize(
+    ("label", "said"),
+    [
+        ("Model", "kind"), ("Pump size", "both"), ("Ventilatorbaugröße", "both"), ("Тип насоса", "both"),
+        ("Modèle de pompe", "both"), ("电机型号", "both"), ("Spindle", "machine"), ("Bearing type", ""), ("Name", ""),
+    ],
+)  # fmt: skip
+def test_words_for_the_sort_of_a_machine(label, said):
+    assert names_machine(label) == said
