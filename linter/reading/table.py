@@ -70,11 +70,14 @@ def _read_in_pages(source: Source, names: Names, bearings: BearingList | None) -
     A page under which less is understood is put aside. Where two pages give one cell two meanings, none is taken.
     """
     readings: list[tuple[str, Reading]] = []
+    refused: list[InputError] = []
     for page in likely_pages(source):
         try:
             readings.append((page, _read(evolve(source, code_page=page), names, bearings)))
-        except InputError:
-            continue
+        except InputError as error:
+            refused.append(error)
+    if not readings and len(refused) == 1:
+        raise refused[0]
     if not readings:
         return _read(source, names, bearings)  # which says that it is no UTF-8
     meant = [{(u.parameter, u.place, u.row): u for u in reading.understood} for _, reading in readings]

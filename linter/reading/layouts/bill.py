@@ -1,6 +1,9 @@
 """Bills of material with columns for the seats: the rows of bearings are read, those of other parts are not."""
 
+import re
+
 import numpy as np
+from attrs import evolve
 
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.wide_heading import WideTable
@@ -10,6 +13,8 @@ from linter.reading.words.headings import Words
 
 #: Rows in which the heading is looked for, and rows below it.
 _HEAD, _MOST = 30, 2000
+_OF_SEAT = re.compile("_seat_|_shoulder_|_fillet_")
+_SIZE = re.compile(r"[Ø⌀ø]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _OF_ITEMS = ("drawing_number", "drawing_revision", "machine")
 
 
@@ -26,7 +31,7 @@ def find_bill(grid: Grid, words: Words) -> WideTable | None:
 
 def _headed(grid: Grid, row: int, words: Words) -> WideTable | None:
     """The table below a row, where a column names bearings in some of its rows and another one is of their seats."""
-    bearings = _rows_of_bearings(grid, row)
+    bearings = _rows_of_bearings(grid, row) or _rows_of_seats(grid, row)
     if not bearings:
         return None
     labels = [grid.text(row, column) for column in range(grid.width)]
@@ -40,9 +45,35 @@ def _headed(grid: Grid, row: int, words: Words) -> WideTable | None:
             alone[column] = None  # the number of each item, not of the drawing
     headings = judge_columns(labels, alone, below, words)
     named = {(h.parameter, h.aspect) for h in headings if h is not None and h.entry.level == "station"}
-    if ("bearing_designation", "value") not in named or not any("_seat_" in name for name, _ in named):
+    seats = {name for name, _ in named if "_seat_" in name}
+    if not seats or (("bearing_designation", "value") not in named and len(seats) < 2):
         return None
     return WideTable(grid, row, row, labels, alone, len(named), only=np.array(bearings, dtype=np.intp))
+
+
+def of_bearings(table: WideTable, first: int) -> WideTable:
+    """A table whose rows without a bearing are of other parts (screws, the shaft itself) with its rows of bearings.
+
+    Rows of bearings fill a column of a seat and name a bearing; the others do neither, but hold a text in the column
+    that names the bearings. ``first`` is the first row below the heading.
+    """
+    grid = table.grid
+    seats = [c for c, h in enumerate(table.headings) if h is not None and _OF_SEAT.search(h.parameter)]
+    if table.only is not None or table.positions or not seats or grid.height - first > _MOST:
+        return table
+    rows = [row for row in range(first, grid.height) if any(not is_blank(grid.columns[c][row]) for c in seats)]
+    others = [row for row in range(first, grid.height) if row not in set(rows)]
+    if not rows or not any(_tells_bearings(grid, column, rows, others) for column in range(grid.width)):
+        return table
+    other_items = any(sum(not is_blank(cell) for cell in grid.row(row)) > 2 for row in others)
+    return evolve(table, only=np.array(rows, dtype=np.intp)) if other_items else table
+
+
+def _tells_bearings(grid: Grid, column: int, rows: list[int], others: list[int]) -> bool:
+    """Whether a column names a bearing in each of some rows, and something else in others."""
+    names = [text for row in others if (text := cell_text(grid.columns[column][row]))]
+    of_rows = all(_names_bearing(cell_text(grid.columns[column][row])) for row in rows)
+    return bool(names) and of_rows and not any(map(_names_bearing, names))
 
 
 def _rows_of_bearings(grid: Grid, row: int) -> list[int]:
@@ -54,6 +85,12 @@ def _rows_of_bearings(grid: Grid, row: int) -> list[int]:
         if len(found) > len(best):
             best = found
     return best
+
+
+def _rows_of_seats(grid: Grid, row: int) -> list[int]:
+    """Rows below a heading with two sizes and their classes or more (``17k6``, ``40H7``)."""
+    rows = range(row + 1, min(row + 1 + _MOST, grid.height))
+    return [r for r in rows if sum(type(c) is str and _SIZE.fullmatch(c) is not None for c in grid.row(r)) > 1]
 
 
 def _names_bearing(text: str) -> bool:

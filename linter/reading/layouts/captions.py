@@ -1,6 +1,5 @@
 """Texts alone in their row above tables of one sheet: what tells tables apart that state the same of several things."""
 
-from collections import Counter
 from collections.abc import Sequence
 
 from attrs import frozen
@@ -65,8 +64,7 @@ def name_by_captions(tables: Sequence[Captioned], words: Words, found: Found) ->
     A text that says a station (``Bearing position NDE``) names that, any other text the machine.
     """
     stated = [_stated(table.block) for table in tables]
-    again = Counter(key for keys in stated for key in keys)
-    like = [t for t, keys in zip(tables, stated, strict=True) if sum(again[key] > 1 for key in keys) >= 2]
+    like = [t for t, keys in zip(tables, stated, strict=True) if _come_again(keys, stated)]
     if len(like) < 2 or len({t.text for t in like}) < len(like) or any(any(t.block.machines) for t in like):
         return
     stations = [words.station_said(t.text) for t in like]
@@ -87,6 +85,13 @@ def name_by_captions(tables: Sequence[Captioned], words: Words, found: Found) ->
             f"it is taken for the name of the {level}; expected {expected}."
         )
         found.problems.append(Problem("assumption", None, level, place, table.text, expected, message, "caption"))
+
+
+def _come_again(keys: set[tuple[str, str, str]], stated: Sequence[set[tuple[str, str, str]]]) -> bool:
+    """Whether another table states two parameters of this one or more, and half of them, of the same stations."""
+    names = {name for _, name, _ in keys}
+    again = [{name for _, name, _ in keys & other} for other in stated if other is not keys]
+    return any(len(same) > 1 and 2 * len(same) >= len(names) for same in again)
 
 
 def _stated(block: Block) -> set[tuple[str, str, str]]:

@@ -45,7 +45,7 @@ def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[
     pieces: list[tuple[int, int, int]] = []
     row = 0
     while row < grid.height:
-        end = _end_of_parts(grid, row, spans)
+        end = _end_of_parts(grid, row, spans, words)
         if end > row:
             pieces += [(r, a, b) for a, b in spans for r in range(row, end) if _filled(grid, r, a, b)]
             row = end
@@ -107,10 +107,19 @@ def _columns_of_names(grid: Grid, words: Words) -> list[int]:
     if len(starts) < 2 or starts[0] or any(b - a < 2 for a, b in zip(starts, [*starts[1:], grid.width], strict=True)):
         return []
     rows = [row for row in range(grid.height) if sum(named[c].get(row) is not None for c in starts) > 1]
-    alike = [row for row in rows if len({named[c].get(row) for c in starts} - {None}) < 2]
+    headed = _below_positions(grid, list(zip(starts, [*starts[1:], grid.width], strict=True)), words)
+    alike = [row for row in rows if row not in headed and len({named[c].get(row) for c in starts} - {None}) < 2]
     paired = sum(_pairs(grid, row, starts, words) for row in rows)  # a value may be a name: grease is one
     form = len(rows) >= _LEAST and 3 * len(alike) <= len(rows) and paired >= _LEAST and 5 * paired >= 4 * len(rows)
     return starts if form and not _more_than_pairs(grid, starts, words) else []
+
+
+def _below_positions(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> set[int]:
+    """Rows below words for parts or positions side by side: the names of one come again beside it."""
+    found: set[int] = set()
+    for row in range(grid.height):
+        found.update(range(row, _end_of_parts(grid, row, spans, words)))
+    return found
 
 
 def _named(grid: Grid, words: Words) -> dict[int, dict[int, Heading | None]]:
@@ -156,12 +165,17 @@ def _names_station(grid: Grid, row: int, column: int, words: Words) -> bool:
     return heading is not None and heading.parameter == "station" and not heading.station
 
 
-def _end_of_parts(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> int:
-    """Row behind the rows of parts side by side that a row heads: up to a blank row, or the next such row."""
+def _end_of_parts(grid: Grid, row: int, spans: Sequence[tuple[int, int]], words: Words) -> int:
+    """Row behind the rows of parts or positions side by side that a row heads: up to a blank row, or the next such."""
 
     def heads(at: int) -> bool:
-        said = [side.side for a, b in spans if (side := side_of(grid.text(at, a))) and not _filled(grid, at, a + 1, b)]
-        return len(said) > 1 and len(said) == len(set(said))
+        texts = [grid.text(at, a) for a, b in spans if not _filled(grid, at, a + 1, b)]
+        texts = [text for text in texts if text]
+        if len(texts) < 2 or any(_filled(grid, at, a, b) and not grid.text(at, a) for a, b in spans):
+            return False
+        parts = [side.side for text in texts if (side := side_of(text))]
+        stations = [station for text in texts if (station := words.station_said(text))]
+        return len(set(parts)) == len(texts) or len(set(stations)) == len(texts)
 
     if not heads(row):
         return row

@@ -19,6 +19,8 @@ from linter.reading.words.parts import concepts_said, is_bearing
 
 _OF_LISTS = {"NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "STATION", "CHAR-ID", "KIND"}
 _STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
+#: A word for a place may head the names themselves (``Location``, ``箇所``: ``front bearing seat``).
+_PLACES = ("STATION", "MACHINE")
 _ENOUGH_NAMES = 4
 _MOST_COLUMNS = 30
 _PIECES = re.compile(r"[\s/_()\[\]-]+")
@@ -33,7 +35,7 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
         return
     rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
     named = {row: heading for row in rows if (heading := words.heading(grid.text(row, name))) is not None}
-    if name not in roles and not {"NAME"} & set(roles.values()):
+    if roles.get(name) in _PLACES or (name not in roles and "NAME" not in roles.values()):
         roles[name] = "NAME"
     _units(grid, name, roles, named)
     _stations(grid, header, name, roles, words)
@@ -45,14 +47,27 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
 
 def _name_column(grid: Grid, header: int, roles: dict[int, str], words: Words) -> int | None:
     """The column of the names: a headed one with most of them."""
+    said = set(roles.values())
+    states = "VALUE" in said or {"MAX", "MIN"} <= said or {"UPPER", "LOWER"} <= said
+    allowed = ("NOTE", "NAME", "CHAR-ID", "KIND", *(_PLACES if states else ()))
     open_ = [
-        c
-        for c in range(min(grid.width, _MOST_COLUMNS))
-        if grid.text(header, c) and roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND")
+        c for c in range(min(grid.width, _MOST_COLUMNS)) if grid.text(header, c) and roles.get(c, "NOTE") in allowed
     ]
-    counts = {c: names_below(grid, c, header + 1, words) for c in open_}
+    counts = {
+        c: _names_of_sizes(grid, c, header, words)
+        if roles.get(c) in _PLACES
+        else names_below(grid, c, header + 1, words)
+        for c in open_
+    }
     best = max(counts, key=lambda c: counts[c], default=-1)
     return best if best >= 0 and counts[best] >= _ENOUGH_NAMES else None
+
+
+def _names_of_sizes(grid: Grid, column: int, header: int, words: Words) -> int:
+    """Number of distinct names below a word for a place that say more than a place, a machine or a bearing."""
+    texts = {cell for cell in grid.columns[column][header + 1 : header + 1 + SAMPLE].tolist() if type(cell) is str}
+    named = {heading for text in texts if (heading := words.heading(text)) is not None}
+    return sum(heading.parameter not in ("machine", "station", "bearing_designation") for heading in named)
 
 
 def _units(grid: Grid, name: int, roles: dict[int, str], named: dict[int, Heading]) -> None:

@@ -25,6 +25,7 @@ from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
+_CLASS_OF_SIZE = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])")
 _DASH = re.compile(r"\s+[-–—−]\s+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
@@ -141,7 +142,8 @@ class ByRow(NamesDown):
             heading = Heading("machine")
         heading = self.with_its_unit(row, label, self._side(row), heading)
         if (value_at := self._value_column(row)) is not None:
-            heading = judged_within(self.words, self._side(row), label, heading, (grid.text(row, value_at),))
+            cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)
+            heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -165,6 +167,13 @@ class ByRow(NamesDown):
         if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
             where = ""
         self._row(row, label, heading, value_at, where)
+
+    def _with_class(self, row: int, value_at: int) -> str:
+        """The value of a row, with the class of its size where a column of classes states it (``52 H6``)."""
+        text = self.table.grid.text
+        value, classes = text(row, value_at), [text(row, c) for c in self.columns_of("CLASS")]
+        classes = [said for said in classes if _CLASS_OF_SIZE.fullmatch(said)]
+        return f"{value} {classes[0]}" if len(classes) == 1 and value[:1].isdigit() else value
 
     def _heads_rows(self, row: int) -> bool:
         """Take a line that says whose the rows below it are: a part, a station, both, or the machine."""

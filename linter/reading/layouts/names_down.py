@@ -213,8 +213,10 @@ class NamesDown:
 
     def with_its_unit(self, row: int, label: str, side: Side | None, heading: Heading | None) -> Heading | None:
         """What a name says together with the unit of its row, where it says nothing alone (``Speed``, ``1/min``)."""
-        unit = self.unit_at(row) if heading is None and label else ""
-        return within(self.words, side, f"{label} [{unit}]") if unit and known_unit(unit) is not None else heading
+        names_machine = heading is not None and heading.parameter == "machine" and not heading.own_unit
+        unit = self.unit_at(row) if (heading is None or names_machine) and label else ""
+        said = within(self.words, side, f"{label} [{unit}]") if unit and known_unit(unit) is not None else None
+        return said or heading  # Rotor, kg: its mass
 
     def leave_columns(self) -> None:
         """One entry for each column that is not read: comments, numbers of characteristics, measured values."""

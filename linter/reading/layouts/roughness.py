@@ -18,6 +18,8 @@ _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")
 #: Ra of turned, ground and lapped faces in µm (common practice; ISO 21920-3 tabulates 0.025 to 50).
 _LEAST, _MOST = 0.01, 25.0
 
+_OF_RINGS = ("bore_diameter", "outside_diameter", "ring_width")
+
 
 def by_custom(found: Found, file: str) -> None:
     """Give µm to roughness without a unit, where drawings state it so by custom; that is told as an assumption.
@@ -33,10 +35,14 @@ def by_custom(found: Found, file: str) -> None:
 def _unit_of_sizes(block: Block) -> str:
     """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
     sizes = [s for s in block.strips if s.aspect == "value" and parameter(s.parameter).kind == "toleranced"]
-    units = {strip.unit for strip in sizes}
+    units = {strip.unit for strip in sizes or [s for s in block.strips if s.parameter in _OF_RINGS]}
     if units == {""} and any(_has_classes(s) for s in block.strips if parameter(s.parameter).kind == "toleranced"):
         return "mm"
-    if units == {""} and all(_CLASSED.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c)):
+    if (
+        sizes
+        and units == {""}
+        and all(_CLASSED.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c))
+    ):
         return "mm"  # an ISO 286 class speaks of millimetres
     return units.pop() if len(units) == 1 else ""
 

@@ -46,7 +46,7 @@ class ByColumn(NamesDown):
             label = self.table.grid.text(row, self.table.name)
             if side_of(section_label(self.table.grid, row, self.table.name)):
                 continue  # "Bearing" above a block of rows is no row of stations
-            heading = self._judged(row, label, self.words.heading(label))
+            heading = self._judged(row, label, self.with_its_unit(row, label, None, self.words.heading(label)))
             if heading is not None and heading.parameter in ("machine", "station"):
                 named.setdefault(heading.parameter, (row, label, heading))
         return named

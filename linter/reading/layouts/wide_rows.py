@@ -10,6 +10,7 @@ from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Bad, TextColumn, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
+from linter.reading.layouts.bill import of_bearings
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
 from linter.reading.layouts.positions import judged_by_position, tell_machine
@@ -38,6 +39,7 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
         units = [unit_below(grid, first, column) for column in range(grid.width)]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
+    table = of_bearings(table, first)
     rows = range(first, grid.height) if table.only is None else np.asarray(table.only).ravel().tolist()
     headings = name_rows(table, _headings(table, words, units, first), rows[:_ROWS_APART], words, found)
     tell_machine(table, headings, found)

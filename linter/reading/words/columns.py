@@ -13,6 +13,8 @@ from attrs import evolve
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import says_role
+from linter.reading.cells.units import known_unit
+from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
 from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
@@ -119,7 +121,7 @@ def _are_places(key: str, cells: Sequence[str], words: Words) -> bool:
 def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
     """What a column is whose heading says too little by itself, by its cells."""
     if are_speeds(label, cells):
-        return Heading("speed_max")
+        return Heading("speed_max", unit=unit if known_unit(unit := label.strip("[]() ")) is not None else "")
     if are_roles(cells):
         return Heading("axial_role")
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or seat_by_cells(label, cells, words)
@@ -244,7 +246,9 @@ def judge_columns(
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)
     _holes(labels, result, words)
-    _bore_beside_its_tolerance(labels, result, cells, words)
+    bores = [says_bore(words.names.split_unit(label)[0], key_of(label, words)) for label in labels]
+    bore_beside_its_tolerance(labels, result, cells, words, bores)
+    bore_larger_than_the_shaft(result, cells, [a and not b for a, b in zip(bores, mapped, strict=True)])
     seats_of_parts(labels, result, cells, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
@@ -289,33 +293,6 @@ def _one_of(station: str, labels: Sequence[str], before: Sequence[Column], resul
     ranked = sorted(found, key=lambda c: (key_of(labels[c], words) not in KEYS["bearing"], c))
     for c in ranked if stated else ranked[1:]:
         result[c] = before[c]
-
-
-def _bore_beside_its_tolerance(
-    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
-) -> None:
-    """A bore with a column of hole classes or of deviations behind it is the bore of the housing."""
-    for c, heading in enumerate(result[:-1]):
-        if heading is None or heading.parameter != "bore_diameter" or key_of(labels[c], words) not in KEYS["bore"]:
-            continue
-        behind = []
-        for k in range(c + 1, len(result)):
-            aspect = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower"}.get(words.group(labels[k]), "")
-            own = result[k]
-            if own is not None and own.parameter == "housing_seat_diameter" and own.aspect != "value":
-                aspect = own.aspect  # Bore tol: H6
-            elif own is not None or not aspect:
-                break
-            behind.append((k, aspect))
-        classes = [cell for k, aspect in behind if aspect == "tolerance" for cell in map(fold, cells(k))]
-        if not behind or any(SHAFT.fullmatch(cell) for cell in classes):
-            if behind:
-                result[c] = None
-            continue
-        seat = evolve(heading, parameter="housing_seat_diameter", own_unit=False)
-        result[c] = seat
-        for k, aspect in behind:
-            result[k] = evolve(seat, aspect=aspect)
 
 
 def _running_numbers(
@@ -364,6 +341,12 @@ def _width_behind_a_seat(labels: Sequence[str], result: list[Column], mapped: Se
             result[c] = None
 
 
+def _are_positions(cells: Sequence[str], words: Words) -> bool:
+    """Whether cells, all of them different, say positions in words: numbers may count the rows."""
+    words_only = all(len(cell) > 1 and any(map(str.isalpha, cell)) and len(cell) <= 40 for cell in cells)
+    return len(cells) > 1 and words_only and len(set(cells)) == len(cells) and all(map(words.station_said, cells))
+
+
 def _place_as_station(
     labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
 ) -> None:
@@ -371,6 +354,10 @@ def _place_as_station(
     if any(h is not None and (h.parameter == "station" or h.station) for h in result):
         return
     if not any(h is not None and h.entry.level == "station" for h in result):
+        return
+    said = [c for c, heading in enumerate(result) if heading is None and _are_positions(cells(c), words)]
+    if len(said) == 1 and not {"VALUE", "UNIT"} & {*words.groups(labels[said[0]])}:
+        result[said[0]] = Heading("station")
         return
     for c, heading in enumerate(result):
         if heading is not None or key_of(labels[c], words).strip(" .") not in KEYS["place"]:

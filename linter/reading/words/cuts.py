@@ -347,11 +347,17 @@ def temperature_spelled_out(name: str, unit: str) -> str:
     return f"temperature {letter['rest']}" if letter else name
 
 
+#: What sort of value a name holds, written before it as programmers do (common practice).
+_TYPE_BEFORE = re.compile(r"(?:dbl|flt|sng|dec|int|lng|num|str|txt|bln|bool|enm|enum|var|par|prm|param|val)_?(?=[A-Z])")
+
+
 def with_blanks(text: str) -> str:
     """A name joined by underscores with blanks in their place, by dashes (``max-speed-rpm``) with underscores.
 
-    Empty for any other.
+    Without the sort of its value before it (``dblShaftDia``). Empty for any other.
     """
+    if found := _TYPE_BEFORE.match(text):
+        return text[found.end() :]
     if _DASHED.fullmatch(text):
         return text.replace("-", "_")
     joined = "_" in text and " " not in text and _WORD.search(text) is not None

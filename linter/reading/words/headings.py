@@ -169,6 +169,9 @@ class Words:
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
             return own  # 左側軸受
+        before, _, last = text.rpartition(" ")
+        if before and is_bearing(last) and len(before) > 1 and (own := self.names.station(before)):
+            return own  # DE bearing
         for cut in _AFTER_WORD.finditer(text):
             head, rest = text[: cut.start()], text[cut.end() :].strip()
             heading = self.heading(head)

@@ -22,6 +22,7 @@ from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.own_stations import is_no_position
+from linter.reading.words.part_columns import may_say_seat
 from linter.reading.words.parts import (
     is_bearing,
     is_bearing_seat,
@@ -326,6 +327,8 @@ def _parameter(cut: _Cut, words: Words) -> str:
             return "bearing_designation"
         if heading is None and (part := part_alone(words.names.split_unit(rest)[0])):
             return f"{part}_seat_diameter"  # Eje LB: Ø17 k6
+        if heading is None and not cut.seat and may_say_seat(rest, PARTS[1]):
+            return "housing_seat_diameter"  # Alésage palier avant: 52 H6
     of_seat = cut.seat and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
     heading = words.heading(of_seat) if of_seat else None
     return heading.parameter if heading is not None else ""

@@ -13,17 +13,20 @@ IS_SMALLEST = ("ring_chamfer",)
 # Terms of ISO 286-1 and their translations, from memory; common practice.
 _LEAST = (
     "min minimum mini minimal minimale minimaler minimales minimo minima mínimo mínima mín smallest least kleinstes "
-    "kleinste kleinster мин минимальный минимальное наименьший наименьшее наим"
+    "kleinste kleinster мин минимальный минимальное наименьший наименьшее наим "
+    "lower low lo lwr inf inférieure inférieur inferior inferiore untere unteres unterer unt нижний нижняя нижн ниж"
 )
 _LARGEST = (
     "max maximum maxi maximal maximale maximaler maximales massimo massima máximo máxima máx largest greatest größtes "
-    "größte größter макс максимальный максимальное наибольший наибольшее наиб"
+    "größte größter макс максимальный максимальное наибольший наибольшее наиб "
+    "upper high hi upr sup supérieure supérieur superior superiore obere oberes oberer ob верхний верхняя верхн верх"
 )
 _SIZES = (
     "size sizes limit limits dimension dimensions dim value of permissible allowable grenzmaß maß grenzwert wert "
     "zulässiges cote cotes limite dimensionnelle taille valeur admissible de la du quota quote dimensione misura "
     "valore ammissibile di medida cota tamaño límite valor admisible размер "
-    "предельный предел предельное значение допустимый"
+    "предельный предел предельное значение допустимый граница допуска lim lím spec specification specified "
+    "spezifikationsgrenze toleranzgrenze grenze grenzw spécification especificación specifica"
 )
 _SIGNS_LEAST, _SIGNS_LARGEST = (
     re.compile(

@@ -15,7 +15,7 @@ from linter.reading.words.cuts import station_cuts, unit_trouble
 from linter.reading.words.designations import read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import part_alone
+from linter.reading.words.parts import concepts_said, part_alone, tells_feature
 
 Column = Heading | None
 
@@ -30,17 +30,33 @@ _ASPECTS = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower", "MAX": "ma
 #: A seat is within this share of its ring (common practice: far more than any fit).
 _SAME = 0.01
 _INCH = 25.4
+_PIECE = re.compile(r"[^\W\d_]+")
+_OF_BEARING_BORE = frozenset(("bore", "diameter", "dimensions", "inside", "bearing", "seat", "housing"))
+
+
+def may_say_seat(name: str, part: str) -> bool:
+    """Whether a name may say the seat of a part, below which sizes with a class of its sort stand.
+
+    The part itself, a seat of none, and for the housing the bore of a bearing (``Lagerbohrung``, ``alésage palier``):
+    a ring has no class of holes.
+    """
+    if (said := part_alone(name)) or not all(map(tells_feature, _PIECE.findall(name))):
+        return said == part
+    concepts = concepts_said(name)
+    of_bore = part == "housing" and {"bore", "bearing"} <= concepts <= _OF_BEARING_BORE
+    return of_bore or ("seat" in concepts and concepts <= {"seat", "bearing", "diameter"})
 
 
 def part_and_place(label: str, words: Words) -> tuple[str, str, str]:
     """The part that a heading says alone, the position beside it, its unit; no part where it says more or less."""
     told = words.told_of(label)
     core, unit = words.names.split_unit(fold(told.rest if told is not None else label))
-    part, station = part_alone(core), told.station if told is not None else ""
-    for rest, piece, _ in () if part or station else station_cuts(core):
+    part, station = "", told.station if told is not None else ""
+    for rest, piece, _ in () if station else station_cuts(core):
         if (found := part_alone(rest)) and (said := words.names.station(piece)):
-            part, station = found, said
+            part, station = found, said  # albero A, where ``a`` may be a small word too
             break
+    part = part or part_alone(core)
     if not part and word_key(core) in KEYS["hole"]:
         part = "housing"
     fits = part and not (unit and unit_trouble(f"{part}_seat_diameter", unit))
@@ -48,12 +64,18 @@ def part_and_place(label: str, words: Words) -> tuple[str, str, str]:
 
 
 def seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
-    """The word for a part alone over sizes with a class of its sort (``Shaft``, ``Shaft motor side``: ``17 k5``)."""
-    part, station, unit = part_and_place(label, words)
-    side = _SIDES.get(part)
-    if side is None or not all(side.fullmatch(cell) and SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
+    """The word for a part or seat over sizes with a class of its sort (``Shaft``, ``Shaft motor side``: ``17 k5``)."""
+    shown = next((part for part, side in _SIDES.items() if all(map(side.fullmatch, cells))), "")
+    if not shown or not all(map(SIZE_AND_CLASS.fullmatch, cells)):
         return None
-    return Heading(f"{part}_seat_diameter", station, unit)
+    part, station, unit = part_and_place(label, words)
+    if not part:
+        core, unit = words.names.split_unit(fold(label))
+        cuts = ((rest, said) for rest, piece, _ in station_cuts(core) if (said := words.names.station(piece)))
+        station = next((said for rest, said in cuts if may_say_seat(rest, shown)), "")
+        part = shown if station or may_say_seat(core, shown) else ""
+    fits = part == shown and not (unit and unit_trouble(f"{part}_seat_diameter", unit))
+    return Heading(f"{part}_seat_diameter", station, unit) if fits else None
 
 
 def seats_of_parts(

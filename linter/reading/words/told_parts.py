@@ -3,7 +3,8 @@
 ``Bearing seat A - diameter, Bearing seat A - shoulder diameter``: a shoulder larger than its seat is a shaft's, a
 smaller one a housing's. A seat about as large as the bore of the bearing at its position is the shaft's, one like the
 outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. What
-one part states already at a position, another name states of the other part. What nothing of this tells, or what it
+one part states already at a position, another name states of the other part. A word for a seat that the table uses of
+one part alone is that part's. What nothing of this tells, or what it
 tells in two ways, is not read.
 """
 
@@ -15,11 +16,13 @@ from attrs import frozen
 
 from linter.reading.words.cuts import aspect_cuts
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import part_alone
+from linter.reading.words.parts import concepts_said, part_alone, words_of_signs
 
 PARTS = ("shaft", "housing")
 _NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
 _CLASSED = re.compile(r"(?:[Ø⌀φ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
+_WORD = re.compile(r"[^\W\d_]{2,}")
+_SIGN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 #: Seats differ from the ring they carry by less (seats of bearings, g to p in grades 5 to 7: from memory of ISO 286-2).
 _ALIKE = 0.005
 
@@ -91,6 +94,7 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         votes[one.rests[0]] |= _other_part(one, ways, stated, words)
         for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
             votes[one.rests[0]].add(part)
+    _by_words(votes, [*options], known)
     of_family: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
         if len(ways) == len(PARTS):
@@ -104,6 +108,38 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result
+
+
+def _words_of(one: Rest) -> set[str]:
+    """The words of what is left of a name."""
+    apart = (piece.casefold() for piece in _WORD.findall(one.rests[0]))
+    return {word for piece in apart for word in (words_of_signs(piece) if _SIGN.search(piece) else (piece,))}
+
+
+def _by_words(votes: dict[str, set[str]], open_: Sequence[Rest], known: Sequence[tuple[Rest, Heading]]) -> None:
+    """Add the parts that the words for a seat tell of names of which nothing else does."""
+    told = [(one, parts) for one in open_ if len(parts := votes[one.rests[0]]) == 1]
+    tied = _words_of_one_part([*((one, heading.parameter) for one, heading in known), *_as_seats(told)])
+    for one in open_:
+        if not votes[one.rests[0]]:
+            votes[one.rests[0]] |= {tied[word] for word in _words_of(one) & tied.keys()}
+
+
+def _as_seats(told: Sequence[tuple[Rest, set[str]]]) -> list[tuple[Rest, str]]:
+    """Names whose part the table has told, with the seat of that part."""
+    return [(one, f"{part}_seat_diameter") for one, parts in told for part in parts]
+
+
+def _words_of_one_part(known: Sequence[tuple[Rest, str]]) -> dict[str, str]:
+    """Words for a seat that the table uses of one part alone, though it speaks of both (``portée``, ``alésage``)."""
+    said: dict[str, set[str]] = {part: set() for part in PARTS}
+    for one, name in known:
+        for part in PARTS:
+            said[part] |= _words_of(one) if name.startswith(f"{part}_seat_") else set()
+    if not all(said.values()):
+        return {}
+    apart = {part: said[part] - said[other] for part, other in (PARTS, PARTS[::-1])}
+    return {word: part for part, several in apart.items() for word in several if "seat" in concepts_said(word)}
 
 
 def _family(ways: Mapping[str, str], words: Words) -> str:

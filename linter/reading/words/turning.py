@@ -68,6 +68,8 @@ def speed_of_what_turns(text: str) -> str:
 def are_speeds(label: str, cells: Sequence[str]) -> bool:
     """Whether cells below a table's only word for a speed state it by their unit, or by figures usual in r/min."""
     key = word_key(label)
+    if (unit := known_unit(label.strip("[]() "))) is not None and unit.dimension == "rotational speed":
+        return all(_USUAL.fullmatch(cell) for cell in cells)  # giri/min
     known = {key, speed_of_what_turns(label)} & dictionary().speeds
     return bool(known) and all(_is_speed(cell, key != "n") for cell in cells)
 

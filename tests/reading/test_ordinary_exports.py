@@ -1,0 +1,153 @@
+"""Tables as ordinary design offices export them, one kind of habit a test, in several languages."""
+
+from pathlib import Path
+
+import openpyxl
+import pytest
+
+from linter.reading import InputError, Reading, read_table
+from linter.reading.words.names import Names
+
+
+def read(tmp_path: Path, text: str, encoding: str = "utf-8") -> Reading:
+    path = tmp_path / "table.csv"
+    path.write_bytes(text.encode(encoding))
+    return read_table(path)
+
+
+def nominals(reading: Reading, name: str) -> list[float]:
+    return reading.stations.size(name).nominal.tolist()
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Двигатель;n, об/мин;Вал A;Корпус A;Вал B;Корпус B;Смазка",
+        "Ventola;giri/min;albero A;sede A;albero B;sede B;Lubrificante",
+    ],
+)
+def test_a_value_of_all_positions_beside_those_of_each_leaves_rows_machines(tmp_path, head):
+    reading = read(tmp_path, f"{head}\nДА-71;3000;17k6;40H7;15k6;35H7;grease\nДА-80;3000;20k6;47H7;17k6;40H7;grease\n")
+    assert reading.stations.machines == ("ДА-71", "ДА-80")
+    assert nominals(reading, "shaft_seat_diameter") == [17, 15, 20, 17]
+
+
+@pytest.mark.parametrize("word", ["箇所", "Location", "Stelle", "Место"])
+def test_a_word_for_a_place_may_head_the_names(tmp_path, word):
+    reading = read(
+        tmp_path,
+        f"No.;{word};Nominal [mm];Upper [mm];Lower [mm]\n"
+        "1;shaft seat A;12;+0.008;-0.003\n2;housing bore A;28;+0.021;0\n"
+        "3;shaft seat B;10;+0.007;-0.002\n4;housing bore B;26;+0.021;0\n",
+    )
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert nominals(reading, "housing_seat_diameter") == [28, 26]
+
+
+def test_a_page_of_code_that_is_told_is_not_the_reason_of_a_refusal(tmp_path):
+    with pytest.raises(InputError) as refused:
+        read(tmp_path, "寸法公差表,,\n番号,箇所,基準寸法\n1,軸全長,96\n2,キー溝幅,3\n", "cp932")
+    assert refused.value.code == "nothing-recognised"
+
+
+@pytest.mark.parametrize(
+    ("name", "meant"),
+    [
+        ("dblShaftDiaFront", ("shaft_seat_diameter", "Front")), ("fltMaxSpeed", ("speed_max", None)),
+        ("dbl_RotorMass", ("rotor_mass", None)), ("PRM_HousingBoreA", ("housing_seat_diameter", "A")),
+    ],
+)  # fmt: skip
+def test_the_sort_of_a_value_before_its_name_says_nothing(name, meant):
+    found = Names.built_in().find(name if name[:3] != "PRM" else name.replace("PRM", "prm"))
+    assert found is not None
+    assert (found.parameter, found.station) == meant
+
+
+@pytest.mark.parametrize(
+    "heads", [("上轴承", "下轴承"), ("Lager A", "Lager B"), ("Front", "Rear"), ("Palier avant", "Palier arrière")]
+)
+def test_positions_side_by_side_in_a_form_keep_their_own_values(tmp_path, heads):
+    book = openpyxl.Workbook()
+    for row in [
+        ["最高转速", "12000 rpm", "转子质量", "6.5 kg"],
+        [heads[0], None, heads[1], None],
+        ["Shaft dia.", "25 k5", "Shaft dia.", "20 k5"],
+        ["Housing dia.", "47 H6", "Housing dia.", "42 H6"],
+        ["Radial load", "150 N", "Radial load", "80 N"],
+    ]:
+        book.active.append(row)
+    book.save(tmp_path / "form.xlsx")
+    reading = read_table(tmp_path / "form.xlsx")
+    assert nominals(reading, "shaft_seat_diameter") == [25, 20]
+    assert reading.stations.number("radial_load").tolist() == [150, 80]
+    assert reading.stations.number("rotor_mass").tolist() == [6.5, 6.5]
+
+
+@pytest.mark.parametrize("bore", ["Bohrungs-Ø", "Bore", "Ø foro", "Диаметр отверстия"])
+def test_a_bore_larger_than_the_shaft_beside_it_is_the_housings(tmp_path, bore):
+    reading = read(tmp_path, f"Pos.;Shaft dia [mm];{bore} [mm]\nA;12;32\nB;15;35\n")
+    assert nominals(reading, "housing_seat_diameter") == [32, 35]
+    rings = read(tmp_path, f"Pos.;Shaft dia [mm];{bore} [mm]\nA;12;12\nB;15;15\n")
+    assert rings.stations.number("bore_diameter").tolist() == [12, 15]
+
+
+def test_captions_of_tables_that_share_one_parameter_are_no_machines(tmp_path):
+    reading = read(
+        tmp_path,
+        "Table 1: bearings;;;\nPosition;Type;d;D;B\nFan end;6201-2Z;12;32;10\nGear end;6202-2Z;15;35;11\n;;;\n"
+        "Table 2: seats;;;\nPosition;d [mm];Shaft fit;Shaft Ra\nFan end;12;k5;0.4\nGear end;15;k5;0.4\n",
+    )
+    assert len(reading.stations.machines) == 1
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.4]
+
+
+@pytest.mark.parametrize("names", [("Cuscinetto lato motore", "Cuscinetto lato uscita"), ("DE bearing", "NDE bearing")])
+def test_a_parts_list_names_its_positions_in_words(tmp_path, names):
+    reading = read(
+        tmp_path,
+        "Pos.;Description;Code;Qty;Shaft seat;Housing seat;Note\n"
+        f"10;{names[0]};6004-2Z;1;Ø20 k6;Ø42 H7;fixed\n20;{names[1]};6005-2RS1;1;Ø25 k6;Ø47 H7;floating\n"
+        "30;Circlip;DIN 472-47;1;;;\n40;Shaft;MR63-02;1;;;C45\n",
+    )
+    assert reading.stations.text("bearing_designation").tolist() == ["6004-2Z", "6005-2RS1"]
+    assert reading.stations.text("station").tolist() == [*names]
+    assert [*reading.stations.choice("axial_role").texts()] == ["locating", "floating"]
+    assert any("DIN 472-47" in unused.value for unused in reading.unused)
+
+
+@pytest.mark.parametrize(
+    ("low", "high"),
+    [
+        ("LIE", "LSE"),
+        ("USG", "OSG"),
+        ("Lower spec limit", "Upper spec limit"),
+        ("Lim. inf.", "Lim. sup."),
+        ("規格下限", "規格上限"),
+    ],
+)
+def test_limits_of_an_inspection_plan_by_their_abbreviations(tmp_path, low, high):
+    reading = read(
+        tmp_path,
+        f"No.;Characteristic;Nominal;{low};{high};Unit\n1;shaft seat A;25;25.002;25.011;mm\n"
+        "2;housing seat A;52;52;52.019;mm\n",
+    )
+    assert reading.stations.size("shaft_seat_diameter").lower.tolist() == pytest.approx([0.002])
+    assert reading.stations.size("housing_seat_diameter").upper.tolist() == pytest.approx([0.019])
+
+
+def test_a_word_for_a_seat_that_one_part_alone_uses_is_its(tmp_path):
+    reading = read(
+        tmp_path,
+        "Nom;Valeur;Unité;Tolérance\nPortée d'arbre avant;25;mm;k5\nAlésage palier avant;52;mm;H6\n"
+        "Rugosité portée avant;0,4;µm;\nPortée d'arbre arrière;17;mm;k5\nAlésage palier arrière;40;mm;J6\n"
+        "Rugosité portée arrière;0,8;µm;\n",
+    )
+    assert reading.stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
+
+
+def test_the_unit_of_its_row_tells_a_mass_from_a_name(tmp_path):
+    reading = read(
+        tmp_path, "Item,Unit,Front,Rear\nShaft seat,mm,25 k5,20 k5\nHousing seat,mm,52 H6,47 H6\nRotor,kg,8.6,\n"
+    )
+    assert reading.stations.number("rotor_mass").tolist() == [8.6, 8.6]
+    assert "8.6" not in reading.stations.machines
