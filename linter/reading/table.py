@@ -243,10 +243,12 @@ def _find_in_json(
 ) -> list[Grid]:
     from linter.reading.files.json_text import read_json
     from linter.reading.layouts.json_tree import lay_out_json
+    from linter.reading.layouts.remark_columns import take_remarks_of_objects
 
     document, notes = read_json(source, words.names.mapping.encoding or "")
     found.notes.extend(notes)
     lay_out_json(source, prepared(document), words, found)
+    take_remarks_of_objects(found.blocks, words, found)
     return []
 
 

@@ -17,6 +17,7 @@ from linter.rulebook.model import Default, Rulebook
 _BASES = {"on_time", "cooling_factor", "cooling_surface"}
 #: The code of what is told of a designation that is a pair of bearings.
 PAIR = "pair"
+_MISREAD = ("unreadable", "disagreement")
 _SIZE = ("bore_diameter", "outside_diameter", "ring_width")
 
 
@@ -49,7 +50,7 @@ def _with_words(stations: Stations, rulebook: Rulebook) -> Stations:
     choices, assumed = dict(stations.choices), dict(stations.assumed)
     for default in rulebook.defaults:
         column = stations.choice(default.parameter)
-        rows = ~column.known & _holds(default, stations)
+        rows = ~column.known & ~_misread(default.parameter, stations) & _holds(default, stations)
         if default.by_designation:
             rows &= _read_whole(stations)
         if rows.any() and (default.when or default.not_when):
@@ -64,6 +65,16 @@ def _with_words(stations: Stations, rulebook: Rulebook) -> Stations:
             rows, reason = rows | before.rows, f"{before.reason}; or {reason}"
         assumed[default.parameter] = Assumption(rows, reason)
     return evolve(stations, choices=choices, assumed=assumed)
+
+
+def _misread(name: str, stations: Stations) -> Bools:
+    """Rows for which the table states a parameter in words that are not understood: they do not leave it open."""
+    rows = np.zeros(len(stations), dtype=bool)
+    told = [p for p in stations.problems if p.parameter == name and p.kind in _MISREAD]
+    rows[[p.row for p in told if p.row is not None]] = True
+    if parameter(name).level == "machine" and rows.any():
+        rows = np.isin(stations.machine_row, stations.machine_row[rows])
+    return rows
 
 
 def _holds(default: Default, stations: Stations) -> Bools:

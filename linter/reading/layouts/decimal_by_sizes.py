@@ -15,8 +15,8 @@ _SIDES = {
     "bore_diameter": "shaft", "shaft_seat_diameter": "shaft",
     "outside_diameter": "housing", "housing_seat_diameter": "housing",
 }  # fmt: skip
-_OPEN = re.compile(r"\s*[Ø⌀ø]?\s*(\d{1,3})([.,])(\d{3})(?![\d.,]).*")
-_WHOLE = re.compile(r"\s*[Ø⌀ø]?\s*(\d+)(?![\d.,]).*")
+_OPEN = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d{1,3})([.,])(\d{3})(?![\d.,]).*")
+_WHOLE = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d+)(?![\d.,]).*")
 #: A seat is within this share of the ring it belongs to.
 _NEAR = 0.05
 _MOST_ROWS = 2000

@@ -20,7 +20,7 @@ from linter.reading.words.headings import Heading
 
 #: So many values make a row that is not read a finding.
 ENOUGH = 3
-_LIKE_NUMBER = re.compile(r"\s*[Ø⌀ø(]?\s*[+\-−±~]?\s*[.,]?\d")
+_LIKE_NUMBER = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф(]?\s*[+\-−±~]?\s*[.,]?\d")
 _DELIMITERS = ";\t|,"
 
 

@@ -21,7 +21,7 @@ from linter.reading.words.headings import Heading, Words
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\.?")
-_PLAIN_NUMBER = re.compile(r"[Ø⌀ø]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
+_PLAIN_NUMBER = re.compile(r"[Ø⌀øφΦϕ∅Ф]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (
     "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE", "ELSEWHERE",
 )  # fmt: skip

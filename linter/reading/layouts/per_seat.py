@@ -22,7 +22,7 @@ from linter.reading.words.headings import Heading, Words
 
 #: Headings of columns that number or describe the rows.
 _NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
-_PLAIN = re.compile(r"[Ø⌀ø]? ?(\d+(?:[.,]\d+)?)")
+_PLAIN = re.compile(r"[Ø⌀øφΦϕ∅Ф]? ?(\d+(?:[.,]\d+)?)")
 _NEAR = 0.01  # limits of a seat differ by less of its size
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")

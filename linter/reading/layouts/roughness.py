@@ -11,7 +11,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
 
-_CLASSED = re.compile(r"\s*[Ø⌀ø]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)")
+_CLASSED = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)")
 _CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
 _MOST_CLASSES = 2000
 _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")

@@ -21,6 +21,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import with_positions
+from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
 from linter.reading.layouts.title import (
@@ -47,6 +48,7 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     tables = len(found.blocks)
     _Sheet(grid, words, found).read()
     give_kind_units(grid, found.blocks[tables:], found)
+    take_remarks(grid, found.blocks[tables:], words, found)
     if sum(len(block.strips) for block in found.blocks) == before:
         found.without_table.append(grid)
         found.words.extend(candidate_words(grid, words))

@@ -174,7 +174,7 @@ def _of_bearing(words: Words, side: Side, label: str) -> Heading | None:
 
 def _is_no_name(label: str) -> bool:
     """Whether a text is a value or a unit."""
-    return (not any(map(str.isalpha, label)) and not re.search("[Ø⌀ø]", label)) or known_unit(
+    return (not any(map(str.isalpha, label)) and not re.search("[Ø⌀øφΦϕ∅Ф]", label)) or known_unit(
         label.strip("[]() ")
     ) is not None
 

@@ -25,7 +25,10 @@ _RINGS = {
     "bore_diameter": "bore_diameter", "shaft_seat_diameter": "bore_diameter",
     "outside_diameter": "outside_diameter", "housing_seat_diameter": "outside_diameter",
 }  # fmt: skip
-_FIGURE = re.compile(r"\s*[Ø⌀ø]?\s*(\d*[.,]?\d+)(?![\d.,])\s*(?:(?:JS|js|[A-Za-z])\d.*|[+\-±(].*)?")
+_FIGURE = re.compile(
+    r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d*[.,]?\d+)(?![\d.,])\s*"
+    r"(?:(?:JS|js|[A-Za-z])\d.*|[+\-±(].*|(?:[~～〜–—…至/]|\.\.\.?|bis|to|до|a)\s*[Ø⌀øφΦϕ∅Ф]?\s*\d.*)?"
+)
 #: A seat is within this share of its ring (common practice: far more than any fit).
 _SAME = 0.01
 _INCH = 25.4
@@ -47,7 +50,7 @@ def unit_by_sizes(found: Found, file: str) -> None:
     for block in found.blocks:
         if block.length_unit:
             continue
-        if any(s.unit and known_unit(s.unit) for s in block.strips if _is_length(s)):
+        if any(s.unit and known_unit(s.unit) for s in block.strips if _is_size(s)):
             _beside_others(block, designated, found, file)
             continue
         by_ring, by_class = set(_votes(block.strips, block, designated)), set(_votes_of_classes(block))
@@ -111,6 +114,11 @@ def _designated(found: Found) -> dict[tuple[str, str, str], float]:
 
 def _is_length(strip: Strip) -> bool:
     return parameter(strip.parameter).unit == "mm"
+
+
+def _is_size(strip: Strip) -> bool:
+    """Whether a strip holds sizes; a unit beside forms and run-outs alone says nothing of those."""
+    return _is_length(strip) and (strip.parameter.endswith(_OF_SIZES) or strip.aspect != "value")
 
 
 def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:

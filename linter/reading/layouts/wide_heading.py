@@ -21,9 +21,9 @@ _LONGEST_UNIT = 5
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 #: The sign of a roughness beside its unit (``µm Ra``).
 _OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
-_LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
+_LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 #: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
-_DIAMETER = re.compile(r"(?:[Ø⌀øφΦ]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
+_DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
 _OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
 #: Signs in the place of a unit that say there is none.
 NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")

@@ -20,7 +20,7 @@ _FOOTER = re.compile(r"\s*(?:end of (?:table|file|list)|page \d+|seite \d+|sheet
 _FOOT = 20
 _SENTENCE = re.compile(r".*\S:\s+\S|.*[^\W\d]{3}\.\s*$|(?:\S+\s+){4}\S")
 #: The two halves of a number that a decimal comma cuts.
-_WHOLE, _REST = re.compile(r"[Ø⌀]?\s*[+\-−]?\d{1,4}"), re.compile(r"\d{1,6}(?!\d|[.:/])")
+_WHOLE, _REST = re.compile(r"[Ø⌀øφΦϕ∅Ф]?\s*[+\-−]?\d{1,4}"), re.compile(r"\d{1,6}(?!\d|[.:/])")
 _COMMENT_ROW, _OTHER_ROW = "a comment row", "a section or footer row"
 
 

@@ -18,7 +18,9 @@ _HEADING = re.compile(
 #: Between the words of the three dimensions (``内径×外径×幅``); a letter for the sign stands apart.
 _BETWEEN_WORDS = re.compile(r"\s+[xX×✕*хХ]\s+|\s*[×✕*]\s*|(?<=[\u3400-\u9fff])[xX](?=[\u3400-\u9fff])")
 _NUMBER = r"(\d+(?:[.,]\d+)?|[.,]\d+)"
-_CELL = re.compile(rf"\s*[Ø⌀ø]?\s*{_NUMBER}{_TIMES}[Ø⌀ø]?\s*{_NUMBER}{_TIMES}{_NUMBER}\s*(mm|мм|in|inch|\"|″)?\s*")
+_CELL = re.compile(
+    rf"\s*[Ø⌀øφΦϕ∅Ф]?\s*{_NUMBER}{_TIMES}[Ø⌀øφΦϕ∅Ф]?\s*{_NUMBER}{_TIMES}{_NUMBER}\s*(mm|мм|in|inch|\"|″)?\s*"
+)
 
 
 def names_dimensions(text: str) -> bool:

@@ -30,8 +30,8 @@ from linter.reading.words.turning import are_speeds
 Column = Heading | None
 
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
-_TOLERANCED = re.compile(r"[Ø⌀]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
-_OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀ø]?(?P<symbol>[dD])\W*")
+_TOLERANCED = re.compile(r"[Ø⌀øφΦ]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀øφΦ]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
+_OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50

@@ -15,7 +15,7 @@ from linter.reading.words.parts import is_bearing
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``, a speed
 #: ``1st critical``).
 _NUMBER_FIRST = re.compile(
-    r"(?!1(?:st|\.)? ?(?:biege|bending )?[ck]rit)[+\-−±Ø⌀.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$"
+    r"(?!1(?:st|\.)? ?(?:biege|bending )?[ck]rit)[+\-−±Ø⌀øφΦϕ∅Ф.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$"
 )
 _ASPECTS = {"class": "tolerance"}
 #: Words in the place of a station that say the whole machine.

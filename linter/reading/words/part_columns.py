@@ -19,9 +19,11 @@ from linter.reading.words.parts import concepts_said, part_alone, tells_feature
 
 Column = Heading | None
 
-HOLE = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:JS|Js|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
-SHAFT = re.compile(r"(?:[Ø⌀]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
-SIZE_AND_CLASS = re.compile(r"[Ø⌀]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
+HOLE = re.compile(r"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:JS|Js|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
+SHAFT = re.compile(r"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
+SIZE_AND_CLASS = re.compile(
+    r"[Ø⌀øφΦ]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?"
+)
 CLASS_ONLY = re.compile(r"(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _FIRST_NUMBER = re.compile(r"[Ø⌀øφ]? ?(\d{0,4}[.,]?\d+)(?![\d:])")
 _SIDES = {"shaft": SHAFT, "housing": HOLE}

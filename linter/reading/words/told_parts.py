@@ -20,7 +20,7 @@ from linter.reading.words.parts import concepts_said, part_alone, words_of_signs
 
 PARTS = ("shaft", "housing")
 _NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
-_CLASSED = re.compile(r"(?:[Ø⌀φ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
+_CLASSED = re.compile(r"(?:[Ø⌀øφΦ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _WORD = re.compile(r"[^\W\d_]{2,}")
 _SIGN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 #: Seats differ from the ring they carry by less (seats of bearings, g to p in grades 5 to 7: from memory of ISO 286-2).
