@@ -1,6 +1,5 @@
 """What a JSON document states, gathered cell by cell, and what each of its keys means where it stands."""
 
-import re
 from typing import Any
 
 import numpy as np
@@ -13,10 +12,10 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
-from linter.reading.layouts.beside import bearing_of_station, feature_beside, of_named_station
-from linter.reading.layouts.json_columns import Columns
+from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, bare, local
+from linter.reading.layouts.json_meaning import Meanings
 from linter.reading.layouts.json_records import (
     CONTEXT,
     DIAMETERS,
@@ -29,26 +28,13 @@ from linter.reading.layouts.json_records import (
     version_of,
 )
 from linter.reading.layouts.json_units import StatedUnits, says_unit, with_unit
-from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.strips import Block, Found, Strip
-from linter.reading.layouts.wide_heading import JOINABLE
-from linter.reading.words.columns import heading_of
-from linter.reading.words.designations import designation_strength, read_designation
-from linter.reading.words.headings import Heading, Words
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
-from linter.reading.words.parts import is_bearing
 
 Path = tuple[str | int, ...]
 
-#: Units at the end of a key without capitals, as they are written (``spring_rate_n_mm``, ``temp_c``).
-_SMALL_UNITS = {
-    "kn": "kN", "n": "N", "n_mm": "N/mm", "n_um": "N/µm", "nm": "N.m", "c": "°C", "degc": "°C", "k": "K", "mpa": "MPa",
-    "gpa": "GPa", "min_1": "1/min", "1_min": "1/min", "u_min": "1/min", "r_min": "1/min", "tr_min": "1/min",
-    "giri_min": "1/min", "ob_min": "1/min", "об_мин": "об/мин", "mm2_s": "mm2/s", "mm_s": "mm/s", "w": "W", "h": "h",
-}  # fmt: skip
-_SMALL_UNIT = re.compile(r"(.+?)_(" + "|".join(_SMALL_UNITS) + ")")
-#: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
-_CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
 #: Words for a size beside its tolerance, which are words for a name elsewhere.
 _SIZES = (
     *("Maß".casefold(), "dim", "dimension", "cote", "cota", "quota", "medida", "misura", "размер", "尺寸", "寸法"),
@@ -89,19 +75,16 @@ def _is_limit(name: str, aspect: str) -> bool:
 
 
 @define(eq=False)
-class Cells:
+class Cells(Meanings):
     """The cells of one document by what they state, with their places."""
 
-    source: Source
-    words: Words
-    found: Found
+    source: Source = field(kw_only=True)
+    found: Found = field(kw_only=True)
     piles: dict[tuple[Heading, str], Pile] = field(factory=dict)
     rows: dict[tuple[str, str], int] = field(factory=dict)
     units: StatedUnits = field(factory=StatedUnits)
     stated: dict[tuple[Heading, int], tuple[Any, Path]] = field(factory=dict)
     again: dict[int, list[Path]] = field(factory=dict)
-    size: tuple[Path, Heading | None] = field(default=((), None))
-    judged: dict[Path, Columns] = field(factory=dict)
     flat: Unflattened = field(factory=lambda: Unflattened(None))
 
     def block(self) -> Block:
@@ -154,86 +137,6 @@ class Cells:
         if len(self.found.seen) < 100:
             self.found.seen.append(name)
         self.found.leave(Unused(name, visible(text, 120), self.place(path), reason))
-
-    def heading(self, key: str, here: Here) -> Heading | None:
-        """What a key names, with the keys of the objects around it before it, or by itself."""
-        if self.words.groups(key) and self.words.heading(key) is None:
-            joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
-            return joined if joined is not None and joined.entry.kind == "choice" else None  # preload: {type}
-        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self._is_place(word))
-        at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
-        alone = self.words.heading(key)
-        own = alone if alone is not None and alone.entry.level == "machine" and alone.parameter != "machine" else None
-        for first in range(len(trail)):
-            heading = self._joined(trail[first:], key, side if first > at else None, first <= at)
-            if heading is not None and not (own and heading.entry.level == "station"):
-                return heading  # shaft: {n_max} is no size of the shaft
-        return own or within(self.words, side, key) or self._with_small_unit(key, side)
-
-    def _joined(self, trail: tuple[str, ...], key: str, side: Side | None, as_it_stands: bool) -> Heading | None:
-        """What a key names with the keys around it before it, where these say of what it is in full."""
-        joined = " ".join((*trail, key))
-        heading = self.words.heading(joined) if as_it_stands else within(self.words, side, joined)
-        if heading is not None and not heading.station:
-            path = self.words.heading("/".join((*trail, key)))
-            heading = path if path is not None and path.parameter == heading.parameter else heading
-        match = self.words.names.find(joined)
-        whole = match is None or not match.feature
-        return heading if heading is not None and whole and heading.parameter not in ("machine", "station") else None
-
-    def _is_place(self, word: str) -> bool:
-        """Whether a key around a value says only that positions stand in it (``Lagerung``)."""
-        return self.words.heading(word) == Heading("station")
-
-    def _with_small_unit(self, key: str, side: Side | None) -> Heading | None:
-        """What a key without capitals names, whose unit is written without them too."""
-        found = _SMALL_UNIT.fullmatch(key) if key == key.lower() else None
-        heading = within(self.words, side, f"{found[1]} [{_SMALL_UNITS[found[2]]}]") if found else None
-        return heading if heading is not None and heading.unit else None
-
-    def plain(self, key: str, here: Here, trail: tuple[str, ...] = ()) -> Heading | None:
-        """What a key names by itself below the keys around it."""
-        return of_named_station(self.words, key, self.heading(key, evolve(here, trail=(*here.trail, *trail))))
-
-    def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
-        """What a key names, where it holds a scalar also by that."""
-        heading = self.heading(key, here)
-        heading = of_named_station(self.words, key, heading) if here.station else heading
-        if isinstance(value, (dict, list)):
-            return heading
-        heading = self.of_size_before(key, heading, at[:-1])
-        text = cell_text(value)
-        if (
-            self.words.names.split_unit(key)[0] in ("ra", "RA")
-            and side_of(here.trail[-1] if here.trail else "") is None
-        ):
-            heading = None  # r_a of a fillet or Ra, where small letters stand for both
-        judged = self.judged.get(at[:-1], {}).get(key, heading)
-        if judged is not heading and (judged is not None or self.plain(key, here) is not None):
-            heading = judged
-        else:
-            heading = heading_of(key, heading, (text,), self.words)
-        heading = heading or self._coded(key, value, here)
-        return bearing_of_station(self.words, key, heading, text) if here.station else heading
-
-    def _coded(self, key: str, value: Any, here: Here) -> Heading | None:
-        """What a text says by itself in an object of the bearing: clearance (``C3``), precision, designation."""
-        if not isinstance(value, str) or not any(is_bearing(word) for word in here.trail) or self.words.groups(key):
-            return None
-        name = next((name for name, code in _CODES.items() if code.fullmatch(value.strip())), "")
-        if not name and any(map(str.isdigit, value)) and read_designation(value).derived:
-            name = "bearing_designation"
-        return Heading(name) if name else None
-
-    def of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
-        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
-        before, size = self.size
-        aspect = JOINABLE.get(self.words.group(label), "")
-        if heading is None and size is not None and before == where and aspect not in ("", "unit"):
-            return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
-        toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
-        self.size = (where, heading if toleranced else None)
-        return heading
 
     def parts(
         self, heading: Heading, label: str, node: dict[str, Any], path: Path, here: Here, shape: Shape | None = None

@@ -19,7 +19,18 @@ OF_DOCUMENT = frozenset((
     "parameters", "values", "machine", "data", "dimensions", "variables", "properties", "params", "props", "attributes",
     "attrs", "attr", "spec", "specs", "ends", "sides", "items", "rows", "records", "list", "entries", "elements",
     "components", "comps", "comp", "children", "fields", "details", "info", "main", "meta", "header", "body", "payload",
-    "content", "general", "common", "locations", "places",
+    "content", "general", "common", "locations", "places", "features", "characteristics", "parts", "pieces", "nodes",
+    "node", "edges", "included", "geometry", "attribute", "eigenschaften", "merkmale", "parameter", "daten", "werte",
+    "teile", "bauteile", "einzelteile", "komponenten", "kopf", "maße", "abmessungen", "angaben", "elemente",
+    "geometrie", "attributs", "caractéristiques", "caracteristiques", "paramètres", "parametres", "données", "donnees",
+    "valeurs", "pièces", "composants", "éléments", "cotes", "géométrie", "propriétés", "attributi", "caratteristiche",
+    "parametri",
+    "dati", "valori", "parti", "pezzi", "componenti", "elementi", "quote", "dimensioni", "geometria", "testata",
+    "proprietà", "atributos", "características", "caracteristicas", "parámetros", "parametros", "datos", "valores",
+    "piezas", "partes", "componentes", "elementos", "cotas", "dimensiones", "geometría", "propiedades", "feature",
+    "атрибуты", "характеристики", "параметры", "данные", "значения", "детали", "части", "компоненты", "элементы",
+    "размеры", "свойства", "геометрия", "属性", "特性", "参数", "数据", "数值", "零件", "部件", "组件", "尺寸", "几何",
+    "パラメータ", "データ", "部品", "構成部品", "寸法", "要素", "仕様", "諸元", "項目一覧", "特征", "形状",
 ))  # fmt: skip
 
 
@@ -39,9 +50,9 @@ def part_key(nodes: Sequence[Any]) -> str:
     if len(objects) < 2 or len(objects) < len(nodes):
         return ""
     for key in objects[0]:
-        texts = [text for node in objects if isinstance(text := node.get(key), str)]
+        texts = [text for node in objects if isinstance(text := "" if node.get(key) is None else node[key], str)]
         said = {text: side_of(text) for text in texts}
-        other = [text for text, side in said.items() if side is None]
+        other = [text for text, side in said.items() if side is None and text.strip()]
         several = len({side.side for side in said.values() if side}) > 1
         if len(texts) == len(objects) and several and all(map(is_use, other)):
             return key

@@ -22,6 +22,18 @@ from linter.reading.words.headings import Heading, Words
 from linter.reading.words.measured_words import MEASURED
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
+#: Words for what a record is about, in its other languages too (common practice).
+_NAMES = frozenset(map(word_key, (
+    "attribute", "attr", "attribute name", "attr name", "param", "parameter name", "param name", "feature", "property",
+    "prop", "field", "field name", "quantity", "what", "caption", "title", "term", "char", "merkmal", "merkmalname",
+    "merkmalsname", "merkmalsbezeichnung", "eigenschaft", "kennwert", "größe", "kenngröße", "attribut", "feld",
+    "bezeichnung", "benennung", "caractéristique", "libellé", "paramètre", "propriété", "grandeur", "champ", "intitulé",
+    "nom", "attributo", "caratteristica", "parametro", "proprietà", "grandezza", "campo", "voce", "nome", "descrizione",
+    "atributo", "característica", "parámetro", "propiedad", "magnitud", "concepto", "nombre", "descripción",
+    "показатель", "параметр", "характеристика", "наименование", "признак", "свойство", "атрибут", "название", "имя",
+    "参数名", "参数名称", "参数", "名称", "项目", "属性", "属性名", "特性", "特征", "字段", "特性名", "項目", "項目名",
+    "特性値名", "パラメータ", "パラメータ名", "名前",
+)))  # fmt: skip
 CONTEXT = frozenset(
     ("machine", "station", "level", "place", "comment", "comments", "note", "notes", "description", "source", "type",
      "id", "no", "nr", "uid", "uuid", "guid", "index")
@@ -146,6 +158,10 @@ class Here:
         """Another machine or station at the same place of the document."""
         return evolve(self, machine=machine, station=station)
 
+    def below(self, word: str) -> "Here":
+        """The same below a key, or below one that says nothing."""
+        return evolve(self, trail=(*self.trail, word)) if word else self
+
 
 def version_of(key: str) -> Version:
     """Which of several statements a key of an object says its value is: an ``override`` beside the ``value``."""
@@ -188,13 +204,19 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
     if not records or len(records) < len(nodes):
         return None
     flat = [node for node in records if not any(isinstance(value, (dict, list)) for value in node.values())]
-    first = flat[0] if flat else {}
-    named = {local(key): key for key in first}
-    name = next((named[word] for word in NAME_KEYS if word in named and isinstance(first[named[word]], str)), None)
-    if name is not None and any(aspect_of(key)[0] for key in first):
-        several = sum(name in node and any(aspect_of(key)[0] for key in node) for node in flat)
-        return Shape(name) if 2 * several > len(flat) else None
+    first = next((node for node in flat if any(map(is_aspect, node))), {})
+    if name := _called(first):
+        several = sum(name in node and any(map(is_aspect, node)) for node in flat)
+        shape = Shape(name, part=part_key(flat), station=_place_key(flat, name, words))
+        return shape if 2 * several > len(flat) else None
     return _by_content(flat, words) if 1 < len(flat) == len(records) else None
+
+
+def _called(record: dict[str, Any]) -> str:
+    """The key of a record whose word says that it holds the name of what the record is about; or empty."""
+    named = {local(key): key for key in record}
+    name = next((named[word] for word in NAME_KEYS if word in named and isinstance(record[named[word]], str)), "")
+    return name or next((k for k in record if word_key(bare(k)) in _NAMES and isinstance(record[k], str)), "")
 
 
 def unit_pairs(document: Any) -> dict[frozenset[str], Shape]:
@@ -300,8 +322,15 @@ def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None
     value = _value_key(records, [key for key in keys if key not in (name, part, *units)], entries)
     if not value:
         return None
-    places = [key for key in keys if key not in (name, value, part, *units) and _are_stations(records, key, words)]
-    return Shape(name, value, units[0] if len(units) == 1 else "", places[0] if len(places) == 1 else "", part)
+    place = _place_key(records, name, words, (value, part, *units))
+    return Shape(name, value, units[0] if len(units) == 1 else "", place, part)
+
+
+def _place_key(records: Sequence[dict[str, Any]], name: str, words: Words, other: Sequence[str] = ()) -> str:
+    """The only key that holds positions by its word and its texts; empty where none or several do."""
+    keys = [key for key in records[0] if key not in (name, *other) and all(key in record for record in records)]
+    places = [key for key in keys if _are_stations(records, key, words)]
+    return places[0] if len(places) == 1 else ""
 
 
 def _named(records: Sequence[dict[str, Any]], key: str, part: str, words: Words) -> list[Heading | None]:

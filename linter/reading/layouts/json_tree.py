@@ -9,13 +9,15 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
-from linter.reading.layouts.json_cells import Cells, Path
+from linter.reading.layouts.json_cells import Path
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key
 from linter.reading.layouts.json_flat import crossed, unflattened
-from linter.reading.layouts.json_groups import Group, Groups, members, unwrapped
+from linter.reading.layouts.json_groups import Group, Groups, members
+from linter.reading.layouts.json_head import Header, header_of
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
+from linter.reading.layouts.json_record_cells import RecordCells
 from linter.reading.layouts.json_records import (
     CALLED,
     Here,
@@ -26,17 +28,17 @@ from linter.reading.layouts.json_records import (
     is_aspect,
     is_record,
     names_in,
-    opened,
     pair_of,
     record_shape,
     unit_pairs,
     value_key,
 )
+from linter.reading.layouts.json_things import is_other_thing, part_said, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
-from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.inside import positions_inside
 from linter.reading.words.own_stations import with_stations
 
 _WITH_STATIONS = "JSON, machines with stations"
@@ -49,20 +51,25 @@ _ITEMS = {"item", "object", "part", "product", "component", "article", "artikel"
 
 def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
     """Add the cells of a JSON document to what was found."""
-    _Walk(source, with_stations(names_in(document), words), found).run(document)
+    words = with_stations(names_in(document), words)
+    walk = _Walk(words, source=source, found=Found())
+    walk.run(document)
+    if told := positions_inside(walk.names, words, walk.names):
+        walk = _Walk(Words(words.names, told), source=source, found=Found())
+        walk.run(document)
+    found.take(walk.found)
 
 
 @define(eq=False)
-class _Walk(Cells):
+class _Walk(RecordCells):
     """Walks down a document and keeps what each place of it states."""
 
     of_units: frozenset[Path] = frozenset()
-    named: Here = field(factory=Here)
     results: list[tuple[Any, Path]] = field(factory=list)
     inputs: frozenset[str] = frozenset()
-    shapes: dict[frozenset[str], Shape] = field(factory=dict)
     pairs: dict[frozenset[str], Shape] = field(factory=dict)
     groups: Groups = field(init=False)
+    head: Header = field(factory=Header)
     taken: set[Path] = field(factory=set)
     machines: dict[Path, str] = field(factory=dict)
 
@@ -78,7 +85,8 @@ class _Walk(Cells):
             self.shapes, self.pairs = all_shapes(document, self.words), unit_pairs(document)
         self.flat = unflattened(document, self.words)
         self.inputs = self._inputs(self.flat.document)
-        self._node(self.flat.document, (), Here())
+        self.head = header_of(self.flat.document, self.words)
+        self._node(self.flat.document, (), Here().at(self.head.machines.get((), ""), ""))
         self._tell_lost()
         self.found.blocks.append(self.block())
         if _WITH_STATIONS in self.found.layouts:
@@ -110,12 +118,12 @@ class _Walk(Cells):
             self.unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
             return
         outer = nodes
-        shape, nodes, inside = self._shape(nodes)
+        shape, nodes, inside = self.shape_of(nodes)
         self._leave_marks(outer if inside else [], inside, path)
-        part = "" if shape else json_keys.part_key(nodes)
-        group = Group() if shape or part else self.groups.of_items(nodes)
+        thing = shape.name if shape else json_keys.part_key(nodes) or thing_key(nodes, here.trail, self.says_place)
+        group = Group() if thing else self.groups.of_items(nodes)
         name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
-        if not shape and not part and not stations:
+        if not thing and not stations:
             self._as_rows(nodes, path, inside, here)
         if group.unnamed and not here.station and not stations:
             self.found.problems.append(json_keys.assumed_numbers(self.place(path), group.level, len(nodes)))
@@ -124,16 +132,23 @@ class _Walk(Cells):
         for index, node in enumerate(nodes):
             at = (*path, index, *inside)
             if shape and is_record(node, shape):
-                self._record(node, shape, at, here)
+                self.record(node, shape, at, here)
             elif stations:
-                self._by_station(node, name, stations, at, here)
-            elif part:
-                said = evolve(here, trail=(*here.trail, cell_text(node[part])))
-                self._dict({key: value for key, value in node.items() if key != part}, at, said)
+                self.by_station(node, name, stations, at, here)
+            elif thing and isinstance(node, dict) and isinstance(node.get(thing), str):
+                self._thing(node, thing, at, here)
             elif group.name and isinstance(node, dict):
                 self._named(node, at, here, group)
             else:
                 self._node(node, at, here)
+
+    def _thing(self, node: dict[str, Any], named: str, at: Path, here: Here) -> None:
+        """An item of a list of parts or features: what it states is of what it names."""
+        said, rest = cell_text(node[named]), {key: value for key, value in node.items() if key != named}
+        if is_other_thing(said, self.words):
+            self.unused(said, rest, at, "it is of another part")
+        else:
+            self._dict(rest, at, here.below(part_said(said)))
 
     def _leave_marks(self, nodes: list[Any], inside: tuple[str, ...], path: Path) -> None:
         """Tell what stands beside the object that each item of a list holds."""
@@ -155,12 +170,6 @@ class _Walk(Cells):
             self.taken.add(where)
             self.machines[at] = text
 
-    def _by_station(self, node: dict[str, Any], name: str, stations: tuple[str, ...], at: Path, here: Here) -> None:
-        """A record with a key for each station."""
-        for key in stations:
-            record = {other: value for other, value in node.items() if other == key or other not in stations}
-            self._record(record, Shape(name, key), at, here.at(here.machine, self.words.station(key)))
-
     def _named(self, node: dict[str, Any], at: Path, here: Here, group: Group) -> None:
         """An item of a list that one of its keys names, as its siblings show."""
         text, where = cell_text(node.get(group.name)), (*at, group.name)
@@ -172,25 +181,11 @@ class _Walk(Cells):
         self.taken.add(where)
         self._dict(node, at, here)
 
-    def _shape(self, nodes: list[Any]) -> tuple[Shape | None, list[Any], tuple[str, ...]]:
-        """The shape of records; the items, with what stands in an object of each made part of it; its key, if alone."""
-        if all(isinstance(node, list) for node in nodes):
-            nodes = [{str(k): value for k, value in enumerate(node)} for node in nodes]  # name, value, unit
-        shape = record_shape(nodes, self.words) or self._known_shape(nodes)
-        if shape is None and (inside := opened(nodes)) != nodes:
-            shape = record_shape(inside, self.words) or self._known_shape(inside)
-            nodes = inside if shape else nodes
-        return (shape, nodes, ()) if shape else (None, *unwrapped(nodes))
-
-    def _known_shape(self, nodes: list[Any]) -> Shape | None:
-        """The shape of a list of one record, where the document has others like it."""
-        return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
-
     def _dict(self, node: dict[str, Any], path: Path, here: Here) -> None:
         """One object."""
         shape = record_shape([node], self.words)
         if shape:
-            self._record(node, shape, path, here)
+            self.record(node, shape, path, here)
             return
         node = crossed(node, path, self.words, self.flat.origin)
         here = self._machine_of(node, path, here.at(self.machines.get(path, here.machine), here.station))
@@ -208,7 +203,9 @@ class _Walk(Cells):
             at = (*path, key)
             if at in self.taken:
                 continue
-            if key == machine_key:
+            if at in self.head.fields:
+                self.cell(self.head.fields[at], key, value, at, here.at(here.machine, ""))
+            elif key == machine_key:
                 self.cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self.cell(Heading("station"), key, value, at, here)
@@ -282,8 +279,7 @@ class _Walk(Cells):
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
             self.without_name(key, value, value_key(value, self.pairs), at, here)
         elif isinstance(value, (dict, list)):
-            trail = here.trail if word in json_keys.OF_DOCUMENT else (*here.trail, key)
-            self._node(value, at, evolve(here, trail=trail))
+            self._node(value, at, here.below(part_said(key)))
         elif here.trail and (limit := self.limit_of(here.trail[-1], key)) is not None:
             self.cell(with_unit(limit, here.unit), f"{here.trail[-1]} {key}", value, at, here)
         else:
@@ -327,7 +323,7 @@ class _Walk(Cells):
         pair = pair_of(value, self.pairs)
         stated = pair is not None or any(aspect_of(k)[0] or has_tolerance(v) for k, v in value.items())
         if heading.parameter in ("machine", "station") or not stated:
-            self._node(value, at, evolve(here, trail=(*here.trail, key)))
+            self._node(value, at, here.below(part_said(key)))
             return
         self.layout("JSON, value and unit")
         self.parts(heading, key, value, at, here, pair)
@@ -372,29 +368,3 @@ class _Walk(Cells):
             self._dict(child, at, evolve(here, station=own or name, trail=()))
             machine = json_keys.key_text(child, "machine", self.words)[1] or here.machine
             self.rows.setdefault((machine, own or name), len(self.rows))
-
-    def _record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
-        """One record: name, value, unit, perhaps machine, station and deviations."""
-        self.layout("JSON, one record per parameter")
-        label = cell_text(node.get(shape.name))
-        machine = json_keys.key_text(node, "machine", self.words)[1]
-        station = json_keys.key_text(node, "station", self.words)[1]
-        station = station or self.words.station(cell_text(node.get(shape.station)))
-        here = here.at(machine or here.machine or self.named.machine, station or here.station)
-        stated = [key for key in node if shape.aspect_of(key)[0]]
-        said = evolve(here, trail=(*here.trail, cell_text(node[shape.part]))) if shape.part else here
-        heading = self.of_size_before(label, self.heading(label, said), (*path[:-1], station))
-        if len(stated) == 1:
-            heading = heading_of(label, heading, (cell_text(node[stated[0]]),), self.words)
-        if heading is None:
-            self.unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
-            return
-        if heading.parameter in ("machine", "station"):  # holds for the records behind it
-            text = cell_text(node[stated[0]]) if stated else ""
-            if heading.parameter == "machine":
-                self.named = here = here.at(text, "")
-            else:
-                self.named = here = here.at(here.machine, self.words.station(text))
-        elif not here.station and heading.entry.level == "station":
-            here = here.at(here.machine, self.named.station)
-        self.parts(heading, label, node, path, here, shape)

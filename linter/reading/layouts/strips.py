@@ -134,6 +134,18 @@ class Found:
     without_table: list[Grid] = field(factory=list)
     uncounted: int = 1
 
+    def take(self, other: "Found") -> None:
+        """Add all that was found of another part of the file."""
+        self.blocks += other.blocks
+        self.notes += other.notes
+        self.problems += other.problems
+        self.layouts += other.layouts
+        self.seen += other.seen
+        self.words += other.words
+        self.without_table += other.without_table
+        for unused in other.unused:
+            self.leave(unused)
+
     def leave(self, unused: Unused) -> None:
         """List a cell as unused; beyond very many the rest is only counted."""
         if len(self.unused) < MOST_UNUSED:

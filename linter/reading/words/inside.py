@@ -24,10 +24,12 @@ from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.part_columns import may_say_seat
 from linter.reading.words.parts import (
+    concepts_said,
     is_bearing,
     is_bearing_seat,
     names_place,
     part_alone,
+    tells_feature,
     words_of_signs,
 )
 from linter.reading.words.places import is_no_place
@@ -64,6 +66,16 @@ _SIDES = frozenset(
     ("seite", "ende", "schild", "lagerschild", "side", "end", "shield", "lato", "scudo", "lado", "extremo", "escudo",
      "côté", "flasque", "сторона", "стороны", "щит")
 )  # fmt: skip
+
+#: What words of the trade say that lend their name to a place of a machine as well (impeller, free, fixed).
+_LENT = frozenset(("rotor", "free", "floating", "locating", "retention"))
+#: Parts and features that are no place, not even with a word for a side beside them.
+_OF_PARTS = frozenset(
+    ("bearing", "shaft", "housing", "seat", "bore", "ring", "inside", "outside", "shoulder", "fillet", "chamfer",
+     "closure", "tolerance", "fit", "class", "groove", "sleeve", "nut", "washer")
+)  # fmt: skip
+#: The drive end, which is an article elsewhere, and its other end.
+_DRIVE, _OTHER_END = "de", ("nde", "ode")
 
 Frame = tuple[str, str]
 
@@ -245,6 +257,26 @@ def _sort(run: str) -> str:
     return "" if any(map(str.isdigit, run)) else "words"
 
 
+def _lent(run: str, pieces: Sequence[str]) -> str | None:
+    """The sort of position that words of the trade are which lend their name to a place (``libre``, ``lado_carga``).
+
+    Empty where a part stands beside the word for a side, None where nothing of this stands there.
+    """
+    if is_no_position(run):
+        return None
+    said = frozenset().union(*map(concepts_said, pieces)) if all(map(tells_feature, pieces)) else frozenset()
+    if said and said <= {"upper", "lower"}:
+        return "limit"
+    if said and said <= _LENT:
+        return "words"
+    beside = [piece for piece in pieces if piece.casefold() not in _SIDES]
+    if 0 < len(beside) < len(pieces):
+        of_part = frozenset().union(*map(concepts_said, beside)) & _OF_PARTS
+        inner = any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1]))
+        return "" if of_part or inner or any(map(is_no_position, beside)) else "words"
+    return "end" if run.casefold() == _DRIVE else None
+
+
 def _may_be(run: str, words: Words) -> str:
     """The sort of position that a run of pieces is where it says nothing else that is known; or empty."""
     if (sort := _sort(run)) != "words":
@@ -254,6 +286,8 @@ def _may_be(run: str, words: Words) -> str:
         return "limit" if {"UPPER", "LOWER"}.issuperset(groups) else ""
     run = simplified(run) or run
     pieces = _APART.split(run)
+    if (lent := _lent(run, pieces)) is not None:
+        return lent
     if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
         return "known"
     if any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
@@ -268,7 +302,19 @@ def _may_be(run: str, words: Words) -> str:
 
 def _alike(one: str, other: str) -> bool:
     """Whether two sorts of positions can stand for each other in a name."""
-    return one == other or {one, other} <= {"known", "words"} or {one, other} <= {"roman", "letter"}
+    return (one == other and one != "end") or {one, other} <= {"known", "words"} or {one, other} <= {"roman", "letter"}
+
+
+def _are_ends(one: str, other: str) -> bool:
+    """Whether two runs are the drive end and its other end."""
+    ends = {one.casefold(), other.casefold()}
+    return _DRIVE in ends and bool(ends & {*_OTHER_END})
+
+
+def _ends_in_side(run: str) -> bool:
+    """Whether a word for a side stands at an end of a run (``drive side``)."""
+    pieces = _APART.split(run.casefold())
+    return len(pieces) > 1 and (pieces[0] in _SIDES or pieces[-1] in _SIDES)
 
 
 def _positions(frames: dict[Frame, dict[str, _Cut]], words: Words) -> tuple[str, ...]:
@@ -281,10 +327,10 @@ def _positions(frames: dict[Frame, dict[str, _Cut]], words: Words) -> tuple[str,
             continue
         for k, one in enumerate(runs):
             for other in runs[k + 1 :]:
-                if _alike(sorts[one], sorts[other]):
+                if _alike(sorts[one], sorts[other]) or _are_ends(one, other):
                     together[one, other].append(frame)
     known: dict[Frame, str] = {}
-    best: tuple[int, int, int, tuple[str, ...]] = (0, 0, 0, ())
+    best: tuple[int, int, bool, int, tuple[str, ...]] = (0, 0, False, 0, ())
     for (one, other), shared in sorted(together.items()):
         if len(shared) < _ENOUGH:
             continue
@@ -293,14 +339,15 @@ def _positions(frames: dict[Frame, dict[str, _Cut]], words: Words) -> tuple[str,
                 known[frame] = _parameter(frames[frame][one], words)
         said = {known[frame] for frame in shared} - {""}
         if _are_enough(said, sorts[one], sorts[other]):
-            best = max(best, (len(said), len(shared), -len(one) - len(other), (one, other)))
-    if not best[3]:
+            with_sides = _ends_in_side(one) and _ends_in_side(other)
+            best = max(best, (len(said), len(shared), with_sides, -len(one) - len(other), (one, other)))
+    if not best[4]:
         return ()
-    group = [*best[3]]
+    group = [*best[4]]
     counts = dict.fromkeys(sorts, 0)
     for (one, other), shared in together.items():
         for a, b in ((one, other), (other, one)):
-            if a in best[3] and b not in group:
+            if a in best[4] and b not in group:
                 counts[b] = max(counts[b], len(shared))
     group += [run for run, count in sorted(counts.items()) if count >= max(_ENOUGH, 0.5 * best[1])]
     return tuple(group) if len(group) <= _MOST_POSITIONS else ()

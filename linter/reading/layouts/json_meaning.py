@@ -1,0 +1,188 @@
+"""What each key of a JSON document means where it stands: with the keys around it, by its cells, by its document."""
+
+import re
+from typing import Any
+
+from attrs import define, evolve, field
+
+from linter.reading.files.grids import cell_text
+from linter.reading.layouts.beside import bearing_of_station, of_named_station
+from linter.reading.layouts.json_columns import Columns
+from linter.reading.layouts.json_records import Here, aspect_of
+from linter.reading.layouts.json_things import is_of_other
+from linter.reading.layouts.sides import Side, innermost, side_of, within
+from linter.reading.layouts.wide_heading import JOINABLE
+from linter.reading.words.columns import heading_of
+from linter.reading.words.designations import read_designation
+from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
+
+Path = tuple[str | int, ...]
+
+#: Units at the end of a key without capitals, as they are written (``spring_rate_n_mm``, ``temp_c``).
+_SMALL_UNITS = {
+    "kn": "kN", "n": "N", "n_mm": "N/mm", "n_um": "N/µm", "nm": "N.m", "c": "°C", "degc": "°C", "k": "K", "mpa": "MPa",
+    "gpa": "GPa", "min_1": "1/min", "1_min": "1/min", "u_min": "1/min", "r_min": "1/min", "tr_min": "1/min",
+    "giri_min": "1/min", "ob_min": "1/min", "об_мин": "об/мин", "mm2_s": "mm2/s", "mm_s": "mm/s", "w": "W", "h": "h",
+}  # fmt: skip
+_SMALL_UNIT = re.compile(r"(.+?)_(" + "|".join(_SMALL_UNITS) + ")")
+#: Codes that say what they are (ISO 5753-1, ISO 492), whatever they stand under.
+_CODES = {"clearance_class": re.compile(r"C[2-5]|CN"), "tolerance_class": re.compile(r"P[2456]")}
+#: Begins like a size.
+_SIZE = re.compile(r"[Ø⌀ø]? ?\d+(?:[.,]\d+)?(?![\d-])")
+#: Cells of a value that are looked at.
+_MOST_LISTED = 5
+
+
+def _names(key: str, trail: tuple[str, ...]) -> list[str]:
+    """The names of a value: its key with the keys around it, and without the outer ones that say no part."""
+    parts = (k for k, word in enumerate(trail) if concepts_said(word) & {"shaft", "housing"})
+    return [" ".join((*trail[first:], key)) for first in range(next(parts, len(trail)) + 1)]
+
+
+def _plain(value: Any) -> tuple[str, ...]:
+    """The texts of a value, or of the parts of an object of a size."""
+    inner = value.values() if isinstance(value, dict) else value if isinstance(value, list) else (value,)
+    return tuple(text for part in inner if not isinstance(part, (dict, list)) and (text := cell_text(part)))[
+        :_MOST_LISTED
+    ]
+
+
+@define(eq=False)
+class Meanings:
+    """What the keys of one document mean.
+
+    Attributes
+    ----------
+    words : Words
+        The names that are understood.
+    size : (path, Heading or None)
+        The size that was met last, and the object that it stands in.
+    judged : dict of path to columns
+        What keys mean together with those of like objects.
+    names : dict of str to tuple of str
+        Names of values below no position, each with what stands under it.
+    """
+
+    words: Words
+    size: tuple[Path, Heading | None] = field(default=((), None))
+    judged: dict[Path, Columns] = field(factory=dict)
+    names: dict[str, tuple[str, ...]] = field(factory=dict)
+
+    def heading(self, key: str, here: Here, cells: tuple[str, ...] = ()) -> Heading | None:
+        """What a key names, with the keys of the objects around it before it, or by itself.
+
+        ``cells`` is what stands under it; below no position all its names are noted, whose positions may be told later.
+        """
+        for name in _names(key, here.trail) if not here.station else ():
+            self.names.setdefault(name, cells)
+        if self.words.groups(key) and self.words.heading(key) is None:
+            joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
+            if joined is not None and (joined.entry.kind == "choice" or joined.parameter == "bearing_designation"):
+                return joined  # preload: {type}
+            return None if aspect_of(key)[0] else self._of_position(key, here, cells)
+        if (told := self._of_position(key, here, cells)) is not None:
+            return told
+        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self.says_place(word))
+        at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
+        alone = self.words.heading(key)
+        own = alone if alone is not None and alone.entry.level == "machine" and alone.parameter != "machine" else None
+        for first in range(len(trail)):
+            heading = self._joined(trail[first:], key, side if first > at else None, first <= at)
+            if heading is not None and not (own and heading.entry.level == "station"):
+                return heading  # shaft: {n_max} is no size of the shaft
+        return own or self._of_part(key, side, trail[at + 1 :])
+
+    def _of_part(self, key: str, side: Side | None, between: tuple[str, ...]) -> Heading | None:
+        """What a key names of the part around it; ``between`` are the keys between them."""
+        if side is not None and any(map(is_of_other, between)):
+            return None  # the diameter of an impeller's seat is no size of a bearing's
+        return within(self.words, side, key) or self._with_small_unit(key, side)
+
+    def _of_position(self, key: str, here: Here, cells: tuple[str, ...]) -> Heading | None:
+        """What a key names with the keys around it, where the names of the document show a position in them."""
+        for name in _names(key, here.trail) if not here.station else ():
+            if (told := self.words.told_of(name)) is None:
+                continue
+            heading = self.words.heading(name)
+            if heading is not None and heading.station and heading.parameter not in ("machine", "station"):
+                return heading
+            if heading is None and (of_part := self._of_told(key, told.rest, cells)) is not None:
+                return evolve(of_part, station=told.station)
+        return None
+
+    def _of_told(self, key: str, rest: str, cells: tuple[str, ...]) -> Heading | None:
+        """What is left of a name says: a part alone its size, else what the key names of the part at its beginning."""
+        if (part := part_alone(rest)) and any(map(_SIZE.match, cells)):
+            return Heading(f"{part}_seat_diameter")  # quillNoseJournal
+        before = [word for word in re.split(r"[\W_]+", rest.removesuffix(key)) if word]
+        side = side_of(before[0]) if before and rest.endswith(key) else None
+        if side is None or not all(map(tells_feature, before[1:])):
+            return None
+        heading = within(self.words, side, key)
+        return heading if heading is not None and heading.entry.level == "station" and not heading.station else None
+
+    def _joined(self, trail: tuple[str, ...], key: str, side: Side | None, as_it_stands: bool) -> Heading | None:
+        """What a key names with the keys around it before it, where these say of what it is in full."""
+        joined = " ".join((*trail, key))
+        heading = self.words.heading(joined) if as_it_stands else within(self.words, side, joined)
+        if heading is not None and not heading.station:
+            path = self.words.heading("/".join((*trail, key)))
+            heading = path if path is not None and path.parameter == heading.parameter else heading
+        match = self.words.names.find(joined)
+        whole = match is None or not match.feature
+        return heading if heading is not None and whole and heading.parameter not in ("machine", "station") else None
+
+    def says_place(self, word: str) -> bool:
+        """Whether a key around a value says only that positions stand in it (``Lagerung``)."""
+        return self.words.heading(word) == Heading("station")
+
+    def _with_small_unit(self, key: str, side: Side | None) -> Heading | None:
+        """What a key without capitals names, whose unit is written without them too."""
+        found = _SMALL_UNIT.fullmatch(key) if key == key.lower() else None
+        heading = within(self.words, side, f"{found[1]} [{_SMALL_UNITS[found[2]]}]") if found else None
+        return heading if heading is not None and heading.unit else None
+
+    def plain(self, key: str, here: Here, trail: tuple[str, ...] = ()) -> Heading | None:
+        """What a key names by itself below the keys around it."""
+        return of_named_station(self.words, key, self.heading(key, evolve(here, trail=(*here.trail, *trail))))
+
+    def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
+        """What a key names, where it holds a scalar also by that."""
+        heading = self.heading(key, here, _plain(value))
+        heading = of_named_station(self.words, key, heading) if here.station else heading
+        if isinstance(value, (dict, list)):
+            return heading
+        heading = self.of_size_before(key, heading, at[:-1])
+        text = cell_text(value)
+        if (
+            self.words.names.split_unit(key)[0] in ("ra", "RA")
+            and side_of(here.trail[-1] if here.trail else "") is None
+        ):
+            heading = None  # r_a of a fillet or Ra, where small letters stand for both
+        judged = self.judged.get(at[:-1], {}).get(key, heading)
+        if judged is not heading and (judged is not None or self.plain(key, here) is not None):
+            heading = judged
+        else:
+            heading = heading_of(key, heading, (text,), self.words)
+        heading = heading or self._coded(key, value, here)
+        return bearing_of_station(self.words, key, heading, text) if here.station else heading
+
+    def _coded(self, key: str, value: Any, here: Here) -> Heading | None:
+        """What a text says by itself in an object of the bearing: clearance (``C3``), precision, designation."""
+        if not isinstance(value, str) or not any(is_bearing(word) for word in here.trail) or self.words.groups(key):
+            return None
+        name = next((name for name, code in _CODES.items() if code.fullmatch(value.strip())), "")
+        if not name and any(map(str.isdigit, value)) and read_designation(value).derived:
+            name = "bearing_designation"
+        return Heading(name) if name else None
+
+    def of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
+        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
+        before, size = self.size
+        aspect = JOINABLE.get(self.words.group(label), "")
+        if heading is None and size is not None and before == where and aspect not in ("", "unit"):
+            return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
+        toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
+        self.size = (where, heading if toleranced else None)
+        return heading

@@ -1,0 +1,76 @@
+"""Records of a JSON document, one a parameter: name, value, unit, perhaps machine, station, part and deviations."""
+
+from typing import Any
+
+from attrs import define, field
+
+from linter.reading.files.grids import cell_text
+from linter.reading.layouts import json_keys
+from linter.reading.layouts.json_cells import Cells, Path
+from linter.reading.layouts.json_groups import unwrapped
+from linter.reading.layouts.json_records import Here, Shape, opened, record_shape
+from linter.reading.layouts.json_things import part_said
+from linter.reading.words.columns import heading_of
+
+
+@define(eq=False)
+class RecordCells(Cells):
+    """Cells of a document and those of its records.
+
+    Attributes
+    ----------
+    shapes : dict of keys to Shape
+        The shapes of the lists of records of the document.
+    named : Here
+        The machine and station that a record named for those behind it.
+    """
+
+    shapes: dict[frozenset[str], Shape] = field(factory=dict)
+    named: Here = field(factory=Here)
+
+    def by_station(self, node: dict[str, Any], name: str, stations: tuple[str, ...], at: Path, here: Here) -> None:
+        """A record with a key for each station."""
+        for key in stations:
+            record = {other: value for other, value in node.items() if other == key or other not in stations}
+            self.record(record, Shape(name, key), at, here.at(here.machine, self.words.station(key)))
+
+    def shape_of(self, nodes: list[Any]) -> tuple[Shape | None, list[Any], tuple[str, ...]]:
+        """The shape of records; the items, with what stands in an object of each made part of it; its key, if alone."""
+        if all(isinstance(node, list) for node in nodes):
+            nodes = [{str(k): value for k, value in enumerate(node)} for node in nodes]  # name, value, unit
+        shape = record_shape(nodes, self.words) or self._known_shape(nodes)
+        if shape is None and (inside := opened(nodes)) != nodes:
+            shape = record_shape(inside, self.words) or self._known_shape(inside)
+            nodes = inside if shape else nodes
+        return (shape, nodes, ()) if shape else (None, *unwrapped(nodes))
+
+    def _known_shape(self, nodes: list[Any]) -> Shape | None:
+        """The shape of a list of one record, where the document has others like it."""
+        return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
+
+    def record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
+        """One record: name, value, unit, perhaps machine, station and deviations."""
+        self.layout("JSON, one record per parameter")
+        label = cell_text(node.get(shape.name))
+        machine = json_keys.key_text(node, "machine", self.words)[1]
+        station = json_keys.key_text(node, "station", self.words)[1]
+        station = station or self.words.station(cell_text(node.get(shape.station)))
+        here = here.at(machine or here.machine or self.named.machine, station or here.station)
+        stated = [key for key in node if shape.aspect_of(key)[0]]
+        said = here.below(part_said(cell_text(node.get(shape.part)))) if shape.part else here
+        cells = tuple(cell_text(node[key]) for key in stated)
+        heading = self.of_size_before(label, self.heading(label, said, cells), (*path[:-1], station))
+        if len(stated) == 1:
+            heading = heading_of(label, heading, (cell_text(node[stated[0]]),), self.words)
+        if heading is None:
+            self.unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
+            return
+        if heading.parameter in ("machine", "station"):  # holds for the records behind it
+            text = cell_text(node[stated[0]]) if stated else ""
+            if heading.parameter == "machine":
+                self.named = here = here.at(text, "")
+            else:
+                self.named = here = here.at(here.machine, self.words.station(text))
+        elif not here.station and heading.entry.level == "station":
+            here = here.at(here.machine, self.named.station)
+        self.parts(heading, label, node, path, here, shape)

@@ -1,0 +1,90 @@
+"""Lists whose items are the parts of a machine, or features of a part: a key of each says which.
+
+``parts: [{"part": "shaft", "attributes": [...]}, {"part": "front bearing", ...}]``: what stands in an item is stated of
+what its text names, as if that were a key around it.
+"""
+
+import re
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from linter.reading.layouts.json_keys import OF_DOCUMENT, local
+from linter.reading.layouts.sides import is_use, side_of
+from linter.reading.words.dictionary import word_key
+from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said, tells_feature
+
+#: Parts and features that hold or carry a bearing, and the bearing itself.
+_THINGS = frozenset(
+    ("shaft", "housing", "seat", "bore", "shoulder", "fillet", "abutment", "bearing", "rotor", "spring")
+)
+#: Those that no position of a bearing is called after.
+_NO_POSITIONS = _THINGS - {"seat", "bearing", "rotor", "spring"}
+_LONGEST = 60
+#: Ends of words for a seat (common practice).
+_SEATS = ("sitz", "seat", "位", "座", "部", "嵌合")
+
+
+#: Words for what carries an outer ring at one end of a machine (common practice).
+_SHIELD = re.compile(
+    r"(?<![^\W_])(?:end[ _-]?(?:shield|bell|plate|cap|cover|bracket)s?|bearing[ _-]?(?:bracket|cover|cap)s?"
+    r"|(?:lager|end)(?:schild|deckel|flansch)|flasque|flasques|flangia|scudo|scudi|tapas?|escudos?"
+    r"|(?:подшипниковый[ _])?(?:щит|крышка)|端盖|轴承盖|エンドカバー|軸受カバー|エンドブラケット)"
+    r"(?![^\W_\u3400-\u9fff])",
+    re.IGNORECASE,
+)
+
+
+def part_said(word: str) -> str:
+    """A key over parts of a machine as it counts in the names of what stands below it; empty where it says nothing.
+
+    The shaft of a rotor is the shaft, a shield that carries a bearing its housing, the rotor what everything is of.
+    """
+    if local(word) in OF_DOCUMENT:
+        return ""
+    said = concepts_said(word) if side_of(word) is None else frozenset()
+    if said == {"rotor"} and all(map(tells_feature, word_key(word).split())):
+        return ""
+    if said == {"rotor", "shaft"}:
+        return "shaft"
+    return _SHIELD.sub("housing", word)
+
+
+def names_thing(text: str) -> bool:
+    """Whether a text names a part, a feature of one or a bearing, whatever else it says of it."""
+    return side_of(text) is not None or bool(concepts_said(text) & _THINGS)
+
+
+def thing_key(nodes: Sequence[Any], trail: Sequence[str], says_place: Callable[[str], bool]) -> str:
+    """The key whose text says of each item of a list which part or feature it is; empty where none does.
+
+    Half of the texts at least name one, and one of them a part or feature that no position is called after; below a key
+    of a part, its seats are features. Below a key that says position (``says_place``) alike texts are positions.
+    """
+    objects = [node for node in nodes if isinstance(node, dict)]
+    if len(objects) < 2 or len(objects) < len(nodes):
+        return ""
+    below = {side.side for word in trail if (side := side_of(word))} & {"shaft", "housing"}
+    for key in objects[0]:
+        texts = [text.strip() for node in objects if isinstance(text := node.get(key), str)]
+        if len(texts) < len(objects) or not all(0 < len(text) <= _LONGEST for text in texts) or local(key) == "unit":
+            continue
+        named = [text for text in texts if names_thing(text)]
+        said = frozenset().union(*map(concepts_said, named))
+        several = len({*texts}) > 1 and 2 * len(named) >= len(texts)
+        alike = len({concepts_said(text) & _NO_POSITIONS for text in texts}) == 1 and not below  # palier avant, arrière
+        if several and not (alike and says_place(key)) and (said & _NO_POSITIONS or (below and "seat" in said)):
+            return key
+    return ""
+
+
+def is_other_thing(text: str, words: Words) -> bool:
+    """Whether a text beside those of parts names another part, of which nothing is a seat's (``impeller``)."""
+    return not (names_thing(text) or is_use(text) or words.of_whole(text) or words.names.station(text))
+
+
+def is_of_other(word: str) -> bool:
+    """Whether a key over what is stated of a part says a seat of it that is no bearing's (``impeller seat``)."""
+    said = concepts_said(word)
+    other = not tells_feature(word) and not all(map(tells_feature, re.split(r"[\W_]+", word_key(word))))
+    return other and ("seat" in said or word.endswith(_SEATS)) and "bearing" not in said

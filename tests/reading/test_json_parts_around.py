@@ -1,0 +1,91 @@
+"""JSON documents by parts: the part stands around the values, the position in their names or in keys around them."""
+
+import json
+
+import pytest
+
+from linter.reading import read_table
+
+
+def read(tmp_path, document):
+    path = tmp_path / "table.json"
+    path.write_text(json.dumps(document, ensure_ascii=False), encoding="utf-8")
+    return read_table(path).stations
+
+
+def seats(stations, name):
+    return stations.size(f"{name}_seat_diameter").nominal.tolist()
+
+
+BEARINGS = {"lado_polea": "6205", "lado_ventilador": "6204"}
+
+
+@pytest.mark.parametrize("shield", ["tapa", "escudo"])
+def test_positions_in_keys_of_the_parts_and_in_names_below_them(tmp_path, shield):
+    shaft = {
+        "asiento_rodamiento_lado_polea": {"diam": "25 mm", "tol": "k6", "Ra": "0.8 µm"},
+        "asiento_rodamiento_lado_ventilador": {"diam": "20 mm", "tol": "k6", "Ra": "0.4 µm"},
+    }
+    bores = {"lado_polea": "52 mm", "lado_ventilador": "47 mm"}
+    shields = {f"{shield}_{side}": {"alojamiento_rodamiento": {"diam": size}} for side, size in bores.items()}
+    stations = read(tmp_path, {"ensamblaje": "Motor M", "eje": shaft, **shields, "rodamientos": BEARINGS})
+    assert stations.machines == ("Motor M",)
+    assert stations.text("bearing_designation").tolist() == ["6205", "6204"]
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([25, 20], [52, 47])
+    assert stations.number("shaft_seat_roughness").tolist() == [0.8, 0.4]
+
+
+def part(name, *rows):
+    return {"part": name, "attributes": [{"attr": attr, "val": value, "uom": unit} for attr, value, unit in rows]}
+
+
+def test_lists_of_parts_with_attributes_and_what_is_of_another_part(tmp_path):
+    parts = [
+        part("shaft", ("front bearing seat dia", 6, "mm"), ("back bearing seat dia", 5, "mm")),
+        part("housing", ("front bearing bore dia", 19, "mm"), ("back bearing bore dia", 16, "mm")),
+        part("impeller", ("bore dia", 4, "mm"), ("front bearing seat dia", 9, "mm")),
+        part("front bearing", ("designation", "626-2Z", "")),
+        part("back bearing", ("designation", "625-2Z", "")),
+    ]
+    stations = read(tmp_path, {"assembly": "Pump", "parts": parts})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([6, 5], [19, 16])
+    assert stations.text("bearing_designation").tolist() == ["626-2Z", "625-2Z"]
+    assert stations.number("bore_diameter").tolist() == [6, 5]  # of the bearings, by their designations
+
+
+def test_a_seat_that_is_no_bearings_is_none(tmp_path):
+    shaft = {
+        "前轴承位": {"直径": "20 mm", "公差带": "k6"}, "后轴承位": {"直径": "17 mm", "公差带": "k6"},
+        "叶轮位": {"直径": "16 mm", "公差带": "h6"},
+    }  # fmt: skip
+    housing = {"前轴承孔": {"直径": "47 mm"}, "后轴承孔": {"直径": "40 mm"}}
+    document = {
+        "产品": {"名称": "离心泵 P2"},
+        "零件": {"转轴": shaft, "轴承座": housing, "前轴承": {"型号": "6204"}, "后轴承": {"型号": "6203"}},
+    }
+    stations = read(tmp_path, document)
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 17], [47, 40])
+    assert stations.machines == ("离心泵 P2",)
+
+
+def test_machines_own_ends_as_the_ends_of_names(tmp_path):
+    fields = {
+        f"quill{end}{what}": {"v": value, "u": unit}
+        for end, size, bore in (("Nose", 50, 80), ("Tail", 40, 68))
+        for what, value, unit in (("Journal", size, "mm"), ("HousingBore", bore, "mm"), ("JournalRa", 0.4, "um"))
+    }
+    stations = read(tmp_path, {"document": {"id": "D-8", "issue": "4"}, "params": fields})
+    assert stations.text("station").tolist() == ["quillNose", "quillTail"]
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([50, 40], [80, 68])
+    assert (stations.text("drawing_number")[0], stations.text("drawing_revision")[0]) == ("D-8", "4")
+
+
+def test_upper_and_lower_are_positions_only_where_more_than_sizes_comes_again(tmp_path):
+    of_ends = {
+        f"{end} bearing {what}": value for end, size in (("upper", 17), ("lower", 15))
+        for what, value in (("seat on shaft", f"{size} mm"), ("radial load", "60 N"), ("shaft roughness", "0.4 µm"))
+    }  # fmt: skip
+    assert seats(read(tmp_path, of_ends), "shaft") == [17, 15]
+    limits = {"shaft": {"upper": "17.009 mm", "lower": "17.001 mm"}, "bearing": "6203", "station": "A"}
+    stations = read(tmp_path, limits)
+    assert stations.text("station").tolist() == ["A"]
