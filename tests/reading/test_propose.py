@@ -24,7 +24,7 @@ def best(word: str) -> Candidate:
         ("Shatf seat diam", "shaft_seat_diameter"),
         ("Shaft sholdr dia", "shaft_shoulder_diameter"), ("Wellensizt", "shaft_seat_diameter"),
         ("Prelaod force [N]", "preload_force"),
-        ("内圈挡边", "inner_ring_shoulder_diameter"),
+        ("内圈挡边沿", "inner_ring_shoulder_diameter"),
     ],
 )  # fmt: skip
 def test_the_nearest_parameter_comes_first(word: str, parameter: str) -> None:

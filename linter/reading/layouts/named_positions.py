@@ -1,11 +1,20 @@
 """The names of a grid, down its first columns and along its first rows, and the positions that they show."""
 
-from collections.abc import Iterator
-from itertools import chain
+from collections import Counter
+from collections.abc import Iterable, Iterator
 
+from attrs import frozen
+
+from linter.model.places import Place
+from linter.model.stations import Problem
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, is_blank
-from linter.reading.words.headings import Words
+from linter.reading.files.intake import visible
+from linter.reading.layouts.sides import side_of
+from linter.reading.layouts.strips import Found
+from linter.reading.words.headings import Told, Words
 from linter.reading.words.inside import positions_inside
+from linter.reading.words.parts_of_names import parts_of_names
+from linter.reading.words.told_parts import PARTS
 
 #: Columns and rows that may hold names, and rows of a column that are looked at.
 _COLUMNS, _ROWS, _LONGEST = 4, 30, 1000
@@ -16,28 +25,83 @@ _BESIDE, _BELOW = 4, 2
 
 def with_positions(grid: Grid, words: Words) -> Words:
     """The words, with what each name of a grid says without its position; as they are where none shows one."""
-    told = {}
-    for beside in chain(_columns(grid), _rows(grid)):
-        if len(beside) >= _FEWEST:
-            told.update(positions_inside(beside, words, beside))
+    told: dict[str, Told] = {}
+    lists = [beside for beside in (*_columns(grid), *_rows(grid)) if len(beside.cells) >= _FEWEST]
+    for beside in lists:
+        told.update(positions_inside(beside.cells, words, beside.cells))
+    heads = _heads_of_parts(grid, words) if lists else []
+    for beside in lists:
+        if not any(beside.is_below(row, column, alone) for row, column, alone in heads):
+            once = {name: cells for name, cells in beside.cells.items() if name not in beside.again}
+            told.update(parts_of_names(once, words, once, told))
     return Words(words.names, {**words.told, **told}) if told else words
 
 
-def _columns(grid: Grid) -> Iterator[dict[str, tuple[str, ...]]]:
+@frozen
+class _Beside:
+    """Names down a column or along a row, with the cells beside each; names that come again there."""
+
+    row: int
+    column: int
+    cells: dict[str, tuple[str, ...]]
+    again: frozenset[str]
+
+    def is_below(self, row: int, column: int, alone: bool) -> bool:
+        """Whether a word for a part may say of these names which part they are of."""
+        return row < self.row if self.row >= 0 else column != self.column or alone
+
+
+def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:
+    """Where a word for shaft or housing stands that is no name of a value, and whether it stands alone in its row."""
+    found = []
+    for row in range(min(grid.height, _LONGEST)):
+        for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
+            side = side_of(text) if (text := grid.text(row, column)) and any(map(str.isalpha, text)) else None
+            if side is not None and side.side in PARTS and words.heading(text) is None:
+                found.append((row, column, sum(1 for cell in grid.row(row) if not is_blank(cell)) == 1))
+    return found
+
+
+def tell_parts(grid: Grid, words: Words, found: Found) -> None:
+    """One assumption for each name whose part its table tells (``Rugosité Ra portée``)."""
+    left = {name: told.rest for name, told in words.told.items() if not told.station}
+    for row in range(min(grid.height, _LONGEST) if left else 0):
+        for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
+            rest = left.pop(grid.text(row, column), "") if left else ""
+            if rest and (heading := words.heading(rest)) is not None:
+                found.problems.append(_part_taken(grid.place(row, column), grid.text(row, column), heading.parameter))
+
+
+def _part_taken(place: Place, name: str, parameter: str) -> Problem:
+    part, expected = parameter.split("_")[0], "a name that says shaft or housing"
+    message = (
+        f"{place}: {visible(name, 60)} names no part; it is taken for the {part}, as its table tells; "
+        f"expected {expected}."
+    )
+    return Problem("assumption", None, parameter, place, visible(name, 60), expected, message, "part-told")
+
+
+def _columns(grid: Grid) -> Iterator[_Beside]:
     """The texts of the first columns with the cells on their right."""
     for column in range(min(grid.width, _COLUMNS) if grid.height <= LONGEST_MIXED else 0):
         if isinstance(cells := grid.columns[column], TextColumn):
             continue
-        beside = range(column + 1, min(column + 1 + _BESIDE, grid.width))
-        texts = {cell.strip(): row for row, cell in enumerate(cells[:_LONGEST].tolist()) if type(cell) is str}
-        yield {text: tuple(filter(None, (grid.text(row, c) for c in beside))) for text, row in texts.items()}
+        right = range(column + 1, min(column + 1 + _BESIDE, grid.width))
+        listed = [(cell.strip(), row) for row, cell in enumerate(cells[:_LONGEST].tolist()) if type(cell) is str]
+        beside = {text: tuple(filter(None, (grid.text(row, c) for c in right))) for text, row in listed}
+        yield _Beside(-1, column, beside, _again(text for text, _ in listed))
 
 
-def _rows(grid: Grid) -> Iterator[dict[str, tuple[str, ...]]]:
+def _rows(grid: Grid) -> Iterator[_Beside]:
     """The texts of the first rows that hold nothing else, with the cells below them."""
     for row in range(min(grid.height, _ROWS)):
         cells = grid.row(row)
         if all(type(cell) is str for cell in cells if not is_blank(cell)):
             below = range(row + 1, min(row + 1 + _BELOW, grid.height))
-            texts = {cell.strip(): column for column, cell in enumerate(cells) if not is_blank(cell)}
-            yield {text: tuple(filter(None, (grid.text(r, c) for r in below))) for text, c in texts.items()}
+            listed = [(cell.strip(), column) for column, cell in enumerate(cells) if not is_blank(cell)]
+            beside = {text: tuple(filter(None, (grid.text(r, c) for r in below))) for text, c in listed}
+            yield _Beside(row, -1, beside, _again(text for text, _ in listed))
+
+
+def _again(texts: Iterable[str]) -> frozenset[str]:
+    return frozenset(text for text, count in Counter(texts).items() if count > 1)

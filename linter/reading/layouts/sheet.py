@@ -20,7 +20,7 @@ from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
-from linter.reading.layouts.named_positions import with_positions
+from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
@@ -44,6 +44,7 @@ LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, lon
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     words = with_positions(grid, words)
+    tell_parts(grid, words, found)
     before = sum(len(block.strips) for block in found.blocks)
     tables = len(found.blocks)
     _Sheet(grid, words, found).read()

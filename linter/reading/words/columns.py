@@ -18,7 +18,7 @@ from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_th
 from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts
+from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, without_standard
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
@@ -41,7 +41,7 @@ def key_of(label: str, words: Words) -> str:
     """A heading without its unit, for comparing."""
     match = words.names.find(label)
     unit = f"[{match.unit}]" if match and match.unit else ""
-    plain = WITH_TOLERANCE.sub("", fold(label))
+    plain = without_standard(WITH_TOLERANCE.sub("", fold(label)))
     plain = plain.removesuffix(unit).strip() if unit else re.sub(r"[ _]*[\[(][^\[\]()]*[\])]$", "", plain)
     return word_key(plain).strip(" :")
 

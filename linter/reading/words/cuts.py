@@ -77,7 +77,8 @@ _STANDARD = re.compile(
 )
 _STANDARD_BEHIND = re.compile(
     r" (?:(?:acc\. to|according to|as per|nach|per|gemäß|gem\.|to|by|selon|según|secondo|по) )?"
-    r"(?P<standard>(?:DIN|ISO|JIS|GB|GB/T|ГOCT|ANSI|ABMA|VDI|BS)(?: (?:EN|ISO))*[ -]?[1-9]\d{2,4}(?:-\d{1,2})?)$"
+    r"(?P<standard>(?:DIN|EN|ISO|JIS|GB|GB/T|ГOCT|GOST|ANSI|ABMA|VDI|BS|NF|UNE|UNI)(?: (?:EN|ISO))*(?: ?[A-Z])?"
+    r"[ -]?[1-9]\d{1,4}(?:-\d{1,4})?)$"
 )
 #: Standards of tolerances of rolling bearings: ISO 492 and its national ones (from memory).
 _OF_BEARINGS = re.compile(r"(?:ISO|ИCO) ?492|DIN 620|JIS B ?1514|GB/T ?307|ГOCT ?520")
@@ -141,6 +142,12 @@ def plain_name(folded: str) -> str:
     if (standard := _STANDARD.search(name)) is None:
         return name
     return name[: standard.start()] + _bearing_by(standard[0])
+
+
+def without_standard(folded: str) -> str:
+    """A folded name without the standard behind it (``Подшипник ГОСТ 8338``)."""
+    found = _STANDARD_BEHIND.search(folded) or _STANDARD.search(folded)
+    return folded[: found.start()] if found else folded
 
 
 def _bearing_by(standard: str) -> str:

@@ -51,6 +51,16 @@ def plain_spellings(key: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys((key.translate(_UMLAUTS), bare)))
 
 
+#: Small words that names in Romance languages leave out.
+_LINK = re.compile(r" (?:de|du|des|di|del|della|dei|delle|d) ")
+
+
+def without_links(key: str) -> tuple[str, ...]:
+    """A word key of three words or more without the small words in it (``velocità rotazione``), with its spellings."""
+    short = _LINK.sub(" ", key) if key.count(" ") > 1 else key
+    return (short, *plain_spellings(short)) if short != key else ()
+
+
 _CYRILLIC = "абвгдеёжзийклмнопрстуфхцчшщъыьэюя"
 #: Four usual ways to write Russian in Latin letters (after ISO 9 and GOST 7.79, from memory; common practice).
 _LATIN = tuple(

@@ -110,7 +110,7 @@ class Words:
         if bracket and (told := self.told.get(core)) is not None:
             return Told(f"{told.rest} [{unit}", told.station)
         for blank in (k for k, sign in enumerate(text) if sign == " "):
-            if (told := self.told.get(text[blank + 1 :])) is not None:
+            if (told := self.told.get(text[blank + 1 :])) is not None and told.station:
                 return Told(f"{text[:blank]} {told.rest}", told.station)
         return None
 

@@ -18,7 +18,7 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.words.dictionary import dictionary, latin_spellings, plain_spellings, word_key
+from linter.reading.words.dictionary import dictionary, latin_spellings, plain_spellings, without_links, word_key
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.mapping import Aspect
 
@@ -89,7 +89,7 @@ def _lexicon() -> dict[str, tuple[Concepts, ...]]:
     for spelling, key in latin.items():
         table.setdefault(spelling, table[key])
     for key, several in list(table.items()):
-        for plain in plain_spellings(key):
+        for plain in (*plain_spellings(key), *without_links(key)):
             table.setdefault(plain, several)
     return table
 
