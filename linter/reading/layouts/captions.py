@@ -1,5 +1,6 @@
 """Texts alone in their row above tables of one sheet: what tells tables apart that state the same of several things."""
 
+import re
 from collections.abc import Sequence
 
 from attrs import frozen
@@ -11,6 +12,7 @@ from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.title import is_label, names_value, units_said
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import is_bearing
 
 _LONGEST = 80
 
@@ -44,8 +46,10 @@ def caption_at(grid: Grid, row: int, words: Words) -> int | None:
     if len(filled) != 1:
         return None
     text = grid.text(row, filled[0])
-    known = names_value(words, text) or words.group(text) or is_label(text) or side_of(text) or units_said(text)
-    like = any(map(str.isalpha, text)) and 1 < len(text) <= _LONGEST and text[-1] not in ".:"
+    placed = words.station_said(text)
+    named = names_value(words, text) and not placed
+    known = named or words.group(text) or is_label(text) or side_of(text) or units_said(text)
+    like = any(map(str.isalpha, text)) and 1 < len(text) <= _LONGEST and (placed or text[-1] not in ".:")
     return filled[0] if like and not known and words.names.station(text) is None else None
 
 
@@ -65,10 +69,14 @@ def name_by_captions(tables: Sequence[Captioned], words: Words, found: Found) ->
     """
     stated = [_stated(table.block) for table in tables]
     like = [t for t, keys in zip(tables, stated, strict=True) if _come_again(keys, stated)]
-    if len(like) < 2 or len({t.text for t in like}) < len(like) or any(any(t.block.machines) for t in like):
+    machines = {machine for t in like for machine in t.block.machines}
+    if len(like) < 2 or len({t.text for t in like}) < len(like) or len(machines) != 1:
         return
-    stations = [words.station_said(t.text) for t in like]
-    of_stations = all(stations) and not any(any(t.block.stations) for t in like)
+    stations = _stations_said(like, words, known=any(machines))
+    of_stations = bool(stations)
+    if any(machines) and not of_stations:
+        return
+    stations = stations or [""] * len(like)
     for table, station in zip(like, stations, strict=True):
         place = table.grid.place(table.row, table.column)
         level, name = ("station", station) if of_stations else ("machine", table.text)
@@ -92,6 +100,21 @@ def _come_again(keys: set[tuple[str, str, str]], stated: Sequence[set[tuple[str,
     names = {name for _, name, _ in keys}
     again = [{name for _, name, _ in keys & other} for other in stated if other is not keys]
     return any(len(same) > 1 and 2 * len(same) >= len(names) for same in again)
+
+
+def _stations_said(tables: Sequence[Captioned], words: Words, *, known: bool) -> list[str]:
+    """The station that each text says; where the machine is known, the texts themselves if they speak of bearings."""
+    if any(any(table.block.stations) for table in tables):
+        return []
+    said = [words.station_said(table.text) for table in tables]
+    if known and all(_says_bearing(table.text) for table in tables):
+        said = [station or table.text for station, table in zip(said, tables, strict=True)]
+    return said if all(said) else []
+
+
+def _says_bearing(text: str) -> bool:
+    """Whether a word of a text says bearing."""
+    return any(map(is_bearing, re.findall(r"[^\W\d_]+", text)))
 
 
 def _stated(block: Block) -> set[tuple[str, str, str]]:

@@ -23,11 +23,13 @@ _STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
 _PLACES = ("STATION", "MACHINE")
 _ENOUGH_NAMES = 4
 _MOST_COLUMNS = 30
+_SIZE = re.compile(r"[Ø⌀ø]?\s*\d*[.,]?\d")
 _PIECES = re.compile(r"[\s/_()\[\]-]+")
 
 
 def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
     """Add the roles of columns that the words of a heading row leave open, and correct those that the cells deny."""
+    _values_below_a_name(grid, header, roles, words)
     if len(_OF_LISTS & set(roles.values())) < 2:
         return
     name = _name_column(grid, header, roles, words)
@@ -43,6 +45,22 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
         values = [c for c in range(name + 1, grid.width) if not roles.get(c) and _states_values(grid, header, c, named)]
         if len(values) == 1:
             roles[values[0]] = "VALUE"
+
+
+def _values_below_a_name(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
+    """A word that may head names (``Maß``, ``Cote``, ``Размер``) heads the values where names stand left of it."""
+    columns = [c for c, role in roles.items() if role == "NAME"]
+    if len(columns) < 2 or {"VALUE", "EXPR"} & set(roles.values()):
+        return
+    rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
+    values = []
+    for column in columns[1:]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        numbers = sum(_SIZE.match(text) is not None for text in texts)
+        if texts and 3 * numbers >= 2 * len(texts):
+            values.append(column)
+    if len(values) == 1 and names_below(grid, columns[0], header + 1, words):
+        roles[values[0]] = "VALUE"
 
 
 def _name_column(grid: Grid, header: int, roles: dict[int, str], words: Words) -> int | None:

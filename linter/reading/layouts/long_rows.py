@@ -21,6 +21,7 @@ from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST
+from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
@@ -146,6 +147,8 @@ class ByRow(NamesDown):
             heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
+        if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
+            heading = Heading("machine")
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return
@@ -174,6 +177,11 @@ class ByRow(NamesDown):
         value, classes = text(row, value_at), [text(row, c) for c in self.columns_of("CLASS")]
         classes = [said for said in classes if _CLASS_OF_SIZE.fullmatch(said)]
         return f"{value} {classes[0]}" if len(classes) == 1 and value[:1].isdigit() else value
+
+    def _names_machine(self, label: str, value: str) -> bool:
+        """Whether a row names the machine by a word for its sort: none is named yet, and no part or position begun."""
+        begun = self.machine or self.station or self.section or self.one("MACHINE") is not None
+        return not begun and can_name_machine(label, value, self.words)
 
     def _heads_rows(self, row: int) -> bool:
         """Take a line that says whose the rows below it are: a part, a station, both, or the machine."""

@@ -8,10 +8,11 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
-from linter.reading.layouts.lone import machine_heading
+from linter.reading.layouts.lone import SHARED, machine_heading
 from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import can_name_machine, names_machine
 
 #: Rows that are looked at: a title block is short, and a long text without a heading is no title.
 MOST_ROWS = 1000
@@ -44,6 +45,8 @@ _PARTS_OF_TEXT = re.compile(
     r"\s[–—-]\s|,\s+(?=[^\W\d]{4})|[.|]\s+|[;；。、，]\s*|[()\[\]]|(?:note|hinweis|anmerkung|nota|remarque)\s*:",
     re.IGNORECASE,
 )
+#: A number of a drawing with its word before it, in one cell.
+_LONGEST_NUMBER = 40
 _COLON = re.compile("[:：]")
 _BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")
 # Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
@@ -74,6 +77,24 @@ def label_and_value(text: str) -> tuple[str, str]:
     """A text before and behind its first colon; nothing behind it where it has none."""
     label, *value = _COLON.split(text, maxsplit=1)
     return label.strip(), "".join(value).strip()
+
+
+def pair_in_cell(text: str, words: Words) -> tuple[str, str]:
+    """Label and value of one cell: a colon between them, or a number or revision right behind its word (``Rev 1``)."""
+    label, value = label_and_value(text)
+    if value or len(text) > _LONGEST_NUMBER:
+        return label, value
+    pieces = text.split()
+    for count in range(1, len(pieces)):
+        label, value = " ".join(pieces[:count]), " ".join(pieces[count:])
+        heading = words.heading(label)
+        if heading is None or heading.station or heading.parameter not in ("drawing_number", "drawing_revision"):
+            continue
+        whole = words.heading(text)
+        code = len(pieces) - count == 1 and (any(map(str.isdigit, value)) or (len(value) == 1 and value.isalpha()))
+        if code and (whole is None or whole.station or whole.parameter == heading.parameter):
+            return label, value
+    return text, ""
 
 
 def begins_with_label(text: str) -> bool:
@@ -154,6 +175,8 @@ class Title:
         Units of lengths, each with its place.
     cells : list of TitleCell
         Values of machine parameters.
+    kinds : list of TitleCell
+        Names of the machine below words for its sort (``Model``, ``Pump type``), which count where no other is there.
     """
 
     machine: str = ""
@@ -161,6 +184,7 @@ class Title:
     own: bool = False
     units: list[tuple[str, Place]] = field(factory=list)
     cells: list[TitleCell] = field(factory=list)
+    kinds: list[TitleCell] = field(factory=list)
 
 
 def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = False) -> Title:
@@ -181,19 +205,35 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
             unit = "" if behind is None else grid.text(row, behind)
             if _take(title, grid, words, row, column, text, right, unit):
                 taken.add(column)
-                if right is not None and not _inline(text):
+                if right is not None and not _inline(text, words):
                     taken.add(right)
                     if behind is not None and _take_unit(title, grid.text(row, behind), row, right):
                         taken.add(behind)
                 continue
-            unused.append(
-                Unused("above the table", text, grid.place(row, column), "no label of the table's head is known here")
-            )
+            unused.append(_not_known(text, grid.place(row, column)))
             taken.add(column)
+    _name_by_kind(title, unused)
     if whole.height > MOST_ROWS:
         more = f"{whole.height - MOST_ROWS} more rows"
         unused.append(Unused("above the table", more, whole.place(MOST_ROWS, 0), "a title block is not as long"))
     return title
+
+
+def _not_known(text: str, place: Place) -> Unused:
+    return Unused("above the table", text, place, "no label of the table's head is known here")
+
+
+def _name_by_kind(title: Title, unused: list[Unused]) -> None:
+    """Take the name of the machine by the word for its sort that says most, where no other word states it."""
+    ranks = ("both", "kind", "machine")
+    ranked = sorted(title.kinds, key=lambda cell: ranks.index(names_machine(cell.label)))
+    for cell in ranked:
+        place, text = cell.grid.place(cell.row, cell.column), cell.grid.text(cell.row, cell.column)
+        if title.machine:
+            unused.append(_not_known(text, place))
+            continue
+        title.machine = text
+        title.cells.append(cell)
 
 
 def cells_of_machine(cells: list[TitleCell]) -> list[TitleCell]:
@@ -207,9 +247,9 @@ def cells_of_machine(cells: list[TitleCell]) -> list[TitleCell]:
     return [cell for cell in cells if named.row <= cell.row < end]
 
 
-def _inline(text: str) -> bool:
+def _inline(text: str, words: Words) -> bool:
     """Whether a cell holds label and value both."""
-    return bool(label_and_value(text)[1]) or bool(units_said(text))
+    return bool(pair_in_cell(text, words)[1]) or bool(units_said(text))
 
 
 def _take_unit(title: Title, text: str, row: int, column: int) -> bool:
@@ -232,7 +272,7 @@ def _take(
     if unit_text := units_said(text):
         title.units.append((unit_text, grid.place(row, column)))
         return True
-    label, value = label_and_value(text)
+    label, value = pair_in_cell(text, words)
     inline = bool(value)
     value_text = value if inline else grid.text(row, right) if right is not None else ""
     if words.group(label) == "UNIT":
@@ -241,6 +281,8 @@ def _take(
             title.units.append((unit_text, grid.place(row, column)))
         return bool(unit_text)
     heading = _meant(title, label, value_text, "" if inline else unit, words) if value_text else None
+    kind = heading is None and not title.own and can_name_machine(label, value_text, words)
+    heading = Heading("machine") if kind else heading
     if heading is None:
         return False
     if heading.parameter == "station":
@@ -248,16 +290,17 @@ def _take(
         return title.own and bool(title.station)
     if not inline and right is not None and _is_no_value(grid, words, row, column, right):
         return False
-    if heading.parameter == "machine":
+    if heading.parameter == "machine" and not kind:
         title.machine = value_text
+    cells_of = title.kinds if kind else title.cells
     if inline:
         # the cell is kept as it stands; its label is cut off where it is read
         cells = object_column(grid.columns[column].tolist())
         cells[row] = value
         grid.columns[column] = cells
-        title.cells.append(TitleCell(heading, label, grid, row, column))
+        cells_of.append(TitleCell(heading, label, grid, row, column))
     elif right is not None:
-        title.cells.append(TitleCell(heading, label, grid, row, right))
+        cells_of.append(TitleCell(heading, label, grid, row, right))
     return True
 
 
@@ -302,12 +345,34 @@ def names_value(words: Words, text: str) -> bool:
 
 
 def is_title_row(grid: Grid, row: int, words: Words) -> bool:
-    """Whether a row is of a title block: label and value in turn, and all labels that are known are of the machine."""
+    """Whether a row is of a title block: labels and values in turn, and all labels that are known are of the machine.
+
+    A unit may stand behind a value, a label and its value in one cell, and lubrication and its like are mostly the same
+    for all stations.
+    """
     texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    values = [text for text in texts[1::2] if len(text) > 1 and names_value(words, text)]
-    labels = [h for text in texts[::2] if (h := words.heading(text)) is not None]
-    machine = all(h.entry.level == "machine" and h.parameter != "station" for h in labels)
-    return len(texts) % 2 == 0 and len(labels) > 0 and machine and not values
+    known, at = 0, 0
+    while at < len(texts):
+        label, value = pair_in_cell(texts[at], words)
+        inline = bool(value)
+        if not inline and (at + 1 == len(texts) or _is_name(texts[at + 1], words)):
+            return False
+        heading = words.heading(label)
+        at += 1 if inline else 2
+        if heading is None:
+            if inline:
+                return False
+            continue
+        if heading.parameter == "station" or not (heading.entry.level == "machine" or heading.parameter in SHARED):
+            return False
+        known += heading.entry.level == "machine"
+        if at < len(texts) and not inline and known_unit(texts[at].strip("[]() ")) is not None:
+            at += 1
+    return known > 0
+
+
+def _is_name(text: str, words: Words) -> bool:
+    return len(text) > 1 and names_value(words, text)
 
 
 def label_said(grid: Grid, row: int, words: Words) -> str:

@@ -12,6 +12,7 @@ from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_s
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
 from linter.reading.words.headings import Heading
+from linter.reading.words.machine_words import can_name_machine
 
 
 @define(eq=False)
@@ -47,9 +48,16 @@ class ByColumn(NamesDown):
             if side_of(section_label(self.table.grid, row, self.table.name)):
                 continue  # "Bearing" above a block of rows is no row of stations
             heading = self._judged(row, label, self.with_its_unit(row, label, None, self.words.heading(label)))
+            heading = heading or self._machine_of_kind(row, label)
             if heading is not None and heading.parameter in ("machine", "station"):
                 named.setdefault(heading.parameter, (row, label, heading))
         return named
+
+    def _machine_of_kind(self, row: int, label: str) -> Heading | None:
+        """The machine, in a row of one value below a word for its sort (``Model``), where nothing else names it."""
+        filled = [text for column in self.columns_of("COLUMN") if (text := self.table.grid.text(row, column))]
+        named = len(filled) == 1 and not self.outside.machine and can_name_machine(label, filled[0], self.words)
+        return Heading("machine") if named else None
 
     def _judged(self, row: int, label: str, heading: Heading | None, section: Side | None = None) -> Heading | None:
         """What a row is by its name and its cells: a row of designations names no stations."""
@@ -86,6 +94,7 @@ class ByColumn(NamesDown):
         label = self.label(row)
         named = self.with_its_unit(row, label, section, within(self.words, section, label))
         heading = self.of_size_above(row, label, self._judged(row, label, named, section))
+        heading = heading or self._machine_of_kind(row, label)
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         filled = [column for column in machines if not is_blank(grid.columns[column][row])]

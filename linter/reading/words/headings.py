@@ -33,6 +33,12 @@ _OF_THE_WHOLE = frozenset(
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
+#: Between the words of a position, and words that join it with the one for a bearing.
+_BETWEEN, _LONGEST_PLACE = re.compile(r"[\s()\[\]:–—]+|(?<!\S)-(?!\S)"), 60
+_SMALL_WORDS = frozenset(
+    ("at", "the", "on", "of", "no", "no.", "nr.", "am", "an", "der", "auf", "du", "de", "la", "del", "della", "da",
+     "di", "на", "со", "с", "№", "n°", "#")
+)  # fmt: skip
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
 
@@ -185,7 +191,20 @@ class Words:
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
             return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
-        return ""
+        return text if self._is_bearing_there(text) else ""
+
+    def _is_bearing_there(self, text: str) -> bool:
+        """Whether a text is a position and the word for a bearing in any order (``Drive end bearing``, ``DE Brg.``)."""
+        pieces = _BETWEEN.split(text.strip()) if len(text) <= _LONGEST_PLACE else []
+        rest = [piece for piece in pieces if piece and not is_bearing(piece.rstrip("."))]
+        if not rest or len(rest) == len([piece for piece in pieces if piece]):
+            return False
+        while len(rest) > 1 and rest[0].casefold() in _SMALL_WORDS:
+            rest = rest[1:]
+        if len(rest) > 1 and self.names.station(" ".join(rest[1:])) and self.names.station(rest[0]):
+            return True  # Bearing no. 1 (fan side)
+        place = " ".join(rest)
+        return bool(self.names.station(place)) and (len(place) > 1 or place.isdigit() or place.isupper())
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""

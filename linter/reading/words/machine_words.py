@@ -7,9 +7,13 @@ so that no list of names holds them. Words in the trade's languages: common prac
 import re
 from functools import lru_cache
 
+from linter.reading.cells.units import known_unit, split_quantity
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
+from linter.reading.words.headings import Words
+from linter.reading.words.parts import is_bearing
 
-_LONGEST = 40
+_LONGEST, _LONGEST_NAME = 40, 60
 #: What is told of a machine: its model, sort, size, number.
 _KINDS = (
     "model", "models", "type", "types", "size", "sizes", "series", "variant", "variants", "version", "frame",
@@ -99,3 +103,20 @@ def _is_compound(key: str) -> bool:
     shortest = 1 if _SIGNS.search(key) else 3
     ends = range(shortest, len(key) - 1)
     return any(key[:end].removesuffix("s") in _MACHINE_KEYS and key[end:] in _KIND_KEYS for end in ends)
+
+
+def can_name_machine(label: str, value: str, words: Words) -> bool:
+    """Whether a value is the name of a machine by the word beside it, which no list of names holds.
+
+    Beside a word for a sort alone it is no bearing's, and beside a machine alone a name with letters and figures.
+    """
+    said = names_machine(label)
+    if not said or not value or len(value) > _LONGEST_NAME or words.group(value) or words.heading(value) is not None:
+        return False
+    letters, figures = any(map(str.isalpha, value)), any(map(str.isdigit, value))
+    if said == "both":
+        return letters or figures
+    strength = designation_strength(value)
+    if not letters or strength == "certain" or any(map(is_bearing, re.split(r"[\s\W]+", value))):
+        return False
+    return said == "kind" or (figures and known_unit(split_quantity(value)[1]) is None)
