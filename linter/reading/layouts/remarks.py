@@ -16,7 +16,7 @@ from linter.reading.layouts.long_table import LongTable
 from linter.reading.words.headings import Heading
 from linter.reading.words.parts import concepts_said
 
-_LONGEST, _SHORTEST_ROLE = 40, 3
+_LONGEST = 40
 #: Codes of ISO 5753-1 and ISO 492 (from memory), with what the words beside them speak of.
 _CODES = {
     "clearance_class": (re.compile(r"(?<![A-Za-z0-9])(?:C[2-5N]|CM)(?![A-Za-z0-9])"), "clearance"),
@@ -53,8 +53,6 @@ def _said(text: str, value: str, heading: Heading, at: int) -> Iterator[tuple[He
         for name in _CODES:
             if code := class_remarked(name, text):
                 yield Heading(name, heading.station), at, code
-        if len(text) >= _SHORTEST_ROLE and isinstance(read_choice("axial_role", text), str):
-            yield Heading("axial_role", heading.station), at, text
     elif heading.entry.kind == "toleranced" and _PLAIN.fullmatch(value.strip()) and _DEVIATIONS.fullmatch(text):
         yield evolve(heading, aspect="tolerance"), at, text
 
