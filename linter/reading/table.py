@@ -21,8 +21,9 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.roughness import by_custom
-from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows, words_across
+from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
+from linter.reading.layouts.sheet_words import words_across
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.layouts.together import take_apart
 from linter.reading.layouts.unit_by_sizes import unit_by_sizes

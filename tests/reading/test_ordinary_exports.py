@@ -151,3 +151,70 @@ def test_the_unit_of_its_row_tells_a_mass_from_a_name(tmp_path):
     )
     assert reading.stations.number("rotor_mass").tolist() == [8.6, 8.6]
     assert "8.6" not in reading.stations.machines
+
+
+@pytest.mark.parametrize("head", ["Shldr Dia", "挡肩", "Schulter-Ø", "Abutment", "Заплечик"])
+def test_a_shoulder_of_no_part_is_told_by_the_bearing_in_its_row(tmp_path, head):
+    table = "Position;Bearing;{} [mm]\nA;6207;{}\nB;6306;{}\n"
+    shaft = read(tmp_path, table.format(head, 42, 37))
+    assert nominals(shaft, "shaft_shoulder_diameter") == [42, 37]
+    housing = read(tmp_path, table.format(head, 65, 65))
+    assert nominals(housing, "housing_shoulder_diameter") == [65, 65]
+    both = read(tmp_path, table.format(head, 42, 65)).stations  # one says shaft, the other housing: asked
+    assert not both.known("shaft_shoulder_diameter").any()
+    assert not both.known("housing_shoulder_diameter").any()
+
+
+@pytest.mark.parametrize(
+    ("name", "meant"),
+    [
+        ("Bund an der Ankerwelle", "shaft_shoulder_diameter"), ("Gewicht des Ankers", "rotor_mass"),
+        ("albero motore sede", "shaft_seat_diameter"), ("вал насоса диаметр", "shaft_seat_diameter"),
+        ("电机轴直径", "shaft_seat_diameter"), ("モータ軸径", "shaft_seat_diameter"),
+        ("Motor shaft seat", "shaft_seat_diameter"),
+        ("Radio máx. eje", "shaft_fillet_radius"), ("Max. radius housing", "housing_fillet_radius"),
+    ],
+)  # fmt: skip
+def test_a_shaft_is_named_by_what_it_turns(name, meant):
+    found = Names.built_in().find(name)
+    assert found is not None
+    assert found.parameter == meant
+
+
+def test_a_row_of_another_part_in_a_parts_list_is_no_position(tmp_path):
+    reading = read(
+        tmp_path,
+        "No.;Description;Designation;Shaft;Housing\n1;Bearing motor side;6206-2Z;30 k6;62 H7\n"
+        "2;Bearing gear side;6207-2Z;35 k6;72 H7\n3;Shaft seal;30x47x7;30 h11;47 H8\n",
+    )
+    assert nominals(reading, "shaft_seat_diameter") == [30, 35]
+    assert any(unused.value == "30 h11" for unused in reading.unused)
+
+
+def test_lists_side_by_side_below_words_for_parts_are_each_of_their_part(tmp_path):
+    reading = read(
+        tmp_path,
+        "Shaft,,,,Housing,,,\nFeature,Nominal,Tol +,Tol -,Feature,Nominal,Tol +,Tol -\n"
+        "Seat A,17,+0.009,+0.001,Seat A,40,+0.016,0\nSeat B,15,+0.009,+0.001,Seat B,35,+0.016,0\n"
+        "Shoulder A,21,0,-0.1,Shoulder A,36,+0.1,0\nShoulder B,19,0,-0.1,Shoulder B,31,+0.1,0\n"
+        "All dimensions in mm.,,,,,,,\n",
+    )
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    assert nominals(reading, "shaft_seat_diameter") == [17, 15]
+    assert nominals(reading, "housing_shoulder_diameter") == [36, 31]
+    assert reading.stations.size("shaft_seat_diameter").lower.tolist() == pytest.approx([0.001, 0.001])
+
+
+def test_a_column_of_classes_in_a_list_without_a_heading_is_read(tmp_path):
+    reading = read(
+        tmp_path,
+        "shaft_top_diameter;6;mm;h5\nhousing_top_bore;13;mm;H6\nshaft_bottom_diameter;5;mm;h5\nhousing_bottom_bore;11;mm;H6\n"
+        "rotor_mass;64;g;\n",
+    )
+    assert [*reading.stations.size("housing_seat_diameter").tolerance_class] == ["H6", "H6"]
+
+
+@pytest.mark.parametrize("text", ["libre, ressort", "floating, spring", "Loslager, Feder"])
+def test_a_floating_bearing_under_a_spring_is_spring_loaded(tmp_path, text):
+    reading = read(tmp_path, f'Position;Shaft seat [mm];Function\nA;17 k5;fixed\nB;15 k5;"{text}"\n')
+    assert [*reading.stations.choice("axial_role").texts()] == ["locating", "spring-loaded"]

@@ -22,6 +22,9 @@ _ANY = "*"
 _LONGEST, _MOST_PIECES, _SHORTEST_IN_COMPOUND = 80, 10, 4
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
+#: Two choices of which one is a sort of the other: a bearing under a spring floats.
+_NARROWER = {("axial_role", frozenset({"floating", "spring-loaded"})): "spring-loaded"}
+
 Meaning = Callable[[str], tuple[str, ...]]
 
 
@@ -82,7 +85,9 @@ def phrase_of(name: str, text: str, known: Meaning) -> tuple[str, ...]:
                 stated |= bool(meant)
                 limits = meant or details[run]
                 if limits:
-                    agreed = [word for word in agreed or limits if word in limits]
+                    both = frozenset((*(agreed or limits), *limits))
+                    narrower = _NARROWER.get((name, both))
+                    agreed = [narrower] if narrower else [word for word in agreed or limits if word in limits]
                     if not agreed:
                         return ()
                 at = end

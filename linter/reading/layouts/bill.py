@@ -10,9 +10,11 @@ from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import is_bearing
 
 #: Rows in which the heading is looked for, and rows below it.
 _HEAD, _MOST = 30, 2000
+_WORD = re.compile(r"[^\W\d_]{2,}")
 _OF_SEAT = re.compile("_seat_|_shoulder_|_fillet_")
 _SIZE = re.compile(r"[Ø⌀ø]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _OF_ITEMS = ("drawing_number", "drawing_revision", "machine")
@@ -52,28 +54,37 @@ def _headed(grid: Grid, row: int, words: Words) -> WideTable | None:
 
 
 def of_bearings(table: WideTable, first: int) -> WideTable:
-    """A table whose rows without a bearing are of other parts (screws, the shaft itself) with its rows of bearings.
+    """A table whose rows without a bearing are of other parts (screws, a seal, the shaft) with its rows of bearings.
 
-    Rows of bearings fill a column of a seat and name a bearing; the others do neither, but hold a text in the column
-    that names the bearings. ``first`` is the first row below the heading.
+    A column names a bearing in some rows and something else in others; these fill no column of a seat, or another
+    column says bearing in the rows of bearings alone. ``first`` is the first row below the heading.
     """
     grid = table.grid
     seats = [c for c, h in enumerate(table.headings) if h is not None and _OF_SEAT.search(h.parameter)]
     if table.only is not None or table.positions or not seats or grid.height - first > _MOST:
         return table
-    rows = [row for row in range(first, grid.height) if any(not is_blank(grid.columns[c][row]) for c in seats)]
-    others = [row for row in range(first, grid.height) if row not in set(rows)]
-    if not rows or not any(_tells_bearings(grid, column, rows, others) for column in range(grid.width)):
-        return table
-    other_items = any(sum(not is_blank(cell) for cell in grid.row(row)) > 2 for row in others)
-    return evolve(table, only=np.array(rows, dtype=np.intp)) if other_items else table
+    filled = [row for row in range(first, grid.height) if sum(not is_blank(cell) for cell in grid.row(row)) > 2]
+    for column in range(grid.width):
+        rows = [row for row in filled if _names_bearing(grid.text(row, column))]
+        if rows and len(rows) < len(filled) and _of_other_parts(grid, column, rows, filled, seats):
+            return evolve(table, only=np.array(rows, dtype=np.intp))
+    return table
 
 
-def _tells_bearings(grid: Grid, column: int, rows: list[int], others: list[int]) -> bool:
-    """Whether a column names a bearing in each of some rows, and something else in others."""
-    names = [text for row in others if (text := cell_text(grid.columns[column][row]))]
-    of_rows = all(_names_bearing(cell_text(grid.columns[column][row])) for row in rows)
-    return bool(names) and of_rows and not any(map(_names_bearing, names))
+def _of_other_parts(grid: Grid, column: int, rows: list[int], filled: list[int], seats: list[int]) -> bool:
+    """Whether all rows but those of bearings are of other parts, which the column names."""
+    others = [row for row in filled if row not in rows]
+    if not all(grid.text(row, column) for row in others):
+        return False
+    of_seats = [row for row in others if any(not is_blank(grid.columns[c][row]) for c in seats)]
+    return not of_seats or any(_says_bearing(grid, c, rows, of_seats) for c in range(grid.width))
+
+
+def _says_bearing(grid: Grid, column: int, rows: list[int], others: list[int]) -> bool:
+    """Whether a column says bearing in some rows and other things in others."""
+    said = [any(map(is_bearing, _WORD.findall(grid.text(row, column)))) for row in rows]
+    named = [_WORD.findall(grid.text(row, column)) for row in others]
+    return all(said) and all(named) and not any(is_bearing(word) for words in named for word in words)
 
 
 def _rows_of_bearings(grid: Grid, row: int) -> list[int]:

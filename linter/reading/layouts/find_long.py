@@ -7,8 +7,8 @@ from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sa
 from linter.reading.layouts.long_unheaded import without_header
 from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.position_spans import find_spans
-from linter.reading.layouts.sections import named_by_part, sections
-from linter.reading.layouts.sides import Side, part_column, parts_below
+from linter.reading.layouts.sections import named_by_part, section_label, sections
+from linter.reading.layouts.sides import Side, part_column, parts_below, side_above, side_of
 from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
 from linter.reading.words.headings import Words
 
@@ -42,7 +42,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     if both is not None:
         parts = {r: said.side for r, said in both[1].items()}
     else:
-        parts = parts_below(grid, part, row + 1) if part is not None else {}
+        parts = parts_below(grid, part, row + 1) if part is not None else _below_part(grid, row)
     counts = {
         c: names_below(grid, c, row + 1, words)
         + named_by_part(grid, c, parts or sections(grid, c, row + 1, words), words)
@@ -69,6 +69,15 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     else:
         objects = stations_of_objects(grid, best, roles, row + 1, words)
     return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
+
+
+def _below_part(grid: Grid, header: int) -> dict[int, Side]:
+    """The part of every row, where the word for it stands right above the heading and none below (``Shaft``)."""
+    side = side_above(grid, header) if header else None
+    rows = range(header + 1, grid.height)
+    if side is None or any(side_of(section_label(grid, r, c)) for r in rows for c in range(min(grid.width, 2))):
+        return {}
+    return dict.fromkeys(rows, side)
 
 
 def _placed_column(

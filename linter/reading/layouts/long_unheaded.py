@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from typing import Any
 
 from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
@@ -117,7 +118,9 @@ def _roles_by_content(
         if not cells:
             continue
         units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
-        if says_parts_of_size(cells, words):  # max, min: the latter is a unit too
+        if values and "CLASS" not in roles.values() and _are_classes(cells):
+            roles[column] = "CLASS"
+        elif says_parts_of_size(cells, words):  # max, min: the latter is a unit too
             roles[column] = "PART"
         elif units and units >= 0.5 * sum(1 for cell in cells if cell_text(cell) not in ("-", "–", "1")):
             roles[column] = "UNIT"
@@ -126,6 +129,11 @@ def _roles_by_content(
         else:
             values.append(column)
     return roles, values
+
+
+def _are_classes(cells: Sequence[Any]) -> bool:
+    """Whether cells, two of them or more, are tolerance classes and nothing else."""
+    return len(cells) > 1 and all(type(cell) is str and _CLASS.fullmatch(cell) is not None for cell in cells)
 
 
 def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], values: Sequence[int]) -> int:

@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Sequence
 from itertools import pairwise
-from typing import Any
 
 from attrs import define, field
 
@@ -19,11 +18,13 @@ from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
+from linter.reading.layouts.lists_beside import lists_beside
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.remark_columns import take_remarks
+from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above
-from linter.reading.layouts.strips import Block, Found, Strip, TableWord, grid_strip
+from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
     Title,
@@ -32,6 +33,7 @@ from linter.reading.layouts.title import (
     is_title_row,
     label_said,
     read_title,
+    units_said,
 )
 from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
@@ -241,6 +243,8 @@ class _Sheet:
 
     def _side_by_side(self, grid: Grid) -> list[Grid]:
         """Blocks that blank columns set apart, where the right one names its own stations or parameters."""
+        if (lists := lists_beside(grid, self.words)) is not None:
+            return self._apart(grid, lists)
         blank = [c for c in range(grid.width) if all(is_blank(cell) for cell in grid.columns[c].tolist())]
         if not blank:
             return [grid]
@@ -254,10 +258,17 @@ class _Sheet:
         candidates = ([layout(part, self.words) for layout in LAYOUTS] for part in parts)
         if not all(any(c is not None and c.alone for c in of_part) for of_part in candidates):
             return [grid]
+        return self._apart(grid, (top, spans))
+
+    def _apart(self, grid: Grid, blocks: tuple[int, Sequence[tuple[int, int]]]) -> list[Grid]:
+        """Blocks beside each other by their first row and columns; what stands above them is their common title."""
+        top, spans = blocks
         self.found.say("blocks side by side are read one after the other")
         if top:
             self._take_title(grid.cut(slice(0, top)))
-        return parts
+        said = {unit for row in range(grid.height) for cell in grid.row(row) if (unit := units_said(cell_text(cell)))}
+        self.length_unit = self.length_unit or (said.pop() if len(said) == 1 else "")
+        return [grid.cut(slice(top, None), slice(left, right)) for left, right in spans]
 
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
@@ -358,40 +369,3 @@ def best(candidates: Sequence[Candidate]) -> Candidate:
     first = max(candidates, key=lambda candidate: candidate.score)
     headed = (c for c in candidates if c.headed and c.heading.start in first.heading)
     return next(headed, first)
-
-
-def candidate_words(grid: Grid, words: Words) -> list[TableWord]:
-    """Words that may be names in a sheet without one known name: its fullest row of texts, and its first column."""
-    return [*words_across(grid, words), *_words_down(grid, words)]
-
-
-def words_across(grid: Grid, words: Words) -> list[TableWord]:
-    """Words of the fullest row of texts near the top of a sheet, with samples of what stands below them."""
-    rows = range(min(grid.height, 50))
-    head = max(rows, key=lambda r: _texts(grid.row(r)), default=0)
-    if not grid.height or _texts(grid.row(head)) < 2:
-        return []
-    result = []
-    for column in range(grid.width):
-        if text := grid.text(head, column):
-            below = [cell_text(c) for c in grid.columns[column][head + 1 : head + 50].tolist() if not is_blank(c)]
-            samples = tuple(dict.fromkeys(below))[:3]
-            result.append(TableWord(text, samples, grid.place(head, column), words.why(text)))
-    return result
-
-
-def _words_down(grid: Grid, words: Words) -> list[TableWord]:
-    """Words of the first column, with samples of what stands beside them."""
-    result = []
-    if grid.width > 1 and _texts(grid.columns[0].tolist()[:500]) >= 2:
-        for row in range(min(grid.height, 500)):
-            text = grid.text(row, 0)
-            right = [cell_text(cell) for cell in grid.row(row)[1:] if not is_blank(cell)]
-            if text and right:
-                result.append(TableWord(text, tuple(right[:3]), grid.place(row, 0), words.why(text)))
-    return result
-
-
-def _texts(cells: list[Any]) -> int:
-    """Number of cells that hold a word."""
-    return sum(1 for cell in cells if type(cell) is str and any(sign.isalpha() for sign in cell))

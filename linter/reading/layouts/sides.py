@@ -137,7 +137,8 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
 
 def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
     """What a name means of shaft or housing; ``alone`` is what it means by itself."""
-    if alone is None and (words.groups(label) or _is_no_name(label) or words.names.station(label)):
+    place = words.names.station(label) and "seat" not in concepts_said(label)  # Seat A below Shaft: its size
+    if alone is None and (words.groups(label) or _is_no_name(label) or place):
         return None  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
     if alone is not None and _is_bearings(alone, label):
         return alone

@@ -25,6 +25,7 @@ from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_roles, no_designation, no_station
 from linter.reading.words.part_columns import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS, seat_by_cells, seats_of_parts
 from linter.reading.words.parts import is_tolerance_of_bore, part_alone
+from linter.reading.words.shoulder_columns import shoulders_by_size
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
@@ -250,6 +251,7 @@ def judge_columns(
     bore_beside_its_tolerance(labels, result, cells, words, bores)
     bore_larger_than_the_shaft(result, cells, [a and not b for a, b in zip(bores, mapped, strict=True)])
     seats_of_parts(labels, result, cells, words)
+    shoulders_by_size(labels, result, cells, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)

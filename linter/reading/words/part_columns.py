@@ -32,7 +32,7 @@ _ASPECTS = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower", "MAX": "ma
 #: A seat is within this share of its ring (common practice: far more than any fit).
 _SAME = 0.01
 _INCH = 25.4
-_PIECE = re.compile(r"[^\W\d_]+")
+_PIECE = re.compile(r"[^\W\d_⌀Øø]+")
 _OF_BEARING_BORE = frozenset(("bore", "diameter", "dimensions", "inside", "bearing", "seat", "housing"))
 
 

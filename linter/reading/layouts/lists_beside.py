@@ -1,0 +1,39 @@
+"""Lists of names and values side by side: one heading row in which the same headings come again, the name first."""
+
+from linter.reading.files.grids import LONGEST_MIXED, Grid
+from linter.reading.layouts.header_roles import header_roles
+from linter.reading.words.headings import Words
+
+#: Rows in which the heading is looked for, and columns of a list at least.
+_HEAD, _LEAST = 30, 2
+_STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN"}
+
+
+def lists_beside(grid: Grid, words: Words) -> tuple[int, list[tuple[int, int]]] | None:
+    """First row and columns of lists side by side, or None.
+
+    Words above the first column of each (``Shaft``, ``Housing``) go with their lists.
+    """
+    if grid.height > LONGEST_MIXED:
+        return None
+    for row in range(min(grid.height - 1, _HEAD)):
+        labels = [grid.text(row, column) for column in range(grid.width)]
+        first = next((column for column, label in enumerate(labels) if label), grid.width)
+        starts = [column for column in range(first, grid.width) if labels[column] and labels[column] == labels[first]]
+        if len(starts) < 2 or not _same(labels, starts):
+            continue
+        roles = header_roles(grid.cut(slice(row, None), slice(starts[0], starts[1])), 0, words)
+        if roles.get(0) not in ("NAME", "STATION") or not _STATES & {*roles.values()}:
+            continue
+        above = {column for column in range(grid.width) if grid.text(row - 1, column)} if row else set()
+        top = row - 1 if len(above) > 1 and above <= {*starts} else row
+        return top, list(zip(starts, [*starts[1:], grid.width], strict=True))
+    return None
+
+
+def _same(labels: list[str], starts: list[int]) -> bool:
+    """Whether the headings behind each start are the same, blank columns put aside."""
+    pieces = [
+        [label for label in labels[a:b] if label] for a, b in zip(starts, [*starts[1:], len(labels)], strict=True)
+    ]
+    return len(pieces[0]) >= _LEAST and all(piece == pieces[0] for piece in pieces)
