@@ -13,6 +13,11 @@ SPRINGS = {
     "Spanish": ("Función", "libre (resorte ondulado 45 N)", "wave", 45, None),
     "a force with its deviation": ("Spring type", "wave, 60 ± 5 N", "wave", 60, None),
     "a range is no force": ("Preload by", "wave spring, 50 - 70 N", "wave", None, None),
+    "a preload that is a spring": ("Preload", "coil springs", "helical", None, None),
+    "what gives the preload": ("Axiale Vorspannung mittels", "Tellerfederpaket", "disc", None, None),
+    "a word between of the spring's name": ("Tipo di precarico", "molle a tazza", "disc", None, None),
+    "two signs": ("预紧", "碟簧", "disc", None, None),
+    "the spring alone": ("Пружина", "волнистая", "wave", None, None),
     "Japanese": ("予圧方式", "ウェーブワッシャ 2.4mm時 60N", "wave", 60, 2.4),
 }
 

@@ -175,6 +175,8 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(phrase)}")
     if name == "lubrication" and _names_a_grease(key):
         return "grease"
+    if name == "preload_method" and isinstance(read_choice("spring_kind", text), str):
+        return "spring"  # what presses, for how
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
         return ReadError(state.replace(" ", "-"), text, expected, sentence)

@@ -4,11 +4,12 @@ A class of viscosity is the kinematic viscosity at 40 °C in mm²/s (ISO 3448, f
 """
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.choices import read_choice
-from linter.reading.cells.signs import LONGEST_TEXT
+from linter.reading.cells.signs import LONGEST_TEXT, missing_state
 from linter.reading.cells.units import MOST_REMEMBERED, known_unit
 
 #: Signs and words between what a cell says of a spring.
@@ -43,7 +44,7 @@ def of_oil(name: str, text: str) -> Said:
 @lru_cache(maxsize=MOST_REMEMBERED)
 def of_spring(name: str, text: str) -> Said:
     """What a text states of a spring, and its own value where that stands among it; empty where a piece is unknown."""
-    if not 2 < len(text) <= LONGEST_TEXT:
+    if not 1 < len(text) <= LONGEST_TEXT:
         return {}
     said: Said = {}
     for found in _QUANTITY.finditer(text):
@@ -52,7 +53,8 @@ def of_spring(name: str, text: str) -> Said:
         if stated and (stated == "preload_force" or found["at"] or found["then"]):
             said[stated] = "" if stated in said else f"{found['number']} {found['unit']}"  # two: neither is taken
     roles: set[str] = set()
-    for piece in filter(None, map(str.strip, _APART.split(_QUANTITY.sub(" ; ", text)))):
+    whole = bool(_choice("spring_kind", text))  # ``molle a tazza``: the word between is of the name
+    for piece in [text] if whole else filter(None, map(str.strip, _APART.split(_QUANTITY.sub(" ; ", text)))):
         if _choice("spring_kind", piece):
             said["spring_kind"] = piece
         elif own := _choice(name, piece):
@@ -74,6 +76,19 @@ def _own(name: str, text: str, roles: set[str]) -> Said:
 def says_role(text: str) -> bool:
     """Whether a text says how a bearing is located, maybe with the spring that does it."""
     return bool(_choice("axial_role", text)) or "axial_role" in of_spring("axial_role", text)
+
+
+def says_method(text: str) -> bool:
+    """Whether a text without a figure says how bearings are preloaded: the way, or the kind of spring that does it."""
+    if not text.strip() or any(map(str.isdigit, text)):
+        return False
+    return bool(_choice("preload_method", text) or "spring_kind" in of_spring("preload_method", text))
+
+
+def method_by_cells(name: str, cells: Iterable[str]) -> str:
+    """``preload_method`` for a preload whose cells say the way instead of the force (``Preload``: *wave spring*)."""
+    texts = [cell for cell in cells if cell.strip() and (not missing_state(cell) or says_method(cell))]
+    return "preload_method" if name == "preload_force" and texts and all(map(says_method, texts)) else name
 
 
 def _choice(name: str, text: str) -> str:

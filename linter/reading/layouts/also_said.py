@@ -11,7 +11,7 @@ import numpy as np
 from attrs import evolve
 
 from linter.reading.cells.signs import LONGEST_TEXT
-from linter.reading.cells.springs import of_oil, of_spring
+from linter.reading.cells.springs import method_by_cells, of_oil, of_spring
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.layouts.strips import Block, Found, Strip
 
@@ -27,6 +27,8 @@ def read_also_said(found: Found) -> None:
 
 def _with_others(strip: Strip, block: Block) -> Iterator[Strip]:
     """A strip, maybe with other texts for its cells, and what else its cells state."""
+    if strip.aspect == "value" and strip.parameter == "preload_force" and len(strip.cells) <= LONGEST_TEXT:
+        strip = _method_or_force(strip)
     oily = strip.parameter in ("lubrication", "base_oil_viscosity_40")
     if strip.aspect != "value" or not (oily or strip.parameter in _OF_SPRINGS) or len(strip.cells) > LONGEST_TEXT:
         yield strip
@@ -43,6 +45,12 @@ def _with_others(strip: Strip, block: Block) -> Iterator[Strip]:
     stated = {one.parameter for one in block.strips}
     for name in dict.fromkeys(name for one in said for name in one if name not in stated):
         yield _of_cells(strip, name, [(k, one[name]) for k, one in enumerate(said) if name in one])
+
+
+def _method_or_force(strip: Strip) -> Strip:
+    """A strip of preloads as that of the way of preloading where its cells say that instead of a force."""
+    name = method_by_cells(strip.parameter, map(cell_text, strip.cells.tolist()))
+    return strip if name == strip.parameter else evolve(strip, parameter=name, unit="", own_unit=False)
 
 
 def _of_cells(strip: Strip, name: str, texts: list[tuple[int, str]]) -> Strip:

@@ -38,6 +38,8 @@ _CODED = (
     ),
     _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
     _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
+    _Coded("spring_kind", frozenset({"spring"}), re.compile(r"[^\W\d_]{2,}.*")),
+    _Coded("preload_method", frozenset({"preload"}), re.compile(r"[^\W\d_]{2,}.*")),
     _Coded("lubrication", frozenset({"grease", "oil", "lubricant"}), re.compile(r"[^\W\d_].*")),
 )
 

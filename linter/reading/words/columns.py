@@ -12,7 +12,7 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
-from linter.reading.cells.springs import says_role
+from linter.reading.cells.springs import method_by_cells, says_role
 from linter.reading.cells.units import known_unit
 from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
 from linter.reading.words.coded_columns import choice_said
@@ -109,6 +109,8 @@ def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:
         return no_designation(heading, cells) or heading
     if heading.parameter in ("bore_diameter", "outside_diameter"):
         return _seat_or_ring(heading, key, cells)
+    if heading.aspect == "value" and (name := method_by_cells(heading.parameter, cells)) != heading.parameter:
+        return evolve(heading, parameter=name, unit="")  # Preload: wave spring
     return heading
 
 
