@@ -112,6 +112,13 @@ def _names_a_grease(key: str) -> bool:
     return any(known.get(word) == ("grease",) for word in _WORDS.findall(key)) and not any(o in key for o in others)
 
 
+def _said_by_kind(name: str, text: str, key: str) -> str:
+    """The choice that the name of a grease, or the kind of the spring that preloads, is of; empty for none."""
+    if name == "lubrication":
+        return "grease" if _names_a_grease(key) else ""
+    return "spring" if name == "preload_method" and isinstance(read_choice("spring_kind", text), str) else ""
+
+
 def _untreated(name: str, text: str) -> str:
     """A material without the heat treatment behind it (``45#调质``, ``S45C焼入れ焼戻し``); empty where none is."""
     found = _TREATED.fullmatch(text) if name.endswith("material") else None
@@ -173,10 +180,8 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         return phrase[0]
     if phrase:
         return ReadError("ambiguous-choice", text, expected, f"“{shown(text)}” can mean {' or '.join(phrase)}")
-    if name == "lubrication" and _names_a_grease(key):
-        return "grease"
-    if name == "preload_method" and isinstance(read_choice("spring_kind", text), str):
-        return "spring"  # what presses, for how
+    if said := _said_by_kind(name, text, key):
+        return said
     if state := missing_state(text):
         sentence = "nothing stands there" if state == "empty" else f"“{shown(text)}” says that the value is {state}"
         return ReadError(state.replace(" ", "-"), text, expected, sentence)
