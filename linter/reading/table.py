@@ -20,6 +20,7 @@ from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
+from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
@@ -200,6 +201,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     read_also_said(found)
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
+    leave_rated_speed(found, source.file)
     tell_unheaded_rows(found)
     if seen is not None:
         seen.extend(grids)

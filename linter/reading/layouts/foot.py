@@ -1,6 +1,5 @@
 """Rows below a table with a heading row that state values of its machine: label and value, as in a title block."""
 
-import re
 from collections.abc import Iterable, Sequence
 
 import numpy as np
@@ -27,7 +26,6 @@ _BROAD = 5
 #: Filled cells of a row of labels and values in turn, at most.
 _MOST_IN_TURN = 8
 #: Words of a speed that may be the highest or the one in use.
-_RATED = re.compile(r"(?i)rated|nominal|nenn|номинальн|定格|额定|額定")
 
 
 def foot_of(grid: Grid, words: Words) -> int:
@@ -90,9 +88,6 @@ def take_foot(foot: Grid, block: Block, words: Words, found: Found) -> None:
     title = read_title(foot, words, left)
     if len({*block.machines}) > 1:
         _do_not_take(title, title.cells[:], "the table above is of several machines", found)
-    if not any(one.heading.parameter == "speed_max" for one in title.cells):
-        rated = [one for one in title.cells if one.heading.parameter == "speed_operating" and _RATED.search(one.label)]
-        _do_not_take(title, rated, "a rated speed may be the highest one, and none stands beside it that is", found)
     _leave(foot, left, words, found)
     if title.machine and not any(block.machines):
         block.machines[:] = [title.machine] * len(block.machines)

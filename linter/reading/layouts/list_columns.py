@@ -33,8 +33,8 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
     if len(_OF_LISTS & set(roles.values())) < 2:
         return
     name = _name_column(grid, header, roles, words)
-    if name is None:
-        return
+    if name is None or (name not in roles and words.heading(grid.text(header, name)) is not None):
+        return  # a row of the list itself: Wave spring force | - | 120 | N
     rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
     named = {row: heading for row in rows if (heading := words.heading(grid.text(row, name))) is not None}
     if roles.get(name) in _PLACES or (name not in roles and "NAME" not in roles.values()):

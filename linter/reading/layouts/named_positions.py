@@ -13,6 +13,7 @@ from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Told, Words
 from linter.reading.words.inside import positions_inside
+from linter.reading.words.part_words import part_words
 from linter.reading.words.parts_of_names import parts_of_names
 from linter.reading.words.told_parts import PARTS
 
@@ -34,6 +35,7 @@ def with_positions(grid: Grid, words: Words) -> Words:
         if not any(beside.is_below(row, column, alone) for row, column, alone in heads):
             once = {name: cells for name, cells in beside.cells.items() if name not in beside.again}
             told.update(parts_of_names(once, words, once, told))
+        told.update(part_words(beside.cells, words, told))
     return Words(words.names, {**words.told, **told}) if told else words
 
 
@@ -64,7 +66,7 @@ def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:
 
 def tell_parts(grid: Grid, words: Words, found: Found) -> None:
     """One assumption for each name whose part its table tells (``Rugosité Ra portée``)."""
-    left = {name: told.rest for name, told in words.told.items() if not told.station}
+    left = {name: told.rest for name, told in words.told.items() if not told.station or told.by_sizes}
     for row in range(min(grid.height, _LONGEST) if left else 0):
         for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
             rest = left.pop(grid.text(row, column), "") if left else ""

@@ -84,10 +84,11 @@ class Heading:
 
 @frozen
 class Told:
-    """A name of a table without the position that stands in it, and that position."""
+    """A name of a table without the position that stands in it, that position, and whether sizes told its part."""
 
     rest: str
     station: str
+    by_sizes: bool = False
 
 
 @define(eq=False)
@@ -129,6 +130,8 @@ class Words:
             return Heading("bearing_designation", told.station)
         found = self.heading(told.rest)
         of_station = found is not None and found.entry.level == "station" and found.parameter != "station"
+        if told.by_sizes and found is not None and found.entry.level == "machine":
+            return found  # Shield material
         return own if found is None or found.station or not of_station else evolve(found, station=told.station)
 
     def group(self, text: str) -> str:
