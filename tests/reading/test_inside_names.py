@@ -10,7 +10,7 @@ from linter.reading.words.names import Names
 
 def names(pattern: str, positions: str, features: str, *others: str) -> list[str]:
     """Every feature at every position, and other names."""
-    said = [pattern.format(p=p, f=f) for p in positions.split("|") for f in features.split("|")]
+    said = [pattern.format(p=p, f=f.format(p=p)) for p in positions.split("|") for f in features.split("|")]
     return [*said, *others]
 
 
@@ -26,6 +26,11 @@ POSITIONS = {
     "japanese": names("{p}軸受{f}", "巻取|繰出", "内径|外径|型番|幅", "機械名称"),
     "french": names("{f} {p}", "volute|moteur", "Diamètre portée arbre|Charge radiale|Alésage logement", "Teinte"),
     "italian": names("{p} {f}", "LM|LT", "albero Ø [mm]|cuscinetto|alloggiamento Ø [mm]|Fr [N]", "Peso [kg]"),
+    "a shaft and whose it is": names("Rotor shaft - {p} {f}", "DE|NDE", "brg seat dia|shoulder dia|brg seat finish"),
+    "a compound for a shaft": names("Ritzelwelle - {f}", "links|rechts", "Sitz {p}, Ø|Bund {p}, Ø|Sitz {p}, Ra"),
+    "an owner behind": names("Вал ротора: {p} {f}", "передняя|задняя", "шейка, диаметр|шейка, Ra|шейка, биение"),
+    "a thing with bores": names("Yoke {p} {f}", "nose|tail", "brg bore|brg bore Ra|bore cylindricity", "Yoke mass"),
+    "a thing with journals": names("Armature {p} {f}", "front|rear", "journal|journal Ra|journal runout"),
     "limits as places": names("{f} {p}", "oben|unten", "Passung Welle|Radialkraft|Schmierung", "Zolltarif"),
     "spanish": names("{p}.{f}", "polea|turbina", "rodamiento.modelo|asiento eje diámetro|carga radial", "color"),
 }  # fmt: skip
@@ -191,3 +196,38 @@ def test_the_only_part_that_a_table_speaks_of_is_not_guessed():
     told = positions_inside(names, words)
     assert {t.station for t in told.values()} == {"A", "B"}
     assert all(words.heading(t.rest) is None for name, t in told.items() if name.startswith("Bearing seat"))
+
+
+BRACKETS = {
+    "designation": ("Lagersitz {p} Ø (Lager {b})", "Lagerbohrung Schild {p} Ø", ["6206-2Z", "6205-2Z"]),
+    "before the feature": ("Seat {p} (for {b}) dia", "End shield {p} bore dia", ["6206-2Z", "6205-2Z"]),
+    "Japanese": ("軸受部{p} ({b}) 外径", "ハウジング穴{p} 内径", ["6206-2Z", "6205-2Z"]),
+    "size of the ring": ("{p} brg journal ({b} mm brg)", "End shield {p} bore", [30, 25]),
+}
+
+
+@pytest.mark.parametrize("kind", BRACKETS)
+def test_the_bearing_in_brackets_of_a_name_is_that_of_its_position(tmp_path, kind):
+    shaft, bore, bearings = BRACKETS[kind]
+    path = tmp_path / "list.csv"
+    rows = [f"{shaft.format(p=p, b=b)};{d};mm" for p, b, d in zip("AB", bearings, (30, 25), strict=True)]
+    rows += [f"{shaft.split('(')[0].format(p=p).strip()} Ra;0.8;µm" for p in "AB"]
+    rows += [f"{bore.format(p=p)};{d};mm" for p, d in zip("AB", (62, 52), strict=True)]
+    path.write_text("Name;Value;Unit\n" + "\n".join(rows) + "\n", encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("bore_diameter").tolist() == [30, 25]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [62, 52]
+
+
+def test_a_shoulder_at_a_ring_with_deviations_is_that_of_the_part_beside(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text(
+        "Name;Value;Upper;Lower\nBearing A;6205;;\nBearing A seat (inner ring) dia;25;+0.011;+0.002\n"
+        "Bearing A shoulder (inner ring) dia;31;0;-0.2\nBearing A shoulder (outer ring) dia;46;+0.2;0\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [31]
+    assert stations.size("housing_shoulder_diameter").nominal.tolist() == [46]

@@ -109,13 +109,13 @@ ODD = {
         "設備,軸受位置の名,軸のはめあい部直径(mm),ハウジングのはめあい部直径(mm),最高回転速度[min-1],予圧荷重量[N],潤滑法式\n"
         "主軸,前側,30 js5,55 H6,20000,150,グリース\n主軸,後側,30 js5,55 H6,20000,150,グリース\n",
         {"予圧荷重量[N]": "preload_force"},
-        {"潤滑法式": "lubrication"},
+        {},
         ("前側", "後側"),
     ),
     "case.json": (
-        '{"machine": "M", "stations": [{"station": "A", "sftSeat": "4 k5", "hsgSeat": "13 H6", "da": "6 mm",'
+        '{"machine": "M", "stations": [{"station": "A", "shatfSeat": "4 k5", "hsgSeat": "13 H6", "da": "6 mm",'
         ' "Da": "11 mm", "DA": 3, "lubr": "grease"}]}',
-        {"sftSeat": "shaft_seat_diameter"},
+        {"shatfSeat": "shaft_seat_diameter"},
         {},
         ("A",),
     ),

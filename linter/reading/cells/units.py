@@ -67,10 +67,10 @@ def _table() -> dict[str, tuple[str, str, float, float]]:
 _KNOWN = _table()
 
 
-#: A unit of length with what is measured in it beside it: the sign of the roughness (``μmRa``, ``Ra µm``), the travel
+#: A unit of length with what is measured in it beside it: the sign of the roughness (``μmRa``), the travel
 #: of an indicator (``in FIM``, ``mm TIR``), a diameter.
 _OF_LENGTH = re.compile(
-    r"(?:R[aA][ .,:]{0,2})?(?P<unit>[µμu]m|[µμu]in\.?|[µμ]|mm|in\.?|inch|мкм|мм|微米|毫米)"
+    r"(?P<unit>[µμu]m|[µμu]in\.?|[µμ]|mm|in\.?|inch|мкм|мм|微米|毫米)"
     r"(?: ?\(?(?:R[aA]|F\.?I\.?[MR]\.?|T\.?I\.?R\.?|dia\.?|diam\.?)\)?)?"
 )
 

@@ -20,6 +20,7 @@ from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.headings import Heading
+from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.parts import concepts_said
@@ -28,6 +29,12 @@ _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
 _CLASS_OF_SIZE = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])")
 _DASH = re.compile(r"\s+[-–—−]\s+")
+#: The shoulder of a ring to that of the part it lies at, and a seat to the size of the bearing on it.
+_AT_RING = {
+    "inner_ring_shoulder_diameter": "shaft_shoulder_diameter",
+    "outer_ring_shoulder_diameter": "housing_shoulder_diameter",
+}
+_OF_BEARING = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
 
@@ -235,7 +242,7 @@ class ByRow(NamesDown):
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
-        heading = self._hole(row, label, heading)
+        heading = self._shoulder(row, self._hole(row, label, heading))
         part, named = "", heading
         limits = self._largest(row)
         at = value_at if value_at is not None else next(iter(limits), None)
@@ -261,6 +268,7 @@ class ByRow(NamesDown):
             self.pieces.add(heading, label, row, value_at, self.machine, station, part)
         self._tolerance(row, label, named, value_at, station)
         self._beside(row, label, named, station)
+        self._bearing_in_brackets(row, label, named, station)
         if value_at is not None:
             for found, column, said in said_beside(self.table, row, value_at, heading):
                 self.pieces.add(found, label, row, column, self.machine, station, said)
@@ -274,6 +282,23 @@ class ByRow(NamesDown):
         classed = any(_CLASS_OF_HOLE.fullmatch(self.table.grid.text(row, c)) for c in self.columns_of("CLASS"))
         of_ring = concepts_said(label) & {"inner", "ring", "inner_ring"}
         return evolve(heading, parameter="housing_seat_diameter") if classed and not of_ring else heading
+
+    def _shoulder(self, row: int, heading: Heading) -> Heading:
+        """A shoulder at a ring whose row states deviations or a class is that of the part beside: a ring's has none."""
+        part = _AT_RING.get(heading.parameter, "")
+        stated = (c for role in ASPECTS for c in self.columns_of(role))
+        if not part or heading.own_unit or not any(self.table.grid.text(row, c) for c in stated):
+            return heading
+        return evolve(heading, parameter=part)
+
+    def _bearing_in_brackets(self, row: int, label: str, named: Heading, station: str) -> None:
+        """Keep the bearing that the name of a seat says in brackets, of which the cell of the name is the place."""
+        said = bearing_said(label) if station else None
+        name = "bearing_designation" if said is not None and said.designation else _OF_BEARING.get(named.parameter, "")
+        if said is not None and name:
+            unit = "" if said.designation else "mm"
+            at = Heading(name, unit=unit)
+            self.pieces.add(at, label, row, self.table.name, self.machine, station, said.designation or said.size)
 
     def _largest(self, row: int) -> list[int]:
         """Columns of a row whose cell may be its only value; none beside a lower deviation, which goes with a size."""

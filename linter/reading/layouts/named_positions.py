@@ -12,6 +12,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Told, Words
+from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.inside import positions_inside
 from linter.reading.words.part_words import part_words
 from linter.reading.words.parts_of_names import parts_of_names
@@ -90,8 +91,14 @@ def _columns(grid: Grid) -> Iterator[_Beside]:
             continue
         right = range(column + 1, min(column + 1 + _BESIDE, grid.width))
         listed = [(cell.strip(), row) for row, cell in enumerate(cells[:_LONGEST].tolist()) if type(cell) is str]
-        beside = {text: tuple(filter(None, (grid.text(row, c) for c in right))) for text, row in listed}
+        beside = dict(_with_bearing(text, [grid.text(row, c) for c in right]) for text, row in listed)
         yield _Beside(-1, column, beside, _again(text for text, _ in listed))
+
+
+def _with_bearing(name: str, cells: list[str]) -> tuple[str, tuple[str, ...]]:
+    """A name without the bearing in brackets, and its cells with that bearing as the last of them."""
+    said = bearing_said(name)
+    return (said.name if said else name), tuple(filter(None, (*cells, said.designation if said else "")))
 
 
 def _rows(grid: Grid) -> Iterator[_Beside]:

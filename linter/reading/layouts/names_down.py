@@ -20,7 +20,7 @@ from linter.reading.layouts.wide_heading import NO_UNIT
 from linter.reading.words.headings import Heading, Words
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
-_ROUGHNESS = re.compile(r"R_?a\.?")
+_ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
 _PLAIN_NUMBER = re.compile(r"[Ø⌀øφΦϕ∅Ф]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (
     "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE", "ELSEWHERE",
@@ -127,10 +127,10 @@ class NamesDown:
             self.leave_cell(name, row, column, reason)
 
     def unit_at(self, row: int) -> str:
-        """The unit that stands in a row; the sign of the roughness alone says none."""
+        """The unit that stands in a row, without the sign of the roughness before it (``Ra``, ``Ra µm``)."""
         at = self.one("UNIT")
         unit = self.table.grid.text(row, at).strip("[] ") if at is not None else ""
-        return "" if _ROUGHNESS.fullmatch(unit) else unit
+        return _ROUGHNESS.sub("", unit)
 
     def with_unit(self, row: int, column: int, heading: Heading) -> Heading:
         """The heading with the unit of its row or of the column's header."""

@@ -9,6 +9,7 @@ from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
+from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.names import Names
 from linter.reading.words.parts import is_bearing
 
@@ -101,8 +102,8 @@ class Words:
     _groups: dict[str, str] = field(factory=dict)
 
     def heading(self, text: str) -> Heading | None:
-        """What a word names, or None."""
-        text = text.strip()
+        """What a word names, or None; a bearing in brackets is no part of it."""
+        text = without_bearing(text.strip())
         if text not in self._known:
             self._known[text] = self._of_position(text, self._find(text)) if 0 < len(text) <= 200 else None
         return self._known[text]
@@ -111,6 +112,7 @@ class Words:
         """A name without the position that the names of the table show in it; a unit or a part may stand around it."""
         if not self.told:
             return None
+        text = without_bearing(text)
         if (told := self.told.get(text)) is not None:
             return told
         core, bracket, unit = text.rpartition(" [")

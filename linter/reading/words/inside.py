@@ -13,7 +13,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
@@ -21,6 +21,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
 from linter.reading.words.headings import Heading, Told, Words
+from linter.reading.words.objects import Objects, objects_of, part_of_object
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.part_columns import may_say_seat
 from linter.reading.words.parts import (
@@ -87,7 +88,8 @@ class _Cut:
     run: str
     rests: tuple[str, ...]
     seat: bool = False
-    #: The part that stands before the run where a rest leaves it out: what that rest says has to be the part's.
+    #: The part that stands before the run where a rest leaves it out: what that rest says has to be the part's, or of
+    #: some part where it is a thing (``?``) of which nothing tells which it is.
     part: str = ""
     apart: str = ""
 
@@ -116,14 +118,15 @@ def positions_inside(
     listed = [name for name in listed if any(map(str.isalpha, name))]
     listed = listed[:_MOST_NAMES]
     frames: dict[Frame, dict[str, _Cut]] = defaultdict(dict)
+    objects = objects_of([_joined(name) for name in listed])
     for name in listed:
-        for frame, cut in _cuts(name):
+        for frame, cut in _cuts(name, objects):
             frames[frame].setdefault(cut.run, cut)
     shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
     found = _positions(shared, words)
     by_name: dict[str, list[_Cut]] = {}
     for name in listed if found else ():
-        if own := [cut for _, cut in _cuts(name) if cut.run in found]:
+        if own := [cut for _, cut in _cuts(name, objects) if cut.run in found]:
             by_name[name] = own
     return _told(by_name, words, cells or {})
 
@@ -144,7 +147,7 @@ def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, 
             (of_name[0], next(rest for rest in reversed(of_name[0].rests) if rest != of_name[0].apart)),
         )
         told[name] = Told(rest, _stated(cut.run, words))
-        one = Rest(name, told[name].station, cut.rests, cells.get(name, ()))
+        one = Rest(name, told[name].station, cut.rests, cells.get(name, ()), cut.part.strip("?") if cut.apart else "")
         if (heading := words.heading(rest)) is not None:
             known.append((one, heading))
         elif not any(map(is_bearing, cut.rests)):
@@ -155,14 +158,16 @@ def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, 
 
 def _is_of_part(cut: _Cut, rest: str, name: str) -> bool:
     """Whether what a rest without the part before it says is of that part (``主軸 前側軸受部 外径`` is no ring's)."""
-    return not cut.part or rest != cut.apart or name.startswith(f"{cut.part}_")
+    if not cut.part or rest != cut.apart:
+        return True
+    return name.startswith(("shaft_", "housing_") if cut.part == "?" else f"{cut.part}_")
 
 
 def _stated(run: str, words: Words) -> str:
     return words.station_said(run) or run
 
 
-def _cuts(name: str) -> Iterator[tuple[Frame, _Cut]]:
+def _cuts(name: str, objects: Objects) -> Iterator[tuple[Frame, _Cut]]:
     """Every run of pieces that can be left out of a name, with what stands before and behind it."""
     pieces = list(_pieces(name))
     count = len(pieces)
@@ -177,7 +182,29 @@ def _cuts(name: str) -> Iterator[tuple[Frame, _Cut]]:
             if (last - first >= _LONGEST and not signs) or last - first == count - 1:
                 break
             frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
-            yield frame, _Cut(name[a:b], *_rests(name, pieces, first, last))
+            cut = _Cut(name[a:b], *_rests(name, pieces, first, last))
+            yield frame, cut if cut.part else _of_object(cut, [name[a:b] for a, b in pieces], first, last, objects)
+
+
+def _of_object(cut: _Cut, pieces: Sequence[str], first: int, last: int, objects: Objects) -> _Cut:
+    """A cut with what is left without the thing that its name begins with, before the run or right behind it."""
+    start = 0 if first else last + 1
+    end = first or len(pieces) - 1
+    key = tuple(map(str.casefold, pieces))
+    stop = next((stop for stop in range(end, start, -1) if key[start:stop] in objects), 0)
+    apart = " ".join((*pieces[stop:first], *pieces[max(stop, last + 1) :])) if stop else ""
+    if not apart:
+        return cut
+    part = objects[key[start:stop]]
+    rests = (*cut.rests, *((f"{part} {apart}",) if part else ()), apart)
+    return evolve(cut, rests=tuple(dict.fromkeys(rests)), part=part or "?", apart=apart)
+
+
+def _joined(name: str) -> list[tuple[str, str]]:
+    """The pieces of a name, each with the signs behind it."""
+    edges = list(_pieces(name))
+    starts = [start for start, _ in edges[1:]]
+    return [(name[a:b], name[b:after]) for (a, b), after in zip(edges, [*starts, len(name)], strict=True)]
 
 
 def _pieces(name: str) -> Iterator[tuple[int, int]]:
@@ -220,23 +247,36 @@ def _rests(
     first_words = simplified(before) or before
     part, seat = part_alone(first_words), is_bearing_seat(before)
     placed = (behind,) if before and behind and (names_place(first_words) or seat or part) else ()
+    if placed and seat and not part and (told := _told_by_diameter(behind)):
+        placed = (f"{told} {behind}",)
     of_part = (f"{part} {behind}",) if placed and part else ()
     beside = _without_side(own, first, last)
     rests = tuple(dict.fromkeys(rest for rest in (plain, beside, apart, *of_part, *placed) if rest))
     return rests, seat and not part, part, behind if of_part else ""
 
 
+def _told_by_diameter(text: str) -> str:
+    """The part whose seat has an outside diameter (``軸受部 外径``) or a bore, where it is one of them; or empty."""
+    said = concepts_said(text)
+    shaft, housing = "outside" in said, not said.isdisjoint(("inside", "bore"))
+    return "" if shaft == housing else PARTS[0] if shaft else PARTS[1]
+
+
 def _without_side(pieces: Sequence[str], first: int, last: int) -> str:
-    """What is left where a letter has a word for a side beside it (``Lagersitz A-Seite Ra``); or empty."""
+    """What is left where a letter has a word for a side beside it (``Lagersitz A-Seite Ra``); or empty.
+
+    A word for the shield there says the housing too (``Lagerbohrung Schild A``).
+    """
     if first != last or not LETTER_STATION.fullmatch(pieces[first]):
         return ""
     if last + 1 < len(pieces) and pieces[last + 1].casefold() in _SIDES:
-        last += 1
+        side, last = pieces[last + 1], last + 1
     elif first and pieces[first - 1].casefold() in _SIDES:
-        first -= 1
+        side, first = pieces[first - 1], first - 1
     else:
         return ""
-    return " ".join((*pieces[:first], *pieces[last + 1 :]))
+    rest = (*pieces[:first], *pieces[last + 1 :])
+    return " ".join(("housing", *rest) if part_of_object(side) == "housing" and rest else rest)
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)

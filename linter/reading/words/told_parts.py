@@ -15,6 +15,7 @@ from collections.abc import Mapping, Sequence
 from attrs import frozen
 
 from linter.reading.words.cuts import aspect_cuts
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, part_alone, words_of_signs
 
@@ -29,12 +30,14 @@ _ALIKE = 0.005
 
 @frozen
 class Rest:
-    """What is left of a name: the position that was in it, the ways to write the rest, and the cells of its row."""
+    """What is left of a name: the position that was in it, the ways to write the rest, the cells of its row."""
 
     name: str
     station: str
     rests: tuple[str, ...]
     cells: tuple[str, ...] = ()
+    #: The part that it is of; empty where the table has to tell it.
+    part: str = ""
 
     @property
     def number(self) -> float | None:
@@ -84,21 +87,28 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     dict of str to str
         Names that stay open are not among them.
     """
-    options = {one: {part: text for part in PARTS if (text := with_part(one, part, words))} for one in unknown}
+    options = {
+        one: {part: text for part in PARTS if one.part in ("", part) and (text := with_part(one, part, words))}
+        for one in unknown
+    }
     limits = {one: text for one in unknown if (text := limit_of_part(one, words))}
     known = [*known, *((one, heading) for one, text in limits.items() if (heading := words.heading(text)))]
-    sizes = _sizes(known)
+    sizes = _sizes(unknown, known)
     stated = {(one.station, heading.parameter) for one, heading in known if heading.aspect == "value"}
     votes: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
+        if one.part:
+            votes[one.rests[0]] |= set(ways)
+            continue
         votes[one.rests[0]] |= _other_part(one, ways, stated, words)
         for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
             votes[one.rests[0]].add(part)
     _by_words(votes, [*options], known)
     of_family: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
-        if len(ways) == len(PARTS):
-            of_family[_family(ways, words)] |= votes.get(one.rests[0], set())
+        family = _family(ways, words)
+        if len(ways) == len(PARTS) or family == "shoulder":  # a shoulder with an outside diameter has one way only
+            of_family[family] |= votes.get(one.rests[0], set())
     result = {one.name: text for one, text in limits.items()}
     for one, ways in options.items():
         family = _family(ways, words)
@@ -148,9 +158,15 @@ def _family(ways: Mapping[str, str], words: Words) -> str:
     return heading.parameter.split("_")[1] if heading is not None else ""
 
 
-def _sizes(known: Sequence[tuple[Rest, Heading]]) -> dict[str, dict[str, float]]:
-    """Sizes that are known of each position, by parameter."""
+def _sizes(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]]) -> dict[str, dict[str, float]]:
+    """Sizes that are known of each position, by parameter; a bearing that its cells designate has those of its row."""
     found: dict[str, dict[str, float]] = defaultdict(dict)
+    for rest in (*unknown, *(rest for rest, _ in known)):
+        for cell in rest.cells:
+            read = read_designation(cell) if any(map(str.isdigit, cell)) and not _NUMBER.fullmatch(cell) else None
+            if read is not None and read.strength == "certain" and read.bore_diameter and read.outside_diameter:
+                found[rest.station].setdefault("bore_diameter", read.bore_diameter)
+                found[rest.station].setdefault("outside_diameter", read.outside_diameter)
     for rest, heading in known:
         number = rest.number
         if number and heading.aspect in ("value", "max", "min"):

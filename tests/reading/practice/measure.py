@@ -260,6 +260,8 @@ def judge(table: Table, result: dict[str, Any] | None) -> Outcome:
                 continue
             if where and (*where, name) in table.implied and _same(table.implied[*where, name], value):
                 continue
+            if name == "spring_kind" and row["values"].get("preload_method") == "spring":
+                continue  # the word of a spring says its kind too
             marked = {(row["machine"], row["station"], name), (row["machine"], None, name)}
             if marked & seen.assumed or _is_default(name, value, row["values"]):
                 continue
