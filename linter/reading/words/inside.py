@@ -9,43 +9,31 @@ limit, a state or a unit is none, and what is left has to name several parameter
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
-from itertools import pairwise
-
-from attrs import evolve, frozen
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
 from linter.reading.cells.units import known_unit
 from linter.reading.words.cuts import LETTER_STATION
-from linter.reading.words.dictionary import LARGE, MOST_REMEMBERED, SMALL
+from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Told, Words
-from linter.reading.words.objects import Objects, objects_of, part_of_object
+from linter.reading.words.left_out import APART, SIDES, SIGN, Cut, Frame, cuts_of, joined
+from linter.reading.words.objects import objects_of
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.part_columns import may_say_seat
 from linter.reading.words.parts import (
     concepts_said,
     is_bearing,
-    is_bearing_seat,
     names_place,
     part_alone,
     tells_feature,
-    words_of_signs,
 )
 from linter.reading.words.places import is_no_place
 from linter.reading.words.told_parts import PARTS, Rest, of_parts, with_part
 
-_SIGNS = "\u3040-\u30ff\u3400-\u9fff"
-_APART = re.compile(r"(?:[^\w⌀°%±²³]|_)+")
-#: Where a piece ends inside a word: at a capital, a figure before a word, another script.
-_INSIDE = re.compile(
-    rf"(?<=[{SMALL}])(?=[{LARGE}])|(?<=[{LARGE}])(?=[{LARGE}][{SMALL}])|(?<=[a-z]{{3}})(?=[0-9])"
-    rf"|(?<=[0-9])(?=[{LARGE}][{SMALL}])|(?<=[{_SIGNS}])(?=[^{_SIGNS}])|(?<=[^{_SIGNS}])(?=[{_SIGNS}])"
-)
-_SIGN = re.compile(rf"[{_SIGNS}]")
-#: Names that are looked at, pieces of a name, pieces of a position in letters and in signs, positions of a table.
-_MOST_NAMES, _LONGEST_NAME, _MOST_PIECES, _LONGEST, _MOST_SIGNS, _MOST_POSITIONS = 1000, 120, 14, 3, 6, 6
+#: Names that are looked at, signs of a name, positions of a table.
+_MOST_NAMES, _LONGEST_NAME, _MOST_POSITIONS = 1000, 120, 6
 #: Different parameters that come again with positions of a known sort, and with any two words.
 _ENOUGH, _ENOUGH_OF_ANY = 2, 3
 #: Parameters that other parts of machines have too.
@@ -62,12 +50,6 @@ _ARTICLES = frozenset(
      "y", "et", "e", "di", "da", "il", "lo", "der", "die", "das", "am", "im", "an", "auf", "für", "und", "zu", "bei",
      "mit", "von", "в", "на", "и", "для", "по", "от", "к", "с", "の", "的", "和", "与", "及", "と")
 )  # fmt: skip
-#: Words for a side or an end, and for the shield there, beside the letter that names it (common practice).
-_SIDES = frozenset(
-    ("seite", "ende", "schild", "lagerschild", "side", "end", "shield", "lato", "scudo", "lado", "extremo", "escudo",
-     "côté", "flasque", "сторона", "стороны", "щит")
-)  # fmt: skip
-
 #: What words of the trade say that lend their name to a place of a machine as well (impeller, free, fixed).
 _LENT = frozenset(("rotor", "free", "floating", "locating", "retention"))
 #: Parts and features that are no place, not even with a word for a side beside them.
@@ -77,21 +59,6 @@ _OF_PARTS = frozenset(
 )  # fmt: skip
 #: The drive end, which is an article elsewhere, and its other end.
 _DRIVE, _OTHER_END = "de", ("nde", "ode")
-
-Frame = tuple[str, str]
-
-
-@frozen
-class _Cut:
-    """A name without a run of its pieces."""
-
-    run: str
-    rests: tuple[str, ...]
-    seat: bool = False
-    #: The part that stands before the run where a rest leaves it out: what that rest says has to be the part's, or of
-    #: some part where it is a thing (``?``) of which nothing tells which it is.
-    part: str = ""
-    apart: str = ""
 
 
 def positions_inside(
@@ -114,24 +81,24 @@ def positions_inside(
         By name; empty where the names show no positions.
     """
     shortest = {True: 3, False: 4}
-    listed = [n for n in dict.fromkeys(names) if shortest[_SIGN.search(n) is not None] <= len(n) <= _LONGEST_NAME]
+    listed = [n for n in dict.fromkeys(names) if shortest[SIGN.search(n) is not None] <= len(n) <= _LONGEST_NAME]
     listed = [name for name in listed if any(map(str.isalpha, name))]
     listed = listed[:_MOST_NAMES]
-    frames: dict[Frame, dict[str, _Cut]] = defaultdict(dict)
-    objects = objects_of([_joined(name) for name in listed])
+    frames: dict[Frame, dict[str, Cut]] = defaultdict(dict)
+    objects = objects_of([joined(name) for name in listed])
     for name in listed:
-        for frame, cut in _cuts(name, objects):
+        for frame, cut in cuts_of(name, objects):
             frames[frame].setdefault(cut.run, cut)
     shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
     found = _positions(shared, words)
-    by_name: dict[str, list[_Cut]] = {}
+    by_name: dict[str, list[Cut]] = {}
     for name in listed if found else ():
-        if own := [cut for _, cut in _cuts(name, objects) if cut.run in found]:
+        if own := [cut for _, cut in cuts_of(name, objects) if cut.run in found]:
             by_name[name] = own
     return _told(by_name, words, cells or {})
 
 
-def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, tuple[str, ...]]) -> dict[str, Told]:
+def _told(cuts: Mapping[str, Sequence[Cut]], words: Words, cells: Mapping[str, tuple[str, ...]]) -> dict[str, Told]:
     """What is left of each name: what is known of it, by itself or as of the part that the table tells."""
     told: dict[str, Told] = {}
     known: list[tuple[Rest, Heading]] = []
@@ -156,7 +123,7 @@ def _told(cuts: Mapping[str, Sequence[_Cut]], words: Words, cells: Mapping[str, 
     return told | {name: Told(rest, told[name].station) for name, rest in parts.items()}
 
 
-def _is_of_part(cut: _Cut, rest: str, name: str) -> bool:
+def _is_of_part(cut: Cut, rest: str, name: str) -> bool:
     """Whether what a rest without the part before it says is of that part (``主軸 前側軸受部 外径`` is no ring's)."""
     if not cut.part or rest != cut.apart:
         return True
@@ -165,118 +132,6 @@ def _is_of_part(cut: _Cut, rest: str, name: str) -> bool:
 
 def _stated(run: str, words: Words) -> str:
     return words.station_said(run) or run
-
-
-def _cuts(name: str, objects: Objects) -> Iterator[tuple[Frame, _Cut]]:
-    """Every run of pieces that can be left out of a name, with what stands before and behind it."""
-    pieces = list(_pieces(name))
-    count = len(pieces)
-    if not 1 < count <= _MOST_PIECES:
-        return
-    said = [name[a:b].casefold() for a, b in pieces]
-    for first in range(count):
-        signs = True
-        for last in range(first, min(first + _MOST_SIGNS, count)):
-            a, b = pieces[first][0], pieces[last][1]
-            signs = signs and _SIGN.match(name[b - 1]) is not None
-            if (last - first >= _LONGEST and not signs) or last - first == count - 1:
-                break
-            frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
-            cut = _Cut(name[a:b], *_rests(name, pieces, first, last))
-            yield frame, cut if cut.part else _of_object(cut, [name[a:b] for a, b in pieces], first, last, objects)
-
-
-def _of_object(cut: _Cut, pieces: Sequence[str], first: int, last: int, objects: Objects) -> _Cut:
-    """A cut with what is left without the thing that its name begins with, before the run or right behind it."""
-    start = 0 if first else last + 1
-    end = first or len(pieces) - 1
-    key = tuple(map(str.casefold, pieces))
-    stop = next((stop for stop in range(end, start, -1) if key[start:stop] in objects), 0)
-    apart = " ".join((*pieces[stop:first], *pieces[max(stop, last + 1) :])) if stop else ""
-    if not apart:
-        return cut
-    part = objects[key[start:stop]]
-    rests = (*cut.rests, *((f"{part} {apart}",) if part else ()), apart)
-    return evolve(cut, rests=tuple(dict.fromkeys(rests)), part=part or "?", apart=apart)
-
-
-def _joined(name: str) -> list[tuple[str, str]]:
-    """The pieces of a name, each with the signs behind it."""
-    edges = list(_pieces(name))
-    starts = [start for start, _ in edges[1:]]
-    return [(name[a:b], name[b:after]) for (a, b), after in zip(edges, [*starts, len(name)], strict=True)]
-
-
-def _pieces(name: str) -> Iterator[tuple[int, int]]:
-    start = 0
-    for apart in _APART.finditer(name):
-        yield from _within(name, start, apart.start())
-        start = apart.end()
-    yield from _within(name, start, len(name))
-
-
-def _within(name: str, start: int, end: int) -> Iterator[tuple[int, int]]:
-    edges = [start, *(found.start() for found in _INSIDE.finditer(name, start, end)), end]
-    for a, b in pairwise(edges):
-        if a < b and _SIGN.match(name[a]):
-            for word in words_of_signs(name[a:b]):
-                yield a, a + len(word)
-                a += len(word)
-        elif a < b:
-            yield a, b
-
-
-def _rests(
-    name: str, pieces: Sequence[tuple[int, int]], first: int, last: int
-) -> tuple[tuple[str, ...], bool, str, str]:
-    """What is left of a name: as it is written, its pieces with blanks between them, what stands behind a place alone.
-
-    Whether that place is the seat of a bearing of no known part; a part that is left out, and the rest without it.
-    """
-    before, behind = name[: pieces[first][0]], name[pieces[last][1] :]
-    if first == 0:
-        before, behind = before.strip("([ "), name[pieces[last + 1][0] :]
-    elif last == len(pieces) - 1:
-        before, behind = name[: pieces[first - 1][1]], behind.strip(")] ")
-    plain = re.sub(r"[(（\[【]\s*[)）\]】]", " ", f"{before}{behind}")
-    plain = re.sub(r"([\s_.\-–—/]){2,}", r"\1", plain).strip(" _.-–—:,/")
-    plain = re.sub(r" (?=[,;:])", "", plain)
-    own = [name[a:b] for a, b in pieces]
-    apart = " ".join((*own[:first], *own[last + 1 :]))
-    before, behind = " ".join(own[:first]), name[pieces[last + 1][0] :] if last + 1 < len(pieces) else ""
-    first_words = simplified(before) or before
-    part, seat = part_alone(first_words), is_bearing_seat(before)
-    placed = (behind,) if before and behind and (names_place(first_words) or seat or part) else ()
-    if placed and seat and not part and (told := _told_by_diameter(behind)):
-        placed = (f"{told} {behind}",)
-    of_part = (f"{part} {behind}",) if placed and part else ()
-    beside = _without_side(own, first, last)
-    rests = tuple(dict.fromkeys(rest for rest in (plain, beside, apart, *of_part, *placed) if rest))
-    return rests, seat and not part, part, behind if of_part else ""
-
-
-def _told_by_diameter(text: str) -> str:
-    """The part whose seat has an outside diameter (``軸受部 外径``) or a bore, where it is one of them; or empty."""
-    said = concepts_said(text)
-    shaft, housing = "outside" in said, not said.isdisjoint(("inside", "bore"))
-    return "" if shaft == housing else PARTS[0] if shaft else PARTS[1]
-
-
-def _without_side(pieces: Sequence[str], first: int, last: int) -> str:
-    """What is left where a letter has a word for a side beside it (``Lagersitz A-Seite Ra``); or empty.
-
-    A word for the shield there says the housing too (``Lagerbohrung Schild A``).
-    """
-    if first != last or not LETTER_STATION.fullmatch(pieces[first]):
-        return ""
-    if last + 1 < len(pieces) and pieces[last + 1].casefold() in _SIDES:
-        side, last = pieces[last + 1], last + 1
-    elif first and pieces[first - 1].casefold() in _SIDES:
-        side, first = pieces[first - 1], first - 1
-    else:
-        return ""
-    rest = (*pieces[:first], *pieces[last + 1 :])
-    return " ".join(("housing", *rest) if part_of_object(side) == "housing" and rest else rest)
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -288,7 +143,7 @@ def _sort(run: str) -> str:
         return "number" if run.isdigit() else "letter"
     if _SMALL_LETTER.fullmatch(run):
         return "small letter"
-    if len(run) < 2 and not _SIGN.match(run):
+    if len(run) < 2 and not SIGN.match(run):
         return ""
     numbered = _NUMBERED.fullmatch(run)
     short = numbered is not None and numbered[2].isdigit() and len(run) < 4
@@ -309,7 +164,7 @@ def _lent(run: str, pieces: Sequence[str]) -> str | None:
         return "limit"
     if said and said <= _LENT:
         return "words"
-    beside = [piece for piece in pieces if piece.casefold() not in _SIDES]
+    beside = [piece for piece in pieces if piece.casefold() not in SIDES]
     if 0 < len(beside) < len(pieces):
         of_part = frozenset().union(*map(concepts_said, beside)) & _OF_PARTS
         inner = any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1]))
@@ -325,7 +180,7 @@ def _may_be(run: str, words: Words) -> str:
     if groups:
         return "limit" if {"UPPER", "LOWER"}.issuperset(groups) else ""
     run = simplified(run) or run
-    pieces = _APART.split(run)
+    pieces = APART.split(run)
     if (lent := _lent(run, pieces)) is not None:
         return lent
     if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
@@ -353,11 +208,11 @@ def _are_ends(one: str, other: str) -> bool:
 
 def _ends_in_side(run: str) -> bool:
     """Whether a word for a side stands at an end of a run (``drive side``)."""
-    pieces = _APART.split(run.casefold())
-    return len(pieces) > 1 and (pieces[0] in _SIDES or pieces[-1] in _SIDES)
+    pieces = APART.split(run.casefold())
+    return len(pieces) > 1 and (pieces[0] in SIDES or pieces[-1] in SIDES)
 
 
-def _positions(frames: dict[Frame, dict[str, _Cut]], words: Words) -> tuple[str, ...]:
+def _positions(frames: dict[Frame, dict[str, Cut]], words: Words) -> tuple[str, ...]:
     """The runs that come again with the same rests of names: those that explain most; or none."""
     sorts: dict[str, str] = {}
     together: dict[tuple[str, str], list[Frame]] = defaultdict(list)
@@ -402,7 +257,7 @@ def _are_enough(said: set[str], one: str, other: str) -> bool:
     return len(said) >= _ENOUGH
 
 
-def _parameter(cut: _Cut, words: Words) -> str:
+def _parameter(cut: Cut, words: Words) -> str:
     """The parameter of a station that the rest of a name says, without a station of its own; or empty."""
     for rest in cut.rests:
         heading = words.heading(rest)
