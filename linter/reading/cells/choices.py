@@ -105,8 +105,14 @@ def lists_choices_of(name: str, text: str) -> bool:
     return any(_key(simplified(piece) or piece) in known for piece in pieces)
 
 
+#: Codes of greases (DIN 51502, from memory: ``KP2K-30``).
+_GREASE_CODE = re.compile(r"k(?:p|f|pf|e|hc|fk|si|x|l){0,2} ?[0-4](?:/[0-4])? ?(?:[c-u] ?\d{0,3})?")
+
+
 def _names_a_grease(key: str) -> bool:
     """Whether a text is the name of a grease: the word for it, and nothing that names another lubrication."""
+    if _GREASE_CODE.fullmatch(key):
+        return True
     known = _known("lubrication")
     others = (text for text, words in known.items() if words != ("grease",))
     return any(known.get(word) == ("grease",) for word in _WORDS.findall(key)) and not any(o in key for o in others)

@@ -23,7 +23,7 @@ _JAPANESE_TOO = (
     "輥辊鈑钣隨随險险響响頂顶順顺頻频認认場场過过蓋盖沖冲龍龙"
 )
 _TABLE = str.maketrans(dict(zip((_CHINESE + _JAPANESE_TOO)[::2], (_CHINESE + _JAPANESE_TOO)[1::2], strict=True)))
-_IS_CHINESE = re.compile(f"[{_CHINESE[::2]}的預額檢註週黏]|軸[承向心]|跳動|負載|極限偏差")
+_IS_CHINESE = re.compile(f"[{_CHINESE[::2]}的預額檢註週黏]|軸[承向心]|跳動|負載|極限偏差|值")
 _KANA = re.compile("[\u3040-\u30ff]")
 
 

@@ -9,7 +9,7 @@ from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.position_spans import find_spans
 from linter.reading.layouts.sections import named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_above, side_of
-from linter.reading.layouts.station_columns import judge_numbers, numbered_stations, stations_of_objects
+from linter.reading.layouts.station_columns import drop_groups, judge_numbers, numbered_stations, stations_of_objects
 from linter.reading.words.headings import Words
 
 _MOST_COLUMNS = 30
@@ -63,6 +63,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
         if roles.get(column, "NOTE") == "NOTE" and says_parts_of_size(sample(grid, column, row + 1), words):
             roles[column] = "PART"
     _beside(grid, row, best, roles, parts, words)
+    drop_groups(grid, best, roles, row + 1, words)
     numbered_stations(grid, best, part, roles, row + 1)
     if both is not None:
         objects = {r: said.station for r, said in both[1].items()}

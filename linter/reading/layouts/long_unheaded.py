@@ -74,7 +74,8 @@ def _named_by_row(grid: Grid, words: Words, name: int, row: int, part: Side | No
         return None
     cells = [grid.text(row, c) for c in range(name + 1, grid.width)]
     judged = heading_of(label, heading, [cell for cell in cells if cell], words)
-    return judged if heading is not None or (judged is not None and judged.parameter == "station") else None
+    named = judged is not None and judged.parameter in ("station", "bearing_designation")
+    return judged if heading is not None or named else None
 
 
 def _roles_of_values(

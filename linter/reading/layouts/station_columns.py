@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.words.headings import Words
 
 _MOST_NAMES = 2000  # rows that are looked at
@@ -81,3 +82,22 @@ def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: W
     whole = [text for text, said in levels.items() if said == {"machine"} and rows[text] > 1]
     others = sum("station" in said for said in levels.values())
     return whole[0] if len(whole) == 1 and others > 1 and not words.names.station(whole[0]) else ""
+
+
+def drop_groups(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
+    """A column of groups (``Gruppo``: *Anagrafica*, *Cuscinetti*) names no machines.
+
+    Machines have parameters of positions each; a table that groups its names puts them all under one word and those of
+    the machine under others, or its words are shaft, housing, bearing and loads.
+    """
+    for column in [c for c, role in roles.items() if role == "MACHINE"]:
+        levels: dict[str, set[str]] = {}
+        for row in range(start, min(grid.height, start + _MOST_NAMES)):
+            heading = words.heading(label) if (label := grid.text(row, name)) else None
+            if heading is not None and heading.parameter not in ("machine", "station"):
+                levels.setdefault(grid.merged_text(row, column), set()).add(heading.entry.level)
+        of_positions = [text for text, said in levels.items() if "station" in said]
+        others = [text for text, said in levels.items() if said == {"machine"}]
+        of_trade = any(text and (side_of(text) or is_use(text)) for text in levels)
+        if of_trade or (len(of_positions) == 1 and others and "" not in levels):
+            roles[column] = "NOTE"

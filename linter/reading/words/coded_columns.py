@@ -78,4 +78,11 @@ def choice_said(label: str, cells: Sequence[str]) -> str:
         said = concepts_said(_CAMEL.sub(" ", label)) if said is None else said
         if said & coded.said and not said & _OTHERS.get(coded.parameter, frozenset()):
             return coded.parameter
-    return ""
+    return _undercut(concepts_said(label), cells)
+
+
+def _undercut(said: frozenset[str], cells: Sequence[str]) -> str:
+    """The form of an undercut, where a heading says whose it is and every cell is a form (``Freistich Welle``: *F*)."""
+    parts = said & {"shaft", "housing"} if "undercut" in said and cells else frozenset()
+    name = f"{next(iter(parts))}_undercut_form" if len(parts) == 1 else ""
+    return name if name and all(isinstance(read_choice(name, cell), str) for cell in cells) else ""

@@ -43,6 +43,7 @@ _KEYS: dict[str, tuple[str, ...]] = {
         "función", "funcion", "tipo de apoyo", "apoyo", "funzione", "tipo di supporto", "vincolo", "supporto",
         "機能", "役割", "支持", "支持方式", "支持形式", "功能", "作用", "支承", "支承方式", "支承形式", "固定方式",
         "исполнение опоры", "назначение опоры", "назначение", "функция", "роль", "тип опоры", "исполнение", "опора",
+        "aufgabe", "rolle", "rôle", "rôle du palier", "papel", "cometido", "ruolo", "compito", "задача", "任务", "役目",
     ),
     "number": ("id", "no", "nr", "num", "number", "item", "#", "lfd nr", "№", "番号", "序号", "n°", "index"),
     "width": ("width", "breite", "largeur", "ancho", "anchura", "larghezza", "幅", "宽度", "ширина", "b"),

@@ -1,0 +1,62 @@
+"""Lists of parameters: columns of groups, positions above a row of designations, choices that headings only hint at."""
+
+import pytest
+
+from linter.reading import read_table
+
+
+@pytest.fixture
+def read(tmp_path):
+    def reader(text):
+        path = tmp_path / "t.csv"
+        path.write_text(text, encoding="utf-8")
+        return read_table(path).stations
+
+    return reader
+
+
+@pytest.mark.parametrize(
+    "groups",
+    [
+        ("Anagrafica", "Cuscinetti", "Cuscinetti", "Cuscinetti"),
+        ("General", "Bearings", "Fits", "Loads"),
+        ("Allgemein", "Lager", "Sitze", "Lasten"),
+        ("总体", "轴承", "轴", "载荷"),
+    ],
+)
+def test_a_column_of_groups_names_no_machines(read, groups):
+    rows = ("Max speed;3550;rpm", "Bearing DE;6205;", "Shaft seat DE;25 k5;mm", "Radial load DE;240;N")
+    stations = read("Attributo;Valore;U.M.;Gruppo\n" + "".join(f"{r};{g}\n" for r, g in zip(rows, groups, strict=True)))
+    assert stations.text("machine").tolist() == ["t"]
+    assert stations.number("speed_max").tolist() == [3550]
+    assert stations.number("radial_load").tolist() == [240]
+
+
+def test_two_machines_under_the_same_heading_stay_two(read):
+    rows = "Max speed;{0};rpm;{1}\nBearing DE;6205;;{1}\nShaft seat DE;25 k5;mm;{1}\n"
+    stations = read("Attributo;Valore;U.M.;Gruppo\n" + rows.format(3550, "M1") + rows.format(4500, "M2"))
+    assert stations.text("machine").tolist() == ["M1", "M2"]
+
+
+@pytest.mark.parametrize(
+    ("heads", "bearing"),
+    [(";Halslager;Fußlager;Bemerkung", "Kugellager"), (";Palier de tête;Palier de pied;Note", "Roulement"),
+     (";Footstep;Neck;Remark", "Ball bearing"), (";足部;颈部;备注", "轴承")],
+)  # fmt: skip
+def test_positions_stand_above_a_row_of_designations(read, heads, bearing):
+    stations = read(f"{heads}\n{bearing};6205-2Z;6204-2Z;\nShaft seat mm;25 k5;20 k5;ground\nRadial load N;22;9;\n")
+    assert stations.text("station").tolist() == heads.split(";")[1:3]
+    assert stations.text("bearing_designation").tolist() == ["6205-2Z", "6204-2Z"]
+
+
+@pytest.mark.parametrize(
+    ("row", "name", "choice"),
+    [
+        ("Fett;KP2K-30;KP2K-30", "lubrication", "grease"), ("Grease;KPHC 1 N-40;K2K", "lubrication", "grease"),
+        ("Freistich Welle;F;F", "shaft_undercut_form", "F"), ("Housing undercut;E;E", "housing_undercut_form", "E"),
+        ("Aufgabe;fest;fest", "axial_role", "locating"), ("Ruolo;fisso;fisso", "axial_role", "locating"),
+    ],
+)  # fmt: skip
+def test_a_choice_under_a_word_that_hints_at_it(read, row, name, choice):
+    stations = read(f"Parameter;A;B\nBearing;6205;6204\nShaft seat mm;25 k5;20 k5\n{row}\n")
+    assert set(stations.choice(name).texts()) == {choice}
