@@ -89,3 +89,48 @@ def test_upper_and_lower_are_positions_only_where_more_than_sizes_comes_again(tm
     limits = {"shaft": {"upper": "17.009 mm", "lower": "17.001 mm"}, "bearing": "6203", "station": "A"}
     stations = read(tmp_path, limits)
     assert stations.text("station").tolist() == ["A"]
+
+
+def test_one_position_in_any_gender(tmp_path):
+    shaft = {f"шейка подшипника {side}": size for side, size in (("левая", "20 мм"), ("правая", "25 мм"))}
+    bores = {f"отверстие под подшипник {side}": size for side, size in (("левое", "47 мм"), ("правое", "52 мм"))}
+    bearings = {f"подшипник {side}": {"тип": number} for side, number in (("левый", "6204"), ("правый", "6205"))}
+    stations = read(tmp_path, {"вал": shaft, "корпус": bores, **bearings})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 25], [47, 52])
+    assert stations.text("bearing_designation").tolist() == ["6204", "6205"]
+
+
+def test_a_header_states_the_unit_of_deviations(tmp_path):
+    seat = {"nominal": 10, "upper": 4, "lower": -2}
+    document = {"units": {"length": "mm", "deviation": "um"}, "positions": {"A": {"shaft seat": seat}}}
+    size = read(tmp_path, document).size("shaft_seat_diameter")
+    assert (size.lower[0], size.upper[0]) == pytest.approx((-0.002, 0.004))
+    assert read(tmp_path, {**document, "units": "mm"}).size("shaft_seat_diameter").lower[0] != -2
+
+
+def test_items_whose_names_hold_several_positions_are_machines(tmp_path):
+    items = [
+        {"model": model, "de_brg": "6204", "de_shaft": f"{d} mm", "nde_brg": "6203", "nde_shaft": "17 mm"}
+        for model, d in (("F-10", 20.01), ("F-20", 20.02))
+    ]  # fmt: skip
+    stations = read(tmp_path, items)
+    assert stations.machines == ("F-10", "F-20")
+    assert seats(stations, "shaft") == [20.01, 17, 20.02, 17]
+
+
+def test_an_id_and_a_reference_of_a_store_are_no_data(tmp_path):
+    bearing = {"nom": "côté pompe", "roulement": "6306", "portée arbre": "30 k6 mm", "alésage corps": "72 H7"}
+    other = {**bearing, "nom": "côté moteur", "portée arbre": "31 k6 mm"}
+    items = [{"type": "palier", "id": str(k), "attributes": of} for k, of in enumerate((bearing, other))]
+    refs = [{"type": "palier", "id": "0"}, {"type": "palier", "id": "1"}]
+    stations = read(tmp_path, {"data": {"type": "pompe", "id": "77", "paliers": {"data": refs}}, "included": items})
+    assert stations.text("station").tolist() == ["côté pompe", "côté moteur"]
+    assert not any("77" in problem.message for problem in stations.problems)
+
+
+def test_a_class_in_the_remark_of_a_size(tmp_path):
+    rows = (("bore A", 52, "H6"), ("bore B", 47, "H6"), ("shaft seat A", 25, "k5"), ("shaft seat B", 20, "k5"))
+    sizes = [{"name": name, "value": value, "unit": "mm", "comment": note} for name, value, note in rows]
+    stations = read(tmp_path, {"parameters": sizes})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([25, 20], [52, 47])
+    assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k5", "k5"]

@@ -1,5 +1,6 @@
 """What a JSON document states, gathered cell by cell, and what each of its keys means where it stands."""
 
+import re
 from typing import Any
 
 import numpy as np
@@ -15,18 +16,19 @@ from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, bare, local
-from linter.reading.layouts.json_meaning import Meanings
+from linter.reading.layouts.json_meaning import Meanings, plain_cells
 from linter.reading.layouts.json_records import (
     CONTEXT,
-    DIAMETERS,
+    REMARKS,
     Here,
     Pile,
-    Shape,
     aspect_of,
     has_tolerance,
     is_nominal,
+    says_size,
     version_of,
 )
+from linter.reading.layouts.json_shapes import Shape
 from linter.reading.layouts.json_units import StatedUnits, says_unit, with_unit
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.designations import designation_strength
@@ -35,10 +37,8 @@ from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 
 Path = tuple[str | int, ...]
 
-#: Words for a size beside its tolerance, which are words for a name elsewhere.
-_SIZES = (
-    *("Maß".casefold(), "dim", "dimension", "cote", "cota", "quota", "medida", "misura", "размер", "尺寸", "寸法"),
-)
+#: A class of ISO 286 alone.
+_CLASS = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])")
 #: Numbers that no word of their name says to be a largest one.
 _LARGEST = ("limiting_speed", "reference_speed")
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
@@ -149,16 +149,19 @@ class Cells(Meanings):
                 unit = node[key].strip() or unit
         for key, value in node.items():
             word = local(key)
+            if word in REMARKS and heading.entry.kind == "toleranced" and _CLASS.fullmatch(cell_text(value).strip()):
+                self.cell(evolve(heading, aspect="tolerance"), label, value, (*path, *key.split(INNER)), here)
+                continue
             if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
-            if not aspect and word in (*DIAMETERS, *_SIZES) and heading.parameter.endswith("_diameter"):
+            if not aspect and heading.parameter.endswith("_diameter") and says_size(word):
                 aspect = "value"
             at = (*path, *key.split(INNER))
             if aspect and not isinstance(value, (dict, list)):
                 self._part(heading, (own or unit, aspect), label, value, at, here)
                 continue
-            beside = None if aspect or isinstance(value, list) else self.beside(label, key, heading, here)
+            beside = None if aspect or isinstance(value, list) else self.beside(label, key, value, heading, here)
             if beside is not None:
                 beside = evolve(beside, station=heading.station)
                 if isinstance(value, dict):
@@ -262,10 +265,10 @@ class Cells(Meanings):
             self.cell(evolve(heading, aspect="tolerance"), label, text, (*at, k), here)
         return True
 
-    def beside(self, label: str, key: str, heading: Heading, here: Here) -> Heading | None:
+    def beside(self, label: str, key: str, value: Any, heading: Heading, here: Here) -> Heading | None:
         """Another feature of what an object names, that one of its keys states."""
         if (beside := feature_beside(self.words, label, bare(key))) is not None:
             return beside
-        inner = self.heading(bare(key), evolve(here, trail=(*here.trail, label)))
+        inner = self.heading(bare(key), evolve(here, trail=(*here.trail, label)), plain_cells(value))
         other = inner is not None and inner.entry.level == "station" and inner.parameter != heading.parameter
         return inner if other else None

@@ -188,6 +188,17 @@ class Groups:
         name = self._name_key(items)
         return Group(level, name=name, unnamed=not name)
 
+    def of_machines(self, nodes: list[Any]) -> Group | None:
+        """Items of a list in whose names the names of the document show several positions: machines; else None."""
+        items = [node for node in nodes[:_LOOKED_AT] if isinstance(node, dict)]
+        told = [{told.station for key in item if (told := self.words.told_of(key)) is not None} for item in items]
+        if len(items) < 2 or len(items) < min(len(nodes), _LOOKED_AT) or min(map(len, told)) < 2:
+            return None
+        if any(key_text(item, "machine", self.words)[1] for item in items):
+            return Group("machine")
+        name = self._name_key(items)
+        return Group("machine", name=name, unnamed=not name)
+
     def lone_machine(self, node: dict[str, Any]) -> str:
         """The only key of an object over positions, where it is a name of its own and no word for a group; or empty."""
         if key_text(node, "machine", self.words)[1] or self.of_object(node).level:
@@ -246,7 +257,7 @@ class Groups:
             cells = [item.get(key) for item in items]
             texts = [cell_text(cell) for cell in cells if isinstance(cell, (str, int)) and not isinstance(cell, bool)]
             fits = len(texts) == len(items) and all(0 < len(text) <= _LONGEST for text in texts)
-            unnamed = self.words.heading(key) is None or local(key) == "id"
+            unnamed = (self.words.heading(key) is None and self.words.told_of(key) is None) or local(key) == "id"
             if fits and unnamed and len({*zip(machines, texts, strict=True)}) == len(items):
                 found[key] = texts
         return {k: t for k, t in found.items() if not all(designation_strength(text) == "certain" for text in t)}
@@ -294,6 +305,20 @@ def _is_wrapped(node: dict[str, Any], key: str) -> bool:
         _OF_STORE.fullmatch(word_key(bare(k))) or (local(k) in _KINDS and not any(map(str.isdigit, text)))
         for k, text in marks.items()
     )
+
+
+def why_left(nodes: list[Any]) -> str:
+    """Why a whole list is not read, as half a sentence: it holds values without names, or references; or empty."""
+    if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
+        return "a list of values without names"
+    refers = nodes and all(isinstance(node, dict) and _is_reference(node) for node in nodes)
+    return "references to other objects" if refers else ""
+
+
+def _is_reference(node: dict[str, Any]) -> bool:
+    """Whether an object holds nothing but the kind and number of another (``{"type": "bearing", "id": "7"}``)."""
+    keys = {local(key) for key in node}
+    return "id" in keys and len(keys) == 2 and bool(keys & {*_KINDS})
 
 
 def _is_designation(key: str, text: str) -> bool:

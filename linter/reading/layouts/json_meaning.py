@@ -9,7 +9,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
 from linter.reading.layouts.json_records import Here, aspect_of
-from linter.reading.layouts.json_things import is_of_other
+from linter.reading.layouts.json_things import is_of_other, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
@@ -40,7 +40,14 @@ def _names(key: str, trail: tuple[str, ...]) -> list[str]:
     return [" ".join((*trail[first:], key)) for first in range(next(parts, len(trail)) + 1)]
 
 
-def _plain(value: Any) -> tuple[str, ...]:
+def _is_of_seat(trail: tuple[str, ...]) -> bool:
+    """Whether the key around a value says a part or its seat, and no shoulder or fillet."""
+    said = concepts_said(trail[-1]) if trail else frozenset()
+    of_seat = bool(said & {"seat", "bore", "shaft", "housing"}) and not said & {"shoulder", "fillet"}
+    return bool(trail) and (side_of(trail[-1]) is not None or of_seat)
+
+
+def plain_cells(value: Any) -> tuple[str, ...]:
     """The texts of a value, or of the parts of an object of a size."""
     inner = value.values() if isinstance(value, dict) else value if isinstance(value, list) else (value,)
     return tuple(text for part in inner if not isinstance(part, (dict, list)) and (text := cell_text(part)))[
@@ -74,13 +81,10 @@ class Meanings:
 
         ``cells`` is what stands under it; below no position all its names are noted, whose positions may be told later.
         """
-        for name in _names(key, here.trail) if not here.station else ():
+        for name in _names(key, here.trail) if cells and not here.station else ():
             self.names.setdefault(name, cells)
         if self.words.groups(key) and self.words.heading(key) is None:
-            joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
-            if joined is not None and (joined.entry.kind == "choice" or joined.parameter == "bearing_designation"):
-                return joined  # preload: {type}
-            return None if aspect_of(key)[0] else self._of_position(key, here, cells)
+            return self._of_layout_word(key, here, cells)
         if (told := self._of_position(key, here, cells)) is not None:
             return told
         trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self.says_place(word))
@@ -92,6 +96,13 @@ class Meanings:
             if heading is not None and not (own and heading.entry.level == "station"):
                 return heading  # shaft: {n_max} is no size of the shaft
         return own or self._of_part(key, side, trail[at + 1 :])
+
+    def _of_layout_word(self, key: str, here: Here, cells: tuple[str, ...]) -> Heading | None:
+        """What a word of a layout (type, designation) names with the key around it: a choice, or the bearing's."""
+        joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
+        if joined is not None and (joined.entry.kind == "choice" or joined.parameter == "bearing_designation"):
+            return joined  # preload: {type}
+        return None if aspect_of(key)[0] else self._of_position(key, here, cells)
 
     def _of_part(self, key: str, side: Side | None, between: tuple[str, ...]) -> Heading | None:
         """What a key names of the part around it; ``between`` are the keys between them."""
@@ -110,6 +121,21 @@ class Meanings:
             if heading is None and (of_part := self._of_told(key, told.rest, cells)) is not None:
                 return evolve(of_part, station=told.station)
         return None
+
+    def inside(self, key: str, here: Here) -> Here:
+        """The place below a key; at the position that the names of the document show in it and the keys around it."""
+        word = part_said(key)
+        for first in range(len(here.trail) + 1) if word and not here.station else ():
+            before = " ".join(here.trail[first:])
+            told = self.words.told_of(f"{before} {word}".strip())
+            if told is None:
+                continue
+            if before and told.rest.startswith(f"{before} "):
+                return evolve(here.below(told.rest.removeprefix(f"{before} ")), station=told.station)
+            part, _, rest = told.rest.partition(" ")
+            words = (part, rest) if rest and side_of(part) else (told.rest,)
+            return evolve(here, station=told.station, trail=(*here.trail[:first], *words))
+        return here.below(word)
 
     def _of_told(self, key: str, rest: str, cells: tuple[str, ...]) -> Heading | None:
         """What is left of a name says: a part alone its size, else what the key names of the part at its beginning."""
@@ -149,16 +175,13 @@ class Meanings:
 
     def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
-        heading = self.heading(key, here, _plain(value))
+        heading = self.heading(key, here, plain_cells(value))
         heading = of_named_station(self.words, key, heading) if here.station else heading
         if isinstance(value, (dict, list)):
             return heading
         heading = self.of_size_before(key, heading, at[:-1])
         text = cell_text(value)
-        if (
-            self.words.names.split_unit(key)[0] in ("ra", "RA")
-            and side_of(here.trail[-1] if here.trail else "") is None
-        ):
+        if self.words.names.split_unit(key)[0] in ("ra", "RA") and not _is_of_seat(here.trail[-1:]):
             heading = None  # r_a of a fillet or Ra, where small letters stand for both
         judged = self.judged.get(at[:-1], {}).get(key, heading)
         if judged is not heading and (judged is not None or self.plain(key, here) is not None):

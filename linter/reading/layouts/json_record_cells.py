@@ -8,9 +8,20 @@ from linter.reading.files.grids import cell_text
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.json_cells import Cells, Path
 from linter.reading.layouts.json_groups import unwrapped
-from linter.reading.layouts.json_records import Here, Shape, opened, record_shape
+from linter.reading.layouts.json_records import Here
+from linter.reading.layouts.json_shapes import Shape, opened, record_shape
 from linter.reading.layouts.json_things import part_said
-from linter.reading.words.columns import heading_of
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import HOLE, heading_of
+from linter.reading.words.dictionary import word_key
+from linter.reading.words.headings import Heading
+
+
+def of_hole(heading: Heading | None, label: str) -> bool:
+    """Whether a name says a hole and not of which part it is: with the class of a hole it is the housing's."""
+    if heading is not None:
+        return heading.parameter == "bore_diameter" and heading.aspect == "value" and not heading.own_unit
+    return word_key(label) in KEYS["bore"] | KEYS["hole"]
 
 
 @define(eq=False)
@@ -62,6 +73,10 @@ class RecordCells(Cells):
         heading = self.of_size_before(label, self.heading(label, said, cells), (*path[:-1], station))
         if len(stated) == 1:
             heading = heading_of(label, heading, (cell_text(node[stated[0]]),), self.words)
+        if of_hole(heading, label) and any(HOLE.fullmatch(cell_text(value)) for value in node.values()):
+            heading = Heading(
+                "housing_seat_diameter", heading.station if heading else "", heading.unit if heading else ""
+            )
         if heading is None:
             self.unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
             return

@@ -5,7 +5,7 @@ what its text names, as if that were a key around it.
 """
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Container, Mapping, Sequence
 from typing import Any
 
 from linter.reading.layouts.json_keys import OF_DOCUMENT, local
@@ -21,6 +21,8 @@ _THINGS = frozenset(
 #: Those that no position of a bearing is called after.
 _NO_POSITIONS = _THINGS - {"seat", "bearing", "rotor", "spring"}
 _LONGEST = 60
+#: Keys of the sizes of a ring beside its inside diameter.
+_OF_RINGS = frozenset(("od", "o.d.", "o.d", "w", "width", "b", "outer diameter", "outside diameter", "outer_diameter"))
 #: Ends of words for a seat (common practice).
 _SEATS = ("sitz", "seat", "位", "座", "部", "嵌合")
 
@@ -55,27 +57,42 @@ def names_thing(text: str) -> bool:
     return side_of(text) is not None or bool(concepts_said(text) & _THINGS)
 
 
-def thing_key(nodes: Sequence[Any], trail: Sequence[str], says_place: Callable[[str], bool]) -> str:
+def thing_key(
+    nodes: Sequence[Any], trail: Sequence[str], says_place: Callable[[str], bool], called: Container[str]
+) -> str:
     """The key whose text says of each item of a list which part or feature it is; empty where none does.
 
     Half of the texts at least name one, and one of them a part or feature that no position is called after; below a key
     of a part, its seats are features. Below a key that says position (``says_place``) alike texts are positions.
+    So does a key of the names of records elsewhere in the document (``called``).
     """
     objects = [node for node in nodes if isinstance(node, dict)]
     if len(objects) < 2 or len(objects) < len(nodes):
         return ""
-    below = {side.side for word in trail if (side := side_of(word))} & {"shaft", "housing"}
-    for key in objects[0]:
+    below = any(side is not None and side.side in ("shaft", "housing") for side in map(side_of, trail))
+    for key in objects[0] if objects else ():
         texts = [text.strip() for node in objects if isinstance(text := node.get(key), str)]
-        if len(texts) < len(objects) or not all(0 < len(text) <= _LONGEST for text in texts) or local(key) == "unit":
-            continue
-        named = [text for text in texts if names_thing(text)]
-        said = frozenset().union(*map(concepts_said, named))
-        several = len({*texts}) > 1 and 2 * len(named) >= len(texts)
-        alike = len({concepts_said(text) & _NO_POSITIONS for text in texts}) == 1 and not below  # palier avant, arrière
-        if several and not (alike and says_place(key)) and (said & _NO_POSITIONS or (below and "seat" in said)):
+        whole = len(texts) == len(objects) and all(0 < len(text) <= _LONGEST for text in texts) and local(key) != "unit"
+        if whole and _name_things(texts, below, says_place(key), key in called):
             return key
     return ""
+
+
+def _name_things(texts: Sequence[str], below: bool, place: bool, called: bool) -> bool:
+    """Whether texts, one of each item, name parts or features; ``below`` a part, below a key of a ``place``."""
+    named = [text for text in texts if names_thing(text)]
+    if len({*texts}) < 2 or 2 * len(named) < len(texts):
+        return False
+    said = frozenset().union(*map(concepts_said, named))
+    alike = len({concepts_said(text) & _NO_POSITIONS for text in texts}) == 1 and not below  # palier avant, arrière
+    return called or (not (alike and place) and bool(said & _NO_POSITIONS or (below and "seat" in said)))
+
+
+def marks_of(node: Mapping[str, Any], trail: Sequence[str]) -> frozenset[str]:
+    """Keys of an object for its number in a store: an ``id`` is no inside diameter without an outside one beside it."""
+    said = {local(key) for key in node}
+    of_ring = bool(said & _OF_RINGS) or any(side is not None and side.side == "bearing" for side in map(side_of, trail))
+    return frozenset() if of_ring else frozenset(key for key in node if local(key) == "id")
 
 
 def is_other_thing(text: str, words: Words) -> bool:

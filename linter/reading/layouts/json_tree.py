@@ -12,20 +12,16 @@ from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_cells import Path
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key
 from linter.reading.layouts.json_flat import crossed, unflattened
-from linter.reading.layouts.json_groups import Group, Groups, members
+from linter.reading.layouts.json_groups import Group, Groups, members, why_left
 from linter.reading.layouts.json_head import Header, header_of
 from linter.reading.layouts.json_keys import INNER, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
 from linter.reading.layouts.json_record_cells import RecordCells
-from linter.reading.layouts.json_records import (
-    CALLED,
-    Here,
+from linter.reading.layouts.json_records import CALLED, Here, aspect_of, has_tolerance, is_aspect, limits_of
+from linter.reading.layouts.json_shapes import (
     Shape,
     all_shapes,
-    aspect_of,
-    has_tolerance,
-    is_aspect,
     is_record,
     names_in,
     pair_of,
@@ -33,7 +29,7 @@ from linter.reading.layouts.json_records import (
     unit_pairs,
     value_key,
 )
-from linter.reading.layouts.json_things import is_other_thing, part_said, thing_key
+from linter.reading.layouts.json_things import is_other_thing, marks_of, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
@@ -114,14 +110,14 @@ class _Walk(RecordCells):
             self.unused(str(path[-1]) if path else "", node, path, "a value without a name that is recognised")
 
     def _list(self, nodes: list[Any], path: Path, here: Here) -> None:
-        if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
-            self.unused(str(path[-1]) if path else "", nodes, path, "a list of values without names")
+        if left := why_left(nodes):
+            self.unused(str(path[-1]) if path else "", nodes, path, left)
             return
         outer = nodes
         shape, nodes, inside = self.shape_of(nodes)
         self._leave_marks(outer if inside else [], inside, path)
-        thing = shape.name if shape else json_keys.part_key(nodes) or thing_key(nodes, here.trail, self.says_place)
-        group = Group() if thing else self.groups.of_items(nodes)
+        thing = shape.name if shape else json_keys.part_key(nodes) or self._thing_key(nodes, here)
+        group = Group() if thing else self.groups.of_machines(nodes) or self.groups.of_items(nodes)
         name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
         if not thing and not stations:
             self._as_rows(nodes, path, inside, here)
@@ -142,13 +138,18 @@ class _Walk(RecordCells):
             else:
                 self._node(node, at, here)
 
+    def _thing_key(self, nodes: list[Any], here: Here) -> str:
+        """The key of the part or feature of each item of a list, as it or the records of the document show."""
+        named = {shape.name for shape in self.shapes.values()}
+        return thing_key(nodes, here.trail, self.says_place, named)
+
     def _thing(self, node: dict[str, Any], named: str, at: Path, here: Here) -> None:
         """An item of a list of parts or features: what it states is of what it names."""
         said, rest = cell_text(node[named]), {key: value for key, value in node.items() if key != named}
         if is_other_thing(said, self.words):
             self.unused(said, rest, at, "it is of another part")
         else:
-            self._dict(rest, at, here.below(part_said(said)))
+            self._dict(rest, at, self.inside(said, here))
 
     def _leave_marks(self, nodes: list[Any], inside: tuple[str, ...], path: Path) -> None:
         """Tell what stands beside the object that each item of a list holds."""
@@ -203,10 +204,8 @@ class _Walk(RecordCells):
             at = (*path, key)
             if at in self.taken:
                 continue
-            if at in self.head.fields:
-                self.cell(self.head.fields[at], key, value, at, here.at(here.machine, ""))
-            elif key == machine_key:
-                self.cell(Heading("machine"), key, value, at, here.at(here.machine, ""))
+            if at in self.head.fields or key == machine_key:
+                self.cell(self.head.fields.get(at, Heading("machine")), key, value, at, here.at(here.machine, ""))
             elif key == station_key:
                 self.cell(Heading("station"), key, value, at, here)
             elif key in group.members:
@@ -218,6 +217,8 @@ class _Walk(RecordCells):
                 bore = self._meant(key, value, here, at) or Heading("bore_diameter")
                 seat = evolve(bore, parameter="housing_seat_diameter", own_unit=False)
                 self._known(seat, key, value, at, evolve(here, trail=(*here.trail, "housing")))
+            elif key in marks_of(node, here.trail):
+                self.unused(key, value, at, "a number or mark of the item")
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
@@ -279,7 +280,7 @@ class _Walk(RecordCells):
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
             self.without_name(key, value, value_key(value, self.pairs), at, here)
         elif isinstance(value, (dict, list)):
-            self._node(value, at, here.below(part_said(key)))
+            self._node(value, at, self.inside(key, here))
         elif here.trail and (limit := self.limit_of(here.trail[-1], key)) is not None:
             self.cell(with_unit(limit, here.unit), f"{here.trail[-1]} {key}", value, at, here)
         else:
@@ -305,7 +306,12 @@ class _Walk(RecordCells):
             if side is not None and side.side in ("shaft", "housing"):
                 return Heading(f"{side.side}_seat_diameter")  # shaft: {nominal, upper, lower}
             return heading
-        return self.meaning(key, value, here, at)
+        meant = self.meaning(key, value, here, at)
+        limits = limits_of(value) if meant is None else ()
+        side = side_of(key) if limits else None
+        if side is not None and side.side in ("shaft", "housing"):
+            return Heading(f"{side.side}_seat_diameter")  # вал: {мин, макс}
+        return meant
 
     def _is_quantity(self, value: dict[str, Any], key: str, here: Here) -> bool:
         """Whether an object holds a value, its unit and its tolerance and nothing else, none named with its key."""
@@ -323,7 +329,7 @@ class _Walk(RecordCells):
         pair = pair_of(value, self.pairs)
         stated = pair is not None or any(aspect_of(k)[0] or has_tolerance(v) for k, v in value.items())
         if heading.parameter in ("machine", "station") or not stated:
-            self._node(value, at, here.below(part_said(key)))
+            self._node(value, at, self.inside(key, here))
             return
         self.layout("JSON, value and unit")
         self.parts(heading, key, value, at, here, pair)
@@ -365,6 +371,6 @@ class _Walk(RecordCells):
         if level == "machine":
             self._dict(child, at, evolve(here, machine=own or name, station="", trail=()))
         else:
-            self._dict(child, at, evolve(here, station=own or name, trail=()))
+            self._dict(child, at, evolve(here, station=own or name, trail=tuple(filter(side_of, here.trail))))
             machine = json_keys.key_text(child, "machine", self.words)[1] or here.machine
             self.rows.setdefault((machine, own or name), len(self.rows))

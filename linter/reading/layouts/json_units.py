@@ -55,6 +55,8 @@ class StatedUnits:
         Unit of its lengths, empty where none or several are stated.
     rough : str
         Unit of its roughness values.
+    deviation : str
+        Unit of deviations and tolerances, where it is another.
     by_name : dict of str to str
         Unit of each parameter whose name stands with it.
     by_dimension : dict of str to str
@@ -63,6 +65,7 @@ class StatedUnits:
 
     length: str = ""
     rough: str = ""
+    deviation: str = ""
     by_name: dict[str, str] = field(factory=dict)
     by_dimension: dict[str, str] = field(factory=dict)
 
@@ -71,6 +74,8 @@ class StatedUnits:
         wanted = heading.entry.unit
         if heading.unit or heading.own_unit or wanted in ("", "1"):
             return heading
+        if heading.aspect in ("upper", "lower") and self.deviation:
+            return evolve(heading, unit=self.deviation)
         unit = self.by_name.get(heading.parameter, "")
         if not unit and wanted == "um":
             unit = self.rough if heading.parameter.endswith("_roughness") else ""
@@ -98,14 +103,17 @@ def stated_units(document: Any, words: Words) -> tuple[StatedUnits, frozenset[tu
                 said.setdefault("length", {})[text] = None
         elif unit.dimension != "length":
             said.setdefault(unit.dimension, {})[text] = None
-        elif not _OF_TOLERANCES.search(key):
-            said.setdefault("rough" if _ROUGH.search(key) else "length", {})[text] = None
+        else:
+            of = "deviation" if _OF_TOLERANCES.search(key) else "rough" if _ROUGH.search(key) else "length"
+            said.setdefault(of, {})[text] = None
     lengths = [*said.pop("length", {})]
     rough = [*said.pop("rough", {})]
+    deviations = [*said.pop("deviation", {})]
     dimensions = {dimension: " | ".join(units) for dimension, units in said.items()}
     one = lengths[0] if len({known_unit(text).name for text in lengths}) == 1 else ""  # type: ignore[union-attr]
     alone = rough[0] if len(rough) == 1 else ""
-    return StatedUnits(one, alone, by_name, dimensions), frozenset(places if one or not lengths else ())
+    of_deviations = deviations[0] if len(deviations) == 1 and deviations != lengths else ""
+    return StatedUnits(one, alone, of_deviations, by_name, dimensions), frozenset(places if one or not lengths else ())
 
 
 def _fits(name: str, dimension: str) -> bool:

@@ -11,7 +11,8 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
 
-_CLASSED = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)")
+#: A size with a class of ISO 286, which speaks of millimetres, or with its unit.
+_IN_MM = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)|.*\d ?mm$")
 _CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
 _MOST_CLASSES = 2000
 _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")
@@ -34,14 +35,15 @@ def by_custom(found: Found, file: str) -> None:
 
 def _unit_of_sizes(block: Block) -> str:
     """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
-    sizes = [s for s in block.strips if s.aspect == "value" and parameter(s.parameter).kind == "toleranced"]
+    toleranced = [s for s in block.strips if parameter(s.parameter).kind == "toleranced"]
+    sizes = [s for s in toleranced if s.aspect == "value"] or [s for s in toleranced if s.aspect in ("min", "max")]
     units = {strip.unit for strip in sizes or [s for s in block.strips if s.parameter in _OF_RINGS]}
-    if units == {""} and any(_has_classes(s) for s in block.strips if parameter(s.parameter).kind == "toleranced"):
+    if units == {""} and any(map(_has_classes, toleranced)):
         return "mm"
     if (
         sizes
         and units == {""}
-        and all(_CLASSED.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c))
+        and all(_IN_MM.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c))
     ):
         return "mm"  # an ISO 286 class speaks of millimetres
     return units.pop() if len(units) == 1 else ""

@@ -16,6 +16,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.words.parts import is_bearing
+from linter.reading.words.places import uninflected
 
 Ints = NDArray[np.intp]
 
@@ -101,8 +102,8 @@ def _with_and_without_bearing(found: Found) -> None:
 
 def _without_bearing(name: str) -> str:
     """What a station's name says beside the word for a bearing, as one spelling."""
-    text = _BEARING_AT_END.sub(r"\1", fold(name).casefold())
-    return " ".join(word for word in _BETWEEN_WORDS.split(text) if word and not is_bearing(word))
+    text = _BEARING_AT_END.sub(r"\1", " ".join(map(uninflected, name.casefold().split(" "))))
+    return " ".join(word for word in _BETWEEN_WORDS.split(fold(text).casefold()) if word and not is_bearing(word))
 
 
 def index_keys(file: str, found: Found) -> Keys:

@@ -188,7 +188,7 @@ class Words:
             heading = self.heading(head)
             if heading is None or heading.parameter != "station" or heading.station or not rest:
                 continue
-            if fold(head).casefold() in _SIDES and text[cut.start() : cut.end()] == " ":
+            if fold(head).casefold() in _SIDES and text[cut.start() : cut.end()] in (" ", "_"):
                 return text  # "lato motore" is the name as it stands
             if is_bearing(head):
                 if station := self.names.station(rest):

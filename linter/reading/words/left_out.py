@@ -15,6 +15,7 @@ from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, SMALL
 from linter.reading.words.objects import Objects, part_of_object
 from linter.reading.words.parts import concepts_said, is_bearing_seat, names_place, part_alone, words_of_signs
+from linter.reading.words.places import uninflected
 from linter.reading.words.told_parts import PARTS
 
 _SIGNS = "\u3040-\u30ff\u3400-\u9fff"
@@ -64,7 +65,8 @@ def cuts_of(name: str, objects: Objects) -> Iterator[tuple[Frame, Cut]]:
             if (last - first >= _LONGEST and not signs) or last - first == count - 1:
                 break
             frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
-            cut = Cut(name[a:b], *_rests(name, pieces, first, last))
+            run = uninflected(name[a:b]) if first == last else name[a:b]
+            cut = Cut(run, *_rests(name, pieces, first, last))
             yield frame, cut if cut.part else _of_object(cut, [name[a:b] for a, b in pieces], first, last, objects)
 
 

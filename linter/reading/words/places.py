@@ -74,6 +74,28 @@ _INFLECTED = re.compile(
 )
 
 
+#: Adjectives of place with their endings by gender and case, and the ending that they are told with.
+_GENDERS = tuple(
+    (re.compile(pattern, re.IGNORECASE), ending)
+    for pattern, ending in (
+        (r"(передн|задн|верхн|нижн)(?:ий|яя|ее|его|ей|юю|ем|им|ему)", "ий"),
+        (r"(лев|прав)(?:ый|ая|ое|ого|ой|ую|ом|ым|ому)", "ый"),
+        (r"(izquierd|derech|delanter|traser|sinistr|destr)[oa]", "o"),
+        (r"((?:sup|inf|ant|post)[eé]rieur|droit)e?", ""),
+        (r"(vorder|hinter|link|recht|ober|unter)e[rsnm]?", "e"),
+    )
+)
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def uninflected(word: str) -> str:
+    """A word, an adjective of place in one form whatever its gender and case (``левая``, ``левое``: ``левый``)."""
+    for pattern, ending in _GENDERS:
+        if found := pattern.fullmatch(word):
+            return f"{found[1]}{ending}"
+    return word
+
+
 @lru_cache(maxsize=MOST_REMEMBERED)
 def place_said(text: str) -> str:
     """The position that a text says by its form, as it is stated; or empty."""
