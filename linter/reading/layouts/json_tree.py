@@ -214,15 +214,18 @@ class _Walk(RecordCells):
                 self.found.problems.append(assumed_part(self.place(at), key, parts[key]))
                 self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))
             elif key in bores:
-                bore = self._meant(key, value, here, at) or Heading("bore_diameter")
-                seat = evolve(bore, parameter="housing_seat_diameter", own_unit=False)
-                self._known(seat, key, value, at, evolve(here, trail=(*here.trail, "housing")))
+                self._housing_bore(key, value, at, here)
             elif key in marks_of(node, here.trail):
                 self.unused(key, value, at, "a number or mark of the item")
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
                 self._entry(key, value, at, here, path)
+
+    def _housing_bore(self, key: str, value: Any, at: Path, here: Here) -> None:
+        bore = self._meant(key, value, here, at) or Heading("bore_diameter")
+        seat = evolve(bore, parameter="housing_seat_diameter", own_unit=False)
+        self._known(seat, key, value, at, evolve(here, trail=(*here.trail, "housing")))
 
     def _inside(self, key: str, group: Group, here: Here) -> Here:
         """The place inside a member of a group; the part around positions stays known."""
