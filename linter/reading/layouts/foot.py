@@ -48,7 +48,15 @@ def foot_of(grid: Grid, words: Words) -> int:
         if own or (known and blank_above):
             start = row
     above = next((c for c in reversed(counts[: max(start - first, 0)]) if c), 0)
-    return start if above >= _BROAD else grid.height
+    return start if above >= _BROAD or _stands_inside(grid, start) else grid.height
+
+
+def _stands_inside(grid: Grid, start: int) -> bool:
+    """Whether every row from one on leaves blank the first column, which all rows of the table above it fill."""
+    below = [row for row in range(start, grid.height) if _texts(grid, row)]
+    above = [row for row in range(max(start - len(below) - 1, 0), start) if _texts(grid, row)]
+    key = grid.columns[0]
+    return len(above) > 1 and all(is_blank(key[r]) for r in below) and not any(is_blank(key[r]) for r in above)
 
 
 def _last_rows(grid: Grid) -> range:

@@ -5,7 +5,7 @@ import re
 from linter.reading.cells.signs import fold
 from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.columns import heading_of
-from linter.reading.words.dictionary import dictionary
+from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
 
 #: Values of a station that are mostly the same for all stations of a machine.
@@ -19,6 +19,15 @@ _OTHER_SPEED = re.compile(
     r"|uscita|ingresso|выход|входн|motor|moteur|cage|käfig|ball|kugel|surface|peripher|umfang|linear|test|prüf|trip"
     r"|schleuder|over|über|burst|idle|leerlauf|min|low|rated|nominal|nenn|номинал|[临臨极極限界参参考出入額额定試试最]"
 )
+#: Words for what is around a machine (common practice).
+_AROUND = frozenset(
+    word_key(word)
+    for word in (
+        "ambient", "surroundings", "environment", "ambient air", "ambient range", "Umgebung", "Raum", "Umgebungsluft",
+        "ambiance", "ambiante", "milieu ambiant", "air ambiant", "ambiente", "aria ambiente", "entorno",
+        "aire ambiente", "окружающая среда", "окруж. среда", "среда", "周囲", "環境", "雰囲気", "环境", "周围环境",
+    )
+)  # fmt: skip
 _IN_WORDS = re.compile(r"[^\W\d_]+")
 
 
@@ -30,12 +39,21 @@ def machine_heading(label: str, value: str, unit: str, words: Words) -> Heading 
         heading = words.heading(f"{label} [{unit}]")
     if heading is None and label and not words.groups(label):
         heading = heading_of(label, heading, (value,), words) or lone_speed(label, value, unit, words)
+        heading = heading or _lone_ambient(label, value, unit, words)
     if heading is None or heading.station or heading.parameter == "station":
         return None
     shared = heading.parameter in SHARED and heading.aspect == "value"
     of_number = heading.entry.kind in ("number", "toleranced")
     fits = not of_number or any(map(str.isdigit, value))
     return heading if fits and (shared or heading.entry.level == "machine") else None
+
+
+def _lone_ambient(label: str, value: str, unit: str, words: Words) -> Heading | None:
+    """The temperature around the machine by the word for what is around it, beside a unit of temperature; or None."""
+    core, own = words.names.split_unit(fold(label))
+    stated = [known_unit(text) for text in (own, unit, split_quantity(value)[1], value.split()[-1]) if text]
+    of_heat = any(one is not None and one.dimension == "temperature" for one in stated)
+    return Heading("ambient_temperature", unit=own) if of_heat and word_key(core).strip(" :.") in _AROUND else None
 
 
 def lone_speed(label: str, value: str, unit: str, words: Words) -> Heading | None:

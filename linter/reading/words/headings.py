@@ -31,6 +31,9 @@ _OF_THE_WHOLE = frozenset(
         "общие", "機械全体", "共通データ", "全般", "機械", "总体参数", "整机", "总体数据", "机器", "设备参数",
     )
 )  # fmt: skip
+#: A basic number of a bearing, with letters before and behind it.
+_DESIGNATED = re.compile(r"(?:[A-Z]{1,4} ?)?\d{3,5}(?:[ /-]?[A-Z0-9]{1,6}){0,3}")
+_PARTS_OF_SEATS = ("shaft_seat", "housing_seat", "shaft_shoulder", "housing_shoulder", "shaft_fillet", "housing_fillet")
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
@@ -234,11 +237,18 @@ class Words:
         one, two = (self.heading(f"{half} [{unit}]" if unit else half) for half in halves)
         return one if one is not None and one == two else None
 
-    def _told_twice(self, text: str) -> Heading | None:
-        """A name of a position behind which stands in brackets what lies there (``Lagersitz A (laufradseitig)``)."""
-        bracket = BRACKET.fullmatch(fold(text))
-        told = self.heading(bracket[1]) if bracket is not None and self.names.station(bracket[2]) else None
-        return told if told is not None and told.station else None
+    def _beside_bearing(self, text: str) -> Heading | None:
+        """A name behind which stands in brackets its position again, or the bearing there (``Journal DE (6311)``)."""
+        core, unit = self.names.split_unit(fold(text))
+        if (bracket := BRACKET.fullmatch(core)) is None:
+            return None
+        told = self.heading(bracket[1]) if self.names.station(bracket[2]) else None
+        if told is not None and told.station:
+            return told  # Lagersitz A (laufradseitig)
+        found = self.heading(bracket[1]) if _DESIGNATED.fullmatch(bracket[2].strip()) else None
+        if found is None or not found.parameter.startswith(_PARTS_OF_SEATS):
+            return None
+        return evolve(found, unit=found.unit or unit)
 
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
@@ -248,7 +258,7 @@ class Words:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)
             own = Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
-            return own or self._in_two_scripts(text) or self._in_two_languages(text) or self._told_twice(text)
+            return own or self._in_two_scripts(text) or self._in_two_languages(text) or self._beside_bearing(text)
         return Heading(
             match.parameter,
             match.station or "",

@@ -1,0 +1,67 @@
+"""Single values: below columns of limits, below a narrow table, beside a word alone, beside the bearing in a name."""
+
+import numpy as np
+import pytest
+
+from linter.reading import Reading, read_table
+
+_LIMITS = [
+    "Bearing cat. no.|6204||6203|",
+    "Shaft seat dia [in]|0.7878|0.7875|0.6697|0.6694",
+    "Shaft shoulder dia [in]|1.010||0.870|",
+]
+
+
+def read(tmp_path, rows: list[str]) -> Reading:
+    path = tmp_path / "table.tsv"
+    path.write_text("\n".join(row.replace("|", "\t") for row in rows), encoding="utf-8")
+    return read_table(path)
+
+
+@pytest.mark.parametrize(
+    "lone", ["Radial load [lbf]|96||58|", "Material, shaft|steel|||", "Lubrication|oil bath||oil bath|"]
+)
+@pytest.mark.parametrize("head", ["|Max|Min|Max|Min", "|max.|min.|max.|min."])
+def test_single_values_in_the_first_column_of_limits_are_no_limits(tmp_path, head, lone):
+    stations = read(tmp_path, ["|Drive side||Cover side|", head, *_LIMITS, lone]).stations
+    shoulder = stations.size("shaft_shoulder_diameter")
+    assert shoulder.nominal == pytest.approx([25.654, 22.098]) and np.isnan(shoulder.lower).all()
+    assert list(stations.text("bearing_designation")) == ["6204", "6203"]
+
+
+def test_a_single_limit_among_rows_that_say_nothing_stays_a_limit(tmp_path):
+    rows = ["|Drive side||Cover side|", "|Max|Min|Max|Min", *_LIMITS[1:], "Housing shoulder dia [in]||1.62||1.37"]
+    assert not read(tmp_path, rows).stations.known("shaft_shoulder_diameter").any()
+
+
+def test_values_of_the_machine_below_a_narrow_table(tmp_path):
+    rows = ["Position|Bearing|Shaft seat", "DE|6208|40 k5", "NDE|6206|30 k5", "|Max speed|2400 rpm", "|Ambient|40 °C"]
+    stations = read(tmp_path, rows).stations
+    assert stations.number("speed_max").tolist() == [2400, 2400]
+    assert stations.number("ambient_temperature").tolist() == [40, 40]
+    assert list(stations.text("bearing_designation")) == ["6208", "6206"]
+
+
+@pytest.mark.parametrize("label", ["Ambient", "Umgebung", "Ambiente", "環境", "Окружающая среда"])
+def test_what_is_around_a_machine_has_a_temperature(tmp_path, label):
+    rows = [
+        f"{label}|40 °C",
+        "",
+        "Position|Bearing|Shaft seat|Housing seat",
+        "DE|6208|40 k5|80 H6",
+        "NDE|6206|30 k5|62 H6",
+    ]
+    assert read(tmp_path, rows).stations.number("ambient_temperature").tolist() == [40, 40]
+    rows[0] = f"{label}|dusty"
+    assert not read(tmp_path, rows).stations.known("ambient_temperature").any()
+
+
+@pytest.mark.parametrize("bearing", ["6311", "NU 310", "6309-2Z/C3"])
+def test_a_name_with_the_bearing_there_behind_it(tmp_path, bearing):
+    rows = [
+        "Characteristic|Nominal|Upper tol|Lower tol|Unit",
+        f"Inboard bearing journal dia ({bearing})|55|0.015|0.002|mm",
+    ]
+    rows += ["Outboard bearing journal dia (H7)|45|0.013|0.002|mm", "Outboard journal roughness Ra|0.8|||µm"]
+    stations = read(tmp_path, rows).stations
+    assert stations.known("shaft_seat_diameter").tolist() == [True, False]
