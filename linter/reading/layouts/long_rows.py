@@ -9,6 +9,7 @@ from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.beside import bearing_of_station, feature_beside
+from linter.reading.layouts.lone_limits import single_values
 from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
@@ -57,7 +58,7 @@ class ByRow(NamesDown):
     of_group: str = field(init=False, default="")
     of_all: str = field(init=False, default="")
     below: list[int] = field(init=False, factory=list)
-    singles: list[int] | None = field(init=False, default=None)
+    singles: dict[int, int] | None = field(init=False, default=None)
     nameless: list[int] = field(init=False, factory=list)
     commented: list[int] = field(init=False, factory=list)
 
@@ -241,25 +242,10 @@ class ByRow(NamesDown):
         return self._lone_limit(row) if value is None else None
 
     def _lone_limit(self, row: int) -> int | None:
-        """The first of two columns of limits where it holds the only value of a row, as it does of all single values.
-
-        Below ``Max | Min`` stand a load or a roughness too, which have no limits: a size alone there has none either.
-        """
-        limits = [c for c, role in sorted(self.table.roles.items()) if role in ("MAX", "MIN")]
-        if len(limits) != 2 or {"UPPER", "LOWER"} & set(self.table.roles.values()):
-            return None
+        """The first of two columns of limits where it holds the only value of a row, as it does of all single values."""
         if self.singles is None:
-            rows = range(self.table.start, self.table.grid.height)
-            alone = [r for r in rows if sum(not is_blank(self.table.grid.columns[c][r]) for c in limits) == 1]
-            self.singles = [r for r in alone if not is_blank(self.table.grid.columns[limits[0]][r])]
-            if len(self.singles) < len(alone) or not any(map(self._has_no_limits, alone)):
-                self.singles = []
-        return limits[0] if row in self.singles else None
-
-    def _has_no_limits(self, row: int) -> bool:
-        """Whether a row states what is no size of a part: a load, a designation, a material."""
-        heading = self.words.heading(self.label(row))
-        return heading is not None and heading.entry.kind != "toleranced" and not heading.parameter.endswith(IS_LARGEST)
+            self.singles = single_values(self.table, self.words, self.label)
+        return self.singles.get(row)
 
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
         """The value and the tolerance cells of one parameter."""

@@ -1,0 +1,30 @@
+"""Single values in tables with two columns of limits: they stand in the first of them and are none."""
+
+from collections.abc import Callable
+
+from linter.reading.files.grids import is_blank
+from linter.reading.layouts.long_table import LongTable
+from linter.reading.words.headings import Words
+from linter.reading.words.limits import IS_LARGEST
+
+
+def single_values(table: LongTable, words: Words, label: Callable[[int], str]) -> dict[int, int]:
+    """Rows whose only value stands in the first of two columns of limits, with that column.
+
+    Below ``Max | Min`` stand a load or a designation too, which have no limits: where one of those does, and every other
+    single value stands in the same column, a size alone there has no limits either.
+    """
+    limits = [c for c, role in sorted(table.roles.items()) if role in ("MAX", "MIN")]
+    if len(limits) != 2 or {"UPPER", "LOWER", "VALUE"} & set(table.roles.values()):
+        return {}
+    columns = [table.grid.columns[c] for c in limits]
+    rows = range(table.start, table.grid.height)
+    alone = [row for row in rows if is_blank(columns[0][row]) != is_blank(columns[1][row])]
+    in_first = all(not is_blank(columns[0][row]) for row in alone)
+    return dict.fromkeys(alone, limits[0]) if in_first and any(_no_size(words, label(r)) for r in alone) else {}
+
+
+def _no_size(words: Words, label: str) -> bool:
+    """Whether a name is of what is no size of a part: a load, a designation, a material."""
+    heading = words.heading(label)
+    return heading is not None and heading.entry.kind != "toleranced" and not heading.parameter.endswith(IS_LARGEST)
