@@ -11,7 +11,7 @@ from linter.reading.words.limits import IS_LARGEST
 def single_values(table: LongTable, words: Words, label: Callable[[int], str]) -> dict[int, int]:
     """Rows whose only value stands in the first of two columns of limits, with that column.
 
-    Below ``Max | Min`` stand a load or a designation too, which have no limits: where one of those does, and every other
+    Below ``Max | Min`` stand a load or a designation too, which have no limits: where one does, and every other
     single value stands in the same column, a size alone there has no limits either.
     """
     limits = [c for c, role in sorted(table.roles.items()) if role in ("MAX", "MIN")]

@@ -242,7 +242,7 @@ class ByRow(NamesDown):
         return self._lone_limit(row) if value is None else None
 
     def _lone_limit(self, row: int) -> int | None:
-        """The first of two columns of limits where it holds the only value of a row, as it does of all single values."""
+        """The first of two columns of limits where it holds the only value of a row, as all single values do."""
         if self.singles is None:
             self.singles = single_values(self.table, self.words, self.label)
         return self.singles.get(row)
