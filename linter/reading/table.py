@@ -198,7 +198,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
     take_apart(found, source.file)
-    read_also_said(found)
+    read_also_said(found, words)
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     leave_rated_speed(found, source.file)

@@ -5,35 +5,58 @@ force, the length that it has then), and the class of viscosity behind a lubrica
 40 °C, from memory), is read as a value of its own where the table states it nowhere else.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 import numpy as np
 from attrs import evolve
 
 from linter.reading.cells.signs import LONGEST_TEXT
-from linter.reading.cells.springs import method_by_cells, of_oil, of_spring
+from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_spring
 from linter.reading.files.grids import cell_text, object_column
+from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
-
-#: Parameters whose cells say something of a spring.
-_OF_SPRINGS = ("preload_method", "preload_force", "axial_role", "spring_kind")
+from linter.reading.words.headings import Words
 
 
-def read_also_said(found: Found) -> None:
+def _of_drawing(name: str, text: str, words: Words) -> Said:
+    """A drawing's number and the revision behind it (``MX-4371, Rev. B``)."""
+    things = labelled_things(text, words, "drawing number")
+    said = {h.parameter: thing.value for thing in things[1:] if (h := words.heading(thing.label)) is not None}
+    revision = said.get("drawing_revision", "")
+    return {name: things[0].value, "drawing_revision": revision} if revision else {}
+
+
+def _of_spring(name: str, text: str, words: Words) -> Said:
+    return of_spring(name, text)
+
+
+def _of_oil(name: str, text: str, words: Words) -> Said:
+    return of_oil(name, text)
+
+
+#: What the cells of a parameter may say beside it.
+_OTHERS: dict[str, Callable[[str, str, Words], Said]] = {
+    **dict.fromkeys(("preload_method", "preload_force", "axial_role", "spring_kind"), _of_spring),
+    **dict.fromkeys(("lubrication", "base_oil_viscosity_40"), _of_oil),
+    "drawing_number": _of_drawing,
+}
+
+
+def read_also_said(found: Found, words: Words) -> None:
     """Add a strip for every second value that cells state, where no other strip of the block states it."""
     for block in found.blocks:
-        block.strips[:] = [one for strip in block.strips for one in _with_others(strip, block)]
+        block.strips[:] = [one for strip in block.strips for one in _with_others(strip, block, words)]
 
 
-def _with_others(strip: Strip, block: Block) -> Iterator[Strip]:
+def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
     """A strip, maybe with other texts for its cells, and what else its cells state."""
     if strip.aspect == "value" and strip.parameter == "preload_force" and len(strip.cells) <= LONGEST_TEXT:
         strip = _method_or_force(strip)
-    oily = strip.parameter in ("lubrication", "base_oil_viscosity_40")
-    if strip.aspect != "value" or not (oily or strip.parameter in _OF_SPRINGS) or len(strip.cells) > LONGEST_TEXT:
+    says = _OTHERS.get(strip.parameter)
+    if strip.aspect != "value" or says is None or len(strip.cells) > LONGEST_TEXT:
         yield strip
         return
-    said = [(of_oil if oily else of_spring)(strip.parameter, cell_text(cell)) for cell in strip.cells.tolist()]
+    said = [says(strip.parameter, cell_text(cell), words) for cell in strip.cells.tolist()]
     own = [one.get(strip.parameter) for one in said]
     if any(own):
         texts = [cell_text(cell) for cell in strip.cells.tolist()]

@@ -18,6 +18,7 @@ from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.kind_units import give_kind_units
+from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
@@ -45,6 +46,7 @@ LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, lon
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
+    grid = with_labels_apart(grid, words)
     words = with_positions(grid, words)
     tell_parts(grid, words, found)
     before = sum(len(block.strips) for block in found.blocks)
