@@ -32,7 +32,10 @@ def test_each_labelled_thing_of_a_title_cell_is_read(tmp_path, kind):
     assert set(stations.text("drawing_revision")) == {"B"}
 
 
-@pytest.mark.parametrize("title", ["See report 5, Rev. B", "Drawing: MX-4371 replaces drawing: MX-12", "Drawing: MX,4371"])
+WHOLE = ("See report 5, Rev. B", "Drawing: MX-4371 replaces drawing: MX-12", "Drawing: MX,4371")
+
+
+@pytest.mark.parametrize("title", WHOLE)
 def test_a_text_with_one_thing_stays_whole(tmp_path, title):
     path = tmp_path / "table.tsv"
     path.write_text(title + TABLE, "utf-8")
