@@ -24,7 +24,7 @@ _COLON = re.compile(r"\s*[:：=]\s*")
 #: A revision behind its word without a colon, and a drawing's number: both hold a figure or are short.
 _CODE = re.compile(r"[A-Z]{1,2}|[A-Z]?\d{1,3}[a-zA-Z]?|[a-z]")
 _NUMBER = re.compile(r"(?=[^\s]*\d)[^\s,;|/、，；()（）:：]{3,}(?: [\d][\d.]*)*")
-_MOST_LABELS, _MOST_WORDS = 6, 4
+_MOST_LABELS, _MOST_WORDS, _LONGEST_REVISION = 6, 4, 12
 _OR = re.compile(r"\s*[/+&,、|／]\s*")
 _BOTH = (re.compile(r"[/|／]"), re.compile(r"[,;、，；]"), re.compile(r"\s+[–—-]\s+"), re.compile(r"\s+"))
 _EDGES = " \t,;|/、，；・•·(（–—-"
@@ -111,19 +111,23 @@ def labelled_things(text: str, words: Words, label: str = "") -> Sequence[Labell
     head = text[: labels[0].start].strip(_EDGES)
     if head and not label and all(found.end is not None for found in labels):
         return ()  # ``See report 5, Rev. B``: nothing says what has the revision
-    things = [Labelled("", head)] if head else []
-    for found, behind in zip(labels, [*labels[1:], None], strict=True):
-        end = found.end or (behind.start if behind is not None else len(text))
-        value = _closed(text[found.value : end].strip(_EDGES))
-        if not value or (found.name == _REVISION and len(value) > 12):
-            return ()
-        if found.name == _DRAWING and not any(map(str.isdigit, value)):
-            return ()
-        things.append(Labelled(_COLON.sub("", text[found.start : found.value]).strip(), value))
-    bare = label and not head
-    return (
-        () if bare or (label and not any(map(str.isdigit, head)) and _parameter(label, words) != "machine") else things
-    )
+    if label and not _can_stand(head, _parameter(label, words)):
+        return ()
+    ends = [
+        found.end or behind for found, behind in zip(labels, [*(b.start for b in labels[1:]), len(text)], strict=True)
+    ]
+    values = [_closed(text[found.value : end].strip(_EDGES)) for found, end in zip(labels, ends, strict=True)]
+    if not all(_can_stand(value, found.name) for value, found in zip(values, labels, strict=True)):
+        return ()
+    said = [_COLON.sub("", text[found.start : found.value]).strip() for found in labels]
+    return [*([Labelled("", head)] if head else []), *map(Labelled, said, values)]
+
+
+def _can_stand(value: str, name: str) -> bool:
+    """Whether a value can be of a label: the number of a drawing holds a figure, and a revision is short."""
+    if name == _DRAWING:
+        return any(map(str.isdigit, value))
+    return 0 < len(value) <= (_LONGEST_REVISION if name == _REVISION else LONGEST_TEXT)
 
 
 def _one_sign_for_both(text: str, label: str, words: Words) -> Sequence[Labelled]:
