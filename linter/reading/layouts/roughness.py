@@ -35,7 +35,7 @@ def by_custom(found: Found, file: str) -> None:
 
 def _unit_of_sizes(block: Block) -> str:
     """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
-    toleranced = [s for s in block.strips if parameter(s.parameter).kind == "toleranced"]
+    toleranced = [s for s in block.strips if _is_size(s)]
     sizes = [s for s in toleranced if s.aspect == "value"] or [s for s in toleranced if s.aspect in ("min", "max")]
     units = {strip.unit for strip in sizes or [s for s in block.strips if s.parameter in _OF_RINGS]}
     if units == {""} and any(map(_has_classes, toleranced)):
@@ -47,6 +47,12 @@ def _unit_of_sizes(block: Block) -> str:
     ):
         return "mm"  # an ISO 286 class speaks of millimetres
     return units.pop() if len(units) == 1 else ""
+
+
+def _is_size(strip: Strip) -> bool:
+    """Whether a strip is of a length that carries a tolerance; a preload does so too and is none."""
+    entry = parameter(strip.parameter)
+    return entry.kind == "toleranced" and entry.unit == "mm"
 
 
 def _has_classes(strip: Strip) -> bool:

@@ -7,7 +7,7 @@ beside a class: those of ISO 286-1 in mm (``30 | +0.011 | +0.002 | k5``).
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 import numpy as np
 from attrs import evolve
@@ -121,6 +121,18 @@ def _is_size(strip: Strip) -> bool:
     return _is_length(strip) and (strip.parameter.endswith(_OF_SIZES) or strip.aspect != "value")
 
 
+def _size_of(designated: Mapping[tuple[str, str, str], float], machine: str, station: str, ring: str) -> float | None:
+    """The size of the ring at a position; also where one name of the position holds the other (``前``, ``前轴承``)."""
+    if (exact := designated.get((machine, station, ring))) is not None or not station:
+        return exact
+    alike = [
+        size
+        for (of_machine, name, of_ring), size in designated.items()
+        if of_machine == machine and of_ring == ring and name and (name in station or station in name)
+    ]
+    return alike[0] if len(alike) == 1 else None
+
+
 def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:
     """The unit in which each seat and ring has the diameter of its bearing; ``other`` where it has it in neither."""
     for strip in strips:
@@ -128,7 +140,7 @@ def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, st
         if ring is None or strip.aspect not in ("value", "min", "max") or strip.own_unit:
             continue
         for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
-            size = designated.get((block.machines[row], block.stations[row], ring))
+            size = _size_of(designated, block.machines[row], block.stations[row], ring)
             figure = _FIGURE.fullmatch(cell_text(cell))
             if size is None or figure is None:
                 continue

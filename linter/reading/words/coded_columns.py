@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from attrs import frozen
 
 from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import ReadError
 from linter.reading.words.parts import concepts_said
 
 _CAMEL = re.compile(r"(?<=[^\W\d_A-Z])(?=[A-Z])")
@@ -71,14 +72,18 @@ def choice_said(label: str, cells: Sequence[str]) -> str:
         return next((name for name in _HEADING if choice_of_heading(name, label)), "")
     said: frozenset[str] | None = None
     for coded in _CODED:
-        if not all(
-            coded.cells.fullmatch(cell) and isinstance(read_choice(coded.parameter, cell), str) for cell in cells
-        ):
+        if not all(coded.cells.fullmatch(cell) and _is_choice(coded.parameter, cell) for cell in cells):
             continue
         said = concepts_said(_CAMEL.sub(" ", label)) if said is None else said
         if said & coded.said and not said & _OTHERS.get(coded.parameter, frozenset()):
             return coded.parameter
     return _undercut(concepts_said(label), cells)
+
+
+def _is_choice(name: str, cell: str) -> bool:
+    """Whether a cell is a word of a choice; balls of ceramic are said to be so though it is open of which."""
+    read = read_choice(name, cell)
+    return read.code == "ambiguous-choice" and name == "ball_material" if isinstance(read, ReadError) else True
 
 
 def _undercut(said: frozenset[str], cells: Sequence[str]) -> str:

@@ -19,7 +19,7 @@ from linter.reading.words.coded_columns import choice_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, without_standard
-from linter.reading.words.designations import designation_strength
+from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_roles, no_designation, no_station
@@ -36,6 +36,8 @@ _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀�
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
+#: In the reason why a number is read as none of ours (``data/designation_refusals.csv``).
+_OTHER_SYSTEM = "another national system"
 
 
 def key_of(label: str, words: Words) -> str:
@@ -178,10 +180,15 @@ def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
     """Whether every cell is a designation: beyond doubt, or a known number under a heading that may say so."""
     strengths = [designation_strength(cell) for cell in cells]
     if "no" in strengths:
-        return False
+        return key in KEYS["bearing"] and heading is None and all(map(_of_other_system, cells))
     if heading is not None and heading.parameter != "station" and key not in KEYS["designation"]:
         return all(strength == "certain" for strength in strengths)
     return "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
+
+
+def _of_other_system(cell: str) -> bool:
+    """Whether a cell is the number of a bearing in a system that is not read (``80306``, GOST 3189)."""
+    return cell.isdigit() and _OTHER_SYSTEM in (read_designation(cell).refusal or "")
 
 
 def _seat_or_ring(heading: Heading, key: str, cells: Sequence[str]) -> Column:

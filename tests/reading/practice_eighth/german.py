@@ -182,7 +182,7 @@ Vorschlag Ausfallgrenze | | 0.5 | 0.5 | |
 """,
     """8023 de csv sep=; cols=B,C -- Schweiz, Textilspindeln. Datenblatt ohne scharfes s, Abmasse mit Schrägstrich in mm, Punkt als Dezimalzeichen.
 Spindellagerung TX-6;;;
-Massblatt 6.110;;;Ausgabe 2
+Massblatt 6.110;;;Ausgabe 2  ## ~drawing_revision 2 @D
 ;Halslager;Fusslager;Bemerkung  ## station Halslager | Fusslager
 Kugellager;6002-2Z;6000-2Z;  ## bearing_designation 6002-2Z | 6000-2Z
 Innendurchmesser mm;15;10;  ## bore_diameter 15 | 10
