@@ -1,5 +1,7 @@
 """Lists of parameters: columns of groups, positions above a row of designations, choices that headings only hint at."""
 
+import json
+
 import pytest
 
 from linter.reading import read_table
@@ -60,3 +62,35 @@ def test_positions_stand_above_a_row_of_designations(read, heads, bearing):
 def test_a_choice_under_a_word_that_hints_at_it(read, row, name, choice):
     stations = read(f"Parameter;A;B\nBearing;6205;6204\nShaft seat mm;25 k5;20 k5\n{row}\n")
     assert set(stations.choice(name).texts()) == {choice}
+
+
+@pytest.mark.parametrize("row", ["Balls;ceramic", "Kugeln;Keramik", "Sfere;ceramica", "球;陶瓷", "Шарики;керамика"])
+def test_balls_of_some_ceramic_are_asked_about_and_not_taken_for_steel(read, row):
+    stations = read(f"Parameter;A;B\nBearing;6205;6204\nShaft seat mm;25 k5;20 k5\n{row};{row.split(';')[1]}\n")
+    assert set(stations.choice("ball_material").texts()) == {""}
+    assert "ambiguous-choice" in {problem.code for problem in stations.problems}
+
+
+@pytest.mark.parametrize("name", ["Подшипник", "Подшипник ГОСТ 8338", "Lager", "轴承"])
+def test_a_number_of_another_system_is_the_designation_and_asked_about(read, name):
+    stations = read(f"Parameter;A;B\n{name};80306;80307\nBore mm;30;35\nShaft seat mm;30 k5;35 k5\n")
+    assert stations.text("bearing_designation").tolist() == ["80306", "80307"]
+    assert not stations.known("outside_diameter").any()
+
+
+@pytest.mark.parametrize(
+    "name", ["Nombre par palier", "Number per bearing", "Anzahl je Lager", "Numero per cuscinetto"]
+)
+def test_how_many_bearings_is_no_designation(read, name):
+    stations = read(f"Parameter;A;B\nBearing;6205;6204\n{name};2;2\nShaft seat mm;25 k5;20 k5\n")
+    assert stations.text("bearing_designation").tolist() == ["6205", "6204"]
+
+
+@pytest.mark.parametrize(("one", "other"), [("前轴承位", "前轴承"), ("front", "front bearing")])
+def test_a_unit_by_the_bearing_of_a_position_of_two_names(tmp_path, one, other):
+    path = tmp_path / "t.json"
+    seat = {"diameter": 20, "tolerance": "k6", "shoulder": 26}
+    path.write_text(json.dumps({"shaft": {one: seat}, other: {"designation": "6204"}}), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [20]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [26]

@@ -109,7 +109,7 @@ def _said(word: str) -> str:
 
 #: Keys that hold the size of a seat inside an object for it.
 DIAMETERS = (
-    "diameter", "dia", "diam", "d", "ø", "⌀", "φ", "durchmesser", "durchm", "dmr", "diamètre", "diametre", "diámetro", "diametro",
+    "diameter", "dia", "diam", "d", "ø", "⌀", "φ", "durchmesser", "dmr", "diamètre", "diametre", "diámetro", "diametro",
     "диаметр", "диам", "直径", "直徑", "径", "轴径", "孔径", "軸径", "穴径",
 )  # fmt: skip
 #: Words for a size beside its tolerance, which are words for a name elsewhere.
