@@ -44,3 +44,49 @@ def test_the_class_of_viscosity_behind_a_lubrication_is_its_viscosity(tmp_path, 
     assert stations.number("base_oil_viscosity_40").tolist() == [32]
     oils = stations.choice("lubrication")
     assert oils.words[oils.codes[0]] == "oil bath"
+
+
+@pytest.mark.parametrize(
+    ("text", "on", "off"),
+    [
+        ("intermittent, 20 min on / 10 min off", 1200, 600),
+        ("Aussetzbetrieb, 10 min Betrieb, 5 min Pause", 600, 300),
+        ("повторно-кратковременный, 10 мин работа, 5 мин пауза", 600, 300),
+        ("間欠 (運転20分/停止10分)", 1200, 600),
+    ],
+)
+def test_the_times_of_a_duty_are_read_with_it(tmp_path, text, on, off):
+    path = tmp_path / "list.csv"
+    path.write_text(f"Parameter;Value\nDuty;{text}\nBearing;6204\nShaft seat;20 k5\n", "utf-8")
+    stations = read_table(path).stations
+    assert stations.choice("duty").texts().tolist() == ["intermittent"]
+    assert (stations.number("on_time").tolist(), stations.number("off_time").tolist()) == ([on], [off])
+
+
+@pytest.mark.parametrize(
+    ("cell", "form"), [("F0,6x0,3", "F"), ("DIN 509-E 0.6 × 0.3", "E"), ("Form F 0,6x0,3 mm", "F")]
+)
+def test_an_undercut_in_one_cell_states_form_radius_and_depth(tmp_path, cell, form):
+    path = tmp_path / "list.csv"
+    path.write_text(f"Parameter;A\nBearing;6204\nShaft seat;20 k5\nFreistich Welle;{cell}\n", "utf-8")
+    stations = read_table(path).stations
+    assert stations.choice("shaft_undercut_form").texts().tolist() == [form]
+    assert stations.number("shaft_undercut_radius").tolist() == [0.6]
+    assert stations.number("shaft_undercut_depth").tolist() == [0.3]
+
+
+@pytest.mark.parametrize(
+    ("text", "role"),
+    [
+        ("floating bearing with spring washer, outer ring free", "spring-loaded"),
+        ("Loslager (Außenring verschiebbar)", "floating"),
+        ("плавающая, наружное кольцо свободно", "floating"),
+        ("ばね側、外輪移動", "spring-loaded"),
+    ],
+)
+def test_the_ring_that_may_move_is_read_with_the_function(tmp_path, text, role):
+    path = tmp_path / "list.csv"
+    path.write_text(f"Parameter;A\nBearing;6204\nShaft seat;20 k5\nFunction;{text}\n", "utf-8")
+    stations = read_table(path).stations
+    assert stations.choice("axial_role").texts().tolist() == [role]
+    assert stations.choice("free_ring").texts().tolist() == ["outer"]

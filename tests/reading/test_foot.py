@@ -77,3 +77,17 @@ def test_a_rated_speed_alone_may_be_the_highest_one_and_is_not_taken_for_that_of
 def test_a_balance_grade_as_it_is_written(read, text):
     stations = read(f'{_ENGLISH},,,,,,\nBalance grade,"{text}",,,,,\n').stations
     assert stations.number("balance_grade").tolist() == [2.5, 2.5]
+
+
+@pytest.mark.parametrize(
+    "foot",
+    [
+        ',,,,,,\nTool interface,ISO 30 taper,,,,,\nCoolant,"1.5 gpm, 68 °F",,,,,\n',
+        "Dimensions in mm,,,,,,\n冷却水,3,L/min,,,,\n砥石軸径,6,h5,,,,\n",
+        ",,,,,,\nWerkzeugaufnahme,SK 30,,,,,\n",
+    ],
+)
+def test_rows_of_other_things_below_a_table_are_no_stations(read, foot):
+    reading = read(_ENGLISH + foot)
+    assert reading.stations.text("station").tolist() == ["DE", "NDE"]
+    assert reading.stations.text("bearing_designation").tolist() == ["6205", "6204"]

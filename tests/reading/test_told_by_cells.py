@@ -103,3 +103,39 @@ def test_a_list_of_texts_alone_is_no_size_and_is_told(tmp_path):
     reading = read_table(path)
     assert not reading.stations.known("shaft_seat_diameter").any()
     assert any("shaft_seat_diameter" in unused.place.pointer for unused in reading.unused)
+
+
+@pytest.mark.parametrize(
+    ("head", "places"),
+    [
+        ("Position;Bearing;Shaft;Housing", ("front 1", "front 2")),
+        ("Posiz.;Cuscinetto;Albero;Alloggiamento", ("anteriore 1", "anteriore 2")),
+        ("Stelle;Lager;Welle;Gehäuse", ("vorn 1", "vorn 2")),
+        ("位置;軸受;軸;ハウジング", ("前側1", "前側2")),
+    ],
+)
+def test_a_heading_of_parts_alone_is_one_by_the_cells_below_it(tmp_path, head, places):
+    rows = f"{places[0]};6203;17 k5;40 H6\n{places[1]};6202;15 k5;35 H6\n"
+    reading = read(tmp_path, f"Max. speed;24000 rpm\nBalance;G 2.5\n\n{head}\n{rows}")
+    assert [station for _, station in keys(reading)] == [*places]
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [17, 15]
+    assert reading.stations.size("housing_seat_diameter").nominal.tolist() == [40, 35]
+    assert reading.stations.number("balance_grade").tolist() == [2.5, 2.5]
+
+
+def test_units_below_a_heading_are_read_or_asked_about(tmp_path):
+    head = "Position;Bearing;Bore;Radial load;Axial load\n;;mm;daN;daX\n"
+    reading = read(tmp_path, f"{head}A;6203;17;32;12\nB;6202;15;21;4\n")
+    assert reading.stations.number("radial_load").tolist() == [320, 210]
+    assert not reading.stations.known("axial_load").any()
+    assert any("daX" in problem.message for problem in reading.stations.problems)
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Seats (dimensions mm, finish microinch)", "Maße in mm, Oberflächen in µin", "cotes en mm, finition en µin"],
+)
+def test_the_unit_of_the_finish_in_a_title_is_that_of_roughness(tmp_path, title):
+    rows = "DE;17 k5;40 H6;8\nNDE;15 k5;35 H6;16\n"
+    reading = read(tmp_path, f"{title}\nPosition;Shaft seat;Housing seat;Shaft seat Ra\n{rows}")
+    assert reading.stations.number("shaft_seat_roughness").tolist() == pytest.approx([0.2032, 0.4064])

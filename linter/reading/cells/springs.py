@@ -73,11 +73,6 @@ def _own(name: str, text: str, roles: set[str]) -> Said:
     return {name: "spring-loaded"} if roles <= {"floating", "spring-loaded"} else {}
 
 
-def says_role(text: str) -> bool:
-    """Whether a text says how a bearing is located, maybe with the spring that does it."""
-    return bool(_choice("axial_role", text)) or "axial_role" in of_spring("axial_role", text)
-
-
 def says_method(text: str) -> bool:
     """Whether a text without a figure says how bearings are preloaded: the way, or the kind of spring that does it."""
     if not text.strip() or any(map(str.isdigit, text)):

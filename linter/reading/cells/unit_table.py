@@ -33,6 +33,10 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("kN", 1e3, "kN кН"),
         ("kgf", _G, "kgf kp кгс"),
         ("gf", _G / 1000, "gf"),
+        ("daN", 10.0, "daN даН"),
+        ("dN", 0.1, "dN"),
+        ("cN", 1e-2, "cN"),
+        ("MN", 1e6, "MN МН"),
         ("lbf", _LB * _G, "lbf lbforce lbs.f"),
         ("ozf", _LB * _G / 16, "ozf"),
     ),
@@ -88,8 +92,9 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
     "time": (
         ("h", 1.0, "h hr hrs hour hours Std Std. Stunden Stunde "
          "heure heures hora horas ora ore ч час часов 時間 小时"),
-        ("min", 1 / 60, "min"),
-        ("s", 1 / 3600, "s sec"),
+        ("min", 1 / 60, "min min. mins minute minutes Minute Minuten minuto minutos "
+         "minuti мин мин. минут 分 分钟 分間 分鐘"),
+        ("s", 1 / 3600, "s sec sec. seconds Sek Sek. Sekunden secondes segundos secondi сек сек. секунд 秒 秒間 秒钟"),
         ("d", 24.0, "d day days"),
     ),
     "velocity": (
@@ -101,6 +106,7 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("N/mm", 1.0, "N/mm N.mm-1 Н/мм kN/m"),
         ("N/um", 1e3, "N/um N/µm kN/mm"),
         ("N/m", 1e-3, "N/m"),
+        ("daN/mm", 10.0, "daN/mm"),
         ("kgf/mm", _G, "kgf/mm kp/mm"),
         ("lbf/in", _LB * _G / 25.4, "lbf/in lb/in lbs/in"),
     ),
@@ -108,6 +114,10 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("N.m", 1.0, "N.m Nm N-m Н.м"),
         ("N.mm", 1e-3, "N.mm Nmm N-mm Н.мм"),
         ("N.cm", 1e-2, "N.cm Ncm N-cm"),
+        ("daN.m", 10.0, "daN.m daNm daN-m"),
+        ("kgf.m", _G, "kgf.m kgfm kgf-m kp.m kpm"),
+        ("lbf.in", _LB * _G * 0.0254, "lbf.in lbf-in in.lbf in.lb in-lb lb.in lb-in"),
+        ("lbf.ft", _LB * _G * 0.3048, "lbf.ft lbf-ft ft.lbf ft.lb ft-lb lb.ft lb-ft"),
     ),
     "area": (
         ("mm2", 1.0, "mm2 мм2 sq.mm"),

@@ -2,7 +2,8 @@
 
 What a cell says of the spring behind the way of preloading, the axial function or the kind of spring (its kind, its
 force, the length that it has then), and the class of viscosity behind a lubrication (ISO 3448: kinematic viscosity at
-40 °C, from memory), is read as a value of its own where the table states it nowhere else.
+40 °C, from memory), is read as a value of its own where the table states it nowhere else. So are the times of a duty
+(``intermittent, 20 min on / 10 min off``) and the sizes of an undercut (``F0,6x0,3``).
 """
 
 from collections.abc import Callable, Iterator
@@ -10,6 +11,7 @@ from collections.abc import Callable, Iterator
 import numpy as np
 from attrs import evolve
 
+from linter.reading.cells.several import of_duty, of_lubrication, of_role, of_undercut
 from linter.reading.cells.signs import LONGEST_TEXT
 from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_spring
 from linter.reading.files.grids import cell_text, object_column
@@ -26,18 +28,19 @@ def _of_drawing(name: str, text: str, words: Words) -> Said:
     return {name: things[0].value, "drawing_revision": revision} if revision else {}
 
 
-def _of_spring(name: str, text: str, words: Words) -> Said:
-    return of_spring(name, text)
-
-
-def _of_oil(name: str, text: str, words: Words) -> Said:
-    return of_oil(name, text)
+def _of_undercut(name: str, text: str, words: Words) -> Said:
+    part = name.removesuffix("_form")
+    return {f"{part}_{size}": said for size, said in of_undercut(text).items()}
 
 
 #: What the cells of a parameter may say beside it.
 _OTHERS: dict[str, Callable[[str, str, Words], Said]] = {
-    **dict.fromkeys(("preload_method", "preload_force", "axial_role", "spring_kind"), _of_spring),
-    **dict.fromkeys(("lubrication", "base_oil_viscosity_40"), _of_oil),
+    **dict.fromkeys(("preload_method", "preload_force", "spring_kind"), lambda name, text, _: of_spring(name, text)),
+    "axial_role": lambda name, text, words: of_role(text),
+    "lubrication": lambda name, text, words: of_lubrication(text),
+    "base_oil_viscosity_40": lambda name, text, words: of_oil(name, text),
+    "duty": lambda name, text, words: of_duty(text),
+    **dict.fromkeys(("shaft_undercut_form", "housing_undercut_form"), _of_undercut),
     "drawing_number": _of_drawing,
 }
 

@@ -17,6 +17,7 @@ from linter.reading.layouts.title import (
     names_value,
     read_title,
 )
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Words
 
 #: Rows at the end of a sheet that are looked at.
@@ -31,23 +32,23 @@ _MOST_IN_TURN = 8
 def foot_of(grid: Grid, words: Words) -> int:
     """First row of the labels and values below a table with a heading row; the height of the grid where none stand.
 
-    They are narrower than the table and follow a blank row, or begin with the name of a value of the machine. One of
-    them at least must be such a name.
+    They are narrower than the table and follow a blank row or a note alone in its row, or begin with the name of a
+    value of the machine. None of them names a station or a bearing.
     """
     counts = [sum(not is_blank(cell) for cell in grid.row(row)) for row in _last_rows(grid)]
     first = grid.height - len(counts)
-    start, known = grid.height, False
+    start = grid.height
     for row in range(grid.height - 1, first - 1, -1):
         if (count := counts[row - first]) == 0:
             continue
         if _is_of_table(grid, row, words) or not (count <= MOST_IN_TITLE or _in_turn(grid, row, words)):
             break
         own = _states_machine(grid, row, words)
-        known |= own
-        blank_above = row > first and counts[row - first - 1] == 0
-        if own or (known and blank_above):
+        if not own and any(designation_strength(text) != "no" and len(text) > 2 for _, text in _texts(grid, row)[1:2]):
+            break
+        if own or (count > 1 and row > first and counts[row - first - 1] < 2):
             start = row
-    above = next((c for c in reversed(counts[: max(start - first, 0)]) if c), 0)
+    above = next((c for c in reversed(counts[: max(start - first, 0)]) if c > 1), 0)
     return start if above >= _BROAD or _stands_inside(grid, start) else grid.height
 
 

@@ -16,7 +16,7 @@ from linter.reading.layouts.long_table import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
-from linter.reading.layouts.wide_heading import NO_UNIT
+from linter.reading.layouts.units_row import NO_UNIT
 from linter.reading.words.headings import Heading, Words
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in

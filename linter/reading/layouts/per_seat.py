@@ -16,7 +16,8 @@ from linter.reading.layouts.sides import Side, part_column, parts_below, says_pa
 from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
-from linter.reading.layouts.wide_heading import JOINABLE, is_units_row, unit_below
+from linter.reading.layouts.units_row import is_units_row, unit_below
+from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -211,7 +212,7 @@ def _headings(
             heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
         elif heading is not None:
             size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
-        unit = unit_below(grid, units, column) if units >= 0 else ""
+        unit = unit_below(grid, units, column, heading) if units >= 0 else ""
         if heading is not None and not heading.unit and unit:
             heading = evolve(heading, unit=unit)
         result[column] = heading

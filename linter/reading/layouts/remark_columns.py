@@ -15,6 +15,7 @@ from linter.mechanics.limits import classes_for
 from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.cells.choices import read_choice
+from linter.reading.cells.several import fill_said, free_ring_said, is_free
 from linter.reading.cells.signs import ReadError
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
@@ -222,6 +223,7 @@ class _Remarks:
     def _says(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
         """What a remark states of the cells that are read beside it."""
         yield from self._class(text, cells)
+        yield from _of_value(text, cells)
         named = {cell.strip.parameter for cell in cells}
         of_one = len({cell.key for cell in cells if cell.block.stations[cell.row]}) == 1
         of_station = [cell for cell in cells if cell.block.stations[cell.row]]
@@ -262,8 +264,18 @@ class _Remarks:
             block.machines.append(block.machines[at])
             block.stations.append("")
             at = len(block.machines) - 1
-        aspect = "value" if entry.kind == "choice" else "tolerance"
+        aspect = "tolerance" if entry.kind == "toleranced" else "value"
         block.strips.append(remark.strip(one.parameter, one.text, at, aspect))
+
+
+def _of_value(text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
+    """What a remark says of the one value beside it: how far grease fills the bearing, that a ring may move."""
+    names = {cell.strip.parameter for cell in cells}
+    if names == {"lubrication"} and (fill := fill_said(text)):
+        yield _Said("grease_fill", fill, fill, cells[0])
+    for ring, seat in (("inner", "shaft_seat_diameter"), ("outer", "housing_seat_diameter")):
+        if names == {seat} and (is_free(text) or free_ring_said(text) == ring):
+            yield _Said("free_ring", ring, ring, cells[0])
 
 
 def _of_bearing(text: str) -> dict[str, str]:

@@ -36,7 +36,7 @@ from linter.reading.layouts.title import (
     read_title,
     units_said,
 )
-from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
+from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table, told_by_cells
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 
@@ -188,7 +188,9 @@ class _Sheet:
             return "seats"
         side = side_above(self.grid, row)
         texts = [cell.strip() for cell in cells]
-        headings = named_below(self.words, side, texts)
+        labels = [self.grid.text(row, column) for column in range(self.grid.width)]
+        told = told_by_cells(self.grid, (row,), labels, named_below(self.words, side, labels), self.words)
+        headings = [heading for heading, label in zip(told, labels, strict=True) if label]
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""

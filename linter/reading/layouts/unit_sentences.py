@@ -35,6 +35,10 @@ _WORDS = {
         "отклонения формы и расположения"
     ),
     "rough": (
+        "finish|finishes|surface finishes|finish ra|surface|surfaces|surface texture|texture|roughness values|"
+        "oberfläche|oberflächengüte|oberflächengüten|rauhigkeit|rautiefe|rautiefen|mittenrauwert|rauheitswerte|finition|"
+        "états de surfaces|fini de surface|finitura|finiture|rugosità superficiale|acabado|acabados|acabados "
+        "superficiales|чистота поверхности|чистота|仕上げ|仕上げ面|表面性状|表面仕上げ|光洁度|表面光洁度|表面质量|"
         "roughness|surface roughness|ra|roughness ra|surface finish|rauheit|rauheiten|oberflächenrauheit|"
         "rauheit ra|oberflächen|rugosité|rugosités|rugosité ra|états de surface|état de surface|rugosità|"
         "rugosità ra|finitura superficiale|rugosidad|rugosidades|rugosidad ra|acabado superficial|粗さ|表面粗さ|"

@@ -22,7 +22,9 @@ def _names_stations(table: WideTable, words: Words) -> bool:
 
 def find(grid: Grid, words: Words) -> Candidate | None:
     """The best heading row of a grid with what stands below it, or None."""
-    table = find_wide(grid, words) or (find_bill(grid, words) if grid.height <= LONGEST_MIXED else None)
+    table = find_wide(grid, words)
+    if grid.height <= LONGEST_MIXED and (table is None or sum(h is not None for h in table.headings) < 2):
+        table = find_bill(grid, words) or table
     if table is None:
         return None
 

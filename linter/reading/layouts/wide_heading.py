@@ -9,24 +9,22 @@ from attrs import define, evolve, field
 from numpy.typing import NDArray
 
 from linter.reading.cells.units import known_unit
-from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.columns import key_of, limits_of_parts
+from linter.reading.words.columns import judge_columns, key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
 
-_LONGEST_UNIT = 5
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
-#: The sign of a roughness beside its unit (``µm Ra``).
-_OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
+_FIGURE = re.compile(r"\d")
+_MOST_BELOW = 20  # rows below a heading whose cells help to tell that it is one
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 #: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
 _DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
 _OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
-#: Signs in the place of a unit that say there is none.
-NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
@@ -186,10 +184,11 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     headings = named_below(words, side, labels)
     if len(rows) > 1:
         labels, headings = _below_groups(grid, words, rows, labels, headings)
-    named = [h for h in headings if h is not None]
+    told = told_by_cells(grid, rows, labels, headings, words)
+    named = [h for h in told if h is not None]
     if holds_values(labels, len(named), words):
         return None  # a row of data with a name in it
-    said = [label.strip() for label, h in zip(labels, headings, strict=True) if h is not None]
+    said = [label.strip() for label, h in zip(labels, told, strict=True) if h is not None]
     if not names_a_table(said) and not _one_size(labels, headings, words):
         return None
     if len(rows) > 1 and _is_text_above(grid, rows[0], headings):
@@ -201,6 +200,30 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
+
+
+def told_by_cells(
+    grid: Grid, rows: Sequence[int], labels: Sequence[str], headings: Sequence[Heading | None], words: Words
+) -> list[Heading | None]:
+    """What the headings of a row mean, those that say too little alone (``Bearing``, ``Shaft``) by the cells below.
+
+    A table ends at the first blank row; a label with a figure is no heading of that kind.
+    """
+    open_ones = [c for c, text in enumerate(labels) if headings[c] is None and text and not _FIGURE.search(text)]
+    start = rows[-1] + 1
+    of_list = any({"VALUE", "UNIT", "EXPR"} & {*words.groups(text)} for text in labels if text)
+    if len(open_ones) < 2 or start >= grid.height or len(rows) > 1 or of_list:
+        return list(headings)
+    start += is_units_row(grid, start)
+    end = start
+    while end < min(grid.height, start + _MOST_BELOW) and any(not is_blank(cell) for cell in grid.row(end)):
+        end += 1
+
+    def cells(column: int) -> list[str]:
+        return [text for row in range(start, end) if (text := grid.text(row, column))]
+
+    judged = judge_columns(labels, list(headings), cells, words)
+    return [judged[c] if c in open_ones else h for c, h in enumerate(headings)]
 
 
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
@@ -362,36 +385,3 @@ def _is_second_heading(grid: Grid, row: int, words: Words) -> bool:
 def names_a_table(named: Sequence[str]) -> bool:
     """Whether the words of a row that name parameters make it a heading; lone letters may be values (station B)."""
     return len(named) >= 2 and (len(named) >= 3 or all(len(word) > 1 for word in named))
-
-
-def unit_text(text: str) -> str:
-    """The unit in a cell of a units row: without brackets, and without the word before it (``in mm``)."""
-    plain = text.strip("[]() ").removeprefix("in ")
-    return _OF_ROUGHNESS.sub("", plain) if known_unit(plain) is None else plain
-
-
-def unit_below(grid: Grid, row: int, column: int) -> str:
-    """The unit that a units row states for a column; none where a sign says that there is none."""
-    unit = unit_text(grid.text(row, column))
-    return "" if unit in NO_UNIT or known_unit(unit) is None else unit
-
-
-def is_units_row(grid: Grid, row: int) -> bool:
-    """Whether every filled cell of a row is a unit or a dash, and one at least is a unit.
-
-    Beside twice as many that are known a short word without a digit may be one that is not (``EUR``, ``HRC``).
-    """
-    units, others = 0, 0
-    for cell in grid.row(row):
-        if is_blank(cell):
-            continue
-        text = unit_text(cell_text(cell))
-        if type(cell) is not str:
-            return False
-        if known_unit(text) is not None:
-            units += 1
-        elif text not in (*NO_UNIT, "1"):
-            if len(text) > _LONGEST_UNIT or any(map(str.isdigit, text)):
-                return False
-            others += 1
-    return units > 0 and units >= 2 * others

@@ -17,8 +17,9 @@ from linter.reading.layouts.positions import judged_by_position, tell_machine
 from linter.reading.layouts.row_keys import name_rows
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
+from linter.reading.layouts.units_row import is_units_row, unit_below
 from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
-from linter.reading.layouts.wide_heading import JOINABLE, WideTable, is_units_row, unit_below
+from linter.reading.layouts.wide_heading import JOINABLE, WideTable
 from linter.reading.layouts.wide_kinds import RowKinds, behind
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -36,7 +37,7 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
     first = table.bottom + 1
     units: list[str] = [""] * grid.width
     if first < grid.height and is_units_row(grid, first):
-        units = [unit_below(grid, first, column) for column in range(grid.width)]
+        units = [unit_below(grid, first, column, table.headings[column]) for column in range(grid.width)]
         found.say(f"units row at {grid.place(first, 0).short()}")
         first += 1
     table = of_bearings(table, first)

@@ -37,6 +37,11 @@ _CODED = (
         frozenset({"operating", "load", "running", "duty", "kind"}),
         re.compile(r"[^\W\d]{4,}.*|[^\x00-\x7f]{2,}|S[1-9](?:\W.*)?", re.I),
     ),
+    _Coded(
+        "shaft_orientation",
+        frozenset({"axis", "shaft", "orientation", "rotor", "mounting"}),
+        re.compile(r"[^\W\d]{2,}.*"),
+    ),
     _Coded("closure", frozenset({"closure"}), re.compile(r".*")),
     _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
     _Coded("spring_kind", frozenset({"spring"}), re.compile(r"[^\W\d_]{2,}.*")),
@@ -47,6 +52,7 @@ _CODED = (
 
 #: Concepts beside which a word of the choice is of another thing.
 _OTHERS = {
+    "shaft_orientation": frozenset({"load", "force", "radial", "axial", "runout", "seat", "direction", "closure"}),
     "tolerance_class": frozenset({"shaft", "housing", "seat"}),
     "ball_material": frozenset({"cage", "shaft", "housing", "seat", "closure", "oil", "lubricant"}),
     "lubrication": frozenset({"fill", "regreasing", "closure", "interval"}),

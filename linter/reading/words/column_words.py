@@ -25,7 +25,8 @@ _KEYS: dict[str, tuple[str, ...]] = {
         "pos", "position", "location", "loc", "ref", "stelle", "ort", "emplacement", "repère", "ubicación", "pos no",
         "rif", "場所", "部位", "позиция", "where", "side", "seite", "côté", "lado", "lato", "положение", "поз", "место",
         "место установки", "расположение", "сторона", "einbauort", "lagerort", "lieu", "lugar", "ubicazione", "punto",
-        "取付位置", "取付部位", "安装位置", "安装部位", "侧",
+        "取付位置", "取付部位", "安装位置", "安装部位", "侧", "posiz", "posic", "poz", "posit", "empl", "ubic",
+        "einbaustelle", "расп", "местоположение", "設置場所", "箇所",
     ),
     "clearance": (
         "clearance", "luft", "lagerspiel", "spiel", "jeu", "juego", "gioco", "すきま", "隙間", "内部すきま", "游隙",

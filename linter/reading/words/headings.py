@@ -35,6 +35,8 @@ _OF_THE_WHOLE = frozenset(
 _DESIGNATED = re.compile(r"(?:[A-Z]{1,4} ?)?\d{3,5}(?:[ /-]?[A-Z0-9]{1,6}){0,3}")
 _PARTS_OF_SEATS = ("shaft_seat", "housing_seat", "shaft_shoulder", "housing_shoulder", "shaft_fillet", "housing_fillet")
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
+#: A position and which of several there (``anteriore 1``, ``front II``, ``前側2``).
+_COUNTED = re.compile(r"(?P<place>.*[^\W\d_])(?P<blank>[ _-]?)(?P<count>[1-9]|I{1,3}|[A-D])")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Between the words of a position, and words that join it with the one for a bearing.
@@ -199,7 +201,7 @@ class Words:
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
             return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
-        return text if self._is_bearing_there(text) else ""
+        return text if self._is_bearing_there(text) or self._counted(text) else ""
 
     def _is_bearing_there(self, text: str) -> bool:
         """Whether a text is a position and the word for a bearing in any order (``Drive end bearing``, ``DE Brg.``)."""
@@ -213,6 +215,14 @@ class Words:
             return True  # Bearing no. 1 (fan side)
         place = " ".join(rest)
         return bool(self.names.station(place)) and (len(place) > 1 or place.isdigit() or place.isupper())
+
+    def _counted(self, text: str) -> bool:
+        """Whether a text is a position and which of several there (``anteriore 1``)."""
+        found = _COUNTED.fullmatch(text)
+        if found is None or not (found["blank"] or found["count"].isdigit()):
+            return False
+        place = found["place"]
+        return bool((len(place) > 2 or not place.isascii()) and self.names.station(place))
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""

@@ -346,7 +346,8 @@ def _judged(case: Case, text: str, reading: Reading | None) -> tuple[str, str]:
             if cell in values and (head in headings or (is_list and line[0] in headings)):
                 places.add(f"{chr(65 + c)}{r + 1}")
     taken = {u.parameter for u in reading.cells() if u.place.cell in places}
-    if taken - {name}:
+    sizes = {name.replace("_form", f"_{size}") for size in ("radius", "depth")}  # of an undercut: F 0,6x0,3
+    if taken - {name} - (sizes if name in taken else set()):
         return "wrong", " ".join(sorted(taken - {name}))
     if not taken:
         return "asked", ""
