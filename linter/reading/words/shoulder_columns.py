@@ -36,8 +36,10 @@ def shoulders_by_size(
         if not sizes or not all(sizes):
             continue
         rings = _rings(station, result, cells, len(sizes))
+        if len(rings) != len(sizes):
+            continue
         parts = {_part(size, *ring) for size, ring in zip(sizes, rings, strict=True) if size is not None}
-        part = parts.pop() if len(parts) == 1 and len(rings) == len(sizes) else ""
+        part = parts.pop() if len(parts) == 1 else ""
         name = f"{part}_shoulder_diameter"
         taken = any(h is not None and (h.parameter, h.station) == (name, station) for h in result)
         if part and not taken:
