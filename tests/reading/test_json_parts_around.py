@@ -134,3 +134,35 @@ def test_a_class_in_the_remark_of_a_size(tmp_path):
     stations = read(tmp_path, {"parameters": sizes})
     assert (seats(stations, "shaft"), seats(stations, "housing")) == ([25, 20], [52, 47])
     assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k5", "k5"]
+
+
+@pytest.mark.parametrize("other", ["seal", "seal seat", "coupling seat", "damper"])
+def test_what_else_sits_on_a_shaft_is_no_seat_of_a_bearing(tmp_path, other):
+    ends = (("runner", 40, "6308"), ("exciter", 35, "6307"))
+    shaft = {f"{end} bearing": {"seat": {"dia": d, "upper": 0.018, "lower": 0.002}, "ra": 0.8} for end, d, _ in ends}
+    housing = {f"{end} bearing": {"bore": {"dia": 2 * d, "upper": 0.03, "lower": 0}} for end, d, _ in ends}
+    shaft[other] = {"dia": 45, "upper": 0, "lower": -0.039}
+    bearings = {f"{end} bearing": {"type": number} for end, _, number in ends}
+    stations = read(tmp_path, {"units": "mm", "shaft": shaft, "housing": housing, "bearings": bearings})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([40, 35], [80, 70])
+    assert not stations.known("shaft_fillet_radius").any()  # ra may be a roughness
+
+
+def test_sides_that_parts_lend_their_names_to(tmp_path):
+    rows = [("Lagersitz Riemenseite Ø", "50 k5"), ("Lagersitz Rotorseite Ø", "60 k5"),
+            ("Lagersitz Riemenseite Rauheit", "0,8 µm"), ("Lagersitz Rotorseite Rauheit", "0,4 µm")]  # fmt: skip
+    shaft = {"benennung": "Welle", "merkmale": [{"nr": 1, "merkmal": name, "sollwert": value} for name, value in rows]}
+    pulley = {"benennung": "Keilriemenscheibe", "merkmale": [{"nr": 1, "merkmal": "Bohrung Ø", "sollwert": "45 H7"}]}
+    sides = (("Riemenseite", "6210"), ("Rotorseite", "6212"))
+    bearings = [{"benennung": f"Wälzlager {side}", "bezeichnung": number} for side, number in sides]
+    stations = read(tmp_path, {"Projekt": "P", "Maschine": "Mühle", "teile": [shaft, pulley, *bearings]})
+    assert (stations.machines, seats(stations, "shaft")) == (("Mühle",), [50, 60])
+    assert stations.text("bearing_designation").tolist() == ["6210", "6212"]
+    assert not stations.known("housing_seat_diameter").any()
+
+
+def test_expressions_of_a_model_are_values_where_nothing_else_is(tmp_path):
+    names = ("brg_a_shaft_dia", "brg_a_hsg_dia", "brg_b_shaft_dia", "brg_b_hsg_dia")
+    variables = [{"id": name, "expr": f"{size} mm"} for name, size in zip(names, (35, 72, 30, 62), strict=True)]
+    stations = read(tmp_path, {"variables": [*variables, {"id": "keyway_w", "expr": "8 mm"}]})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([35, 30], [72, 62])

@@ -84,7 +84,7 @@ def header_of(document: Any, words: Words) -> Header:
     stated = {heading.parameter for heading in named.values() if heading is not None}
     found: dict[Path, Heading] = {}
     for at, key, of, value in texts:
-        said = word_key(bare(key))
+        said = _plain(key)
         known = named[at] is not None and said != "id"
         if not known and _is_number(said, of, cell_text(value)) and "drawing_number" not in stated:
             found[at] = Heading("drawing_number")
@@ -96,7 +96,7 @@ def header_of(document: Any, words: Words) -> Header:
         return Header(found)
     for called in _CALLED:
         for at, key, _, value in texts:
-            if at not in found and (said := word_key(bare(key))) in called and _is_name(value, said in _ITEMS):
+            if at not in found and (said := _plain(key)) in called and _is_name(value, said in _ITEMS):
                 return Header({**found, at: Heading("machine")}, {(): cell_text(value).strip()})
     return Header(found)
 
@@ -109,9 +109,14 @@ def _outer(node: Any, path: Path, of: str) -> Iterator[tuple[Path, str, Mapping[
         return
     yield path, of, node
     for key, value in node.items():
-        said = word_key(bare(key))
+        said = _plain(key)
         if said in _OBJECTS or said in OF_DOCUMENT or said == "value" or _REVISION.fullmatch(said):
             yield from _outer(value, (*path, key), said if said in _OBJECTS else of)
+
+
+def _plain(key: str) -> str:
+    """A key in small letters with blanks between its words; one in Latin letters is cut at its capitals too."""
+    return word_key(bare(key)) if key.isascii() else re.sub(r"[_\s-]+", " ", bare(key)).casefold()
 
 
 def _is_text(value: Any) -> bool:

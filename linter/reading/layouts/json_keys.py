@@ -11,6 +11,7 @@ from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
 
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
@@ -44,6 +45,22 @@ def local(key: str) -> str:
     return bare(key).casefold()
 
 
+#: Keys of the project that a machine belongs to, which names the machine where nothing else does.
+_PROJECTS = frozenset(
+    ("project", "projekt", "projet", "proyecto", "progetto", "проект", "项目", "プロジェクト", "案件", "order")
+)
+#: Keys of an assembly: the whole machine, or what holds a bearing in it (``узел: передний щит``).
+_ASSEMBLIES = frozenset(
+    ("assembly", "assy", "unit", "group", "baugruppe", "gruppe", "ensemble", "groupe", "assieme", "gruppo", "conjunto",
+     "grupo", "узел", "сборка", "部件", "组件", "ユニット")
+)  # fmt: skip
+
+
+def _holds_bearing(key: str, text: str) -> bool:
+    """Whether a key of an assembly names what holds a bearing, and no machine."""
+    return local(key) in _ASSEMBLIES and bool(concepts_said(text) & {"housing", "bearing", "seat", "bore"})
+
+
 def part_key(nodes: Sequence[Any]) -> str:
     """The key that says of each object of a list of what part it is (shaft, housing, bearing), two of them at least."""
     objects = [node for node in nodes if isinstance(node, dict)]
@@ -61,12 +78,14 @@ def part_key(nodes: Sequence[Any]) -> str:
 
 def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
     """Key and text of the machine or station that an object names itself."""
+    found = []
     for key, value in node.items():
         if isinstance(value, (str, int)) and not isinstance(value, bool):
             heading = heading_of(key, words.heading(key), (cell_text(value),), words)
-            if heading is not None and heading.parameter == wanted and heading.aspect == "value":
-                return key, cell_text(value)
-    return "", ""
+            said = heading is not None and heading.parameter == wanted and heading.aspect == "value"
+            if said and not (wanted == "machine" and _holds_bearing(key, cell_text(value))):
+                found.append((key, cell_text(value)))
+    return next((one for one in found if local(one[0]) not in _PROJECTS), found[0] if found else ("", ""))
 
 
 def stations_in(

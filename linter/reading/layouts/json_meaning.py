@@ -12,7 +12,7 @@ from linter.reading.layouts.json_records import Here, aspect_of
 from linter.reading.layouts.json_things import is_of_other, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
-from linter.reading.words.columns import heading_of
+from linter.reading.words.columns import HOLE, heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
@@ -41,10 +41,17 @@ def _names(key: str, trail: tuple[str, ...]) -> list[str]:
 
 
 def _is_of_seat(trail: tuple[str, ...]) -> bool:
-    """Whether the key around a value says a part or its seat, and no shoulder or fillet."""
+    """Whether the key around a value says a part or its seat, and no shoulder, fillet or ring on that part."""
     said = concepts_said(trail[-1]) if trail else frozenset()
     of_seat = bool(said & {"seat", "bore", "shaft", "housing"}) and not said & {"shoulder", "fillet"}
-    return bool(trail) and (side_of(trail[-1]) is not None or of_seat)
+    side = side_of(trail[-1]) if trail else None
+    of_ring = side is not None and side.side == "bearing"
+    return of_seat or (side is not None and not (of_ring and any(map(_is_of_part, trail[:-1]))))
+
+
+def _is_of_part(word: str) -> bool:
+    side = side_of(word)
+    return side is not None and side.side in ("shaft", "housing")
 
 
 def plain_cells(value: Any) -> tuple[str, ...]:
@@ -95,7 +102,8 @@ class Meanings:
             heading = self._joined(trail[first:], key, side if first > at else None, first <= at)
             if heading is not None and not (own and heading.entry.level == "station"):
                 return heading  # shaft: {n_max} is no size of the shaft
-        return own or self._of_part(key, side, trail[at + 1 :])
+        between = tuple(word for word in trail[at + 1 :] if not self.words.names.station(word))
+        return own or self._of_part(key, side, between, here.station != "")
 
     def _of_layout_word(self, key: str, here: Here, cells: tuple[str, ...]) -> Heading | None:
         """What a word of a layout (type, designation) names with the key around it: a choice, or the bearing's."""
@@ -104,9 +112,9 @@ class Meanings:
             return joined  # preload: {type}
         return None if aspect_of(key)[0] else self._of_position(key, here, cells)
 
-    def _of_part(self, key: str, side: Side | None, between: tuple[str, ...]) -> Heading | None:
+    def _of_part(self, key: str, side: Side | None, between: tuple[str, ...], placed: bool) -> Heading | None:
         """What a key names of the part around it; ``between`` are the keys between them."""
-        if side is not None and any(map(is_of_other, between)):
+        if side is not None and any(is_of_other(word, placed) for word in between):
             return None  # the diameter of an impeller's seat is no size of a bearing's
         return within(self.words, side, key) or self._with_small_unit(key, side)
 
@@ -131,7 +139,9 @@ class Meanings:
             if told is None:
                 continue
             if before and told.rest.startswith(f"{before} "):
-                return evolve(here.below(told.rest.removeprefix(f"{before} ")), station=told.station)
+                rest = told.rest.removeprefix(f"{before} ")
+                of_part = is_bearing(rest) and any(map(_is_of_part, here.trail))
+                return evolve(here.below("" if of_part else rest), station=told.station)
             part, _, rest = told.rest.partition(" ")
             words = (part, rest) if rest and side_of(part) else (told.rest,)
             return evolve(here, station=told.station, trail=(*here.trail[:first], *words))
@@ -179,9 +189,9 @@ class Meanings:
         heading = of_named_station(self.words, key, heading) if here.station else heading
         if isinstance(value, (dict, list)):
             return heading
-        heading = self.of_size_before(key, heading, at[:-1])
         text = cell_text(value)
-        if self.words.names.split_unit(key)[0] in ("ra", "RA") and not _is_of_seat(here.trail[-1:]):
+        heading = self.of_size_before(key, heading, at[:-1], text)
+        if self.words.names.split_unit(key)[0] in ("ra", "RA") and not _is_of_seat(here.trail):
             heading = None  # r_a of a fillet or Ra, where small letters stand for both
         judged = self.judged.get(at[:-1], {}).get(key, heading)
         if judged is not heading and (judged is not None or self.plain(key, here) is not None):
@@ -200,12 +210,18 @@ class Meanings:
             name = "bearing_designation"
         return Heading(name) if name else None
 
-    def of_size_before(self, label: str, heading: Heading | None, where: Path) -> Heading | None:
-        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it."""
+    def of_size_before(self, label: str, heading: Heading | None, where: Path, text: str = "") -> Heading | None:
+        """A key or record that says a part of a size only (``es``, ``Fit``) is of the size right before it.
+
+        The class of a hole behind a bore is the housing's.
+        """
         before, size = self.size
         aspect = JOINABLE.get(self.words.group(label), "")
-        if heading is None and size is not None and before == where and aspect not in ("", "unit"):
+        fits = size is None or size.entry.kind == "toleranced" or (aspect == "tolerance" and HOLE.fullmatch(text))
+        if heading is None and size is not None and before == where and aspect not in ("", "unit") and fits:
+            size = size if size.entry.kind == "toleranced" else evolve(size, parameter="housing_seat_diameter")
             return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
-        toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
+        sized = heading is not None and (heading.entry.kind == "toleranced" or heading.parameter == "bore_diameter")
+        toleranced = sized and heading is not None and heading.aspect == "value"
         self.size = (where, heading if toleranced else None)
         return heading

@@ -34,6 +34,15 @@ _NAMES = frozenset(map(word_key, (
 )))  # fmt: skip
 
 
+#: Words for the name of a record that are words for which bearing it is elsewhere.
+_DESIGNATIONS = frozenset(
+    map(word_key, ("designation", "désignation", "denominación", "denominazione", "обозначение", "名称"))
+)
+#: Keys of what a value is worked out from, in dumps of models (common practice).
+_EXPRESSIONS = frozenset(
+    ("expr", "expression", "formula", "equation", "ausdruck", "formel", "espressione", "expresión", "выражение",
+     "формула", "表达式", "公式", "式")
+)  # fmt: skip
 _NONE = ("", "-", "–")
 
 
@@ -101,10 +110,8 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
 
 def _states_part(record: Mapping[str, Any]) -> bool:
     """Whether a key of a record states a part of a value; ``nom`` over a text is a name in French."""
-    return any(
-        is_aspect(key) and not (local(key) == "nom" and not any(map(str.isdigit, cell_text(value))))
-        for key, value in record.items()
-    )
+    named = {key for key, text in record.items() if local(key) == "nom" and not any(map(str.isdigit, cell_text(text)))}
+    return any(key not in named and (is_aspect(key) or local(key) in _EXPRESSIONS) for key in record)
 
 
 def _called(record: dict[str, Any]) -> str:
@@ -112,12 +119,15 @@ def _called(record: dict[str, Any]) -> str:
     named = {local(key): key for key in record}
     texts = {key for key, text in record.items() if isinstance(text, str) and any(map(str.isalpha, text))}
     name = next((named[word] for word in NAME_KEYS if named.get(word) in texts), "")
-    return name or next((key for key in record if key in texts and word_key(bare(key)) in _NAMES), "")
+    name = name or next((key for key in record if key in texts and word_key(bare(key)) in _NAMES), "")
+    designations = (key for key in record if key in texts and word_key(bare(key)) in _DESIGNATIONS)
+    return name or next((key for key in designations if not any(map(str.isdigit, record[key]))), "")
 
 
 def _size_key(records: Sequence[dict[str, Any]]) -> str:
-    """The key of records that holds sizes by its word, where none says value; or empty."""
-    return next((key for node in records for key in node if says_size(local(key))), "")
+    """The key of records that holds sizes by its word, or expressions, where none says value; or empty."""
+    keys = [key for node in records for key in node]
+    return next((key for key in keys if says_size(local(key)) or local(key) in _EXPRESSIONS), "")
 
 
 def unit_pairs(document: Any) -> dict[frozenset[str], Shape]:

@@ -12,7 +12,7 @@ from linter.reading.layouts.json_keys import OF_DOCUMENT, local
 from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
-from linter.reading.words.parts import concepts_said, tells_feature
+from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 
 #: Parts and features that hold or carry a bearing, and the bearing itself.
 _THINGS = frozenset(
@@ -23,6 +23,8 @@ _NO_POSITIONS = _THINGS - {"seat", "bearing", "rotor", "spring"}
 _LONGEST = 60
 #: Keys of the sizes of a ring beside its inside diameter.
 _OF_RINGS = frozenset(("od", "o.d.", "o.d", "w", "width", "b", "outer diameter", "outside diameter", "outer_diameter"))
+#: Things on a shaft or in a housing beside the bearing.
+_OTHERS = frozenset(("closure", "rotor", "spring", "nut", "washer", "cord", "sleeve"))
 #: Ends of words for a seat (common practice).
 _SEATS = ("sitz", "seat", "位", "座", "部", "嵌合")
 
@@ -40,13 +42,11 @@ _SHIELD = re.compile(
 def part_said(word: str) -> str:
     """A key over parts of a machine as it counts in the names of what stands below it; empty where it says nothing.
 
-    The shaft of a rotor is the shaft, a shield that carries a bearing its housing, the rotor what everything is of.
+    The shaft of a rotor is the shaft, a shield that carries a bearing its housing.
     """
     if local(word) in OF_DOCUMENT:
         return ""
     said = concepts_said(word) if side_of(word) is None else frozenset()
-    if said == {"rotor"} and all(map(tells_feature, word_key(word).split())):
-        return ""
     if said == {"rotor", "shaft"}:
         return "shaft"
     return _SHIELD.sub("housing", word)
@@ -100,8 +100,21 @@ def is_other_thing(text: str, words: Words) -> bool:
     return not (names_thing(text) or is_use(text) or words.of_whole(text) or words.names.station(text))
 
 
-def is_of_other(word: str) -> bool:
-    """Whether a key over what is stated of a part says a seat of it that is no bearing's (``impeller seat``)."""
+def is_of_other(word: str, placed: bool) -> bool:
+    """Whether a key over what is stated of a part says a seat or thing that is no bearing's (``impeller seat``).
+
+    A word of which nothing is known may be one, where no position is known (``placed``).
+    """
     said = concepts_said(word)
-    other = not tells_feature(word) and not all(map(tells_feature, re.split(r"[\W_]+", word_key(word))))
-    return other and ("seat" in said or word.endswith(_SEATS)) and "bearing" not in said
+    if "bearing" in said:
+        return False
+    known = tells_feature(word) or all(map(tells_feature, filter(None, re.split(r"[\W_]+", word_key(word)))))
+    return bool(said & _OTHERS) or (not known and ("seat" in said or word.endswith(_SEATS) or not (placed or said)))
+
+
+def as_told(station: str, words: Words) -> str:
+    """A position as the names of the document show it, where a key says it with its bearing (``前轴承``)."""
+    for told in {told.station for told in words.told.values()} if words.told else ():
+        if told != station and told in station and is_bearing(station.replace(told, "", 1).strip(" _-")):
+            return told
+    return station

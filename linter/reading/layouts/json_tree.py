@@ -29,7 +29,7 @@ from linter.reading.layouts.json_shapes import (
     unit_pairs,
     value_key,
 )
-from linter.reading.layouts.json_things import is_other_thing, marks_of, thing_key
+from linter.reading.layouts.json_things import as_told, is_other_thing, marks_of, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
@@ -140,8 +140,15 @@ class _Walk(RecordCells):
 
     def _thing_key(self, nodes: list[Any], here: Here) -> str:
         """The key of the part or feature of each item of a list, as it or the records of the document show."""
+        if any(self._states_both(node) for node in nodes if isinstance(node, dict)):
+            return ""  # positions, which are called after a part
         named = {shape.name for shape in self.shapes.values()}
         return thing_key(nodes, here.trail, self.says_place, named)
+
+    def _states_both(self, node: dict[str, Any]) -> bool:
+        """Whether the keys of an object name values of the shaft and of the housing."""
+        names = [heading.parameter for key in node if (heading := self.words.heading(key)) is not None]
+        return all(any(name.startswith(part) for name in names) for part in ("shaft_", "housing_"))
 
     def _thing(self, node: dict[str, Any], named: str, at: Path, here: Here) -> None:
         """An item of a list of parts or features: what it states is of what it names."""
@@ -231,7 +238,8 @@ class _Walk(RecordCells):
         """The place inside a member of a group; the part around positions stays known."""
         if group.level == "machine":
             return evolve(here, machine=key, station="", trail=())
-        return evolve(here, station=self.words.station(key), trail=tuple(filter(side_of, here.trail)))
+        station = as_told(self.words.station(key), self.words)
+        return evolve(here, station=station, trail=tuple(filter(side_of, here.trail)))
 
     def _machine_of(self, node: dict[str, Any], path: Path, here: Here) -> Here:
         """The place with the machine that an object over positions names: by its own name, or in an object for it."""

@@ -162,7 +162,8 @@ def _lent(run: str, pieces: Sequence[str]) -> str | None:
     said = frozenset().union(*map(concepts_said, pieces)) if all(map(tells_feature, pieces)) else frozenset()
     if said and said <= {"upper", "lower"}:
         return "limit"
-    if said and said <= _LENT:
+    whole = concepts_said(run)
+    if (said and said <= _LENT) or ("side" in whole and len(pieces) == 1 and whole - {"side"} <= _LENT):
         return "words"
     beside = [piece for piece in pieces if piece.casefold() not in SIDES]
     if 0 < len(beside) < len(pieces):
