@@ -18,10 +18,12 @@ from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, is_bearing
 
 _OF_LISTS = {"NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "STATION", "CHAR-ID", "KIND"}
+#: Columns of deviations or machines beside which one column of values stands.
+_BESIDE = {"UPPER", "LOWER", "MACHINE", "STATION"}
 _STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
 #: A word for a place may head the names themselves (``Location``, ``箇所``: ``front bearing seat``).
 _PLACES = ("STATION", "MACHINE")
-_ENOUGH_NAMES = 4
+_ENOUGH_NAMES, _FEWER = 4, 3
 _MOST_COLUMNS = 30
 _SIZE = re.compile(r"[Ø⌀ø]?\s*\d*[.,]?\d")
 _PIECES = re.compile(r"[\s/_()\[\]-]+")
@@ -37,14 +39,27 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
         return  # a row of the list itself: Wave spring force | - | 120 | N
     rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
     named = {row: heading for row in rows if (heading := words.heading(grid.text(row, name))) is not None}
+    _names_elsewhere(grid, header, name, roles, words)
     if roles.get(name) in _PLACES or (name not in roles and "NAME" not in roles.values()):
         roles[name] = "NAME"
     _units(grid, name, roles, named)
     _stations(grid, header, name, roles, words)
-    if not _STATES & set(roles.values()) and _come_again(grid, name, named):
+    said = set(roles.values())
+    if not _STATES & said - _BESIDE and (_come_again(grid, name, named) or said & _BESIDE):
         values = [c for c in range(name + 1, grid.width) if not roles.get(c) and _states_values(grid, header, c, named)]
-        if len(values) == 1:
+        if len(values) == 1 and not (said & _BESIDE and words.station_said(grid.text(header, values[0]))):
             roles[values[0]] = "VALUE"
+
+
+def _names_elsewhere(grid: Grid, header: int, name: int, roles: dict[int, str], words: Words) -> None:
+    """``Description | Dimension``: the words for names head the values where the names stand in another column."""
+    others = [c for c, role in roles.items() if role == "NAME" and c > name]
+    if roles.get(name) != "NOTE" or len(others) != 1:
+        return
+    if _FEWER * names_below(grid, others[0], header + 1, words) > names_below(grid, name, header + 1, words):
+        return
+    roles[name] = "NAME"
+    del roles[others[0]]
 
 
 def _values_below_a_name(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
