@@ -218,3 +218,70 @@ def test_a_column_of_classes_in_a_list_without_a_heading_is_read(tmp_path):
 def test_a_floating_bearing_under_a_spring_is_spring_loaded(tmp_path, text):
     reading = read(tmp_path, f'Position;Shaft seat [mm];Function\nA;17 k5;fixed\nB;15 k5;"{text}"\n')
     assert [*reading.stations.choice("axial_role").texts()] == ["locating", "spring-loaded"]
+
+
+def test_deviations_behind_a_bore_keep_their_own_unit(tmp_path):
+    reading = read(
+        tmp_path,
+        "Palier;Ø arbre mm;tol. sup. µm;tol. inf. µm;Ø alésage mm;tol. sup. µm;tol. inf. µm\n"
+        "CA;40;+18;+2;90;+22;-13\nCOA;40;+18;+2;80;+30;0\n",
+    )
+    assert reading.stations.size("housing_seat_diameter").lower.tolist() == pytest.approx([-0.013, 0])
+
+
+@pytest.mark.parametrize(("one", "other"), [("Del", "Tras"), ("Delantero", "Trasero")])
+def test_a_position_cut_short_at_the_end_of_names_is_no_article(tmp_path, one, other):
+    rows = "".join(
+        f"diamEje{p};{d};mm;k5\ndiamAlojamiento{p};{D};mm;H6\ncargaRadial{p};9;N;\n"
+        for p, d, D in ((one, 17, 40), (other, 15, 35))
+    )
+    reading = read(tmp_path, f"nombre;valor;unidad;clase\n{rows}")
+    assert reading.stations.text("station").tolist() == [one, other]
+    assert nominals(reading, "housing_seat_diameter") == [40, 35]
+
+
+def test_words_for_deviations_are_positions_above_a_second_table(tmp_path):
+    reading = read(
+        tmp_path,
+        "Größe;Wert;Einheit\nMax. Drehzahl;600;1/min\n;;\nLagerstellen;;\nMerkmal;oben;unten\nLager;7208 B;6208\n"
+        "Welle Ø (mm);40 k5;40 j5\nGehäuse Ø (mm);80 J6;80 H6\n",
+    )
+    assert reading.stations.text("station").tolist() == ["oben", "unten"]
+    assert reading.stations.number("speed_max").tolist() == [600, 600]
+    assert nominals(reading, "shaft_seat_diameter") == [40, 40]
+
+
+def test_a_deviation_named_upper_at_a_position_named_lower(tmp_path):
+    rows = "".join(
+        f"brg_{p}_part_no\t{b}\nshaft_{p}_seat_dia_mm\t17\nshaft_{p}_seat_tol_upper_um\t+3\n"
+        f"shaft_{p}_seat_tol_lower_um\t-2\n"
+        for p, b in (("upper", "7203 B"), ("lower", "6203"))
+    )
+    reading = read(tmp_path, rows + "flywheel_max_speed_rpm\t30000\nflywheel_rotor_mass_kg\t8.5\n")
+    assert reading.stations.text("station").tolist() == ["upper", "lower"]
+    assert reading.stations.size("shaft_seat_diameter").lower.tolist() == pytest.approx([-0.002, -0.002])
+    assert reading.stations.number("rotor_mass").tolist() == [8.5, 8.5]
+
+
+def test_fixed_and_floating_bearings_may_head_columns_of_machines(tmp_path):
+    reading = read(
+        tmp_path,
+        "Typ;Drehzahl;Festlager;;;Loslager;;\n;max.;Lager;Welle;Last radial;Lager;Welle;Last radial\n"
+        ";1/min;;mm;N;;mm;N\nRV 250;2900;6204;20 k6;150;6204;20 k6;90\nRV 315;2900;6205;25 k6;240;6205;25 k6;130\n",
+    )
+    assert reading.stations.machines == ("RV 250", "RV 315")
+    assert [*reading.stations.choice("axial_role").texts()] == ["locating", "floating"] * 2
+    assert nominals(reading, "shaft_seat_diameter") == [20, 20, 25, 25]
+
+
+@pytest.mark.parametrize(("one", "other"), [("inner end", "outer end"), ("drive end", "free end"), ("front", "rear")])
+def test_a_place_with_the_word_for_the_bearing_behind_a_comma(tmp_path, one, other):
+    rows = "".join(
+        f"Journal, {p} bearing;{d};+0.018;+0.002;k6\nShoulder, {p} bearing;{s};0;-0.2;\n"
+        f"Casing bore, {p} bearing;{D};+0.035;0;H7\n"
+        for p, d, s, D in ((one, 45, 54, 85), (other, 40, 48, 80))
+    )
+    reading = read(tmp_path, f"Feature;Nominal [mm];Upper [mm];Lower [mm];Class\n{rows}")
+    assert nominals(reading, "shaft_seat_diameter") == [45, 40]
+    assert nominals(reading, "shaft_shoulder_diameter") == [54, 48]
+    assert nominals(reading, "housing_seat_diameter") == [85, 80]

@@ -19,6 +19,12 @@ def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     return {} if _name_positions(grid, row, roles, words) else roles
 
 
+def heads_places(grid: Grid, row: int, words: Words) -> bool:
+    """Whether words of a row that may head deviations (``oben``, ``unten``) are positions side by side."""
+    roles = _roles_by_words(grid, row, words)
+    return bool(roles) and _name_positions(grid, row, roles, words)
+
+
 def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
     roles: dict[int, str] = {}
     values = 0

@@ -16,7 +16,7 @@ from linter.reading.layouts.captions import Captioned, caption_above, caption_at
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
-from linter.reading.layouts.header_roles import header_roles
+from linter.reading.layouts.header_roles import header_roles, heads_places
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
@@ -205,7 +205,8 @@ class _Sheet:
         first = self.words.heading(cells[0])
         heads = "NAME" in self.words.groups(cells[0])
         heads |= first is not None and first.parameter == "station" and not first.station
-        return heads and len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
+        said = heads and len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
+        return said or (heads and heads_places(self.grid, row, self.words))
 
     def _says_station(self, text: str) -> bool:
         heading = self.words.heading(text)

@@ -17,6 +17,7 @@ from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import judge_columns, key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.other_cells import is_role
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _FIGURE = re.compile(r"\d")
@@ -154,7 +155,7 @@ def _spans_below(grid: Grid, words: Words, row: int) -> list[tuple[int, int]]:
     texts = [grid.text(row, column) for column in range(grid.width)]
     edges = [*(column for column, text in enumerate(texts) if text), grid.width]
     spans = pairwise(edges)
-    return [(a, b) for a, b in spans if not (len(texts[a]) > 1 and names_value(words, texts[a]))]
+    return [(a, b) for a, b in spans if is_role(texts[a]) or not (len(texts[a]) > 1 and names_value(words, texts[a]))]
 
 
 def _beside_positions(

@@ -54,7 +54,7 @@ def bore_beside_its_tolerance(
         seat = evolve(heading, parameter="housing_seat_diameter", own_unit=False)
         result[c] = seat
         for k, aspect in behind:
-            result[k] = evolve(seat, aspect=aspect)
+            result[k] = evolve(seat, aspect=aspect, unit=words.unit_of(labels[k]) or seat.unit)
 
 
 def bore_larger_than_the_shaft(

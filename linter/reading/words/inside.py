@@ -10,13 +10,10 @@ limit, a state or a unit is none, and what is left has to name several parameter
 import re
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from functools import lru_cache
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
 from linter.reading.cells.units import known_unit
-from linter.reading.words.cuts import LETTER_STATION
-from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.left_out import APART, SIDES, SIGN, Cut, Frame, cuts_of, joined
 from linter.reading.words.objects import objects_of
@@ -29,7 +26,8 @@ from linter.reading.words.parts import (
     part_alone,
     tells_feature,
 )
-from linter.reading.words.places import is_no_place
+from linter.reading.words.places import ENDS, is_no_place
+from linter.reading.words.run_sorts import sort_of_run
 from linter.reading.words.told_parts import PARTS, Rest, of_parts, with_part
 
 #: Names that are looked at, signs of a name, positions of a table.
@@ -41,10 +39,7 @@ _COMMON = frozenset(
     ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer", "speed_max", "radial_load", "axial_load",
      "temperature_min", "temperature_max", "rotor_mass", "bearing_span", "contact_angle")
 )  # fmt: skip
-_NUMBERED = re.compile(r"([^\W\d_]{1,8}?)[ _-]?([1-9][0-9]?|[A-H])")
-_ROMAN = re.compile(r"I{1,3}|IV|VI?|[Ⅰ-Ⅵ]")
 _TWO_CAPITALS = re.compile("[A-ZА-ЯЁ]{2}")
-_SMALL_LETTER = re.compile(r"[a-h]")
 _ARTICLES = frozenset(
     ("of", "the", "at", "to", "for", "and", "or", "in", "on", "de", "la", "le", "les", "du", "des", "el", "los", "del",
      "y", "et", "e", "di", "da", "il", "lo", "der", "die", "das", "am", "im", "an", "auf", "für", "und", "zu", "bei",
@@ -91,11 +86,19 @@ def positions_inside(
             frames[frame].setdefault(cut.run, cut)
     shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
     found = _positions(shared, words)
+    found += tuple(plain for run in found if (plain := _without_bearing(run)) not in found)
     by_name: dict[str, list[Cut]] = {}
     for name in listed if found else ():
         if own := [cut for _, cut in cuts_of(name, objects) if cut.run in found]:
-            by_name[name] = own
+            stems = {plain for cut in own if (plain := _without_bearing(cut.run)) != cut.run}
+            by_name[name] = [cut for cut in own if cut.run not in stems]
     return _told(by_name, words, cells or {})
+
+
+def _without_bearing(run: str) -> str:
+    """A position without the word for the bearing behind it (``inner end bearing``): it may stand so in other names."""
+    before, _, last = run.rpartition(" ")
+    return before if before and is_bearing(last) else run
 
 
 def _told(cuts: Mapping[str, Sequence[Cut]], words: Words, cells: Mapping[str, tuple[str, ...]]) -> dict[str, Told]:
@@ -134,24 +137,6 @@ def _stated(run: str, words: Words) -> str:
     return words.station_said(run) or run
 
 
-@lru_cache(maxsize=MOST_REMEMBERED)
-def _sort(run: str) -> str:
-    """What sort of position a run of pieces can be: two of one table are of one sort; empty where it is none."""
-    if _ROMAN.fullmatch(run):
-        return "roman"
-    if LETTER_STATION.fullmatch(run):
-        return "number" if run.isdigit() else "letter"
-    if _SMALL_LETTER.fullmatch(run):
-        return "small letter"
-    if len(run) < 2 and not SIGN.match(run):
-        return ""
-    numbered = _NUMBERED.fullmatch(run)
-    short = numbered is not None and numbered[2].isdigit() and len(run) < 4
-    if numbered is not None and (short or (len(numbered[1]) > 2 and names_place(numbered[1]))):
-        return f"{numbered[1].casefold()} {'number' if numbered[2].isdigit() else 'letter'}"
-    return "" if any(map(str.isdigit, run)) else "words"
-
-
 def _lent(run: str, pieces: Sequence[str]) -> str | None:
     """The sort of position that words of the trade are which lend their name to a place (``libre``, ``lado_carga``).
 
@@ -159,6 +144,8 @@ def _lent(run: str, pieces: Sequence[str]) -> str | None:
     """
     if is_no_position(run):
         return None
+    if ENDS.fullmatch(run.removesuffix(" bearing")):
+        return "known"
     said = frozenset().union(*map(concepts_said, pieces)) if all(map(tells_feature, pieces)) else frozenset()
     if said and said <= {"upper", "lower"}:
         return "limit"
@@ -173,9 +160,12 @@ def _lent(run: str, pieces: Sequence[str]) -> str | None:
     return "end" if run.casefold() == _DRIVE else None
 
 
-def _may_be(run: str, words: Words) -> str:
-    """The sort of position that a run of pieces is where it says nothing else that is known; or empty."""
-    if (sort := _sort(run)) != "words":
+def _may_be(run: str, words: Words, inside: bool = True) -> str:
+    """The sort of position that a run of pieces is where it says nothing else that is known; or empty.
+
+    A small word that only ever ends names, with a capital (``diamEjeDel``), is none: it is one cut short.
+    """
+    if (sort := sort_of_run(run)) != "words":
         return sort
     groups = words.groups(run)
     if groups:
@@ -186,6 +176,9 @@ def _may_be(run: str, words: Words) -> str:
         return lent
     if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
         return "known"
+    at_end = not inside and len(pieces) == 1 and run.casefold() in _ARTICLES and run[0].isupper()
+    if at_end:
+        return "words"
     if any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
         return ""
     if known_unit(run) is not None or is_no_position(run) or part_alone(run) or names_place(run):
@@ -213,18 +206,27 @@ def _ends_in_side(run: str) -> bool:
     return len(pieces) > 1 and (pieces[0] in SIDES or pieces[-1] in SIDES)
 
 
-def _positions(frames: dict[Frame, dict[str, Cut]], words: Words) -> tuple[str, ...]:
-    """The runs that come again with the same rests of names: those that explain most; or none."""
+def _pairs(
+    frames: dict[Frame, dict[str, Cut]], words: Words
+) -> tuple[dict[str, str], dict[tuple[str, str], list[Frame]]]:
+    """The sort of each run, and the names that pairs of runs of one sort share."""
     sorts: dict[str, str] = {}
+    inside = {run for frame, cuts in frames.items() if frame[1] for run in cuts}
     together: dict[tuple[str, str], list[Frame]] = defaultdict(list)
     for frame, cuts in frames.items():
-        runs = sorted(run for run in cuts if sorts.setdefault(run, _may_be(run, words)))
+        runs = sorted(run for run in cuts if sorts.setdefault(run, _may_be(run, words, run in inside)))
         if len(runs) > _MOST_POSITIONS:
             continue
         for k, one in enumerate(runs):
             for other in runs[k + 1 :]:
                 if _alike(sorts[one], sorts[other]) or _are_ends(one, other):
                     together[one, other].append(frame)
+    return sorts, together
+
+
+def _positions(frames: dict[Frame, dict[str, Cut]], words: Words) -> tuple[str, ...]:
+    """The runs that come again with the same rests of names: those that explain most; or none."""
+    sorts, together = _pairs(frames, words)
     known: dict[Frame, str] = {}
     best: tuple[int, int, bool, int, tuple[str, ...]] = (0, 0, False, 0, ())
     for (one, other), shared in sorted(together.items()):
@@ -252,7 +254,8 @@ def _positions(frames: dict[Frame, dict[str, Cut]], words: Words) -> tuple[str, 
 def _are_enough(said: set[str], one: str, other: str) -> bool:
     """Whether what comes again shows positions of bearings: more of it where the words themselves say nothing."""
     if "limit" in (one, other):
-        return sum(parameter(name).kind != "toleranced" for name in said) >= _ENOUGH
+        of_bearing = "bearing_designation" in said and len(said) >= _ENOUGH  # which has no deviations
+        return of_bearing or sum(parameter(name).kind != "toleranced" for name in said) >= _ENOUGH
     if "words" in (one, other):
         return len(said) >= _ENOUGH_OF_ANY and bool(said - _COMMON)
     return len(said) >= _ENOUGH

@@ -35,3 +35,8 @@ def are_roles(cells: Sequence[str]) -> bool:
         return False
     roles = {read_choice("axial_role", cell) for cell in cells}
     return len(roles) > 1 and all(isinstance(role, str) for role in roles)
+
+
+def is_role(text: str) -> bool:
+    """Whether a text says how a bearing is located (``Festlager``), which names its position too."""
+    return len(text) >= _SHORTEST_ROLE and isinstance(read_choice("axial_role", text), str)

@@ -19,6 +19,10 @@ _BEFORE = re.compile(
     r"|extrémité)[ _-]+(?P<of>.+)|(?:seite|side|end)[ _-]+(?P<letter>[a-z])"
 )
 _BEHIND = re.compile(r"(?P<of>[^\W_]{2,20})(?:(?:[ _-]?(?:seite|seitig))|[ _-](?:side|end))", re.IGNORECASE)
+#: Ends of a shaft in a machine: ``inner side`` may be that of a ring, ``inner end`` is none of its.
+ENDS = re.compile(
+    r"(?:inner|outer|inboard|outboard|upper|lower|left|right|free|fixed|(?:non[ -]?)?drive|driven) end", re.IGNORECASE
+)
 _GLUED = re.compile(rf"(?P<of>[{_SIGNS}]{{1,8}}|[A-Z0-9]{{1,2}})(?:側|侧|端)")
 _SIDEWARD = re.compile(r"[ _-]?seitig$", re.IGNORECASE)
 #: What is said beside a side and is no place of a machine.
@@ -104,6 +108,11 @@ def place_said(text: str) -> str:
         return ""
     if found := _GLUED.fullmatch(text):
         return "" if is_no_place(found["of"]) else text
+    if ENDS.fullmatch(text):
+        return text
+    before, _, last = text.rpartition(" ")
+    if last.casefold() in ("bearing", "brg") and (word_key(before) in dictionary().stations or place_said(before)):
+        return text  # inner end bearing
     if found := _BEHIND.fullmatch(text):
         stated = _SIDEWARD.sub("seite", text)
         return "" if is_no_place(found["of"]) else stated[:1].upper() + stated[1:] if stated != text else text

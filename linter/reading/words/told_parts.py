@@ -104,6 +104,7 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
             votes[one.rests[0]].add(part)
     _by_words(votes, [*options], known)
+    _by_told_seats(votes, options, sizes, words)
     of_family: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
         family = _family(ways, words)
@@ -118,6 +119,23 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result
+
+
+def _by_told_seats(
+    votes: dict[str, set[str]],
+    options: Mapping[Rest, Mapping[str, str]],
+    sizes: dict[str, dict[str, float]],
+    words: Words,
+) -> None:
+    """Add what seats whose part is told say of the names of their positions of which nothing else tells it."""
+    for one, ways in options.items():
+        parts = votes[one.rests[0]]
+        heading = words.heading(ways.get(next(iter(parts)), "")) if len(parts) == 1 else None
+        if heading is not None and heading.parameter.endswith("_seat_diameter") and (number := one.number):
+            sizes[one.station].setdefault(heading.parameter, number)
+    for one, ways in options.items():
+        if not votes[one.rests[0]]:
+            votes[one.rests[0]] = _votes(one, ways, options, sizes.get(one.station, {}), words)
 
 
 def _words_of(one: Rest) -> set[str]:
