@@ -65,3 +65,42 @@ def test_a_name_with_the_bearing_there_behind_it(tmp_path, bearing):
     rows += ["Outboard bearing journal dia (H7)|45|0.013|0.002|mm", "Outboard journal roughness Ra|0.8|||µm"]
     stations = read(tmp_path, rows).stations
     assert stations.known("shaft_seat_diameter").tolist() == [True, False]
+
+
+_PAIRS = [
+    "DE shaft dia|25.0020|25.0110",
+    "DE housing bore|52.0000|52.0190",
+    "NDE shaft dia|20.0020|20.0110",
+    "NDE housing bore|47.0000|47.0160",
+]
+
+
+@pytest.mark.parametrize("head", ["Parameter|Low|High", "Feature|Smallest|Largest", "Merkmal|Kleinst|Größt"])
+def test_low_and_high_head_limits_and_limits_of_classes_are_in_mm(tmp_path, head):
+    reading = read(tmp_path, [head, *_PAIRS])
+    assert list(reading.stations.text("station")) == ["DE", "NDE"]
+    assert reading.stations.known("shaft_seat_diameter").all() and reading.stations.known("housing_seat_diameter").all()
+    assert "length-unit" in {problem.code for problem in reading.stations.problems}
+
+
+def test_limits_of_no_class_prove_no_unit(tmp_path):
+    rows = ["Parameter|Low|High", *(pair.replace("020|", "030|") for pair in _PAIRS)]
+    assert not read(tmp_path, rows).stations.known("shaft_seat_diameter").any()
+
+
+@pytest.mark.parametrize("heads", ["|Low|High|Low|High", "|Min|Max|Min|Max"])
+def test_low_and_high_below_positions_that_say_a_bearing(tmp_path, heads):
+    rows = ["|Thrust brg (inboard)||Radial brg (outboard)|", heads, "Brg no.|6310||6212/C3|", "Max speed [rpm]|3560|||"]
+    rows += ["Shaft dia [mm]|50.002|50.013|60.002|60.015", "Lubrication|oil bath|||"]
+    stations = read(tmp_path, rows).stations
+    assert list(stations.text("bearing_designation")) == ["6310", "6212/C3"]
+    assert stations.known("shaft_seat_diameter").all() and stations.choice("lubrication").known.all()
+
+
+@pytest.mark.parametrize("code", ["DB", "TBT", "tandem", "O-Anordnung", "back-to-back", "背对背"])
+def test_how_bearings_are_set_beside_each_other_names_no_machine(tmp_path, code):
+    rows = ["Spindle type|MS 7", "FRONT BEARING", "Designation|7014C", f"Arrangement|{code}", "Shaft seat [mm]|70 h4"]
+    rows += ["REAR BEARING", "Designation|6012", "Shaft seat [mm]|60 h5"]
+    stations = read(tmp_path, rows).stations
+    assert set(stations.text("machine")) == {"MS 7"}
+    assert list(stations.size("shaft_seat_diameter").nominal) == [70, 60]

@@ -10,7 +10,7 @@ from collections import defaultdict
 
 from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.long_table import SAMPLE, names_below
+from linter.reading.layouts.long_table import SAMPLE, limit_said, names_below
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import word_key
@@ -26,12 +26,16 @@ _PLACES = ("STATION", "MACHINE")
 _ENOUGH_NAMES, _FEWER = 4, 3
 _MOST_COLUMNS = 30
 _SIZE = re.compile(r"[Ø⌀ø]?\s*\d*[.,]?\d")
+_PLAIN = re.compile(r"[Ø⌀ø]?\s*(\d*[.,]?\d+)")
+#: Limits of a seat differ by less of its size (seats of bearings: from memory of ISO 286-2).
+_NEAR = 0.01
 _PIECES = re.compile(r"[\s/_()\[\]-]+")
 
 
 def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
     """Add the roles of columns that the words of a heading row leave open, and correct those that the cells deny."""
     _values_below_a_name(grid, header, roles, words)
+    _two_limits(grid, header, roles)
     if len(_OF_LISTS & set(roles.values())) < 2:
         return
     name = _name_column(grid, header, roles, words)
@@ -76,6 +80,23 @@ def _values_below_a_name(grid: Grid, header: int, roles: dict[int, str], words: 
             values.append(column)
     if len(values) == 1 and names_below(grid, columns[0], header + 1, words):
         roles[values[0]] = "VALUE"
+
+
+def _two_limits(grid: Grid, header: int, roles: dict[int, str]) -> None:
+    """Columns headed *low* and *high* over pairs of sizes that are as near as limits are, beside a column of names."""
+    said = {limit_said(grid.text(header, c)): c for c in range(grid.width) if c not in roles}
+    if not {"MIN", "MAX"} <= said.keys() or "NAME" not in roles.values() or {"VALUE", "EXPR"} & set(roles.values()):
+        return
+    pairs = 0
+    for row in range(header + 1, min(grid.height, header + 1 + SAMPLE)):
+        numbers = [_PLAIN.fullmatch(grid.text(row, said[limit]).strip()) for limit in ("MIN", "MAX")]
+        if all(numbers):
+            low, high = (float(n[1].replace(",", ".")) for n in numbers if n is not None)
+            if not 0 < low <= high:
+                return
+            pairs += high - low <= _NEAR * low
+    if pairs > 1:
+        roles.update({said["MIN"]: "MIN", said["MAX"]: "MAX"})
 
 
 def _name_column(grid: Grid, header: int, roles: dict[int, str], words: Words) -> int | None:

@@ -9,7 +9,7 @@ from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.beside import bearing_of_station, feature_beside
-from linter.reading.layouts.lone_limits import single_values
+from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
@@ -17,6 +17,7 @@ from linter.reading.layouts.placed import placed
 from linter.reading.layouts.remarks import said_beside
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
+from linter.reading.layouts.single_values import of_all_positions, single_values
 from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
@@ -172,13 +173,16 @@ class ByRow(NamesDown):
                 self.station = self.words.station(text)
             self.pieces.add(heading, label, row, value_at, self.machine, self.station)
             return
-        station_at = self.one("STATION")
-        stated_station = self._stated_station(row, station_at, parameter(heading.parameter).level)
-        stated_station = self.table.objects.get(row, stated_station)
-        where = stated_station or heading.station or self.station
-        if parameter(heading.parameter).level == "machine" and not stated_station and not heading.station:
-            where = ""
-        self._row(row, label, heading, value_at, where)
+        self._row(row, label, heading, value_at, self._place_of(row, heading))
+
+    def _place_of(self, row: int, heading: Heading) -> str:
+        """The station that a row is of, or none where it is of the machine or of all its stations."""
+        level = parameter(heading.parameter).level
+        stated = self.table.objects.get(row, self._stated_station(row, self.one("STATION"), level))
+        if stated or heading.station:
+            return stated or heading.station
+        of_all = heading.parameter in SHARED and of_all_positions(self.table, row, self.words, self.label)
+        return "" if level == "machine" or of_all else self.station
 
     def _with_class(self, row: int, value_at: int) -> str:
         """The value of a row, with the class of its size where a column of classes states it (``52 H6``)."""

@@ -12,6 +12,13 @@ from linter.reading.words.headings import Words
 
 ASPECTS = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 _MOST_NAMES = 2000  # rows whose names are counted
+#: Words for the two limits of a size that head columns of sizes (common practice).
+_LIMITS = {
+    "low": "MIN", "high": "MAX", "lo": "MIN", "hi": "MAX", "smallest": "MIN", "largest": "MAX", "small": "MIN",
+    "large": "MAX", "low limit": "MIN", "high limit": "MAX", "kleinst": "MIN", "größt": "MAX", "klein": "MIN",
+    "groß": "MAX", "petit": "MIN", "grand": "MAX", "menor": "MIN", "mayor": "MAX", "minore": "MIN", "maggiore": "MAX",
+    "меньший": "MIN", "больший": "MAX", "наим": "MIN", "наиб": "MAX", "小": "MIN", "大": "MAX",
+}  # fmt: skip
 SAMPLE = 300  # cells that tell what a column holds
 
 
@@ -74,6 +81,11 @@ def names_below(grid: Grid, column: int, start: int, words: Words) -> int:
     # numbers are names only where the name mapping says so: of the characteristics on a drawing
     named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
     return len(named - {None})
+
+
+def limit_said(text: str) -> str:
+    """``MIN`` or ``MAX`` for a word that heads one of two limits of sizes where both stand (``Low``, ``High``)."""
+    return _LIMITS.get(text.lower().strip(" ."), "")
 
 
 def sample(grid: Grid, column: int, start: int) -> list[Any]:

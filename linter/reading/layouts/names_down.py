@@ -256,6 +256,9 @@ class NamesDown:
         """A column that is not read and holds values of the names on its left may be a station."""
         grid, table = self.table.grid, self.table
         values = []
+        stated = self.one("VALUE")
+        if stated is not None and all(grid.text(row, column) == grid.text(row, stated) for row in rows):
+            return  # the value once more
         for row in rows:
             heading, text = self.words.heading(grid.text(row, table.name)), grid.text(row, column)
             if plain and not _PLAIN_NUMBER.fullmatch(text):

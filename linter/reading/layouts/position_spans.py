@@ -8,7 +8,7 @@ from attrs import evolve
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.long_rows import ByRow
-from linter.reading.layouts.long_table import ASPECTS, LongTable, names_below
+from linter.reading.layouts.long_table import ASPECTS, LongTable, limit_said, names_below
 from linter.reading.layouts.sections import named_by_part, sections
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.title import names_value
@@ -63,7 +63,8 @@ def _positions(grid: Grid, row: int, words: Words) -> list[tuple[int, int]]:
 
 
 def _role(words: Words, text: str) -> str:
-    return next((g for g in words.groups(text) if g == "VALUE" or g in ASPECTS), "") if text else ""
+    said = next((g for g in words.groups(text) if g == "VALUE" or g in ASPECTS), "") if text else ""
+    return said or limit_said(text)
 
 
 def _around(grid: Grid, row: int, column: int, words: Words) -> str:

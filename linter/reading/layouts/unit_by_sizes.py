@@ -12,7 +12,7 @@ from collections.abc import Iterator, Mapping, Sequence
 import numpy as np
 from attrs import evolve
 
-from linter.mechanics.limits import deviations_or_nan
+from linter.mechanics.limits import classes_for, deviations_or_nan
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import known_unit
@@ -31,6 +31,8 @@ _FIGURE = re.compile(
 )
 #: A seat is within this share of its ring (common practice: far more than any fit).
 _SAME = 0.01
+#: Seats and the kind of their classes, and how many of them prove a unit.
+_SEATS, _ENOUGH_SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "hole"}, 3
 _INCH = 25.4
 _MOST_ROWS = 2000
 _SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
@@ -54,6 +56,7 @@ def unit_by_sizes(found: Found, file: str) -> None:
             _beside_others(block, designated, found, file)
             continue
         by_ring, by_class = set(_votes(block.strips, block, designated)), set(_votes_of_classes(block))
+        by_class = by_class or set(_votes_of_limits(block))
         votes = by_ring | by_class
         unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
         strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
@@ -169,6 +172,31 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
             if _are_of_class(of_size["tolerance"], nominal * one, lower * one, upper * one)
         ]
         yield near[0] if near else "other"
+
+
+def _votes_of_limits(block: Block) -> Iterator[str]:
+    """Mm where the limits of every seat are those of a class at a size of whole millimetres, of three seats or more."""
+    stated: dict[tuple[str, int], dict[str, str]] = defaultdict(dict)
+    for strip in block.strips:
+        if strip.parameter in _SEATS and strip.aspect in ("min", "max") and not strip.own_unit:
+            for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+                stated[strip.parameter, row].setdefault(strip.aspect, cell_text(cell).strip())
+    seats = []
+    for (name, _), limits in stated.items():
+        low, high = _signed(limits.get("min", "")), _signed(limits.get("max", ""))
+        if low is None or high is None:
+            return
+        seats.append((_SEATS[name], low, high))
+    if len(seats) >= _ENOUGH_SEATS and all(_are_limits_of_class(*seat) for seat in seats):
+        yield "mm"
+
+
+def _are_limits_of_class(kind: str, low: float, high: float) -> bool:
+    """Whether two limits are those of a class in use at the whole number beside them."""
+    nominal = float(round((low + high) / 2))
+    return nominal > 0 and any(
+        _are_of_class(name, nominal, low - nominal, high - nominal) for name in classes_for(kind)
+    )
 
 
 def _are_of_class(tolerance: str, nominal: float, lower: float, upper: float) -> bool:

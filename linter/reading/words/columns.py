@@ -23,7 +23,7 @@ from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, without_stand
 from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
-from linter.reading.words.other_cells import are_roles, no_designation, no_station
+from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS, seat_by_cells, seats_of_parts
 from linter.reading.words.parts import concepts_said, is_tolerance_of_bore, part_alone
 from linter.reading.words.shoulder_columns import shoulders_by_size
@@ -85,11 +85,18 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if may_be and (shown := _designation_or_role(core, heading, cells)):
         known = core in KEYS["designation"] | KEYS["bearing"] | KEYS["function"]
         return Heading(shown, station or ("" if known else station_beside(label, words)))
-    if heading == Heading("machine") and _say_role(key, cells):
-        return Heading("axial_role")  # arrangement: locating
+    if heading == Heading("machine"):
+        return _machine_or_arrangement(key, cells)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
+
+
+def _machine_or_arrangement(key: str, cells: Sequence[str]) -> Column:
+    """The machine, or what an arrangement says of a bearing: how it is located, or how it is set beside another."""
+    if are_arrangements(cells):
+        return None  # arrangement: DB
+    return Heading("axial_role" if _say_role(key, cells) else "machine")
 
 
 def _of_position(told: Told, heading: Column, cells: Sequence[str], words: Words) -> Column:

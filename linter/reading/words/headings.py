@@ -43,7 +43,7 @@ _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона")
 _BETWEEN, _LONGEST_PLACE = re.compile(r"[\s()\[\]:–—]+|(?<!\S)-(?!\S)"), 60
 _SMALL_WORDS = frozenset(
     ("at", "the", "on", "of", "no", "no.", "nr.", "am", "an", "der", "auf", "du", "de", "la", "del", "della", "da",
-     "di", "на", "со", "с", "№", "n°", "#")
+     "di", "thrust", "radial", "axial", "guide", "main", "support", "ball", "roller", "на", "со", "с", "№", "n°", "#")
 )  # fmt: skip
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")

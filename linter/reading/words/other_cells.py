@@ -9,6 +9,15 @@ from linter.reading.words.headings import Heading
 #: A number of an old national system of designations; no machine has a position of so high a number.
 _LONG_NUMBER = re.compile(r"[1-9]\d{4,6}(?: ?[^\W\d]{1,2}\d?)?")
 _SHORTEST_ROLE = 4
+#: Bearings in pairs and sets (makers' catalogues, from memory), in letters and in the words of eight languages.
+_ARRANGED = re.compile(
+    r"(?:(?:D[BFT]|[TQ][BFT][TC]?|QUAD|[<>]{2,4}|[OX0])(?:[ -]?(?:arrangement|Anordnung|disposition|配列|配置))?"
+    r"|back[ -]to[ -]back|face[ -]to[ -]face|tandem|single|double|paired|matched pair|set of [2-5]|[2-5] ?[x×] ?single"
+    r"|(?:[OXT]|Tandem|Einzel)-?Anordnung|paarweise|einzeln|dos à dos|face à face|en (?:O|X|tandem)|espalda con espalda"
+    r"|cara a cara|dorso a dorso|faccia a faccia|背面組合せ|正面組合せ|並列組合せ|背对背|面对面|串联"
+    r"|(?:по )?схем[аеы] [ОХT]|тандем)",
+    re.IGNORECASE,
+)
 
 
 def no_station(is_bearing: bool, heading: Heading, cells: Sequence[str]) -> Heading | None:
@@ -27,6 +36,11 @@ def no_designation(heading: Heading, cells: Sequence[str]) -> Heading | None:
         if all(len(cell) >= _SHORTEST_ROLE and isinstance(read_choice(name, cell), str) for cell in cells):
             return Heading(name, heading.station)  # Type de palier: fixe
     return None
+
+
+def are_arrangements(cells: Sequence[str]) -> bool:
+    """Whether cells all say how bearings are set beside each other (``DB``, ``TBT``, *tandem*), and name no machine."""
+    return all(_ARRANGED.fullmatch(cell.strip()) for cell in cells)
 
 
 def are_roles(cells: Sequence[str]) -> bool:

@@ -1,4 +1,7 @@
-"""Single values in tables with two columns of limits: they stand in the first of them and are none."""
+"""Single values in tables with two columns of limits: they stand in the first of them and are none.
+
+Below positions a value of the whole machine stands in the columns of the first of them, and so does a lubricant.
+"""
 
 from collections.abc import Callable
 
@@ -22,6 +25,19 @@ def single_values(table: LongTable, words: Words, label: Callable[[int], str]) -
     alone = [row for row in rows if is_blank(columns[0][row]) != is_blank(columns[1][row])]
     in_first = all(not is_blank(columns[0][row]) for row in alone)
     return dict.fromkeys(alone, limits[0]) if in_first and any(_no_size(words, label(r)) for r in alone) else {}
+
+
+def of_all_positions(table: LongTable, row: int, words: Words, label: Callable[[int], str]) -> bool:
+    """Whether a row states something below the first of several positions alone, as rows of the machine do."""
+    others = [column for _, own in table.spans[1:] for column in own]
+    first = table.spans[0][1] if table.spans else {}
+    if not others or any(table.roles.get(column) != role for column, role in first.items()):
+        return False
+    rows = range(table.start, table.grid.height)
+    alone = [r for r in rows if all(is_blank(table.grid.columns[c][r]) for c in others)]
+    alone = [r for r in alone if any(not is_blank(table.grid.columns[c][r]) for c in first)]
+    of_machine = [h for r in alone if r != row and (h := words.heading(label(r))) is not None]
+    return row in alone and any(heading.entry.level == "machine" for heading in of_machine)
 
 
 def _no_size(words: Words, label: str) -> bool:
