@@ -166,3 +166,17 @@ def test_expressions_of_a_model_are_values_where_nothing_else_is(tmp_path):
     variables = [{"id": name, "expr": f"{size} mm"} for name, size in zip(names, (35, 72, 30, 62), strict=True)]
     stations = read(tmp_path, {"variables": [*variables, {"id": "keyway_w", "expr": "8 mm"}]})
     assert (seats(stations, "shaft"), seats(stations, "housing")) == ([35, 30], [72, 62])
+
+
+def test_shafts_each_with_its_bearings_and_a_shaft_by_what_it_drives(tmp_path):
+    ends = [{"end": "left", "designation": "6206", "seat": "30 k5", "bore": "62 H7"},
+            {"end": "right", "designation": "6305", "seat": "25 k5", "bore": "62 H7"}]  # fmt: skip
+    stations = read(tmp_path, {"machine": "Gear", "shafts": [{"shaft": "input", "bearings": ends}]})
+    assert not stations.known("shaft_bore").any()  # a bore with the class of a hole beside a bearing is the housing's
+    assert seats(stations, "housing") == [62, 62]
+    seats_of = [{"名称": f"{end}轴承位", "尺寸": size, "公差": "k6"} for end, size in (("前", "20"), ("后", "17"))]
+    bores = [{"名称": f"{end}轴承孔", "尺寸": size, "公差": "H7"} for end, size in (("前", "47"), ("后", "40"))]
+    bearings = [{"名称": f"{end}轴承", "规格": number} for end, number in (("前", "6204"), ("后", "6203"))]
+    parts = [{"名称": "主动轴", "要素": seats_of}, {"名称": "泵体", "要素": bores}, *bearings]
+    stations = read(tmp_path, {"产品": "齿轮泵 CP-3", "零部件": parts})
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 17], [47, 40])

@@ -39,6 +39,12 @@ _SHIELD = re.compile(
 )
 
 
+#: A shaft by what it is for, in the languages that set no blanks.
+_SHAFT_OF = re.compile("[\u3040-\u30ff\u3400-\u9fff]{1,4}[轴軸]")
+#: Keys over several shafts, each with its own positions.
+SHAFTS = frozenset(("shafts", "wellen", "arbres", "ejes", "árboles", "arboles", "alberi", "валы", "轴系", "軸系"))
+
+
 def part_said(word: str) -> str:
     """A key over parts of a machine as it counts in the names of what stands below it; empty where it says nothing.
 
@@ -46,6 +52,8 @@ def part_said(word: str) -> str:
     """
     if local(word) in OF_DOCUMENT:
         return ""
+    if _SHAFT_OF.fullmatch(word):
+        return word[-1]  # 主动轴
     said = concepts_said(word) if side_of(word) is None else frozenset()
     if said == {"rotor", "shaft"}:
         return "shaft"
@@ -54,7 +62,8 @@ def part_said(word: str) -> str:
 
 def names_thing(text: str) -> bool:
     """Whether a text names a part, a feature of one or a bearing, whatever else it says of it."""
-    return side_of(text) is not None or bool(concepts_said(text) & _THINGS)
+    of_part = side_of(text) is not None or _SHAFT_OF.fullmatch(text) is not None
+    return of_part or bool(concepts_said(text) & _THINGS)
 
 
 def thing_key(

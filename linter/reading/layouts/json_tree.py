@@ -29,7 +29,7 @@ from linter.reading.layouts.json_shapes import (
     unit_pairs,
     value_key,
 )
-from linter.reading.layouts.json_things import as_told, is_other_thing, marks_of, thing_key
+from linter.reading.layouts.json_things import SHAFTS, as_told, is_other_thing, marks_of, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found
@@ -291,7 +291,7 @@ class _Walk(RecordCells):
         elif isinstance(value, dict) and self._is_quantity(value, key, here):
             self.without_name(key, value, value_key(value, self.pairs), at, here)
         elif isinstance(value, (dict, list)):
-            self._node(value, at, self.inside(key, here))
+            self._node(value, at, here if word in SHAFTS and isinstance(value, list) else self.inside(key, here))
         elif here.trail and (limit := self.limit_of(here.trail[-1], key)) is not None:
             self.cell(with_unit(limit, here.unit), f"{here.trail[-1]} {key}", value, at, here)
         else:

@@ -15,7 +15,7 @@ from linter.reading.words.parts import named_by_parts
 
 UNIT_KEYS = ("unit", "units", "uom")
 _UNIT_OF_LENGTHS = re.compile(
-    r"(?:units?|uom|einheit(?:en)?|unités?|unidad(?:es)?|unità|単位|单位|единицы?)"
+    r"(?:units?|uom|einheit(?:en)?|unit[ée]s?|unidad(?:es)?|unit[àa]|単位|单位|единицы?)"
     r"(?:[ _.-]?(?:of[ _-]|der[ _-]|de[ _-]|di[ _-])?"
     r"(?:lengths?|dimensions?|dims?|l(?:ä|ae)ngen?|ma(?:ß|ss)e|longueurs?|longitud(?:es)?|lunghezz[ae]|длины))?"
     r"|(?:lengths?|dimensions?|dims?|linear|l(?:ä|ae)ngen?|ma(?:ß|ss)|longueur|長さの?|寸法の?|长度|尺寸)"
@@ -23,7 +23,8 @@ _UNIT_OF_LENGTHS = re.compile(
 )
 #: Words that say unit, alone or at either end of a key (``load_unit``, ``unidad de rugosidad``); common practice.
 _SAYS_UNIT = re.compile(
-    r"(?:units?|uom|einheit(?:en)?|unités?|unidad(?:es)?|unità|единиц[аы]|ед)(?: (?:of|der|de|di|des|du))?(?= |$) ?"
+    r"(?:units?|uom|einheit(?:en)?|unit[ée]s?|unidad(?:es)?|unit[àa]|единиц[аы]|ед)"
+    r"(?: (?:of|der|de|di|des|du))?(?= |$) ?"
     r"|(?:^|(?<=[^ ])) ?(?:units?|uom|einheit(?:en)?)$|(?:の?単位|单位)"
 )
 #: Word parts of a roughness (common practice): its unit is not that of the sizes.
