@@ -101,3 +101,21 @@ def test_the_size_of_another_thing_is_none_of_the_seat(tmp_path):
     text = "Position,Coupling,,Shaft,,Housing,\n,Shaft diameter,Fit,Nominal,Fit,Nominal,Fit\nA,19,k6,20,k5,42,H7\n"
     stations = read(tmp_path, text)
     assert list(stations.size("shaft_seat_diameter").tolerance_class) == ["k5"]
+
+
+@pytest.mark.parametrize(
+    ("heads", "label", "roles"),
+    [
+        (("BEARING NO. 1 (PUMP END)", "BEARING NO. 2 (DRIVE END)"), "Location", ("fixed", "free")),
+        (("Lager A", "Lager B"), "Position", ("Festlager", "Loslager")),
+        (("Supporto anteriore", "Supporto posteriore"), "Posizione", ("fisso", "libero")),
+        (("前轴承", "后轴承"), "位置", ("固定端", "游动端")),
+    ],
+)
+def test_how_a_bearing_is_located_begins_no_other_position(tmp_path, heads, label, roles):
+    rows = zip(heads, ("6310", "6309"), roles, ("50 k6", "45 k6"), strict=True)
+    text = "\n".join(f"{head}\nType,{bearing}\n{label},{role}\nShaft seat,{seat}" for head, bearing, role, seat in rows)
+    stations = read(tmp_path, text + "\n")
+    assert len(stations) == 2
+    assert stations.choice("axial_role").texts().tolist() == ["locating", "floating"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [50, 45]

@@ -78,3 +78,20 @@ def test_a_yes_below_a_heading_that_is_a_choice_states_it(tmp_path: Path, yes: s
     text = f"station,bearing,shaft seat diameter (mm),C3?\nA,6309,45,{yes}\nB,6307,35,no\n"
     stations = _read(tmp_path, text).stations
     assert stations.choice("clearance_class").texts()[0] == "C3"
+
+
+@pytest.mark.parametrize(
+    ("header", "part"),
+    [
+        ("Lato,Cuscinetto,Ø albero,Toll.,Ø sede,Toll.,Ø spallam.", "shaft"),
+        ("Pos,Bearing no.,Shaft dia,Tol,Seat dia,Tol,Shoulder dia", "shaft"),
+        ("Stelle,Lager,Ø Welle,Tol.,Ø Sitz,Tol.,Ø Schulter", "housing"),
+    ],
+)
+def test_a_shoulder_of_no_part_is_told_by_the_seats_beside_it(tmp_path, header, part):
+    sizes = ((21.5, 19.0), (36.0, 31.0))[part == "housing"]
+    path = tmp_path / "table.csv"
+    rows = f"A,6203,17,k6,40,J7,{sizes[0]}\nB,6202,15,j6,35,H7,{sizes[1]}\n"
+    path.write_text(f"all dimensions in mm\n{header}\n{rows}", encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.size(f"{part}_shoulder_diameter").nominal.tolist() == list(sizes)

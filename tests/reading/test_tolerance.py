@@ -348,3 +348,10 @@ def test_a_hostile_text_of_full_length_is_refused_like_any_other(text: str) -> N
 def test_small_deviations_of_a_small_size_are_not_doubted():
     size = read_size("0.15 ±0.05", "mm", ".")
     assert (size.nominal, size.lower, size.upper) == (0.15, -0.05, 0.05)
+
+
+@pytest.mark.parametrize("text", ["6000 P5", "7203 P4", "623 P6"])
+def test_a_bearing_with_its_tolerance_class_is_no_size(text: str) -> None:
+    error = read_size(text, "mm", ".")
+    assert isinstance(error, ReadError) and error.code == "not-a-size"
+    assert isinstance(read_size("40 P6", "mm", "."), Size)

@@ -19,6 +19,10 @@ LEAST_DOUBTED = 0.2
 SMALL_UNIT = 1 / 500
 
 
+#: Tolerance classes of bearings (ISO 492), which are no zones of sizes that large: ``6000 P5`` is a bearing.
+BEARING_CLASSES = ("P2", "P4", "P5", "P6")
+
+
 @frozen
 class Size:
     """A size as read.
@@ -280,6 +284,8 @@ def size_of(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted
     nominal, rest = numbers[0], numbers[1:]
     if not nominal.value and tolerance_class:
         raise NotASize("not-a-size", raw, f"“{shown(raw)}” gives a tolerance class to a size of zero")
+    if tolerance_class in BEARING_CLASSES and nominal.value >= 600 and not nominal.decimals and not rest:
+        raise NotASize("not-a-size", raw, f"“{shown(raw)}” is a bearing with its tolerance class, not a size")
     base = evolve(base, decimals=nominal.decimals)
     if not rest:
         return evolve(base, nominal=nominal.value)

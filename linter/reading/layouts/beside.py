@@ -5,6 +5,7 @@ import re
 from attrs import evolve
 
 from linter.model.vocabulary import parameter
+from linter.reading.cells.choices import read_choice
 from linter.reading.layouts.sides import Side, within
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import is_bearing
@@ -25,11 +26,14 @@ def feature_beside(words: Words, name: str, label: str, side: Side | None = None
 
 
 _SHORTEST_NUMBER = 3  # of a bearing
+_BRACKET = re.compile(r" ?[(（].*$")
 
 
 def bearing_of_station(words: Words, label: str, heading: Heading | None, text: str) -> Heading | None:
-    """What a word for the bearing alone says of a station that is named: no other one, but which bearing it has."""
+    """What a name of stations says of one that is named already: no other one, but its bearing or how it is located."""
     named = heading is not None and heading.parameter == "station"
+    if named and isinstance(read_choice("axial_role", _BRACKET.sub("", text)), str):
+        return Heading("axial_role")  # Location: fixed
     return Heading("bearing_designation") if named and is_bearing_number(words, label, text) else heading
 
 
