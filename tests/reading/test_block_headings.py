@@ -113,8 +113,11 @@ def test_the_size_of_another_thing_is_none_of_the_seat(tmp_path):
     ],
 )
 def test_how_a_bearing_is_located_begins_no_other_position(tmp_path, heads, label, roles):
-    rows = zip(heads, ("6310", "6309"), roles, ("50 k6", "45 k6"), strict=True)
-    text = "\n".join(f"{head}\nType,{bearing}\n{label},{role}\nShaft seat,{seat}" for head, bearing, role, seat in rows)
+    rows = zip(heads, ("6310 C3", "6309 C3"), roles, ("50 k6", "45 k6"), ("110 J7", "100 H7"), strict=True)
+    text = "\n".join(
+        f"{head},,\nType,{bearing},\n{label},{role},\nShaft seat,{seat},mm\nHousing bore,{bore},mm"
+        for head, bearing, role, seat, bore in rows
+    )
     stations = read(tmp_path, text + "\n")
     assert len(stations) == 2
     assert stations.choice("axial_role").texts().tolist() == ["locating", "floating"]

@@ -330,7 +330,7 @@ def _is_no_value(grid: Grid, words: Words, row: int, column: int, right: int) ->
 def heads_rows(grid: Grid, words: Words, row: int, column: int, right: int) -> bool:
     """Whether a label without a colon and the text beside it head rows of their own (``Rev. | Checked on``)."""
     label, value = grid.text(row, column), grid.text(row, right)
-    if row + 1 >= grid.height or _COLON.search(label) or any(map(str.isdigit, value)):
+    if row + 1 >= grid.height or not value or _COLON.search(label) or any(map(str.isdigit, value)):
         return False
     below, beside = grid.text(row + 1, column), grid.text(row + 1, right)
     long = len(below) > 2 or not below.isascii()
