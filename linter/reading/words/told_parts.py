@@ -102,7 +102,7 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
             continue
         own = _other_part(one, ways, stated, words) | _votes(one, ways, options, sizes[one.station], words)
         votes[one.rests[0]] |= own
-        told = words.heading(ways.get(*own, "")) if len(own) == 1 else None
+        told = words.heading(ways.get(next(iter(own)), "")) if len(own) == 1 else None
         if told is not None and told.parameter.endswith("_seat_diameter") and (number := one.number):
             sizes[one.station].setdefault(told.parameter, number)  # a shoulder is compared with it
     _by_words(votes, [*options], known)
