@@ -282,16 +282,21 @@ def size_of(items: list[Item], raw: str, unit: str, ranges: bool, nominal_wanted
             notes=(*notes, *found.notes),
         )  # fmt: skip
     nominal, rest = numbers[0], numbers[1:]
-    if not nominal.value and tolerance_class:
-        raise NotASize("not-a-size", raw, f"“{shown(raw)}” gives a tolerance class to a size of zero")
-    if tolerance_class in BEARING_CLASSES and nominal.value >= 600 and not nominal.decimals and not rest:
-        raise NotASize("not-a-size", raw, f"“{shown(raw)}” is a bearing with its tolerance class, not a size")
+    _check_class(tolerance_class, nominal, rest, raw)
     base = evolve(base, decimals=nominal.decimals)
     if not rest:
         return evolve(base, nominal=nominal.value)
     if (limits := _as_limits(base, items, numbers, raw, ranges)) is not None:
         return limits
     return _with_deviations(base, numbers, measured, raw, ranges)
+
+
+def _check_class(tolerance_class: str, nominal: Item, rest: list[Item], raw: str) -> None:
+    """Classes that the size before them cannot have."""
+    if not nominal.value and tolerance_class:
+        raise NotASize("not-a-size", raw, f"“{shown(raw)}” gives a tolerance class to a size of zero")
+    if tolerance_class in BEARING_CLASSES and nominal.value >= 600 and not nominal.decimals and not rest:
+        raise NotASize("not-a-size", raw, f"“{shown(raw)}” is a bearing with its tolerance class, not a size")
 
 
 def _check_order(items: list[Item], unit: str, raw: str) -> None:

@@ -96,15 +96,13 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     sizes = _sizes(unknown, known)
     stated = {(one.station, heading.parameter) for one, heading in known if heading.aspect == "value"}
     votes: dict[str, set[str]] = defaultdict(set)
-    for one, ways in sorted(options.items(), key=lambda item: _family(item[1], words) != "seat"):
+    for one, ways in options.items():
         if one.part:
             votes[one.rests[0]] |= set(ways)
             continue
-        own = _other_part(one, ways, stated, words) | _votes(one, ways, options, sizes[one.station], words)
-        votes[one.rests[0]] |= own
-        told = words.heading(ways.get(next(iter(own)), "")) if len(own) == 1 else None
-        if told is not None and told.parameter.endswith("_seat_diameter") and (number := one.number):
-            sizes[one.station].setdefault(told.parameter, number)  # a shoulder is compared with it
+        votes[one.rests[0]] |= _other_part(one, ways, stated, words)
+        for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
+            votes[one.rests[0]].add(part)
     _by_words(votes, [*options], known)
     _by_told_seats(votes, options, sizes, words)
     of_family: dict[str, set[str]] = defaultdict(set)
