@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.rated_speed import leave_rated_speed
+from linter.reading.layouts.remark_columns import take_remarks_of_objects, take_springs_of_names
 from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
@@ -199,6 +200,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     grids = _FIND[source.kind](source, words, found)
     take_apart(found, source.file)
     read_also_said(found, words)
+    take_springs_of_names(found.blocks)
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     leave_rated_speed(found, source.file)
@@ -246,11 +248,11 @@ def _find_in_json(
 ) -> list[Grid]:
     from linter.reading.files.json_text import read_json
     from linter.reading.layouts.json_tree import lay_out_json
-    from linter.reading.layouts.remark_columns import take_remarks_of_objects
+    from linter.reading.layouts.numbers_before import records_without_numbers
 
     document, notes = read_json(source, words.names.mapping.encoding or "")
     found.notes.extend(notes)
-    lay_out_json(source, prepared(document), words, found)
+    lay_out_json(source, records_without_numbers(prepared(document), words), words, found)
     take_remarks_of_objects(found.blocks, words, found)
     return []
 

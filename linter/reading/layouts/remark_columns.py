@@ -7,6 +7,7 @@ contradict each other say nothing.
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import cache
 
 import numpy as np
 from attrs import define, evolve, field, frozen
@@ -14,9 +15,9 @@ from attrs import define, evolve, field, frozen
 from linter.mechanics.limits import classes_for
 from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.choices import read_choice
+from linter.reading.cells.choices import choice_texts, read_choice
 from linter.reading.cells.several import fill_said, free_ring_said, is_free
-from linter.reading.cells.signs import ReadError
+from linter.reading.cells.signs import ReadError, caseless
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.remarks import class_remarked
@@ -44,6 +45,9 @@ _OF_SPRING = frozenset(
 )
 _FIT = frozenset(("fit", "tolerance", "class"))
 _SHORTEST = 4  # letters of a word for a role
+_SPRING = "spring"
+_SHORTEST_SPRING = 8  # letters of a word for a kind of spring: coil, disc and wave may be of other things
+_IN_SIGNS = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 _AMBIGUOUS = "ambiguous-choice"
 
 
@@ -276,6 +280,37 @@ def _of_value(text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
     for ring, seat in (("inner", "shaft_seat_diameter"), ("outer", "housing_seat_diameter")):
         if names == {seat} and (is_free(text) or free_ring_said(text) == ring):
             yield _Said("free_ring", ring, ring, cells[0])
+
+
+def take_springs_of_names(blocks: Sequence[Block]) -> None:
+    """Read the kind of spring that the name of its force, rate or length says (``Wellfederkraft``, ``皿ばね荷重``)."""
+    of_springs = [(b, s) for b in blocks for s in b.strips if s.parameter in _OF_SPRING and s.aspect == "value"]
+    kinds = {strip.label: kind for _, strip in of_springs if (kind := _kind_said(strip.label))}
+    if not kinds:
+        return
+    stated = {name: {b.machines[r] for b in blocks for s in b.strips if s.parameter == name for r in s.rows}
+              for name in ("spring_kind", "preload_method")}  # fmt: skip
+    for block, strip in of_springs:
+        machines = {block.machines[row] for row in strip.rows.tolist()}
+        for name in stated if strip.label in kinds else ():
+            text = kinds[strip.label] if name == "spring_kind" else _SPRING
+            said = object_column([None if is_blank(cell) else text for cell in strip.cells.tolist()])
+            if machines.isdisjoint(stated[name]):
+                whole = dict.fromkeys(range(len(said)), strip.label)
+                block.strips.append(evolve(strip, parameter=name, cells=said, unit="", own_unit=False, whole=whole))
+                stated[name] |= machines
+
+
+@cache
+def _kind_said(label: str) -> str:
+    """The kind of spring that a name holds; empty for none, and for two."""
+    text = f" {caseless(label)}"
+    said = {
+        kinds[0] for word, kinds in choice_texts("spring_kind").items()
+        if len(kinds) == 1 and (_IN_SIGNS.search(word) or f" {caseless(word)}" in text) and caseless(word) in text
+        and len(word) >= (2 if _IN_SIGNS.search(word) else _SHORTEST_SPRING)
+    }  # fmt: skip
+    return said.pop() if len(said) == 1 else ""
 
 
 def _of_bearing(text: str) -> dict[str, str]:

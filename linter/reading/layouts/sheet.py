@@ -22,6 +22,7 @@ from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
+from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above
@@ -47,6 +48,7 @@ LAYOUTS: tuple[Callable[[Grid, Words], Candidate | None], ...] = (wide.find, lon
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid = with_labels_apart(grid, words)
+    grid = without_numbers(grid, words)
     words = with_positions(grid, words)
     tell_parts(grid, words, found)
     before = sum(len(block.strips) for block in found.blocks)

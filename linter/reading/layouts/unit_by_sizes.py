@@ -41,7 +41,16 @@ _CLASS = re.compile(r"(?:JS|js|[A-Za-z]{1,2})\d{1,2}")
 #: Deviations are written to whole or half micrometres.
 _ROUNDED = 0.6
 #: Sizes that lie between those of a seat and a ring: figures beyond are in another unit, or a form tolerance in µm.
-_OF_SIZES = ("_diameter", "_width", "_radius", "_chamfer", "bearing_span")
+_OF_SIZES = (
+    "_diameter",
+    "_width",
+    "_radius",
+    "_chamfer",
+    "bearing_span",
+    "_free_length",
+    "_installed_length",
+    "_solid_length",
+)
 #: Limits of form and run-out in mm (common practice).
 _MOST_FORM = 0.2
 

@@ -12,10 +12,11 @@ from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
 from linter.reading.cells.signs import fold
-from linter.reading.files.grids import cell_text
+from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.words.parts import is_bearing
+from linter.reading.words.place_stems import stem_of
 from linter.reading.words.places import uninflected
 
 Ints = NDArray[np.intp]
@@ -82,22 +83,42 @@ def _spell_alike(found: Found) -> None:
             block.stations[:] = [spelled.get(fold(station), station) for station in block.stations]
 
 
-def _with_and_without_bearing(found: Found) -> None:
-    """One name for one position: *Front bearing* and *Front* of one file are the same, the first spelling stands."""
+def _one_name_for_one_position(found: Found) -> None:
+    """One name for one position: *Front bearing*, *Front end* and *Front* of one file are the same, the first stands.
+
+    Names that differ in more than the word for the bearing are two where both state the same of their machine.
+    """
     names = dict.fromkeys(station for block in found.blocks for station in block.stations if station)
     if not 2 <= len(names) <= _MOST_NAMES:
         return
     said: dict[str, list[str]] = {}
     for name in (name for name in names if len(name) <= _LONGEST_NAME):
-        said.setdefault(_without_bearing(name), []).append(name)
-    joined = {name: several[0] for key, several in said.items() if key and len(several) > 1 for name in several}
-    joined = {name: kept for name, kept in joined.items() if name != kept}
-    if not joined:
-        return
-    for block in found.blocks:
+        said.setdefault(stem_of(name), []).append(name)
+    joined: dict[str, str] = {}
+    stated = _stated(found) if any(len(several) > 1 for several in said.values()) else {}
+    for several in (several for stem, several in said.items() if stem and len(several) > 1):
+        kept, *others = several
+        for name in others:
+            if _without_bearing(name) == _without_bearing(kept) or not stated[name] & stated[kept]:
+                joined[name] = kept
+                stated[kept] |= stated[name]
+    for block in found.blocks if joined else ():
         block.stations[:] = [joined.get(station, station) for station in block.stations]
     for name, kept in joined.items():
         found.say(f"{visible(name)} and {visible(kept)} are taken for one station, named {visible(kept)}")
+
+
+def _stated(found: Found) -> dict[str, set[tuple[str, str, str]]]:
+    """Machine, parameter and aspect of what is stated of each station."""
+    stated: dict[str, set[tuple[str, str, str]]] = {}
+    for block in found.blocks:
+        for station in block.stations:
+            stated.setdefault(station, set())
+        for strip in block.strips:
+            for row, cell in zip(strip.rows.tolist(), strip.cells.tolist(), strict=True):
+                if strip.parameter != "station" and not is_blank(cell):
+                    stated[block.stations[row]].add((block.machines[row], strip.parameter, strip.aspect))
+    return stated
 
 
 def _without_bearing(name: str) -> str:
@@ -109,7 +130,7 @@ def _without_bearing(name: str) -> str:
 def index_keys(file: str, found: Found) -> Keys:
     """Machines and stations of all blocks, in the order of the table."""
     _spell_alike(found)
-    _with_and_without_bearing(found)
+    _one_name_for_one_position(found)
     fallback = _unnamed_machine(file, found)
     stations: dict[str, dict[str, int]] = {}
     within = [_within_machine(block.machines, block.stations, fallback, stations) for block in found.blocks]

@@ -147,11 +147,7 @@ def concepts_said(text: str) -> Concepts:
 def names_place(text: str) -> bool:
     """Whether a word says a bearing, a shaft, a housing or a seat and nothing else."""
     said = {"bearing", "shaft", "housing", "seat"}
-    return (
-        any(concepts and concepts <= said for concepts in _of_word(word_key(text)))
-        if 0 < len(text) <= _LONGEST
-        else False
-    )
+    return 0 < len(text) <= _LONGEST and any(c and c <= said for c in _of_word(word_key(text)))
 
 
 def is_bearing_seat(text: str) -> bool:
@@ -243,6 +239,8 @@ def _named(text: str) -> Named | None:
 
 def _mating(concepts: Concepts, last: str) -> Concepts:
     """Concepts with a seat for a fit where a word of another thing ends the name (``配合轴径``, not ``轴径配合``)."""
+    if "wall" in concepts and not concepts.isdisjoint(("bore", "seat", "bearing", "material")):
+        concepts = concepts - {"wall"} | {"housing"}  # 墙板孔, Schildbohrung
     if "fit" not in concepts or not _ONE_BY_ONE.search(last):
         return concepts
     deviation = not concepts.isdisjoint(("upper", "lower"))

@@ -1,0 +1,99 @@
+"""Numbers that a firm puts before its names (``P011_軸径``, ``4.2 Wellensitz``, ``[17] Bore``): they say nothing.
+
+Every name of a column, of a heading row or under a key of records has one, no two the same, and more names are known
+without them.
+"""
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from attrs import evolve
+
+from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
+from linter.reading.words.headings import Words
+
+_NUMBERED = re.compile(
+    r"[\[(#]?(?P<code>[^\W\d_]{0,4}[-_. ]?\d{1,5}(?:[.-]\d{1,3}){0,3})"
+    r"(?:[\])]|[.:、．）)](?!\d))?(?P<joint>[_ .:、\-–—\])]*)(?=[^\W\d])"
+)
+#: Names that must have a number, and their share of those beside them.
+_LEAST, _SHARE = 4, 0.8
+#: Columns and rows that may hold names, rows of a column that are looked at.
+_COLUMNS, _ROWS, _LONGEST = 4, 30, 2000
+
+
+def without_numbers(grid: Grid, words: Words) -> Grid:
+    """The grid with such numbers cut off its names; the grid as it is where none has one."""
+    if grid.height > LONGEST_MIXED:
+        return grid
+    cut: dict[str, str] = {}
+    for texts in _runs(grid):
+        cut.update(cut_off(texts, words))
+    if not cut:
+        return grid
+    columns = [
+        column if isinstance(column, TextColumn) else object_column([_cut(cell, cut) for cell in column.tolist()])
+        for column in grid.columns
+    ]
+    return evolve(grid, columns=columns)
+
+
+def records_without_numbers(document: Any, words: Words) -> Any:
+    """A document with such numbers cut off the texts under one key of its lists of records; as it is without any."""
+    cuts: dict[int, dict[str, dict[str, str]]] = {}
+    level = [document]
+    while level:
+        for node in level:
+            if isinstance(node, list) and len(node) >= _LEAST and all(isinstance(record, dict) for record in node):
+                keys = dict.fromkeys(key for record in node for key in record)
+                texts = {
+                    key: [t for record in node[:_LONGEST] if isinstance(t := record.get(key), str)] for key in keys
+                }
+                if of_list := {key: cut for key, of_key in texts.items() if (cut := cut_off(of_key, words))}:
+                    cuts[id(node)] = of_list
+        inner = [child for node in level for child in (node.values() if isinstance(node, dict) else node)]
+        level = [child for child in inner if isinstance(child, dict | list)]
+    return _with_cuts(document, cuts) if cuts else document
+
+
+def _with_cuts(node: Any, cuts: Mapping[int, Mapping[str, dict[str, str]]]) -> Any:
+    """A document whose records in some lists have other texts."""
+    if isinstance(node, dict):
+        return {key: _with_cuts(value, cuts) for key, value in node.items()}
+    if not isinstance(node, list):
+        return node
+    of_list = cuts.get(id(node), {})
+    return [
+        {key: _cut(value, of_list[key]) if key in of_list else _with_cuts(value, cuts) for key, value in record.items()}
+        if isinstance(record, dict)
+        else _with_cuts(record, cuts)
+        for record in node
+    ]
+
+
+def cut_off(texts: Sequence[str], words: Words) -> dict[str, str]:
+    """Names without their numbers, by the names as they are written; empty where these are none."""
+    named = [text for text in dict.fromkeys(text.strip() for text in texts) if text]
+    found = {text: match for text in named if (match := _NUMBERED.match(text)) and not words.mapped(text)}
+    if len(found) < max(_LEAST, _SHARE * (len(named) - 2)) or len({m["code"] for m in found.values()}) < len(found):
+        return {}
+    plain = {text: text[match.end() :] for text, match in found.items()}
+    known = sum(words.heading(text) is not None for text in plain)
+    bare = sum(words.heading(text) is not None for text in plain.values())
+    return plain if bare > max(known, 2) else {}
+
+
+def _cut(cell: Any, cut: dict[str, str]) -> Any:
+    return cut.get(cell.strip(), cell) if type(cell) is str else cell
+
+
+def _runs(grid: Grid) -> Iterator[list[str]]:
+    """The texts of the first columns, and those of the first rows that hold nothing else."""
+    for column in grid.columns[:_COLUMNS]:
+        if not isinstance(column, TextColumn):
+            yield [cell for cell in column[:_LONGEST].tolist() if type(cell) is str]
+    for row in range(min(grid.height, _ROWS)):
+        cells = [cell for cell in grid.row(row) if cell not in (None, "")]
+        if len(cells) >= _LEAST and all(type(cell) is str for cell in cells):
+            yield cells

@@ -1,0 +1,30 @@
+"""Numbers before the names of a list, a heading row or records say nothing; positions and sizes are no such numbers."""
+
+import json
+
+import pytest
+
+from linter.reading import read_table
+
+NAMES = ("Max speed", "Bearing A", "Shaft seat A", "Housing bore A", "Bearing B", "Shaft seat B", "Housing bore B")
+VALUES = ("9000 rpm", "6204", "20 k5", "47 H6", "6203", "17 k5", "40 H6")
+
+
+@pytest.mark.parametrize("form", ["P{0:03}_{1}", "{0}) {1}", "2.{0} {1}", "[{0}] {1}", "A-{0:02} {1}"])
+def test_numbers_before_names_are_put_aside(tmp_path, form):
+    names = [form.format(k + 8, name) for k, name in enumerate(NAMES)]
+    rows = ["Parameter;Value", *(f"{name};{value}" for name, value in zip(names, VALUES, strict=True))]
+    (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
+    records = [{"name": name, "value": value} for name, value in zip(names, VALUES, strict=True)]
+    (tmp_path / "t.json").write_text(json.dumps(records), encoding="utf-8")
+    for file in ("t.csv", "t.json"):
+        stations = read_table(tmp_path / file).stations
+        assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 17]
+        assert stations.size("housing_seat_diameter").tolerance_class.tolist() == ["H6", "H6"]
+        assert stations.number("speed_max").tolist() == [9000, 9000]
+
+
+def test_numbers_that_come_again_are_positions(tmp_path):
+    rows = ["Parameter;Value", "B1_shaft_dia;20 k5", "B1_hsg_bore;47 H6", "B2_shaft_dia;17 k5", "B2_hsg_bore;40 H6"]
+    (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
+    assert read_table(tmp_path / "t.csv").stations.size("shaft_seat_diameter").nominal.tolist() == [20, 17]
