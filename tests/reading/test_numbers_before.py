@@ -28,3 +28,16 @@ def test_numbers_that_come_again_are_positions(tmp_path):
     rows = ["Parameter;Value", "B1_shaft_dia;20 k5", "B1_hsg_bore;47 H6", "B2_shaft_dia;17 k5", "B2_hsg_bore;40 H6"]
     (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
     assert read_table(tmp_path / "t.csv").stations.size("shaft_seat_diameter").nominal.tolist() == [20, 17]
+
+
+def test_values_with_their_units_are_no_names(tmp_path):
+    rows = [
+        "予圧方式;ばね",
+        "最高回転数;9000 rpm",
+        "内径;10 mm",
+        "外径;26 mm",
+        "ラジアル荷重;350 N",
+        "アキシアル荷重;15 N",
+    ]
+    (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
+    assert read_table(tmp_path / "t.csv").stations.number("speed_max").tolist() == [9000]

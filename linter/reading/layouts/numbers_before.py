@@ -10,6 +10,7 @@ from typing import Any
 
 from attrs import evolve
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
 from linter.reading.words.headings import Words
 
@@ -79,9 +80,11 @@ def cut_off(texts: Sequence[str], words: Words) -> dict[str, str]:
     if len(found) < max(_LEAST, _SHARE * (len(named) - 2)) or len({m["code"] for m in found.values()}) < len(found):
         return {}
     plain = {text: text[match.end() :] for text, match in found.items()}
+    if any(known_unit(text) is not None for text in plain.values()):
+        return {}  # 5400 rpm
     known = sum(words.heading(text) is not None for text in plain)
     bare = sum(words.heading(text) is not None for text in plain.values())
-    return plain if bare > max(known, 2) else {}
+    return plain if bare > max(known, 2) and 2 * bare >= len(plain) else {}
 
 
 def _cut(cell: Any, cut: dict[str, str]) -> Any:
