@@ -7,7 +7,7 @@ import numpy as np
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
 from linter.reading.layouts.header_roles import header_roles
-from linter.reading.layouts.sides import Side, side_of, within
+from linter.reading.layouts.sides import Side, judged_within, side_of, within
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Heading, Words
 
@@ -134,10 +134,16 @@ def _named(grid: Grid, words: Words) -> dict[int, dict[int, Heading | None]]:
             continue
         for column, text in texts.items():
             if column in named and not _is_unit(text):
-                heading = within(words, sides.get(column), text)
+                heading = _meaning(words, sides.get(column), text, grid.text(row, column + 1))
                 own = heading is not None and heading.parameter in ("machine", "station") and heading.station
                 named[column][row] = None if own else heading
     return named
+
+
+def _meaning(words: Words, side: Side | None, text: str, value: str) -> Heading | None:
+    """What a name means below the word for a part; a nominal by its value."""
+    heading = within(words, side, text)
+    return judged_within(words, side, text, None, (value,)) if heading is None and words.groups(text) else heading
 
 
 def _more_than_pairs(grid: Grid, starts: Sequence[int], words: Words) -> bool:

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from attrs import frozen
 
-from linter.reading.cells.signs import caseless
+from linter.reading.cells.signs import caseless, fold
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.words.columns import heading_of
@@ -53,6 +53,11 @@ _SEAT = re.compile(r"\b(?:seats?|sitze?|sitzes)\b", re.IGNORECASE)
 _OF_BLOCK = {"shaft": {"shaft", "seat", "inside", "ring"}, "housing": {"housing", "seat", "bore", "outside", "ring"}}
 _APART = re.compile(r"[ /,+&()’']+")
 _MOST_WORDS = 4
+#: Sizes with a class of a shaft or a hole (ISO 286-1).
+_CLASSED = {
+    part: re.compile(rf"[Ø⌀φø]? ?\d[\d.,]* ?(?:mm )?(?:{letters})(?:[3-9]|1[0-2])(?!\d)(?: ?\(?[+\-±0].*)?")
+    for part, letters in (("shaft", "js|[d-hjkmnpr]"), ("housing", "JS|[D-HJKMNPR]"))
+}
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -152,7 +157,14 @@ def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Hea
 def judged_within(
     words: Words, side: Side | None, label: str, heading: Heading | None, cells: Sequence[str]
 ) -> Heading | None:
-    """What a name below a heading of a block is by its cells too; a word for a class alone may be the bearing's."""
+    """What a name below a heading of a block is by its cells too; a word for a class alone may be the bearing's.
+
+    A word for a nominal below shaft or housing is of the seat where its cells carry a class of that sort (``25m6``).
+    """
+    if heading is None and side is not None and words.group(label) == "VALUE" and (classed := _CLASSED.get(side.side)):
+        texts = [fold(cell).strip() for cell in cells if cell.strip()]
+        if texts and all(map(classed.fullmatch, texts)):
+            return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
     of_bearing = heading is None and side is not None and side.side == "bearing" and words.group(label) == "CLASS"
     return heading_of(f"{side.word} {label}" if of_bearing and side is not None else label, heading, cells, words)
 
