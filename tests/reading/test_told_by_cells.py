@@ -139,3 +139,24 @@ def test_the_unit_of_the_finish_in_a_title_is_that_of_roughness(tmp_path, title)
     rows = "DE;17 k5;40 H6;8\nNDE;15 k5;35 H6;16\n"
     reading = read(tmp_path, f"{title}\nPosition;Shaft seat;Housing seat;Shaft seat Ra\n{rows}")
     assert reading.stations.number("shaft_seat_roughness").tolist() == pytest.approx([0.2032, 0.4064])
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Series SK;;;;;;;;;\n;;Bearing A (fixed);;;Bearing B (floating);;;\nSize;n max rpm;Bearing;Shaft;Housing;"
+        "Bearing;Shaft;Housing;Rotor kg\nSK 1;6000;6203-2Z;17 k5;40 J6;6202-2Z;15 k5;35 H6;1.6\n"
+        "SK 2;6000;6204-2Z;20 k5;47 J6;6203-2Z;17 k5;40 H6;2.7\nDimensions in mm;;;;;;;;\n",
+        ";Lato motore;;;Lato opposto;;\nTaglia;Cuscinetto;Albero;Sede;Cuscinetto;Albero;Sede\n"
+        "40;6203-2Z;17 k5;40 J6;6202-2Z;15 k5;35 H6\n63;6204-2Z;20 k5;47 J6;6203-2Z;17 k5;40 H6\n",
+        ";;前側;;;後側;;\n機種;質量 kg;軸受;軸;ハウジング;軸受;軸;ハウジング\nGS-1;2;6203ZZ;17 k5;40 J6;6202ZZ;15 k5;35 H6\n"
+        "GS-2;3;6204ZZ;20 k5;47 J6;6203ZZ;17 k5;40 H6\n",
+    ],
+)
+def test_words_for_parts_again_below_each_position_are_those_of_its_machine_in_each_row(tmp_path, text):
+    reading = read(tmp_path, text)
+    assert len({machine for machine, _ in keys(reading)}) == 2
+    assert len({station for _, station in keys(reading)}) == 2
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [17, 15, 20, 17]
+    assert reading.stations.size("housing_seat_diameter").nominal.tolist() == [40, 35, 47, 40]
+    assert reading.stations.text("bearing_designation").tolist()[1][:4] == "6202"

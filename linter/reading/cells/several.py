@@ -115,6 +115,15 @@ def of_role(text: str) -> Said:
     return {**said, "axial_role": role} | ({"free_ring": ring} if ring else {})
 
 
+_ROLE_BEHIND = re.compile(r"(?P<position>.*\S) ?[(（\[](?P<role>[^()（）\[\]]+)[)）\]]")
+
+
+def without_role(text: str) -> str:
+    """A position without the axial function in brackets behind it (``Lager A (Festlager)``)."""
+    found = _ROLE_BEHIND.fullmatch(text.strip())
+    return found["position"] if found is not None and says_role(found["role"]) else text
+
+
 def says_role(text: str) -> bool:
     """Whether a text says how a bearing is located, maybe with the spring that does it and the ring that may move."""
     return isinstance(read_choice("axial_role", text), str) or "axial_role" in of_role(text)

@@ -9,6 +9,7 @@ from linter.reading.layouts.strips import Found
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import names_machine
 
 
 def judged_by_position(
@@ -29,8 +30,12 @@ def judged_by_position(
             of_station = column in inside and heading is not None and heading.entry.level == "station"
             result[column] = evolve(heading, station=station) if of_station and heading is not None else heading
     if not any(h is not None and h.parameter == "machine" for h in result):
-        for column in outside:
+        named = sorted(outside, key=lambda c: not names_machine(table.labels[c]))  # numbers may be sizes of a series
+        for column in named:
             texts = list(cells(column))
+            if names_machine(table.labels[column]) and result[column] is None and len(texts) == len(set(texts)) > 0:
+                result[column] = Heading("machine")
+                break
             if result[column] is None and 0 < len(texts) == len(set(texts)) and not any(map(_is_number, texts)):
                 result[column] = Heading("machine")
                 break

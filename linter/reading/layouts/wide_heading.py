@@ -8,6 +8,7 @@ import numpy as np
 from attrs import define, evolve, field
 from numpy.typing import NDArray
 
+from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.placed import part_said
@@ -134,13 +135,15 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
         if table is None:
             continue
         said = [{(h.parameter, h.aspect) for h in table.headings[a:b] if h is not None} for a, b in spans]
+        labels = [{text for text in table.labels[a:b] if text} for a, b in spans]
         alike = [
             span
-            for span, own in zip(spans, said, strict=True)
+            for span, own, texts in zip(spans, said, labels, strict=True)
             if any(len(own & other) >= 2 for other in said if other is not own)
+            or any(len(texts & other) >= 3 for other in labels if other is not texts)
         ]
         if len(alike) > 1:
-            texts = [grid.text(row, column) for column in range(grid.width)]
+            texts = [without_role(grid.text(row, column)) for column in range(grid.width)]
             positions = [(words.station_said(texts[start]) or texts[start], start, end) for start, end in alike]
             inside = {column for start, end in alike for column in range(start, end)}
             labels, headings = _beside_positions(texts, table, inside, words)
@@ -152,7 +155,7 @@ def _spans_below(grid: Grid, words: Words, row: int) -> list[tuple[int, int]]:
     """First column and column behind the last of each text of a row that names no parameter."""
     if any(type(cell) is not str for cell in grid.row(row) if not is_blank(cell)):
         return []
-    texts = [grid.text(row, column) for column in range(grid.width)]
+    texts = [without_role(grid.text(row, column)) for column in range(grid.width)]
     edges = [*(column for column, text in enumerate(texts) if text), grid.width]
     spans = pairwise(edges)
     return [(a, b) for a, b in spans if is_role(texts[a]) or not (len(texts[a]) > 1 and names_value(words, texts[a]))]

@@ -107,7 +107,7 @@ class RowKinds:
         if column == self.station_at:
             return self._is_foot(text)
         if column == self.machine_at:
-            return self.station_at is not None and not self._opens_machine(row)
+            return bool(units_said(text)) or (self.station_at is not None and not self._opens_machine(row))
         return self.table.headings[column] is None or column == 0
 
     def _is_foot(self, text: str) -> bool:
