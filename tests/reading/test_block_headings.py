@@ -122,3 +122,32 @@ def test_how_a_bearing_is_located_begins_no_other_position(tmp_path, heads, labe
     assert len(stations) == 2
     assert stations.choice("axial_role").texts().tolist() == ["locating", "floating"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [50, 45]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Test spindle,front,rear\nBearing,front,rear\nType,7003,7002\nShaft,front,rear\nSeat in mm,17 js5,15 js5\n"
+        "Roughness Ra in µm,0.2,0.2\nUndercut,F,F\nHousing,front,rear\nSeat in mm,35 JS5,32 H5\n"
+        "Roughness Ra in µm,0.8,0.8\n",
+        "Donnée,Palier A,Palier B\nRoulement,Palier A,Palier B\nDésignation,7003,7002\nArbre,Palier A,Palier B\n"
+        "Diamètre (mm),17 js5,15 js5\nRugosité Ra (µm),0.2,0.2\nAlésage,Palier A,Palier B\nDiamètre (mm),35 JS5,32 H5\n"
+        "Rugosité Ra (µm),0.8,0.8\n",
+        "項目,前側,後側\n軸受,前側,後側\n型番,7003,7002\n軸,前側,後側\nはめあい径 mm,17 js5,15 js5\n"
+        "表面粗さ Ra µm,0.2,0.2\n"
+        "ハウジング,前側,後側\nはめあい径 mm,35 JS5,32 H5\n表面粗さ Ra µm,0.8,0.8\n",
+        "Voce,lato motore,lato pompa\nCuscinetto,lato motore,lato pompa\nSigla,7003,7002\n"
+        "Albero,lato motore,lato pompa\nSede [mm],17 js5,15 js5\nRugosità Ra [µm],0.2,0.2\n"
+        "Supporto,lato motore,lato pompa\nSede [mm],35 JS5,32 H5\n"
+        "Rugosità Ra [µm],0.8,0.8\n",
+    ],
+)
+def test_positions_said_again_beside_each_part_head_its_rows(tmp_path, text):
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("bearing_designation").tolist() == ["7003", "7002"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [17, 15]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [35, 32]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.2, 0.2]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]

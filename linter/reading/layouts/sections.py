@@ -6,6 +6,8 @@ from itertools import pairwise
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.placed import side_placed
 from linter.reading.layouts.sides import Side, side_of, side_of_sheet, within
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
 
 _SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
@@ -55,10 +57,13 @@ def numbers_rows(grid: Grid, column: int, start: int) -> bool:
 def section_below(grid: Grid, row: int, name: int, current: Side | None, words: Words) -> Side | None:
     """The part that holds below a row: a text alone above values that means nothing ends a shaft or a housing.
 
-    Below such a heading (``Operation``) a name counts that says by itself what it is of.
+    A bore alone behind the shaft (``Arbre``, ``Alésage``) is the housing's. Below such a heading (``Operation``) a
+    name counts that says by itself what it is of.
     """
     if current is None or current.side == "bearing":
         return current
+    if current.side == "shaft" and word_key(label := section_label(grid, row, name)) in KEYS["bore"]:
+        return Side("housing", label)
     return _other_section(grid, row, name, words) or current
 
 

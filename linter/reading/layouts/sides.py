@@ -165,6 +165,8 @@ def judged_within(
         texts = [fold(cell).strip() for cell in cells if cell.strip()]
         if texts and all(map(classed.fullmatch, texts)):
             return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
+    if heading is None and side is not None and side.side != "bearing" and "undercut" in concepts_said(label):
+        return heading_of(f"{side.side} {label}", heading, cells, words)
     of_bearing = heading is None and side is not None and side.side == "bearing" and words.group(label) == "CLASS"
     return heading_of(f"{side.word} {label}" if of_bearing and side is not None else label, heading, cells, words)
 

@@ -135,12 +135,12 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
         if table is None:
             continue
         said = [{(h.parameter, h.aspect) for h in table.headings[a:b] if h is not None} for a, b in spans]
-        labels = [{text for text in table.labels[a:b] if text} for a, b in spans]
+        heads = [{text for text in table.labels[a:b] if text} for a, b in spans]
         alike = [
             span
-            for span, own, texts in zip(spans, said, labels, strict=True)
+            for span, own, texts in zip(spans, said, heads, strict=True)
             if any(len(own & other) >= 2 for other in said if other is not own)
-            or any(len(texts & other) >= 3 for other in labels if other is not texts)
+            or any(len(texts & other) >= 3 for other in heads if other is not texts)
         ]
         if len(alike) > 1:
             texts = [without_role(grid.text(row, column)) for column in range(grid.width)]

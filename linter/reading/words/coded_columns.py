@@ -11,9 +11,12 @@ from collections.abc import Sequence
 from attrs import frozen
 
 from linter.reading.cells.choices import read_choice
+from linter.reading.cells.several import of_undercut
 from linter.reading.cells.signs import ReadError
 from linter.reading.words.parts import concepts_said
 
+_FORM = re.compile(r"(?:DIN ?509 ?[-–—]? ?)?(?:Form ?)?[EF]")
+_GRADE = re.compile(r"(?:ISO ?\d+(?:-\d+)? ?[:,]? ?)?[GQ] ?\d{1,3}(?:[.,]\d+)?(?: ?mm/s)?")
 _CAMEL = re.compile(r"(?<=[^\W\d_A-Z])(?=[A-Z])")
 
 
@@ -97,3 +100,14 @@ def _undercut(said: frozenset[str], cells: Sequence[str]) -> str:
     parts = said & {"shaft", "housing"} if "undercut" in said and cells else frozenset()
     name = f"{next(iter(parts))}_undercut_form" if len(parts) == 1 else ""
     return name if name and all(isinstance(read_choice(name, cell), str) for cell in cells) else ""
+
+
+def code_said(label: str, cells: Sequence[str]) -> str:
+    """A balance grade (``G 2.5``, ISO 21940-11) or an undercut (``F0,6x0,3``, DIN 509) that all cells are; or empty."""
+    said = concepts_said(label)
+    if "balance" in said and all(map(_GRADE.fullmatch, cells)):
+        return "balance_grade"
+    of_part = bool(said & {"shaft", "housing", "bore"})
+    if "undercut" in said and all(of_undercut(cell) or (of_part and _FORM.fullmatch(cell)) for cell in cells):
+        return "housing_undercut_form" if said & {"housing", "bore"} else "shaft_undercut_form"
+    return ""

@@ -11,12 +11,12 @@ from collections.abc import Callable, Sequence
 from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
-from linter.reading.cells.several import of_undercut, says_role
+from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
 from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
-from linter.reading.words.coded_columns import choice_said
+from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, without_standard
@@ -25,7 +25,7 @@ from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS, seat_by_cells, seats_of_parts
-from linter.reading.words.parts import concepts_said, is_tolerance_of_bore, part_alone
+from linter.reading.words.parts import is_tolerance_of_bore, part_alone
 from linter.reading.words.shoulder_columns import shoulders_by_size
 from linter.reading.words.turning import are_speeds
 
@@ -35,7 +35,6 @@ _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
 _TOLERANCED = re.compile(r"[Ø⌀øφΦ]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀øφΦ]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
-_GRADE = re.compile(r"(?:ISO ?\d+(?:-\d+)? ?[:,]? ?)?[GQ] ?\d{1,3}(?:[.,]\d+)?(?: ?mm/s)?")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
 #: In the reason why a number is read as none of ours (``data/designation_refusals.csv``).
@@ -138,18 +137,9 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
         return Heading("speed_max", unit=unit if known_unit(unit := label.strip("[]() ")) is not None else "")
     if are_roles(cells):
         return Heading("axial_role")
-    if (said := concepts_said(label)) & {"balance", "undercut"} and (found := _of_code(said, cells)) is not None:
-        return found
+    if code := code_said(label, cells):
+        return Heading(code)
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or seat_by_cells(label, cells, words)
-
-
-def _of_code(said: frozenset[str], cells: Sequence[str]) -> Column:
-    """What a word says whose cells are all codes: a grade (``G 2.5``, ISO 21940-11), an undercut (``F0,6x0,3``)."""
-    if "balance" in said and all(map(_GRADE.fullmatch, cells)):
-        return Heading("balance_grade")
-    if "undercut" in said and all(map(of_undercut, cells)):
-        return Heading("housing_undercut_form" if said & {"housing", "bore"} else "shaft_undercut_form")
-    return None
 
 
 def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: Words) -> Column:

@@ -1,0 +1,50 @@
+"""Positions that a table says again in the heading of each of its parts: ``Shaft | front | rear``."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from attrs import evolve
+
+from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.words.headings import Words
+
+_MOST_COLUMNS = 12
+
+
+def positions_once(grid: Grid, words: Words) -> Grid:
+    """A grid whose positions stand in its first heading only, with the words of the parts left alone in their rows.
+
+    A row of positions is one whose cells behind the first all say different positions; only equal rows below it are
+    changed. Another grid is given back as it stands.
+    """
+    if grid.height > LONGEST_MIXED or not 3 <= grid.width <= _MOST_COLUMNS or grid.merged:
+        return grid
+    heads = [row for row in range(grid.height) if _says_positions(grid, row, words)]
+    again = [row for row in heads[1:] if _texts(grid, row)[1:] == _texts(grid, heads[0])[1:]]
+    if len(again) < 2 and not _is_title(grid, heads):
+        return grid
+    again = [row for row in again if grid.text(row, 0)]
+    columns = [grid.columns[0]]
+    for column in grid.columns[1:]:
+        cells: list[Any] = list(column.tolist())
+        for row in again:
+            cells[row] = None
+        columns.append(object_column(cells))
+    return evolve(grid, columns=columns) if again else grid
+
+
+def _texts(grid: Grid, row: int) -> list[str]:
+    return [grid.text(row, column) for column in range(grid.width)]
+
+
+def _says_positions(grid: Grid, row: int, words: Words) -> bool:
+    """Whether the cells of a row behind its first say positions, two or more and all different."""
+    texts: Sequence[str] = [text for text in _texts(grid, row)[1:] if text]
+    if len(texts) < 2 or len({*texts}) < len(texts) or is_blank(grid.columns[1][row]):
+        return False
+    return all(len(text) > 1 and words.station_said(text) for text in texts)
+
+
+def _is_title(grid: Grid, heads: Sequence[int]) -> bool:
+    """Whether the first row of positions is the first of the table and comes again once."""
+    return len(heads) == 2 and heads[0] == 0
