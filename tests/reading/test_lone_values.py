@@ -104,3 +104,27 @@ def test_how_bearings_are_set_beside_each_other_names_no_machine(tmp_path, code)
     stations = read(tmp_path, rows).stations
     assert set(stations.text("machine")) == {"MS 7"}
     assert list(stations.size("shaft_seat_diameter").nominal) == [70, 60]
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        "Feature|A min|A max|B min|B max", "Item|DE (low)|DE (high)|NDE (low)|NDE (high)",
+        "Merkmal|Min vorn|Max vorn|Min hinten|Max hinten", "項目|前側 最小|前側 最大|後側 最小|後側 最大",
+    ],
+)  # fmt: skip
+def test_heads_that_say_a_position_and_a_limit_together(tmp_path, heads):
+    rows = ["Shaft seat dia (mm)|25.0020|25.0110|20.0020|20.0110", "Bearing|6205||6204|", "Radial load (N)|900||700|"]
+    stations = read(tmp_path, [heads, *rows]).stations
+    assert len(stations) == 2 and list(stations.text("bearing_designation")) == ["6205", "6204"]
+    assert stations.known("shaft_seat_diameter").all() and stations.number("radial_load").tolist() == [900, 700]
+
+
+def test_heads_of_positions_with_nominal_and_class(tmp_path):
+    rows = [
+        "Feature|DE nominal|DE tolerance|NDE nominal|NDE tolerance",
+        "Shaft seat dia (mm)|25|k5|20|k5",
+        "Bearing|6205||6204|",
+    ]
+    size = read(tmp_path, rows).stations.size("shaft_seat_diameter")
+    assert list(size.nominal) == [25, 20]

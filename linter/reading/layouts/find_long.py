@@ -6,7 +6,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sample, says_parts_of_size
 from linter.reading.layouts.long_unheaded import without_header
 from linter.reading.layouts.placed import Placed, placed_column
-from linter.reading.layouts.position_spans import find_spans
+from linter.reading.layouts.position_spans import find_joined, find_spans
 from linter.reading.layouts.sections import named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_above, side_of
 from linter.reading.layouts.station_columns import drop_groups, judge_numbers, numbered_stations, stations_of_objects
@@ -18,7 +18,7 @@ _MOST_COLUMNS = 30
 def find_long(grid: Grid, words: Words) -> LongTable | None:
     """The best reading of a grid with names down a column, or None."""
     for row in range(min(grid.height - 1, 50)):
-        if (table := find_spans(grid, row, words)) is not None:
+        if (table := find_spans(grid, row, words) or find_joined(grid, row, words)) is not None:
             return table
         roles = header_roles(grid, row, words)
         found = set(roles.values())

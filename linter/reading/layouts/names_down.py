@@ -138,7 +138,8 @@ class NamesDown:
         unit = self.unit_at(row)
         unit = "" if unit in NO_UNIT and heading.aspect == "tolerance" else unit  # a class has none
         if self.table.header >= 0 and not (self.table.roles.get(column) == "COLUMN" and self._without_units(unit)):
-            unit = self.words.unit_of(grid.text(self.table.header, column)) or unit
+            said = self.words.unit_of(grid.text(self.table.header, column))
+            unit = unit if said == "min" and self.table.roles.get(column) == "MIN" else said or unit  # A min
         entry = heading.entry
         if entry.unit in ("", "1"):
             return evolve(heading, unit=unit) if unit and known_unit(unit) else heading

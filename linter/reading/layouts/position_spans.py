@@ -1,5 +1,6 @@
 """Lists whose values stand below positions, each with the same heads of its own: ``A: nominal, tolerance; B: ...``."""
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -16,6 +17,9 @@ from linter.reading.words.headings import Words
 
 #: Role of the columns of the other positions while one of them is read.
 _ELSEWHERE = "ELSEWHERE"
+#: Columns that may stand beside those of the positions.
+_BESIDE = ("UNIT", "NOTE", "CHAR-ID", "EXPR")
+_PIECES = re.compile(r"[ _/:,.()\[\]–-]+")
 
 
 def find_spans(grid: Grid, row: int, words: Words) -> LongTable | None:
@@ -46,6 +50,39 @@ def find_spans(grid: Grid, row: int, words: Words) -> LongTable | None:
     return LongTable(grid, row + 1, name, {**around, **inside}, counts[name], row + 2, machines=row, spans=found)
 
 
+def find_joined(grid: Grid, row: int, words: Words) -> LongTable | None:
+    """The list whose heads say position and part of a size together (``A min | A max | B min | B max``); or None."""
+    if row + 1 >= grid.height or any(type(c) is not str for c in grid.row(row) if not is_blank(c)):
+        return None
+    spans: dict[str, dict[int, str]] = {}
+    for column in range(1, grid.width):
+        place, role = _place_and_role(grid.text(row, column), words)
+        if role:
+            spans.setdefault(place, {})[column] = role
+    roles = [[*own.values()] for own in spans.values()]
+    if len(spans) < 2 or any(own != roles[0] or len({*own}) < max(len(own), 2) for own in roles):
+        return None
+    first = min(column for own in spans.values() for column in own)
+    counts = {c: names_below(grid, c, row + 1, words) for c in range(first)}
+    name = max(counts, key=lambda c: counts[c], default=-1)
+    if name < 0 or not counts[name]:
+        return None
+    inside = {c: _ELSEWHERE for own in spans.values() for c in own}
+    heads = {c: words.group(grid.text(row, c)) for c in range(grid.width) if c != name and c not in inside}
+    around = {c: group for c, group in heads.items() if group in _BESIDE}
+    return LongTable(grid, row, name, {**around, **inside}, counts[name], row + 1, machines=row, spans=[*spans.items()])
+
+
+def _place_and_role(text: str, words: Words) -> tuple[str, str]:
+    """The position and the part of a size that a head says together, in any order; or empty."""
+    pieces = [piece for piece in _PIECES.split(text.strip(" )]")) if piece]
+    for head, rest in ((pieces[-1:], pieces[:-1]), (pieces[:1], pieces[1:])):
+        role, place = _role(words, "".join(head)), " ".join(rest)
+        if role and place and not words.groups(place) and (said := words.station_said(place)):
+            return said, role
+    return "", ""
+
+
 def _positions(grid: Grid, row: int, words: Words) -> list[tuple[int, int]]:
     """First column and column behind the last of each position of a row; none where it is not a row of positions."""
     below = [_role(words, grid.text(row + 1, column)) for column in range(grid.width)]
@@ -70,7 +107,7 @@ def _role(words: Words, text: str) -> str:
 def _around(grid: Grid, row: int, column: int, words: Words) -> str:
     """Role of a column beside the positions, by either row of the heading."""
     groups = [words.group(grid.text(r, column)) for r in (row, row + 1)]
-    return next((group for group in groups if group in ("UNIT", "NOTE", "CHAR-ID", "EXPR")), "")
+    return next((group for group in groups if group in _BESIDE), "")
 
 
 def read_spans(table: LongTable, words: Words, found: Found, outside: Outside) -> Block:
