@@ -607,3 +607,32 @@ def test_limits_by_position_above_a_table_of_positions_side_by_side(read):
     assert stations.text("bearing_designation").tolist() == ["6200", "6200-2Z"]
     assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.8]
     assert stations.number("speed_max").tolist() == [3600, 3600]
+
+
+HEADS = [("Rolling bearing", "Position"), ("Wälzlager", "Lagerstelle"), ("転がり軸受", "位置")]
+
+
+@pytest.mark.parametrize(("bearing", "position"), HEADS)
+def test_a_broad_table_below_a_long_list_of_the_machine_keeps_its_positions(tmp_path, bearing, position):
+    path = tmp_path / "list.csv"
+    path.write_text(
+        "Machine;Mixer 5\n\nMax speed (rpm);26000\nService speed (rpm);20000\nSpring rate (N/mm);4\n"
+        "Bearing span (mm);120\nLubrication;grease\nBalance grade;2.5\nShaft temperature (°C);59\n\n"
+        f"{position};{bearing};Bearing bore (mm);Bearing OD (mm);Ring width (mm)\n"
+        "upper;6003;17;35;10\nlower;6002;15;32;9\n",
+        "utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["upper", "lower"]
+    assert stations.text("bearing_designation").tolist() == ["6003", "6002"]
+    assert stations.number("speed_max").tolist() == [26000, 26000]
+
+
+def test_a_word_for_names_may_head_the_values_beside_a_word_for_remarks(tmp_path):
+    path = tmp_path / "list.csv"
+    rows = "Shaft seat diameter;9 k6;mm|Housing seat diameter;24 K6;mm|Shaft shoulder diameter;12;mm|Ring width;7;mm"
+    of_both = [f"Fan M1;{place};{row}" for place in "AB" for row in f"Bearing;609 ZZ;|{rows}".split("|")]
+    path.write_text("\n".join(["Machine;Position;Description;Dimension;Unit", *of_both]), "utf-8")
+    stations = read_table(path).stations
+    assert stations.text("bearing_designation").tolist() == ["609 ZZ", "609 ZZ"]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [24, 24]

@@ -20,6 +20,7 @@ from linter.reading.layouts.header_roles import header_roles, heads_places
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
+from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
@@ -285,7 +286,7 @@ class _Sheet:
         if not candidates:
             self._only_title(grid)
             return
-        table = best(candidates)
+        table = self._below_a_list(grid, candidates, best(candidates))
         foot: Grid | None = None
         if (below := foot_of(grid, self.words)) < grid.height:
             above = self._candidates(grid.cut(slice(0, below)))
@@ -313,6 +314,26 @@ class _Sheet:
             self.seats.append((block, grid.place(table.start, 0)))
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
             self.captioned.append(captioned)
+
+    def _below_a_list(self, grid: Grid, candidates: Sequence[Candidate], table: Candidate) -> Candidate:
+        """The broad table below a list of the machine's names and values, however many of those there are."""
+        below = next((c for c in candidates if c.where == wide.WHERE and c.start > 0), None)
+        if below is None or below is table or table.headed or grid.height > LONGEST_MIXED:
+            return table
+        texts = [[t for column in range(grid.width) if (t := grid.text(row, column))] for row in range(grid.height)]
+        above, heads = texts[: below.start], texts[below.heading.start : below.heading.stop]
+        if max(map(len, above)) > MOST_IN_TITLE or max(map(len, heads)) <= MOST_IN_TITLE:
+            return table
+        if not all(self._is_of_machine(*row[:MOST_IN_TITLE]) for row in above if len(row) > 1):
+            return table
+        alone = self._candidates(grid.cut(slice(below.start, None)))
+        return below if alone and best(alone).where == wide.WHERE else table
+
+    def _is_of_machine(self, label: str, value: str, unit: str = "") -> bool:
+        """Whether a label, if it is known, names what a machine has or all its stations have."""
+        heading = self.words.heading(label)
+        of_machine = heading is not None and heading.entry.level == "machine" and not heading.station
+        return heading is None or of_machine or machine_heading(label, value, unit, self.words) is not None
 
     def _candidates(self, grid: Grid) -> list[Candidate]:
         return [c for layout in LAYOUTS if (c := layout(grid, self.words)) is not None]
