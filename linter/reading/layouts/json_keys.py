@@ -78,14 +78,16 @@ def part_key(nodes: Sequence[Any]) -> str:
 
 def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]:
     """Key and text of the machine or station that an object names itself."""
-    found = []
+    project = ("", "")
     for key, value in node.items():
         if isinstance(value, (str, int)) and not isinstance(value, bool):
             heading = heading_of(key, words.heading(key), (cell_text(value),), words)
             said = heading is not None and heading.parameter == wanted and heading.aspect == "value"
             if said and not (wanted == "machine" and _holds_bearing(key, cell_text(value))):
-                found.append((key, cell_text(value)))
-    return next((one for one in found if local(one[0]) not in _PROJECTS), found[0] if found else ("", ""))
+                if local(key) not in _PROJECTS:
+                    return key, cell_text(value)
+                project = project if project[0] else (key, cell_text(value))
+    return project
 
 
 def stations_in(

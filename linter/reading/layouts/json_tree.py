@@ -50,10 +50,17 @@ def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> N
     words = with_stations(names_in(document), words)
     walk = _Walk(words, source=source, found=Found())
     walk.run(document)
-    if told := positions_inside(walk.names, words, walk.names):
+    told = positions_inside(walk.names, words, walk.names)
+    if any(_says_more(name, words) for name in told):
         walk = _Walk(Words(words.names, told), source=source, found=Found())
         walk.run(document)
     found.take(walk.found)
+
+
+def _says_more(name: str, words: Words) -> bool:
+    """Whether the position in a name is news: what it means by itself has none."""
+    heading = words.heading(name)
+    return heading is None or (heading.entry.level == "station" and not heading.station)
 
 
 @define(eq=False)
