@@ -41,3 +41,16 @@ def test_values_with_their_units_are_no_names(tmp_path):
     ]
     (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
     assert read_table(tmp_path / "t.csv").stations.number("speed_max").tolist() == [9000]
+
+
+@pytest.mark.parametrize(
+    ("bearing", "preload"),
+    [("Bearing A as per BOM;6204", "Preload;light"), ("Lager A lt. Stückliste;6204", "Vorspannung;leicht"),
+     ("Roulement A monté;6204", "Précharge;légère"), ("前轴承选用;6204", "预紧;轻")],
+)  # fmt: skip
+def test_where_a_bearing_is_listed_and_how_strong_a_preload_is(tmp_path, bearing, preload):
+    rows = ["Parameter;Value", bearing, "Shaft seat A;20 k5", preload]
+    (tmp_path / "t.csv").write_text("\n".join(rows), encoding="utf-8")
+    stations = read_table(tmp_path / "t.csv").stations
+    assert "6204" in stations.text("bearing_designation").tolist()
+    assert {*stations.choice("rigid_preload_class").texts().tolist()} == {"light"}

@@ -1,7 +1,8 @@
-"""Numbers that a firm puts before its names (``P011_軸径``, ``4.2 Wellensitz``, ``[17] Bore``): they say nothing.
+"""What a firm puts before its names or behind them and what says nothing of what they name.
 
-Every name of a column, of a heading row or under a key of records has one, no two the same, and more names are known
-without them.
+Numbers before them (``P011_軸径``, ``4.2 Wellensitz``, ``[17] Bore``): every name of a column, of a heading row or
+under a key of records has one, no two the same, and more names are known without them. Behind the name of a bearing
+where it is listed, or that it is the one that is built in (``Kugellager vorn lt. Stückliste``, ``Roulement monté``).
 """
 
 import re
@@ -13,15 +14,36 @@ from attrs import evolve
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
 
 _NUMBERED = re.compile(
     r"[\[(#]?(?P<code>[^\W\d_]{0,4}[-_. ]?\d{1,5}(?:[.-]\d{1,3}){0,3})"
     r"(?:[\])]|[.:、．）)](?!\d))?(?P<joint>[_ .:、\-–—\])]*)(?=[^\W\d])"
 )
+#: Words before and for a list that names the bearings, words for what is built in (common practice).
+_BY = (
+    r"lt\.?|laut|gem(?:äß|\.)|nach|aus|as per|per|acc\. to|according to|from|selon|suivant|voir|según|ver|come da"
+    r"|secondo|da|по|согласно"
+)
+_LISTS = (
+    "stückliste|katalog|zeichnung|bom|parts list|bill of materials?|drawing|catalogue?|nomenclature|plan|catálogo"
+    "|lista de piezas|lista de materiales|plano|distinta(?: base)?|disegno|catalogo|спецификации|чертежу|каталогу"
+)
+_BUILT_IN = (
+    "monté|utilisé|retenu|choisi|fitted|mounted|installed|used|selected|chosen|eingebaut|verbaut|verwendet|gewählt"
+    "|montado|utilizado|elegido|montato|utilizzato|impiegato|scelto|установленный|применяемый|выбранный"
+)
+_OF_SIGNS = "部品表による|部品表より|カタログより|使用|採用|按明细表|见明细表|按样本|选用|选型"
+_LISTED = re.compile(
+    rf"[ ,]+\(?(?:(?:{_BY}) (?:the |la |le |el |il )?(?:{_LISTS})|{_BUILT_IN})\)?$"
+    rf"|(?<=[受承])[ (（]*(?:{_OF_SIGNS})[)）]?$",
+    re.IGNORECASE,
+)
 #: Names that must have a number, and their share of those beside them.
 _LEAST, _SHARE = 4, 0.8
 #: Columns and rows that may hold names, rows of a column that are looked at.
 _COLUMNS, _ROWS, _LONGEST = 4, 30, 2000
+_LONGEST_NAME = 80
 
 
 def without_numbers(grid: Grid, words: Words) -> Grid:
@@ -31,6 +53,7 @@ def without_numbers(grid: Grid, words: Words) -> Grid:
     cut: dict[str, str] = {}
     for texts in _runs(grid):
         cut.update(cut_off(texts, words))
+        cut.update(_without_source(texts, words))
     if not cut:
         return grid
     columns = [
@@ -51,7 +74,8 @@ def records_without_numbers(document: Any, words: Words) -> Any:
                 texts = {
                     key: [t for record in node[:_LONGEST] if isinstance(t := record.get(key), str)] for key in keys
                 }
-                if of_list := {key: cut for key, of_key in texts.items() if (cut := cut_off(of_key, words))}:
+                cut = {key: cut_off(of_key, words) | _without_source(of_key, words) for key, of_key in texts.items()}
+                if of_list := {key: of_key for key, of_key in cut.items() if of_key}:
                     cuts[id(node)] = of_list
         inner = [child for node in level for child in (node.values() if isinstance(node, dict) else node)]
         level = [child for child in inner if isinstance(child, dict | list)]
@@ -85,6 +109,16 @@ def cut_off(texts: Sequence[str], words: Words) -> dict[str, str]:
     known = sum(words.heading(text) is not None for text in plain)
     bare = sum(words.heading(text) is not None for text in plain.values())
     return plain if bare > max(known, 2) and 2 * bare >= len(plain) else {}
+
+
+def _without_source(texts: Sequence[str], words: Words) -> dict[str, str]:
+    """Names of bearings without what says where they are listed or that they are built in."""
+    cut = {
+        text: text[: match.start()] for text in texts if len(text) <= _LONGEST_NAME and (match := _LISTED.search(text))
+    }
+    return {
+        text: rest for text, rest in cut.items() if words.heading(text) is None and "bearing" in concepts_said(rest)
+    }
 
 
 def _cut(cell: Any, cut: dict[str, str]) -> Any:

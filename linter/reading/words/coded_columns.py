@@ -49,6 +49,7 @@ _CODED = (
     _Coded("ball_material", frozenset({"ball", "element"}), re.compile(r"[^\W\d_].*")),
     _Coded("spring_kind", frozenset({"spring"}), re.compile(r"[^\W\d_]{2,}.*")),
     _Coded("preload_method", frozenset({"preload"}), re.compile(r"[^\W\d_]{2,}.*")),
+    _Coded("rigid_preload_class", frozenset({"preload"}), re.compile(r"[^\W\d_]+.*")),
     _Coded("lubrication", frozenset({"grease", "oil", "lubricant"}), re.compile(r"[^\W\d_].*")),
 )
 

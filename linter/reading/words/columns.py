@@ -86,7 +86,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return Heading(shown, station or ("" if known else station_beside(label, words)))
     if heading == Heading("machine"):
         return _machine_or_arrangement(key, cells)
-    if heading is None or heading.parameter in ("radial_clearance", "tolerance_class"):
+    if heading is None or heading.parameter in ("radial_clearance", "tolerance_class", "preload_force"):
         heading = _coded(label, key, heading, cells, words) or heading
     return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
 
