@@ -32,6 +32,8 @@ def sizes(reading, name):
         ("Welle links", "shaft", "links"), ("Arbre côté accouplement", "shaft", "côté accouplement"),
         ("Housing (NDE)", "housing", "NDE"), ("A - Shaft", "shaft", "A"), ("Lager links", "bearing", "links"),
         ("Shaft seat", "", ""), ("supporto A", "", ""), ("Shaft", "", ""),
+        ("Вал ротора сторона привода", "shaft", "сторона привода"), ("Rotorwelle rechts", "shaft", "rechts"),
+        ("Корпус подшипника сторона привода", "housing", "сторона привода"),
     ],
 )  # fmt: skip
 def test_a_part_and_its_position_in_one_text(text, side, station):
@@ -156,3 +158,23 @@ def test_parts_and_positions_at_the_head_of_their_rows_alone(read):
 def test_names_in_two_languages(read):
     assert WORDS.heading("Shaft seat / Wellensitz [mm]") == WORDS.heading("Wellensitz [mm]")
     assert WORDS.heading("Shaft seat / Gehäusebohrung") is None
+
+
+@pytest.mark.parametrize(
+    ("column", "whole", "parts"),
+    [
+        ("Baugruppe", "Gesamt", ("Lager {}", "Rotorwelle {}", "Lagergehäuse {}", "links", "rechts")),
+        ("Узел", "Сборка", ("Подшипник {}", "Вал ротора {}", "Корпус подшипника {}", "слева", "справа")),
+        ("Assembly", "Assembly", ("Bearing {}", "Rotor shaft {}", "Bearing housing {}", "front", "rear")),
+        ("部品", "組立", ("軸受 {}", "軸 {}", "ハウジング {}", "前側", "後側")),
+    ],
+)
+def test_parts_with_their_position_beside_rows_of_the_whole_machine(read, column, whole, parts):
+    rows = [f"{column};feature;value;unit", f"{whole};speed max;12000;1/min"]
+    for at, bearing, shaft, bore in ((parts[3], "6204", 20, 47), (parts[4], "6203", 17, 40)):
+        rows += [f"{parts[0].format(at)};type;{bearing};", f"{parts[1].format(at)};seat diameter;{shaft} j5;mm"]
+        rows += [f"{parts[2].format(at)};seat diameter;{bore} H5;mm", f"{whole} {at};stator;96;mm"]
+    reading = read("\n".join(rows) + "\n")
+    assert sizes(reading, "shaft_seat_diameter") == [(parts[3], 20.0), (parts[4], 17.0)]
+    assert sizes(reading, "housing_seat_diameter") == [(parts[3], 47.0), (parts[4], 40.0)]
+    assert reading.stations.numbers["speed_max"].tolist() == [12000.0, 12000.0]

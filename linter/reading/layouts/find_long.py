@@ -50,7 +50,8 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
         if c != part
     }
     own = names_below(grid, part, row + 1, words) if part in candidates else 0
-    if part is not None and own > max(counts.values(), default=0):
+    most = max(counts.values(), default=0)
+    if part is not None and own > most and not (both is not None and most > 2):
         counts, part, parts, both = {part: own}, None, {}, None  # "Shaft seat", "Housing seat" are the names themselves
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
@@ -87,7 +88,7 @@ def _placed_column(
     """A column that says part and position of each row, where no other one names stations."""
     if "STATION" in roles.values():
         return None
-    columns = [c for c in range(grid.width) if roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND")]
+    columns = [c for c in range(grid.width) if roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND", "MACHINE")]
     return placed_column(grid, columns, header + 1, words)
 
 

@@ -8,7 +8,7 @@ from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import Side, side_of
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
-from linter.reading.words.parts import part_alone
+from linter.reading.words.parts import is_bearing, part_alone
 
 _LONGEST = 60
 
@@ -21,25 +21,25 @@ class Placed:
     station: str
 
 
-def _cuts(text: str) -> list[tuple[Side, str]]:
+def _cuts(text: str, words: Words) -> list[tuple[Side, str]]:
     """Ways to cut a text into a word for a part alone and the rest; the word that stands first comes first."""
     found: list[tuple[Side, str]] = []
     for rest, piece, _ in station_cuts(text) if 3 < len(text) <= _LONGEST else ():
         side, behind = side_of(rest), piece.strip(" :.-–—()[]")
-        if side is not None and behind and side_of(behind) is None and not _goes_on(rest, side):
+        if side is not None and behind and side_of(behind) is None and not _goes_on(rest, side, words):
             found.append((side, behind))
     return found
 
 
-def _goes_on(rest: str, side: Side) -> bool:
+def _goes_on(rest: str, side: Side, words: Words) -> bool:
     """Whether words for a part hold a station themselves (``Shaft A``): the cut goes through the station's name."""
-    inner = [side_of(core) for core, _, _ in station_cuts(rest)]
+    inner = [side_of(core) for core, piece, _ in station_cuts(rest) if words.station_said(piece)]
     return any(one is not None and one.side == side.side and part_alone(one.word) for one in inner) and " " in side.word
 
 
 def placed(text: str, words: Words) -> Placed | None:
     """The part and the known station that a text says, or None; a word for part and place (``supporto A``) is open."""
-    for side, behind in _cuts(text):
+    for side, behind in sorted(_cuts(text, words), key=lambda cut: is_bearing(cut[1].partition(" ")[0])):
         if (station := words.station_said(behind)) and (side.side == "bearing" or not words.station_said(text)):
             return Placed(side, station)
     return None
@@ -68,7 +68,7 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     known = {text: found for text in distinct if (found := placed(text, words)) is not None}
     if len(known) == len(distinct):
         return known
-    cut = {text: _cuts(text) for text in distinct}
+    cut = {text: _cuts(text, words) for text in distinct}
     sides: dict[str, set[str]] = {}
     for ways in cut.values():
         for side, behind in ways:
@@ -80,13 +80,22 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     return told if len(told) == len(distinct) and len({p.station for p in told.values()}) > 1 else {}
 
 
+def _says_whole(text: str, words: Words) -> bool:
+    """Whether a text says the machine as a whole, alone or with one of its sides (``Assembly drive side``)."""
+    return words.of_whole(text) or any(words.of_whole(rest) for rest, _, _ in station_cuts(text))
+
+
 def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) -> tuple[int, dict[int, Placed]] | None:
-    """The column whose cells say part and station of their rows, and what each row's cell says; or None."""
+    """The column whose cells say part and station of their rows, and what each row's cell says; or None.
+
+    Rows whose cell says the machine as a whole (``Assembly``) are of neither.
+    """
     rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
     for column in columns:
         texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
         if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
             continue
+        texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
         found = placed_apart(texts.values(), words)
         if len({p.side.side for p in found.values()}) > 1:
             return column, {row: found[text] for row, text in texts.items()}

@@ -19,7 +19,9 @@ from linter.reading.words.parts import concepts_said, is_bearing, part_alone, te
 _WORDS = {
     "shaft": "shaft, journal, welle, arbre, eje, árbol, albero, вал, 軸, 轴",
     "housing": "housing, gehäuse, logement, carter, alojamiento, alloggiamento, sede, корпус, "
-    "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, "
+    "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, корпус подшипника, корпус подшипников, подшипниковый щит, "
+    "carcasa, carcasa del rodamiento, carcasa de rodamientos, cuerpo de rodamientos, soporte del rodamiento, "
+    "soporte de rodamientos, carter de palier, boîtier de roulement, boîtier, corpo cuscinetti, carcassa, "
     "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔, 孔, 穴",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }

@@ -29,6 +29,9 @@ _OF_THE_WHOLE = frozenset(
         "machine data", "overall", "maschine", "maschinendaten", "gesamtanlage", "données machine", "ensemble",
         "datos de la máquina", "dati macchina", "machine", "máquina", "macchina", "данные машины", "машина",
         "общие", "機械全体", "共通データ", "全般", "機械", "总体参数", "整机", "总体数据", "机器", "设备参数",
+        "assembly", "whole assembly", "baugruppe", "zusammenbau", "gesamtbaugruppe", "conjunto", "complessivo",
+        "assieme", "insieme", "сборка", "сборочная единица", "агрегат", "总成", "装配体", "整体", "組立", "組立品",
+        "アセンブリ", "ユニット全体",
     )
 )  # fmt: skip
 #: A basic number of a bearing, with letters before and behind it.
