@@ -46,7 +46,7 @@ def test_values_with_their_units_are_no_names(tmp_path):
 @pytest.mark.parametrize(
     ("bearing", "preload"),
     [("Bearing A as per BOM;6204", "Preload;light"), ("Lager A lt. Stückliste;6204", "Vorspannung;leicht"),
-     ("Roulement A monté;6204", "Précharge;légère"), ("前轴承选用;6204", "预紧;轻")],
+     ("Roulement A monté;6204", "Précharge;légère"), ("轴承选用;6204", "预紧;轻")],
 )  # fmt: skip
 def test_where_a_bearing_is_listed_and_how_strong_a_preload_is(tmp_path, bearing, preload):
     rows = ["Parameter;Value", bearing, "Shaft seat A;20 k5", preload]
