@@ -128,3 +128,16 @@ def test_heads_of_positions_with_nominal_and_class(tmp_path):
     ]
     size = read(tmp_path, rows).stations.size("shaft_seat_diameter")
     assert list(size.nominal) == [25, 20]
+
+
+@pytest.mark.parametrize("parts", [("Shaft", "Housing"), ("Arbre", "Logement"), ("Welle", "Gehäuse")])
+def test_tables_of_a_shaft_and_a_housing_below_their_bearing_are_no_list(tmp_path, parts):
+    rows = []
+    for station, bearing, sizes in (("P1", "6205", (25, 52)), ("P2", "6204", (20, 47))):
+        rows += [f"Position|{station}", f"Bearing no.|{bearing}", "Static rating (N)|885"]
+        rows += ["Part|Diameter [mm]|Upper dev. [mm]|Lower dev. [mm]|Total run-out [mm]|Fillet radius [mm]"]
+        rows += [f"{part}|{size}|0.005|-0.002|0.008|0.2" for part, size in zip(parts, sizes, strict=True)] + [""]
+    stations = read(tmp_path, rows).stations
+    assert list(stations.text("bearing_designation")) == ["6205", "6204"]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [25, 20]
+    assert list(stations.size("housing_seat_diameter").nominal) == [52, 47]

@@ -15,7 +15,7 @@ from linter.reading.layouts.lost import is_value
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import concepts_said, is_bearing
+from linter.reading.words.parts import concepts_said, is_bearing, part_alone
 
 _OF_LISTS = {"NAME", "VALUE", "UNIT", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "CLASS", "STATION", "CHAR-ID", "KIND"}
 #: Columns of deviations or machines beside which one column of values stands.
@@ -49,6 +49,8 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
     _units(grid, name, roles, named)
     _stations(grid, header, name, roles, words)
     said = set(roles.values())
+    if said & _BESIDE and header + 1 < grid.height and part_alone(grid.text(header + 1, name)):
+        return  # the heading of a shaft and a housing, below names and values of their bearing
     if not _STATES & said - _BESIDE and (_come_again(grid, name, named) or said & _BESIDE):
         values = [c for c in range(name + 1, grid.width) if not roles.get(c) and _states_values(grid, header, c, named)]
         if len(values) == 1 and not (said & _BESIDE and words.station_said(grid.text(header, values[0]))):
