@@ -8,7 +8,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sides import Side, judged_within, side_of, within
-from linter.reading.layouts.title import names_value
+from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.headings import Heading, Words
 
 #: Rows with two pairs of different names that make a form, and columns that are looked at.
@@ -50,11 +50,21 @@ def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[
             pieces += [(r, a, b) for a, b in spans for r in range(row, end) if _filled(grid, r, a, b)]
             row = end
             continue
-        filled = [(row, a, b) for a, b in _with_units(grid, row, spans) if _filled(grid, row, a, b)]
+        own = _title_pairs(grid, row, [a for a, _ in spans], words) or _with_units(grid, row, spans)
+        filled = [(row, a, b) for a, b in own if _filled(grid, row, a, b)]
         filled.sort(key=lambda piece: not _names_station(grid, piece[0], piece[1], words))
         pieces += filled or [(row, *spans[0])]
         row += 1
     return pieces
+
+
+def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> list[tuple[int, int]]:
+    """The pairs of a row of a title whose names stand elsewhere than those of the form; none for another row."""
+    filled = [column for column in range(grid.width) if not is_blank(grid.columns[column][row])]
+    names = filled[::2]
+    if len(filled) % 2 or len(names) < 2 or set(names) <= set(starts) or not is_title_row(grid, row, words):
+        return []
+    return list(zip(names, [*names[1:], grid.width], strict=True))
 
 
 def _with_units(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> list[tuple[int, int]]:
@@ -107,6 +117,7 @@ def _columns_of_names(grid: Grid, words: Words) -> list[int]:
     if len(starts) < 2 or starts[0] or any(b - a < 2 for a, b in zip(starts, [*starts[1:], grid.width], strict=True)):
         return []
     rows = [row for row in range(grid.height) if sum(named[c].get(row) is not None for c in starts) > 1]
+    rows = [row for row in rows if not _title_pairs(grid, row, starts, words)]
     headed = _below_positions(grid, list(zip(starts, [*starts[1:], grid.width], strict=True)), words)
     alike = [row for row in rows if row not in headed and len({named[c].get(row) for c in starts} - {None}) < 2]
     paired = sum(_pairs(grid, row, starts, words) for row in rows)  # a value may be a name: grease is one
@@ -149,7 +160,8 @@ def _meaning(words: Words, side: Side | None, text: str, value: str) -> Heading 
 def _more_than_pairs(grid: Grid, starts: Sequence[int], words: Words) -> bool:
     """Whether anything but units stands behind the values."""
     for a, b in zip(starts, [*starts[1:], grid.width], strict=True):
-        behind = {text for c in range(a + 2, b) for row in range(grid.height) if (text := grid.text(row, c))}
+        rows = [row for row in range(grid.height) if not _title_pairs(grid, row, starts, words)]
+        behind = {text for c in range(a + 2, b) for row in rows if (text := grid.text(row, c))}
         if any(not _is_unit(text) and words.group(text) != "UNIT" for text in behind):
             return True
     return False

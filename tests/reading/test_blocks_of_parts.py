@@ -1,4 +1,4 @@
-"""A nominal with a class below the word for a part is its seat: in blocks one below the other and in forms."""
+"""Forms: a nominal with a class below the word for a part is its seat; titles above positions side by side."""
 
 import pytest
 
@@ -54,3 +54,24 @@ def test_blocks_one_below_the_other(read, words):
 def test_a_nominal_without_a_class_or_of_the_other_sort_is_not_read(read):
     stations = read("Position;A;\nBearing;6205;\nShaft;;\nNominal;25;mm\nNominal;52J7;mm\nRun-out;8;µm\n")
     assert not stations.known("shaft_seat_diameter").any()
+
+
+@pytest.mark.parametrize(
+    ("title", "heads", "rows"),
+    [
+        ("Machine;Fan 3;;;\nDrawing number;Z-51;Rev;B;", ("DE", "NDE"), ("Bearing", "Shaft seat")),
+        ("Maschine;Lüfter 3;;;\nZeichnungsnummer;Z-51;Änderung;B;", ("Seite A", "Seite B"), ("Lager", "Wellensitz")),
+        ("機種;送風機 3;;;\n図面番号;Z-51;改番;B;", ("A側", "B側"), ("軸受", "軸径")),
+        ("机型;风机 3;;;\n图号;Z-51;版本;B;", ("前端", "后端"), ("轴承", "轴径")),
+        ("Machine;Ventilateur 3;;;\nN° plan;Z-51;Indice;B;", ("Avant", "Arrière"), ("Roulement", "Portée d'arbre")),
+    ],
+)
+def test_a_title_of_other_columns_stands_above_positions_side_by_side(read, title, heads, rows):
+    text = f"{title}\n;;;;\n{heads[0]};;;{heads[1]};\n"
+    values = (("6303-2Z", "6004-2Z"), ("17 k5", "20 k5"))
+    text += "".join(f"{row};{one};;{row};{two}\n" for row, (one, two) in zip(rows, values, strict=True))
+    stations = read(text + "Fr;12 N;;Fr;14 N\n")
+    assert stations.text("station").tolist() == [*heads]
+    assert stations.text("bearing_designation").tolist() == ["6303-2Z", "6004-2Z"]
+    assert stations.number("radial_load").tolist() == [12, 14]
+    assert set(stations.text("drawing_revision")) == {"B"}
