@@ -151,3 +151,26 @@ def test_positions_said_again_beside_each_part_head_its_rows(tmp_path, text):
     assert stations.size("housing_seat_diameter").nominal.tolist() == [35, 32]
     assert stations.number("shaft_seat_roughness").tolist() == [0.2, 0.2]
     assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]
+
+
+@pytest.mark.parametrize(
+    ("bearings", "shafts", "housings", "places"),
+    [
+        ("Bearing;Designation;Lubrication", "Shaft;Dia. mm;Ra µm", "Housing;Dia. mm;Ra µm", ("front", "rear")),
+        ("Lager;Typ;Schmierung", "Welle;Sitz Ø mm;Ra µm", "Gehäuse;Bohrung Ø mm;Ra µm", ("vorn", "hinten")),
+        ("轴承;型号;润滑", "轴颈;直径 mm;粗糙度Ra μm", "座孔;直径 mm;粗糙度Ra μm", ("前", "后")),
+        ("軸受;型番;潤滑", "軸;径 mm;粗さ Ra μm", "ハウジング;内径 mm;粗さ Ra μm", ("前側", "後側")),
+    ],
+)
+def test_small_tables_of_one_part_each_below_one_another(tmp_path, bearings, shafts, housings, places):
+    one, two = places
+    text = f"{bearings}\n{one};7006C;\n{two};7005C;\n\n{shafts}\n{one};30 js5;0.2\n{two};25 js5;0.2\n\n"
+    text += f"{housings}\n{one};55 H6;0.4\n{two};47 H6;0.4\n\nXyz;6 L/min;Abc;3.5 kN\n"
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == [*places]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [55, 47]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.2, 0.2]
+    assert stations.number("housing_seat_roughness").tolist() == [0.4, 0.4]

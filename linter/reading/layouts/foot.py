@@ -41,15 +41,18 @@ def foot_of(grid: Grid, words: Words) -> int:
     for row in range(grid.height - 1, first - 1, -1):
         if (count := counts[row - first]) == 0:
             continue
-        if _is_of_table(grid, row, words) or not (count <= MOST_IN_TITLE or _in_turn(grid, row, words)):
+        apart = row > first and counts[row - first - 1] < 2
+        narrow = count <= MOST_IN_TITLE or _in_turn(grid, row, words) or (apart and _figures_in_turn(grid, row))
+        if _is_of_table(grid, row, words) or not narrow:
             break
         own = _states_machine(grid, row, words)
         if not own and any(designation_strength(text) != "no" and len(text) > 2 for _, text in _texts(grid, row)[1:2]):
             break
-        if own or (count > 1 and row > first and counts[row - first - 1] < 2):
+        if own or (count > 1 and apart):
             start = row
     above = next((c for c in reversed(counts[: max(start - first, 0)]) if c > 1), 0)
-    return start if above >= _BROAD or _stands_inside(grid, start) else grid.height
+    pairs = start < grid.height and len(_texts(grid, start)) > MOST_IN_TITLE and _figures_in_turn(grid, start)
+    return start if above >= _BROAD or pairs or _stands_inside(grid, start) else grid.height
 
 
 def _stands_inside(grid: Grid, start: int) -> bool:
@@ -89,6 +92,15 @@ def _in_turn(grid: Grid, row: int, words: Words) -> bool:
     texts = [text for _, text in _texts(grid, row)]
     values = [text for text in texts[1::2] if len(text) > 1 and names_value(words, text)]
     return len(texts) % 2 == 0 and len(texts) <= _MOST_IN_TURN and not values and _states_machine(grid, row, words)
+
+
+def _figures_in_turn(grid: Grid, row: int) -> bool:
+    """Whether a row is a word and a figure in turn (``Coolant | 6 L/min | Clamping force | 3.5 kN``)."""
+    texts = [text for _, text in _texts(grid, row)]
+    words, figures = texts[::2], texts[1::2]
+    return len(words) == len(figures) <= _MOST_IN_TURN // 2 and not any(
+        word[0].isdigit() or not figure[0].isdigit() for word, figure in zip(words, figures, strict=True)
+    )
 
 
 def take_foot(foot: Grid, block: Block, words: Words, found: Found) -> None:
