@@ -6,9 +6,15 @@ from typing import Any
 from attrs import evolve
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.words.headings import Words
 
 _MOST_COLUMNS = 12
+
+
+def plain_heads(grid: Grid, words: Words) -> Grid:
+    """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
+    return positions_once(with_corners_apart(grid, words), words)
 
 
 def positions_once(grid: Grid, words: Words) -> Grid:

@@ -24,9 +24,8 @@ from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
-from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.layouts.remark_columns import take_remarks
-from linter.reading.layouts.repeated_heads import positions_once
+from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
@@ -99,7 +98,7 @@ class _Sheet:
         if self.grid.height > LONGEST_MIXED:
             self._region(self.grid)
             return
-        grid = self.grid = unfolded(positions_once(with_corners_apart(self.grid, self.words), self.words), self.words)
+        grid = self.grid = unfolded(plain_heads(self.grid, self.words), self.words)
         for top, bottom in self._stacks():
             part = grid.cut(slice(top, bottom))
             for block in self._side_by_side(part):
