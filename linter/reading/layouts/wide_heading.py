@@ -27,6 +27,7 @@ _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z
 #: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
 _DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
 _OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
+_NO_UNIT = ("-", "–", "—", "/", "1")  # below a name: it has no unit
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
@@ -73,7 +74,7 @@ def heading_labels(grid: Grid, rows: Sequence[int]) -> list[str]:
                 for column in range(max(left, 0), min(right, grid.width - 1) + 1):
                     texts[column] = origin
         for column, text in enumerate(texts):
-            if text and text not in parts[column]:
+            if text and text not in parts[column] and not (parts[column] and text.strip("[]() ") in _NO_UNIT):
                 parts[column].append(text)
     return [" ".join(part) for part in parts]
 
