@@ -25,7 +25,8 @@ from linter.reading.words.headings import Heading
 from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.machine_words import can_name_machine
-from linter.reading.words.parts import concepts_said
+from linter.reading.words.pairs import PAIR
+from linter.reading.words.parts import concepts_said, part_alone
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
@@ -157,6 +158,9 @@ class ByRow(NamesDown):
             heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
+        if heading is None and value_at is not None and (side := self._side_remarked(row, value_at)) is not None:
+            heading = judged_within(self.words, side, label, None, (grid.text(row, value_at),))
+            heading = heading or within(self.words, side, label)
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
             heading = Heading("machine")
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -263,6 +267,7 @@ class ByRow(NamesDown):
         if (
             at is not None
             and heading.aspect not in ("dimensions", "fits")
+            and not heading.aspect.startswith(PAIR)
             and parameter(heading.parameter).kind in ("number", "toleranced")
         ):
             meant = self.characteristics.meant(row, at, heading)
@@ -375,6 +380,12 @@ class ByRow(NamesDown):
             self.section = None
         elif self.outer == level and self.station and not self.outside.station:
             self.station = ""
+
+    def _side_remarked(self, row: int, value_at: int) -> Side | None:
+        """The shaft or the housing where a remark behind the value is the word for it and nothing else."""
+        texts = [self.table.grid.text(row, c) for c in range(value_at + 1, self.table.grid.width)]
+        sides = {side.side: side for text in texts if text and part_alone(text) and (side := side_of(text)) is not None}
+        return next(iter(sides.values())) if len(sides) == 1 else None
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""

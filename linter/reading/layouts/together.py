@@ -11,6 +11,7 @@ from linter.reading.files.grids import Bad, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found, Strip
 from linter.reading.words.boundary import DIMENSIONS, dimensions_of, fits_of
+from linter.reading.words.pairs import PAIR, two_values
 
 
 @frozen
@@ -34,6 +35,14 @@ _TOGETHER = {
 }  # fmt: skip
 
 
+def _together(strip: Strip) -> _Together | None:
+    """What the cells of a strip state together; None where they state one value."""
+    if not strip.aspect.startswith(PAIR):
+        return _TOGETHER.get(strip.aspect)
+    names = (strip.parameter, strip.aspect.removeprefix(PAIR))
+    return _Together(names, "value", two_values, "two values with a stroke between them, such as 0.4 / 0.8", "not-two")
+
+
 def take_apart(found: Found, file: str) -> None:
     """Replace every strip of values stated together by one strip for each of them."""
     for block in found.blocks:
@@ -42,7 +51,7 @@ def take_apart(found: Found, file: str) -> None:
 
 def _apart(strip: Strip, found: Found, file: str) -> Iterator[Strip]:
     """The strips of the single values; a cell that does not state them is told."""
-    if (kind := _TOGETHER.get(strip.aspect)) is None:
+    if (kind := _together(strip)) is None:
         yield strip
         return
     texts: list[tuple[int, str, tuple[str, ...]]] = []

@@ -16,6 +16,7 @@ from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
 from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
+from linter.reading.words.cells_tell import parameter_told
 from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
@@ -137,8 +138,8 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
         return Heading("speed_max", unit=unit if known_unit(unit := label.strip("[]() ")) is not None else "")
     if are_roles(cells):
         return Heading("axial_role")
-    if code := code_said(label, cells):
-        return Heading(code)
+    if told := code_said(label, cells) or parameter_told(words.names.split_unit(label)[0], cells):
+        return Heading(told)
     return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or seat_by_cells(label, cells, words)
 
 

@@ -11,6 +11,7 @@ from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.names import Names
+from linter.reading.words.pairs import PAIR, pair_said
 from linter.reading.words.parts import is_bearing
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``, a speed
@@ -18,6 +19,7 @@ from linter.reading.words.parts import is_bearing
 _NUMBER_FIRST = re.compile(
     r"(?!1(?:st|\.)? ?(?:biege|bending )?[ck]rit)[+\-−±Ø⌀øφΦϕ∅Ф.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$"
 )
+_STROKE = re.compile(r"[/／]")
 _ASPECTS = {"class": "tolerance"}
 #: Words in the place of a station that say the whole machine.
 _OF_THE_WHOLE = frozenset(
@@ -263,9 +265,19 @@ class Words:
             return None
         return evolve(found, unit=found.unit or unit)
 
+    def _pair(self, text: str) -> Heading | None:
+        """The heading of two values in one cell (``Ra shaft / bore``): of the first, the second in its aspect."""
+        if not _STROKE.search(text) or self.names.mapping.find(fold(text)) is not None:
+            return None
+        core, unit = self.names.split_unit(text)
+        pair = pair_said(core, self.heading) if _STROKE.search(core) else None
+        return Heading(pair[0], unit=unit, aspect=f"{PAIR}{pair[1]}") if pair is not None else None
+
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
             return None  # values are never looked up as names
+        if pair := self._pair(text):
+            return pair
         match = self.names.find(text)
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}

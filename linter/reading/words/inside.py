@@ -11,6 +11,8 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 
+from attrs import evolve
+
 from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
 from linter.reading.cells.units import known_unit
@@ -81,15 +83,18 @@ def positions_inside(
     listed = listed[:_MOST_NAMES]
     frames: dict[Frame, dict[str, Cut]] = defaultdict(dict)
     objects = objects_of([joined(name) for name in listed])
+    spelled: dict[str, str] = {}
     for name in listed:
         for frame, cut in cuts_of(name, objects):
-            frames[frame].setdefault(cut.run, cut)
+            run = _spelled(cut.run, spelled)
+            frames[frame].setdefault(run, evolve(cut, run=run))
     shared = {frame: cuts for frame, cuts in frames.items() if 2 <= len(cuts) <= 3 * _MOST_POSITIONS}
     found = _positions(shared, words)
     found += tuple(plain for run in found if (plain := _without_bearing(run)) not in found)
     by_name: dict[str, list[Cut]] = {}
     for name in listed if found else ():
-        if own := [cut for _, cut in cuts_of(name, objects) if cut.run in found]:
+        cuts = ((cut, _spelled(cut.run, spelled)) for _, cut in cuts_of(name, objects))
+        if own := [evolve(cut, run=run) for cut, run in cuts if run in found]:
             stems = {plain for cut in own if (plain := _without_bearing(cut.run)) != cut.run}
             by_name[name] = [cut for cut in own if cut.run not in stems]
     return _told(by_name, words, cells or {})
@@ -99,6 +104,11 @@ def _without_bearing(run: str) -> str:
     """A position without the word for the bearing behind it (``inner end bearing``): it may stand so in other names."""
     before, _, last = run.rpartition(" ")
     return before if before and is_bearing(last) else run
+
+
+def _spelled(run: str, spelled: dict[str, str]) -> str:
+    """A run as its table spells it first (``Outboard``, ``outboard``); a letter or two may mean more."""
+    return spelled.setdefault(run.casefold(), run) if len(run) > 2 else run
 
 
 def _told(cuts: Mapping[str, Sequence[Cut]], words: Words, cells: Mapping[str, tuple[str, ...]]) -> dict[str, Told]:

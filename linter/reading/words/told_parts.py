@@ -207,6 +207,8 @@ def _votes(
     heading = words.heading(next(iter(ways.values()))) if ways else None
     if heading is None or not heading.parameter.endswith("_diameter"):
         return set()
+    if len(ways) == 1 and heading.parameter.endswith("_shoulder_diameter"):
+        return set(ways)  # shoulder OD
     found = {"housing" if m["letter"][0].isupper() else "shaft" for c in one.cells if (m := _CLASSED.fullmatch(c))}
     number = one.number if heading.aspect in ("value", "max", "min") else None
     if not number:
