@@ -158,9 +158,7 @@ class ByRow(NamesDown):
             heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
-        if heading is None and value_at is not None and (side := self._side_remarked(row, value_at)) is not None:
-            heading = judged_within(self.words, side, label, None, (grid.text(row, value_at),))
-            heading = heading or within(self.words, side, label)
+        heading = heading or self._of_part_remarked(row, label, value_at)
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
             heading = Heading("machine")
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -381,11 +379,12 @@ class ByRow(NamesDown):
         elif self.outer == level and self.station and not self.outside.station:
             self.station = ""
 
-    def _side_remarked(self, row: int, value_at: int) -> Side | None:
-        """The shaft or the housing where a remark behind the value is the word for it and nothing else."""
-        texts = [self.table.grid.text(row, c) for c in range(value_at + 1, self.table.grid.width)]
+    def _of_part_remarked(self, row: int, label: str, value_at: int | None) -> Heading | None:
+        """What a name means where a remark behind its value is the word for a part and nothing else (``shaft``)."""
+        texts = [self.table.grid.text(row, c) for c in range((value_at or 0) + 1, self.table.grid.width)]
         sides = {side.side: side for text in texts if text and part_alone(text) and (side := side_of(text)) is not None}
-        return next(iter(sides.values())) if len(sides) == 1 else None
+        side = next(iter(sides.values())) if len(sides) == 1 and value_at is not None else None
+        return within(self.words, side, label) if side is not None else None
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""

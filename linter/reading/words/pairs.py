@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from typing import Protocol
 
 from linter.model.vocabulary import Parameter, parameter
+from linter.reading.words.parts import concepts_said
 
 #: What the aspect of the first of two values begins with; the parameter of the second follows.
 PAIR = "with "
@@ -39,6 +40,9 @@ def pair_said(core: str, find: Callable[[str], _Named | None]) -> tuple[str, str
         return None
     for one, two in _ways(*halves):
         first, second = find(one), find(two)
+        alike = bool(set(one.casefold().split()) & set(two.casefold().split()))  # Ra seat, Ra bore
+        if not alike and (first is None or second is None):
+            continue
         if first is None and second is not None:
             first = _of_other_part(one, second.parameter, find)
         elif second is None and first is not None:
@@ -60,7 +64,7 @@ def _ways(one: str, two: str) -> Iterator[tuple[str, str]]:
 
 def _of_other_part(half: str, other: str, find: Callable[[str], _Named | None]) -> _Named | None:
     """A half that says no part, where the other half is of one (``Ra seat / Ra bore``)."""
-    part = next((part for part in _PARTS if other.startswith(f"{part}_")), "")
+    part = next((part for part in _PARTS if other.startswith(f"{part}_")), "") if "seat" in concepts_said(half) else ""
     found = find(f"{_PARTS[part == _PARTS[0]]} {half}") if part else None
     return found if found is not None and found.parameter == other.replace(part, _PARTS[part == _PARTS[0]]) else None
 
