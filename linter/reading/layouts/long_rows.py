@@ -16,7 +16,7 @@ from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.remarks import said_beside
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
-from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
+from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
 from linter.reading.layouts.single_values import of_all_positions, single_values
 from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
@@ -26,7 +26,7 @@ from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.pairs import PAIR
-from linter.reading.words.parts import concepts_said, part_alone
+from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
@@ -158,7 +158,8 @@ class ByRow(NamesDown):
             heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
-        heading = heading or self._of_part_remarked(row, label, value_at)
+        if heading is None and value_at is not None:
+            heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
             heading = Heading("machine")
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -264,8 +265,7 @@ class ByRow(NamesDown):
             heading = self.with_unit(row, at, heading)
         if (
             at is not None
-            and heading.aspect not in ("dimensions", "fits")
-            and not heading.aspect.startswith(PAIR)
+            and not heading.aspect.startswith(("dimensions", "fits", PAIR))
             and parameter(heading.parameter).kind in ("number", "toleranced")
         ):
             meant = self.characteristics.meant(row, at, heading)
@@ -311,8 +311,7 @@ class ByRow(NamesDown):
         said = bearing_said(label) if station else None
         name = "bearing_designation" if said is not None and said.designation else _OF_BEARING.get(named.parameter, "")
         if said is not None and name:
-            unit = "" if said.designation else "mm"
-            at = Heading(name, unit=unit)
+            at = Heading(name, unit="" if said.designation else "mm")
             self.pieces.add(at, label, row, self.table.name, self.machine, station, said.designation or said.size)
 
     def _largest(self, row: int) -> list[int]:
@@ -378,13 +377,6 @@ class ByRow(NamesDown):
             self.section = None
         elif self.outer == level and self.station and not self.outside.station:
             self.station = ""
-
-    def _of_part_remarked(self, row: int, label: str, value_at: int | None) -> Heading | None:
-        """What a name means where a remark behind its value is the word for a part and nothing else (``shaft``)."""
-        texts = [self.table.grid.text(row, c) for c in range((value_at or 0) + 1, self.table.grid.width)]
-        sides = {side.side: side for text in texts if text and part_alone(text) and (side := side_of(text)) is not None}
-        side = next(iter(sides.values())) if len(sides) == 1 and value_at is not None else None
-        return within(self.words, side, label) if side is not None else None
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""

@@ -1,7 +1,7 @@
 """Headings over a block of rows or columns that say shaft, housing or bearing, and names below them."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
@@ -140,6 +140,12 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
     if side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
     return _of_seat(words, side, label, alone)
+
+
+def of_part_remarked(words: Words, label: str, remarks: Iterable[str]) -> Heading | None:
+    """What a name means where a remark behind its value is the word for a part and nothing else (``shaft``)."""
+    sides = {side.side: side for text in remarks if part_alone(text) and (side := side_of(text)) is not None}
+    return within(words, next(iter(sides.values())), label) if len(sides) == 1 else None
 
 
 def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
