@@ -285,3 +285,54 @@ def test_a_place_with_the_word_for_the_bearing_behind_a_comma(tmp_path, one, oth
     assert nominals(reading, "shaft_seat_diameter") == [45, 40]
     assert nominals(reading, "shaft_shoulder_diameter") == [54, 48]
     assert nominals(reading, "housing_seat_diameter") == [85, 80]
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        ("Lagerstelle A (Pumpenseite)", "Lagerstelle B (Motorseite)"),
+        ("Bearing A (pump end)", "Bearing B (motor end)"),
+    ],
+)
+def test_a_block_of_a_position_may_say_where_it_lies_in_brackets(tmp_path, one, other):
+    block = "{}\t\nBearing\t{}\nShaft seat\t{}\nRadial load\t{} N\n"
+    reading = read(tmp_path, block.format(one, "6305-2Z", "25 k5", 380) + block.format(other, "6204-2Z", "20 k5", 150))
+    assert nominals(reading, "shaft_seat_diameter") == [25, 20]
+    assert reading.stations.number("radial_load").tolist() == [380, 150]
+
+
+def test_limits_below_a_word_for_a_fit_are_those_of_the_size(tmp_path):
+    reading = read(
+        tmp_path,
+        "Location,Brg P/N,Shaft fit limits (in),Housing fit limits (in)\n"
+        "Drive end,6311 C3,2.1655-2.1660,4.7244-4.7258\nFree end,6309 C3,1.7718-1.7723,3.9370-3.9384\n",
+    )
+    assert nominals(reading, "shaft_seat_diameter") == pytest.approx([55.0037, 45.00372], abs=0.02)
+    assert reading.stations.known("housing_seat_diameter").all()
+
+
+@pytest.mark.parametrize("words", [("Größtmaß", "Kleinstmaß"), ("max", "min"), ("maxi", "mini")])
+def test_limits_of_a_bore_beside_those_of_the_shaft(tmp_path, words):
+    high, low = words
+    reading = read(
+        tmp_path,
+        f"Pos.;Welle {high} [mm];Welle {low} [mm];Bohrungs-Ø {high} [mm];Bohrungs-Ø {low} [mm]\n"
+        "A;25.0155;25.002;52.030;52.000\nB;20.0155;20.002;47.025;47.000\n",
+    )
+    assert reading.stations.known("housing_seat_diameter").all()
+
+
+def test_labels_with_a_colon_in_a_form_of_three_pairs(tmp_path):
+    book = openpyxl.Workbook()
+    for row in [
+        ["Motor:", "MTR-90", "Plano:", "M90-301", "Rev.:", "2"],
+        ["Rodamiento A:", "6205-2Z", "Asiento eje A:", "25 k6", "Alojamiento A:", "52 H7"],
+        ["Rodamiento B:", "6203-2Z", "Asiento eje B:", "17 k6", "Alojamiento B:", "40 H7"],
+        ["Carga radial A:", "210 N", "Carga radial B:", "95 N", "Peso rotor:", "5,4 kg"],
+    ]:
+        book.active.append(row)
+    book.save(tmp_path / "form.xlsx")
+    reading = read_table(tmp_path / "form.xlsx")
+    assert nominals(reading, "shaft_seat_diameter") == [25, 17]
+    assert nominals(reading, "housing_seat_diameter") == [52, 40]
+    assert reading.stations.number("radial_load").tolist() == [210, 95]

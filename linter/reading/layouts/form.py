@@ -1,6 +1,6 @@
 """Forms: pairs of name and value beside each other, made one pair in a row so that they read as any other table."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 
@@ -109,11 +109,7 @@ def _of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) -
 def _columns_of_names(grid: Grid, words: Words) -> list[int]:
     """Columns of names with values behind them, where the rows of the table pair them; nothing for another table."""
     named = _named(grid, words)
-    starts = [
-        column
-        for column, known in named.items()
-        if len(set(known.values()) - {None}) >= _LEAST and 2 * sum(h is not None for h in known.values()) >= len(known)
-    ]
+    starts = [column for column, known in named.items() if _are_names(grid, column, known)]
     if len(starts) < 2 or starts[0] or any(b - a < 2 for a, b in zip(starts, [*starts[1:], grid.width], strict=True)):
         return []
     rows = [row for row in range(grid.height) if sum(named[c].get(row) is not None for c in starts) > 1]
@@ -123,6 +119,14 @@ def _columns_of_names(grid: Grid, words: Words) -> list[int]:
     paired = sum(_pairs(grid, row, starts, words) for row in rows)  # a value may be a name: grease is one
     form = len(rows) >= _LEAST and 3 * len(alike) <= len(rows) and paired >= _LEAST and 5 * paired >= 4 * len(rows)
     return starts if form and not _more_than_pairs(grid, starts, words) else []
+
+
+def _are_names(grid: Grid, column: int, known: Mapping[int, Heading | None]) -> bool:
+    """Whether half of the texts of a column and two at least are names, or all are labels and one of them is."""
+    told = set(known.values()) - {None}
+    labels = sum(grid.text(row, column)[-1:] in (":", "：") for row in known)
+    several = len(told) >= _LEAST and 2 * sum(h is not None for h in known.values()) >= len(known)
+    return several or (bool(told) and len(known) > _LEAST and labels + 1 >= len(known))
 
 
 def _below_positions(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> set[int]:

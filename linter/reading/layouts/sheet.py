@@ -96,9 +96,9 @@ class _Sheet:
     def read(self) -> None:
         """All tables of the sheet."""
         if self.grid.height > LONGEST_MIXED:
-            self._region(self.grid)
-            return
-        grid = self.grid = unfolded(plain_heads(self.grid, self.words), self.words)
+            return self._region(self.grid)
+        grid = unfolded(whole := plain_heads(self.grid, self.words), self.words)
+        self.words, self.grid = self.words if grid is whole else with_positions(grid, self.words), grid
         for top, bottom in self._stacks():
             part = grid.cut(slice(top, bottom))
             for block in self._side_by_side(part):

@@ -81,7 +81,9 @@ class ByColumn(NamesDown):
         Other words behind that for a bearing or a position are part of the name (``Palier avant``).
         """
         said = self.words.station_said(text)
-        told = said and (said.isupper() or len(said) < 3 or text.removesuffix(said).rstrip()[-1:] in (":", "："))
+        whole = text[-1:] in (")", "）")  # Brg 1 (pump end)
+        behind_colon = text.removesuffix(said).rstrip()[-1:] in (":", "：")
+        told = said and not whole and (said.isupper() or len(said) < 3 or behind_colon)
         return said if told else self.words.station(text)
 
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:

@@ -16,6 +16,9 @@ Column = Heading | None
 
 _NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
 _OF_BORE = frozenset(("bore", "diameter", "dimensions", "inside"))
+_LIMITS = re.compile(r"[Ø⌀]? ?(\d*[.,]?\d+) ?(?:-|–|/|\.{2,3}|…|to|bis) ?[Ø⌀]? ?(\d*[.,]?\d+)")
+#: Limits of one size differ by less than this share of it.
+_LIKE_LIMITS = 0.01
 #: A ring has the size of the shaft that it sits on: a bore larger than that by more is another one.
 _LARGER = 1.15
 
@@ -24,6 +27,14 @@ def says_bore(name: str, key: str) -> bool:
     """Whether a heading without its unit says a bore and not whose; ``key`` is it for comparing."""
     said = concepts_said(name)
     return key in KEYS["bore"] or ("bore" in said and said <= _OF_BORE)
+
+
+def are_limits(cell: str) -> bool:
+    """Whether a cell holds the two limits of one size (``2.1655-2.1660``)."""
+    if (found := _LIMITS.fullmatch(cell)) is None:
+        return False
+    low, high = sorted(float(text.replace(",", ".")) for text in found.groups())
+    return low > 0 and high - low < _LIKE_LIMITS * low
 
 
 def bore_beside_its_tolerance(

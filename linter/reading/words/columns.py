@@ -15,7 +15,7 @@ from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
-from linter.reading.words.bores import bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
+from linter.reading.words.bores import are_limits, bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
 from linter.reading.words.cells_tell import parameter_told
 from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
@@ -114,6 +114,8 @@ def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:
     """What a column is whose heading is known, where its cells say another thing."""
     if heading.aspect == "tolerance" and all(SIZE_AND_CLASS.fullmatch(cell) for cell in cells):
         return evolve(heading, aspect="value")  # Shaft fit: Ø17 k5
+    if heading.aspect == "tolerance" and all(map(are_limits, cells)):
+        return evolve(heading, aspect="value")  # Shaft fit limits (in): 2.1655-2.1660
     if heading.parameter == "station":
         return no_station(key in KEYS["bearing"], heading, cells) or heading
     if heading.parameter == "bearing_designation":
@@ -225,7 +227,7 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
         short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
         cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
         for rest, aspect in cuts:
-            part = part_alone(rest) or ("bore" if word_key(rest) in KEYS["bore"] else "")
+            part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
             if part and aspect in ("max", "min"):
                 found.setdefault((part, aspect), c)
     of_shaft = (

@@ -190,9 +190,8 @@ class Words:
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
             return own  # 左側軸受
-        before, _, last = text.rpartition(" ")
-        if before and is_bearing(last) and len(before) > 1 and (own := self.names.station(before)):
-            return own  # DE bearing
+        if own := self._with_more(text):
+            return own
         for cut in _AFTER_WORD.finditer(text):
             head, rest = text[: cut.start()], text[cut.end() :].strip()
             heading = self.heading(head)
@@ -228,6 +227,16 @@ class Words:
             return False
         place = found["place"]
         return bool((len(place) > 2 or not place.isascii()) and self.names.station(place))
+
+    def _with_more(self, text: str) -> str:
+        """The station of a text that says in brackets where it lies, or has the word for the bearing behind it."""
+        bracket = BRACKET.fullmatch(fold(text))
+        if bracket is not None and self.names.station(bracket[2]) and (own := self.names.station(bracket[1])):
+            return own  # Lagerstelle A (Pumpenseite)
+        before, _, last = text.rpartition(" ")
+        if before and is_bearing(last) and len(before) > 1 and (own := self.names.station(before)):
+            return own  # DE bearing
+        return ""
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
