@@ -96,7 +96,8 @@ class _Sheet:
     def read(self) -> None:
         """All tables of the sheet."""
         if self.grid.height > LONGEST_MIXED:
-            return self._region(self.grid)
+            self._region(self.grid)
+            return
         grid = unfolded(whole := plain_heads(self.grid, self.words), self.words)
         self.words, self.grid = self.words if grid is whole else with_positions(grid, self.words), grid
         for top, bottom in self._stacks():
@@ -220,9 +221,7 @@ class _Sheet:
     def _is_title(self, row: int) -> bool:
         """Whether a row can be of the title block above a heading: label and value, or one text alone."""
         cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
-        return (len(cells) == 1 and type(cells[0]) is str) or (
-            len(cells) > 1 and is_title_row(self.grid, row, self.words)
-        )
+        return type(cells[0]) is str if len(cells) == 1 else bool(cells) and is_title_row(self.grid, row, self.words)
 
     def _station_above(self, row: int, below: int) -> int:
         """The row that states the station of a table of seats, above other labels and values; else the row itself."""
