@@ -54,3 +54,12 @@ def test_where_a_bearing_is_listed_and_how_strong_a_preload_is(tmp_path, bearing
     stations = read_table(tmp_path / "t.csv").stations
     assert "6204" in stations.text("bearing_designation").tolist()
     assert {*stations.choice("rigid_preload_class").texts().tolist()} == {"light"}
+
+
+def test_numbers_of_bearings_are_no_numbers_before_names(tmp_path):
+    path = tmp_path / "t.csv"
+    rows = [f"{size},{bearing},{bore},{outer}" for size, bearing, bore, outer in (
+        (71, "6202-2Z", 15, 35), (80, "6203-2Z", 17, 40), (90, "6204-2Z C3", 20, 47), (100, "6205-2Z", 25, 52),
+    )]  # fmt: skip
+    path.write_text("\n".join(["Frame,DE Brg.,Shaft seat DE,Endshield bore DE", *rows]), encoding="utf-8")
+    assert read_table(path).stations.text("bearing_designation").tolist() == [row.split(",")[1] for row in rows]

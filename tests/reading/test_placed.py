@@ -178,3 +178,21 @@ def test_parts_with_their_position_beside_rows_of_the_whole_machine(read, column
     assert sizes(reading, "shaft_seat_diameter") == [(parts[3], 20.0), (parts[4], 17.0)]
     assert sizes(reading, "housing_seat_diameter") == [(parts[3], 47.0), (parts[4], 40.0)]
     assert reading.stations.numbers["speed_max"].tolist() == [12000.0, 12000.0]
+
+
+@pytest.mark.parametrize(
+    ("shaft", "housing", "features"),
+    [
+        ("Eje", "Carcasa", "Ajuste;Rugosidad Ra;Cilindricidad;Oscilación total"),
+        ("Welle", "Gehäuse", "Passung;Rauheit Ra;Zylinderform;Gesamtrundlauf"),
+        ("轴", "轴承座", "公差带;表面粗糙度Ra;圆柱度;全跳动"),
+    ],
+)
+def test_parts_that_state_the_same_are_no_positions(read, shaft, housing, features):
+    blanks = ";" * features.count(";")
+    head = f";{shaft};{blanks};{housing};{blanks}\nPos.;Ø mm;{features};Ø mm;{features}\n"
+    rows = "A;20;k5;0,8;0,003;0,005;47;H6;1,6;0,004;0,006\nB;17;j5;0,4;0,003;0,005;40;J6;0,8;0,004;0,006\n"
+    reading = read(head + rows)
+    assert sizes(reading, "shaft_seat_diameter") == [("A", 20.0), ("B", 17.0)]
+    assert sizes(reading, "housing_seat_diameter") == [("A", 47.0), ("B", 40.0)]
+    assert reading.stations.numbers["shaft_seat_cylindricity"].tolist() == [0.003, 0.003]

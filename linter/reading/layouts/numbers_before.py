@@ -13,6 +13,7 @@ from attrs import evolve
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
@@ -106,6 +107,8 @@ def cut_off(texts: Sequence[str], words: Words) -> dict[str, str]:
     plain = {text: text[match.end() :] for text, match in found.items()}
     if any(known_unit(text) is not None for text in plain.values()):
         return {}  # 5400 rpm
+    if any(read_designation(text).derived for text in plain):
+        return {}  # 6202-2Z
     known = sum(words.heading(text) is not None for text in plain)
     bare = sum(words.heading(text) is not None for text in plain.values())
     return plain if bare > max(known, 2) and 2 * bare >= len(plain) else {}

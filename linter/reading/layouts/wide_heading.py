@@ -136,7 +136,7 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
         if table is None:
             continue
         said = [{(h.parameter, h.aspect) for h in table.headings[a:b] if h is not None} for a, b in spans]
-        heads = [{text for text in table.labels[a:b] if text} for a, b in spans]
+        heads = [_heads_below(grid, words, row, table, span) for span in spans]
         alike = [
             span
             for span, own, texts in zip(spans, said, heads, strict=True)
@@ -150,6 +150,14 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
             labels, headings = _beside_positions(texts, table, inside, words)
             return WideTable(grid, row, below.stop - 1, labels, headings, table.score * len(alike), positions)
     return None
+
+
+def _heads_below(grid: Grid, words: Words, row: int, table: WideTable, span: tuple[int, int]) -> set[str]:
+    """The headings below a text of a row; none below a word for a part, which states the same as other parts do."""
+    part = part_said(without_role(grid.text(row, span[0])), words)
+    if part is not None and not part.station:
+        return set()
+    return {text for text in table.labels[slice(*span)] if text}
 
 
 def _spans_below(grid: Grid, words: Words, row: int) -> list[tuple[int, int]]:
