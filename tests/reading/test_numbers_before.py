@@ -58,8 +58,9 @@ def test_where_a_bearing_is_listed_and_how_strong_a_preload_is(tmp_path, bearing
 
 def test_numbers_of_bearings_are_no_numbers_before_names(tmp_path):
     path = tmp_path / "t.csv"
-    rows = [f"{size},{bearing},{bore},{outer}" for size, bearing, bore, outer in (
-        (71, "6202-2Z", 15, 35), (80, "6203-2Z", 17, 40), (90, "6204-2Z C3", 20, 47), (100, "6205-2Z", 25, 52),
-    )]  # fmt: skip
-    path.write_text("\n".join(["Frame,DE Brg.,Shaft seat DE,Endshield bore DE", *rows]), encoding="utf-8")
-    assert read_table(path).stations.text("bearing_designation").tolist() == [row.split(",")[1] for row in rows]
+    bearings = [("6202-2Z", "6201-2Z"), ("6204-2Z", "6203-2Z"), ("6205-2Z", "6206-2Z"), ("6207-2Z C3", "6208-2Z")]
+    head = "Frame,rpm,DE Brg.,NDE Brg.,Shaft seat DE,Shaft seat NDE"
+    rows = [f"{90 + k}L,{2850 + k},{one},{other},{20 + k} k5,{17 + k} k5" for k, (one, other) in enumerate(bearings)]
+    path.write_text("\n".join([head, *rows]), encoding="utf-8")
+    stations = read_table(path).stations
+    assert sorted(stations.text("bearing_designation")) == sorted(name for pair in bearings for name in pair)

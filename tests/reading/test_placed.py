@@ -183,9 +183,9 @@ def test_parts_with_their_position_beside_rows_of_the_whole_machine(read, column
 @pytest.mark.parametrize(
     ("shaft", "housing", "features"),
     [
-        ("Eje", "Carcasa", "Ajuste;Rugosidad Ra;Cilindricidad;Oscilación total"),
-        ("Welle", "Gehäuse", "Passung;Rauheit Ra;Zylinderform;Gesamtrundlauf"),
-        ("轴", "轴承座", "公差带;表面粗糙度Ra;圆柱度;全跳动"),
+        ("Eje", "Carcasa", "Ajuste;Rugosidad Ra;Cilindricidad mm;Oscilación total mm"),
+        ("Welle", "Gehäuse", "Passung;Rauheit Ra;Zylinderform mm;Gesamtrundlauf mm"),
+        ("轴", "轴承座", "公差带;表面粗糙度Ra;圆柱度 mm;全跳动 mm"),
     ],
 )
 def test_parts_that_state_the_same_are_no_positions(read, shaft, housing, features):
