@@ -174,3 +174,17 @@ def test_small_tables_of_one_part_each_below_one_another(tmp_path, bearings, sha
     assert stations.size("housing_seat_diameter").nominal.tolist() == [55, 47]
     assert stations.number("shaft_seat_roughness").tolist() == [0.2, 0.2]
     assert stations.number("housing_seat_roughness").tolist() == [0.4, 0.4]
+
+
+def test_a_position_named_by_its_role_begins_in_a_row_like_the_one_before(tmp_path):
+    block = "Position;{}\nType;6204-2Z\nShaft seat;20 k5\nHousing bore;47 H6\n"
+    stations = read(tmp_path, block.format("Drive") + block.format("Free"))
+    assert stations.text("station").tolist() == ["Drive", "Free"]
+
+
+def test_a_tool_beside_its_name_below_a_table_is_no_bearing(tmp_path):
+    rows = "front,6204-2Z,20 k5,47 H6,0.8,1.6\nrear,6203-2Z,17 k5,40 H6,0.8,1.6\n"
+    head = "Position,Bearing,Shaft seat mm,Housing bore mm,Ra shaft,Ra housing\n"
+    stations = read(tmp_path, head + rows + "\nspeed max,18000 rpm\ncollet,ER25\npower,3 kW\n")
+    assert stations.text("station").tolist() == ["front", "rear"]
+    assert set(stations.numbers["speed_max"].tolist()) == {18000.0}

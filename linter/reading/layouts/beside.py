@@ -29,10 +29,15 @@ _SHORTEST_NUMBER = 3  # of a bearing
 _BRACKET = re.compile(r" ?[(（].*$")
 
 
-def bearing_of_station(words: Words, label: str, heading: Heading | None, text: str) -> Heading | None:
-    """What a name of stations says of one that is named already: no other one, but its bearing or how it is located."""
+def bearing_of_station(
+    words: Words, label: str, heading: Heading | None, text: str, named_by: str = ""
+) -> Heading | None:
+    """What a name of stations says of one that is named already: no other one, but its bearing or how it is located.
+
+    A row of the name ``named_by`` that named the station before may name the next one, ``free`` or ``fixed`` too.
+    """
     named = heading is not None and heading.parameter == "station"
-    if named and isinstance(read_choice("axial_role", _BRACKET.sub("", text)), str):
+    if named and label != named_by and isinstance(read_choice("axial_role", _BRACKET.sub("", text)), str):
         return Heading("axial_role")  # Location: fixed
     return Heading("bearing_designation") if named and is_bearing_number(words, label, text) else heading
 

@@ -17,7 +17,7 @@ from linter.reading.layouts.title import (
     names_value,
     read_title,
 )
-from linter.reading.words.designations import designation_strength
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Words
 
 #: Rows at the end of a sheet that are looked at.
@@ -46,7 +46,7 @@ def foot_of(grid: Grid, words: Words) -> int:
         if _is_of_table(grid, row, words) or not narrow:
             break
         own = _states_machine(grid, row, words)
-        if not own and any(designation_strength(text) != "no" and len(text) > 2 for _, text in _texts(grid, row)[1:2]):
+        if not own and _states_bearing(grid, row):
             break
         if own or (count > 1 and apart):
             start = row
@@ -61,6 +61,11 @@ def _stands_inside(grid: Grid, start: int) -> bool:
     above = [row for row in range(max(start - len(below) - 1, 0), start) if _texts(grid, row)]
     key = grid.columns[0]
     return len(above) > 1 and all(is_blank(key[r]) for r in below) and not any(is_blank(key[r]) for r in above)
+
+
+def _states_bearing(grid: Grid, row: int) -> bool:
+    """Whether the second text of a row is the number of a bearing of known sizes."""
+    return any(len(text) > 2 and read_designation(text).bore_diameter for _, text in _texts(grid, row)[1:2])
 
 
 def _last_rows(grid: Grid) -> range:

@@ -52,6 +52,7 @@ class ByRow(NamesDown):
 
     machine: str = field(init=False)
     station: str = field(init=False, default="")
+    named_by: str = field(init=False, default="")
     section: Side | None = field(init=False, default=None)
     outer: str = field(init=False, default="")
     several: bool = field(init=False, default=False)
@@ -93,8 +94,7 @@ class ByRow(NamesDown):
                 self.machine = stated or self.machine
             self._named_row(row, label)
         if carried and machine_at is not None:
-            place = grid.place(carried[0], machine_at)
-            self.found.problems.append(filled_down(place, len(carried), "row"))
+            self.found.problems.append(filled_down(grid.place(carried[0], machine_at), len(carried), "row"))
         if self.below and (at := self.one("STATION")) is not None:
             self.found.problems.append(filled_down(grid.place(self.below[0], at), len(self.below), "row", "station"))
         self._tell_lost()
@@ -157,7 +157,7 @@ class ByRow(NamesDown):
             cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)
             heading = judged_within(self.words, self._side(row), label, heading, cells)
             if self.station:
-                heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at))
+                heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
         if heading is None and value_at is not None:
             heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
@@ -173,7 +173,7 @@ class ByRow(NamesDown):
                 self.machine, self.station = text, ""
             else:
                 self._begin("station")
-                self.station = self.words.station(text)
+                self.station, self.named_by = self.words.station(text), label
             self.pieces.add(heading, label, row, value_at, self.machine, self.station)
             return
         self._row(row, label, heading, value_at, self._place_of(row, heading))

@@ -335,6 +335,7 @@ def heads_rows(grid: Grid, words: Words, row: int, column: int, right: int) -> b
     below, beside = grid.text(row + 1, column), grid.text(row + 1, right)
     long = len(below) > 2 or not below.isascii()
     named = not below or _COLON.search(below) or is_label(below) or (long and names_value(words, below))
+    named = named or (below.isalpha() and len(below) > 2)  # Type
     return not named and beside[:1].isdigit() and len(below) <= 4
 
 
