@@ -22,6 +22,7 @@ from linter.reading.words.other_cells import is_role
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _FIGURE = re.compile(r"\d")
+_LONGEST_LABEL = 80
 _MOST_BELOW = 20  # rows below a heading whose cells help to tell that it is one
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 #: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
@@ -222,6 +223,10 @@ def told_by_cells(
 
     A table ends at the first blank row; a label with a figure is no heading of that kind.
     """
+    if any(len(text) > _LONGEST_LABEL for text in labels) or 2 * sum(map(bool, map(_FIGURE.search, labels))) > len(
+        labels
+    ):
+        return list(headings)  # a row of data or of sentences
     open_ones = [c for c, text in enumerate(labels) if headings[c] is None and text and not _FIGURE.search(text)]
     start = rows[-1] + 1
     of_list = any({"VALUE", "UNIT", "EXPR"} & {*words.groups(text)} for text in labels if text)

@@ -73,7 +73,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     if words.names.mapping.find(fold(label)) is not None or (heading is not None and heading.own_unit):
         return heading  # the name mapping has the last word, and the vocabulary's own names mean themselves
     cells = [fold(cell) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
-    if not cells:
+    if not cells or len(label) > LONGEST_TEXT:
         return heading
     if (told := words.told_of(label)) is not None and (heading is None or heading.station == told.station):
         return _of_position(told, heading, cells, words)

@@ -5,7 +5,7 @@ from functools import cache, lru_cache
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.cells.signs import caseless
+from linter.reading.cells.signs import LONGEST_TEXT, caseless
 from linter.reading.cells.units import dimension_of, known_unit, split_heading_unit
 from linter.reading.words.dictionary import (
     CAMEL,
@@ -313,8 +313,8 @@ def spelled_out(key: str) -> tuple[str, ...]:
 
 def unit_behind(text: str) -> tuple[str, str]:
     """A heading and the unit behind it, in brackets or in one of the other ways of writing; no unit where none is."""
-    if _AT_TEMPERATURE.search(text):
-        return text, ""  # the temperature at which the value holds
+    if len(text) > LONGEST_TEXT or _AT_TEMPERATURE.search(text):
+        return text, ""  # no heading, or the temperature at which the value holds
     if camel := _CAMEL_UNIT.fullmatch(text):
         return camel[1], _CAMEL_UNITS[camel[2]]
     rest, unit = split_heading_unit(text)
