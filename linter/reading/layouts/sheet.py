@@ -17,6 +17,7 @@ from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles, heads_places
+from linter.reading.layouts.heading_cells import told_by_cells
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
@@ -39,7 +40,7 @@ from linter.reading.layouts.title import (
     read_title,
     units_said,
 )
-from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table, told_by_cells
+from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 

@@ -11,19 +11,17 @@ from numpy.typing import NDArray
 from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.heading_cells import told_by_cells
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.columns import judge_columns, key_of, limits_of_parts
+from linter.reading.words.columns import key_of, limits_of_parts
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.other_cells import is_role
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
-_FIGURE = re.compile(r"\d")
-_LONGEST_LABEL = 80
-_MOST_BELOW = 20  # rows below a heading whose cells help to tell that it is one
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
 #: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
 _DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
@@ -214,34 +212,6 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     return WideTable(
         grid, rows[0], rows[-1], labels, headings, len({(h.parameter, h.aspect, h.station) for h in named})
     )
-
-
-def told_by_cells(
-    grid: Grid, rows: Sequence[int], labels: Sequence[str], headings: Sequence[Heading | None], words: Words
-) -> list[Heading | None]:
-    """What the headings of a row mean, those that say too little alone (``Bearing``, ``Shaft``) by the cells below.
-
-    A table ends at the first blank row; a label with a figure is no heading of that kind.
-    """
-    if any(len(text) > _LONGEST_LABEL for text in labels) or 2 * sum(map(bool, map(_FIGURE.search, labels))) > len(
-        labels
-    ):
-        return list(headings)  # a row of data or of sentences
-    open_ones = [c for c, text in enumerate(labels) if headings[c] is None and text and not _FIGURE.search(text)]
-    start = rows[-1] + 1
-    of_list = any({"VALUE", "UNIT", "EXPR"} & {*words.groups(text)} for text in labels if text)
-    if len(open_ones) < 2 or start >= grid.height or len(rows) > 1 or of_list:
-        return list(headings)
-    start += is_units_row(grid, start)
-    end = start
-    while end < min(grid.height, start + _MOST_BELOW) and any(not is_blank(cell) for cell in grid.row(end)):
-        end += 1
-
-    def cells(column: int) -> list[str]:
-        return [text for row in range(start, end) if (text := grid.text(row, column))]
-
-    judged = judge_columns(labels, list(headings), cells, words)
-    return [judged[c] if c in open_ones else h for c, h in enumerate(headings)]
 
 
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:

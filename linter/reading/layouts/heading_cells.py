@@ -1,0 +1,41 @@
+"""Rows of words that say too little alone to head a table (``Bearing``, ``Shaft``): what the cells below them tell."""
+
+import re
+from collections.abc import Sequence
+
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.units_row import is_units_row
+from linter.reading.words.columns import judge_columns
+from linter.reading.words.headings import Heading, Words
+
+_FIGURE = re.compile(r"\d")
+_LONGEST_LABEL = 80
+_MOST_BELOW = 20  # rows below a heading whose cells help to tell that it is one
+
+
+def told_by_cells(
+    grid: Grid, rows: Sequence[int], labels: Sequence[str], headings: Sequence[Heading | None], words: Words
+) -> list[Heading | None]:
+    """What the headings of a row mean, those that say too little alone (``Bearing``, ``Shaft``) by the cells below.
+
+    A table ends at the first blank row; a label with a figure is no heading of that kind.
+    """
+    if any(len(text) > _LONGEST_LABEL for text in labels) or 2 * sum(map(bool, map(_FIGURE.search, labels))) > len(
+        labels
+    ):
+        return list(headings)  # a row of data or of sentences
+    open_ones = [c for c, text in enumerate(labels) if headings[c] is None and text and not _FIGURE.search(text)]
+    start = rows[-1] + 1
+    of_list = any({"VALUE", "UNIT", "EXPR"} & {*words.groups(text)} for text in labels if text)
+    if len(open_ones) < 2 or start >= grid.height or len(rows) > 1 or of_list:
+        return list(headings)
+    start += is_units_row(grid, start)
+    end = start
+    while end < min(grid.height, start + _MOST_BELOW) and any(not is_blank(cell) for cell in grid.row(end)):
+        end += 1
+
+    def cells(column: int) -> list[str]:
+        return [text for row in range(start, end) if (text := grid.text(row, column))]
+
+    judged = judge_columns(labels, list(headings), cells, words)
+    return [judged[c] if c in open_ones else h for c, h in enumerate(headings)]
