@@ -68,3 +68,22 @@ def test_words_that_are_no_positions_name_none(pair):
 def test_too_few_names_in_common_show_no_position():
     words = Words(Names.built_in())
     assert with_stations(["Radial_Load_X1", "Axial_Load_X1", "Radial_Load_X2", "Axial_Load_X2"], words) is words
+
+
+@pytest.mark.parametrize(
+    ("header", "names"),
+    [
+        ("Item;Unit;Drawing;Measured", ("DE bearing", "DE bearing seat on shaft", "DE housing bore")),
+        ("Merkmal;Einheit;Zeichnung;Ist", ("Lager A", "Lagersitz Welle A", "Gehäusebohrung A")),
+        ("Caractéristique;Unité;Plan;Mesuré", ("Roulement avant", "Portée arbre avant", "Alésage logement avant")),
+        ("项目;单位;图纸;实测", ("前轴承型号", "前轴承轴径", "前轴承座孔径")),
+    ],
+)
+def test_what_the_drawing_states_stands_beside_what_was_measured(tmp_path, header, names):
+    path = tmp_path / "t.csv"
+    values = (";6204-2Z;", "mm;20 k5;20.004", "mm;47 H6;47.01")
+    path.write_text("\n".join([header, *map(";".join, zip(names, values, strict=True))]), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("bearing_designation").tolist() == ["6204-2Z"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [20.0]
+    assert stations.size("housing_seat_diameter").tolerance_class.tolist() == ["H6"]

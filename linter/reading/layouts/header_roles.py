@@ -2,11 +2,13 @@
 
 import re
 
+from linter.reading.cells.signs import caseless
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
+from linter.reading.words.measured_words import DRAWN
 
 _SIGNS = ("+", "-", "−", "±")
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
@@ -52,6 +54,9 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
             roles[column] = groups[0]
     if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
         roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
+    if "RESULT" in roles.values() and not values:
+        said = [c for c in range(grid.width) if c not in roles and caseless(grid.text(row, c)) in DRAWN]
+        roles |= dict.fromkeys(said if len(said) == 1 else (), "VALUE")  # Drawing | Measured
     return roles
 
 

@@ -13,6 +13,16 @@ MEASURED = frozenset(
         "фактический размер", "факт", "実測値", "測定値", "実測", "測定結果", "实测值", "测量值", "实测", "测量结果",
     )
 )  # fmt: skip
+#: Headings of what the drawing states, beside a column of what was measured (common practice).
+DRAWN = frozenset(
+    caseless(word)
+    for word in (
+        "drawing", "per drawing", "as drawn", "drawing value", "drawing size", "print", "zeichnung", "laut zeichnung",
+        "zeichnungsmaß", "zeichnungswert", "dessin", "plan", "cote plan", "valeur plan", "disegno", "a disegno",
+        "quota disegno", "plano", "según plano", "cota plano", "чертёж", "чертеж", "по чертежу", "図面", "図面値",
+        "図面寸法", "图纸", "图纸值", "图样", "图纸尺寸", "图纸要求",
+    )
+)  # fmt: skip
 #: Headings of the expanded uncertainty of each value.
 UNCERTAINTY = frozenset(
     caseless(word)
