@@ -99,6 +99,11 @@ def labelled_things(text: str, words: Words, label: str = "") -> Sequence[Labell
         The names that are understood.
     label : str
         Label of a frame that stands before the text, if any.
+
+    Returns
+    -------
+    sequence of Labelled
+        In the order of the text.
     """
     if not 4 < len(text) <= LONGEST_TEXT:
         return ()

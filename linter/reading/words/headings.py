@@ -12,7 +12,7 @@ from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
-from linter.reading.words.parts import is_bearing
+from linter.reading.words.parts import is_bearing, part_alone
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``, a speed
 #: ``1st critical``).
@@ -279,6 +279,9 @@ class Words:
         if not _STROKE.search(text) or self.names.mapping.find(fold(text)) is not None:
             return None
         core, unit = self.names.split_unit(text)
+        part = part_alone(_STROKE.split(core, maxsplit=1)[0].strip())
+        if part and (whole := self.names.find(text)) is not None and whole.parameter.startswith(part):
+            return None  # Shaft / Seat diameter
         pair = pair_said(core, self.heading) if _STROKE.search(core) else None
         return Heading(pair[0], unit=unit, aspect=f"{PAIR}{pair[1]}") if pair is not None else None
 

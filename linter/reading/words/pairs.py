@@ -34,6 +34,11 @@ def pair_said(core: str, find: Callable[[str], _Named | None]) -> tuple[str, str
         A name without its unit.
     find : callable
         What a name means.
+
+    Returns
+    -------
+    tuple of str or None
+        The parameter of each half, in the order of the name.
     """
     halves = _STROKE.split(core) if len(core) <= _LONGEST else []
     if len(halves) != 2 or not all(halves):
