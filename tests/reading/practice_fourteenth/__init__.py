@@ -1,0 +1,1 @@
+"""Forty tables drawn from a grammar of what design offices export, with their meaning."""
