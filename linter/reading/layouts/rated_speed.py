@@ -13,8 +13,10 @@ _REASON = "a rated speed may be the highest one, and none stands beside it that 
 
 def leave_rated_speed(found: Found, file: str) -> None:
     """List rated speeds as unused in a file that states no highest one."""
-    stated = {s.parameter for block in found.blocks for s in block.strips if _states(s)}
-    if "speed_operating" not in stated or "speed_max" in stated:
+    strips = [strip for block in found.blocks for strip in block.strips]
+    if not any(strip.parameter == "speed_operating" and _RATED.search(strip.label) for strip in strips):
+        return
+    if any(strip.parameter == "speed_max" and _states(strip) for strip in strips):
         return
     for block in found.blocks:
         for strip in [s for s in block.strips if s.parameter == "speed_operating" and _RATED.search(s.label)]:
