@@ -1,10 +1,6 @@
 # ruff: noqa: E501
 """Tables of six engineers who write Chinese and five who write Japanese."""
 
-from practice.grammar import Table
-
-from practice_eighth.page import page
-
 PAGES = (
     """8026 zh csv enc=gb18030 cols=C,D label=B -- 江苏，高速电机。设计参数表另存为逗号文本，驱动端与非驱动端并列，公差写在格内。
 序号,项目,驱动端,非驱动端,单位,备注  ## station 驱动端 | 非驱动端
@@ -248,8 +244,3 @@ No.,検査項目,基準寸法,上の許容差,下の許容差,単位,測定器,�
 出力軸,右,NU206,30,62,16,k5,K6,39.0,1120,10800,75,B-09  ## = 出力軸 ; 右 ; NU206 ; 30 ; 62 ; 16 ; 30 k5 ; 62 K6 ; 39000 ; 1120 ; 10800 ; 75
 """,
 )
-
-
-def tables() -> list[Table]:
-    """The tables of this module."""
-    return [page(text) for text in PAGES]

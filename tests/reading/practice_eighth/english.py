@@ -1,10 +1,6 @@
 # ruff: noqa: E501
 """Tables of ten engineers who write English and measure in millimetres."""
 
-from practice.grammar import Table
-
-from practice_eighth.page import page
-
 PAGES = (
     """8006 en xlsx cols=C,D -- Midlands, grinding spindles. Own calculation sheet: symbol beside each quantity, front and rear column, results below the inputs.
 #! sheet Spindle
@@ -243,8 +239,3 @@ Nr;Parameter;Bearing 1 (compressor);Bearing 2 (turbine);Unit;Source  ## station 
 20;Wheel material;nickel alloy;;-;drawing
 """,
 )
-
-
-def tables() -> list[Table]:
-    """The tables of this module."""
-    return [page(text) for text in PAGES]

@@ -1,10 +1,6 @@
 # ruff: noqa: E501
 """Tables of five engineers who think in inches."""
 
-from practice.grammar import Table
-
-from practice_eighth.page import page
-
 PAGES = (
     """8001 en csv cols=B -- Ohio, regenerative blowers. Exports all model variables at each release; the firm's own abbreviations; limits, never classes.
 Variable,Value,Unit,Notes
@@ -145,8 +141,3 @@ Shaft attitude | vertical | | motor on top  ## shaft_orientation vertical
 Finish | bare metal, degreased | |
 """,
 )
-
-
-def tables() -> list[Table]:
-    """The tables of this module."""
-    return [page(text) for text in PAGES]

@@ -1,10 +1,6 @@
 # ruff: noqa: E501
 """Tables of ten engineers who write German."""
 
-from practice.grammar import Table
-
-from practice_eighth.page import page
-
 PAGES = (
     """8016 de csv sep=; enc=cp1252 cols=B -- Westfalen, Seitenkanalverdichter. Variablenexport des Modells: sprechende Namen mit Unterstrich, eine Spalte Kommentar.
 Variable;Wert;Einheit;Kommentar
@@ -250,8 +246,3 @@ Lfd.;Kenngröße;Lagerstelle F;Lagerstelle L;Einh.;Herkunft  ## station Lagerste
 19;Freigabe;offen;;-;
 """,
 )
-
-
-def tables() -> list[Table]:
-    """The tables of this module."""
-    return [page(text) for text in PAGES]

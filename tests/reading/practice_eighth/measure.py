@@ -8,13 +8,15 @@ if not __package__:
 
 from practice.figures import measure
 from practice.grammar import Table
+from practice.page import page
 
 from practice_eighth import asian, english, english_inch, german, romance
+from practice_eighth.bearings import follows
 
 
 def tables() -> list[Table]:
     """The fifty tables."""
-    return [table for part in (english_inch, english, german, asian, romance) for table in part.tables()]
+    return [page(text, follows) for part in (english_inch, english, german, asian, romance) for text in part.PAGES]
 
 
 if __name__ == "__main__":

@@ -1,10 +1,6 @@
 # ruff: noqa: E501
 """Tables of engineers who write French (four), Italian (four), Spanish (three) and Russian (three)."""
 
-from practice.grammar import Table
-
-from practice_eighth.page import page
-
 PAGES = (
     """8037 fr csv sep=; enc=cp1252 -- Lyonnais, surpresseurs. Tableau propre enregistré en texte, côté entraînement et côté opposé, écarts en µm dans la cellule.
 Surpresseur SU-40 - montage des roulements;;;
@@ -329,8 +325,3 @@ Proveedor,P-338,,Compras
 13 | Отверстие под штифт, диаметр | 6 | +12 | 0 | калибр-пробка | 100 %
 """,
 )
-
-
-def tables() -> list[Table]:
-    """The tables of this module."""
-    return [page(text) for text in PAGES]

@@ -1,6 +1,6 @@
 """What a table means before it is written: machines, positions, values, and how each is shown in cells.
 
-Sizes and chamfers come from :mod:`practice_tenth.bearings` (ISO 15, ISO 582, from memory); deviations are those of
+Sizes and chamfers come from :mod:`practice.bearings` (ISO 15, ISO 582, from memory); deviations are those of
 ISO 286-1, from memory. Machines, drawings and codes are invented.
 """
 
@@ -9,8 +9,8 @@ import re
 from dataclasses import dataclass, field
 from typing import Any
 
+from practice.bearings import follows
 from practice.grammar import Size, Value
-from practice_tenth.bearings import follows
 
 from practice_fourteenth.phrases import ways
 from practice_fourteenth.trade import (

@@ -9,8 +9,7 @@ from pathlib import Path
 
 from practice.by_hand import texts
 from practice.grammar import Table
-
-from practice_ninth.page import page
+from practice.page import page
 
 FIRST, LAST = 1, 40
 TABLES = Path(__file__).parent / "tables"

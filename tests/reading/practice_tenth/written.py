@@ -1,17 +1,16 @@
 """The set: forty tables written by hand, numbers 10001 to 10040, in the text files of ``tables``.
 
 A table begins with ``%%``, its number, language and form, and who would have made it with what habit; its lines are
-told in :mod:`practice_ninth.page`. Machines are invented. Fits are of ISO 286-1, bearing sizes of ISO 15, ratings about
+told in :mod:`practice.page`. Machines are invented. Fits are of ISO 286-1, bearing sizes of ISO 15, ratings about
 those of makers' catalogues, all from memory.
 """
 
 from pathlib import Path
 
+from practice.bearings import follows
 from practice.by_hand import texts
 from practice.grammar import Table
-from practice_ninth.page import page
-
-from practice_tenth.bearings import follows
+from practice.page import page
 
 FIRST, LAST = 1, 40
 TABLES = Path(__file__).parent / "tables"

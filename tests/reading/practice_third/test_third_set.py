@@ -1,10 +1,9 @@
 """The third set itself: the same again each time, every value in a cell of its own, deviations those of their class."""
 
-import hashlib
-
 import numpy as np
 import pytest
 from practice.grammar import Size
+from practice.of_a_set import digest
 
 from linter.mechanics.limits import deviations_or_nan
 from practice_third import shapes
@@ -16,8 +15,7 @@ TABLES = [shapes.make(number) for number in range(1, 61)]
 
 def test_the_set_is_the_one_that_was_measured_first() -> None:
     """A change of it is made knowingly: figures of different days compare only while the set is the same."""
-    told = repr([(t.name, t.suffix, t.content if t.suffix != ".xlsx" else b"", t.expected) for t in TABLES])
-    assert hashlib.sha256(told.encode()).hexdigest() == SET
+    assert digest(TABLES) == SET
 
 
 def test_the_set_covers_what_it_is_for() -> None:

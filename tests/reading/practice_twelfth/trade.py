@@ -7,8 +7,8 @@ rings.
 
 from random import Random
 
+from practice.bearings import basic
 from practice.grammar import Value
-from practice_tenth.bearings import basic
 
 #: Upper ends of the steps of diameter in mm, and for each class lower and upper deviation in micrometres per step.
 STEPS = (6, 10, 18, 30, 50, 80, 120, 180)

@@ -8,8 +8,8 @@ import random
 from collections.abc import Callable
 from typing import Any
 
+from practice.bearings import follows
 from practice.grammar import Expected, Key, Table, Value
-from practice_tenth.bearings import follows
 
 from . import across, down, nested
 from .sheets import Draft, Sheet, foot, title_block, workbook

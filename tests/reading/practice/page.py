@@ -9,27 +9,28 @@ The lines of a page are the lines of the file. What follows ``##`` is not part o
 ``## 2.radial_load 40``
     a value of the second position; ``[2]`` does so for all lines that follow, ``[0]`` ends it.
 ``## > station:A bore_diameter:C+D`` and ``## = front ; 20``
-    a heading with the columns of its parameters, and a line with the values in that order.
+    a heading with the columns of its parameters, and a line with the values in that order. Where a line is a whole
+    machine, ``machine:A 1.bore_diameter:C 2.bore_diameter:D`` and the names of its positions by ``positions=LV|LM``.
 
 ``?`` before a name: has to be asked about; ``~``: may be asked about; ``implied`` before it: need not be read, but
-follows. ``@C`` or ``@C+D`` after a value: its cells (in JSON the key, else the last of the line), ``C-1`` in the line
-above, ``X`` the position's column. ``//`` parts two entries. A number may end with ``in``, ``uin``, ``lbf``, ``lb`` or
-``F``. Lines that begin with ``#!`` are orders for the workbook.
+follows (``implied 1.cage phenolic`` at the first position). ``@C`` or ``@C+D`` after a value: its cells (in JSON the
+key, else the last of the line), ``C-1`` in the line above, ``X`` the position's column. ``//`` parts two entries. A
+number may end with ``in``, ``uin``, ``lbf``, ``lb`` or ``F``. Lines that begin with ``#!`` are orders for the workbook.
 """
 
 import csv
 import io
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
 from openpyxl import Workbook
 from openpyxl.utils import get_column_letter
-from practice.grammar import Expected, Key, Size, Table, Value
 
-from practice_eighth.bearings import follows
+from practice.bearings import follows
+from practice.grammar import Expected, Key, Size, Table, Value
 
 ROOT = Path(__file__).resolve().parents[3]
 with (ROOT / "schemas" / "vocabulary.csv").open(encoding="utf-8", newline="") as file:
@@ -86,10 +87,6 @@ def options(how: str) -> dict[str, str]:
     )
 
 
-def _column(number: int) -> str:
-    return str(get_column_letter(number))
-
-
 class Page:
     """One table on its way: orders, lines without their truth, the truth of each line."""
 
@@ -123,7 +120,8 @@ class Page:
             rows = [next(csv.reader([line], delimiter=self.option["sep"]), []) for line in lines]
         else:
             rows = [[cell.strip() for cell in line.split("|")] if line.strip() else [] for line in lines]
-        return {f"{_column(c)}{r}": cell for r, row in enumerate(rows, 1) for c, cell in enumerate(row, 1) if cell}
+        placed = ((r, c, cell) for r, row in enumerate(rows, 1) for c, cell in enumerate(row, 1))
+        return {f"{get_column_letter(c)}{r}": cell for r, c, cell in placed if cell}
 
     def content(self) -> bytes:
         """The bytes of the file."""
@@ -195,18 +193,20 @@ class _Truth:
         self.columns = [group.split("+") for group in page.option["cols"].split(",")]
         self.heading: list[tuple[str, list[str]]] = []
         self.heading_row = 0
+        self.positions: list[str] = []
+        self.in_row = False
         self.current = 0
         self.machines: list[str] = []
         self.stations: list[list[str]] = []
         self.found: list[Expected] = []
-        self.implied: dict[str, str] = {}
+        self.implied: dict[str, Value] = {}
 
     def add(self, machine: int, station: int, name: str, text: str, sheet: int, row: int, cells: list[str]) -> None:
         """One value of the cells of a row (of JSON: of a key)."""
         verdict = {"?": "ask", "~": "either"}.get(name[0], "read")
         name = name.lstrip("?~")
         value = meaning(name.split("|")[0], text)
-        own, head, words = self._places(sheet, row, cells, VOCABULARY[name.split("|")[0]]["level"] == "machine")
+        own, head, words = self._places(sheet, row, cells, name)
         if not own:
             raise ValueError(f"row {row}: no cell for {name} in {cells}")
         same = {e.parameter for e in self.found if e.own == own and e.machine == machine}
@@ -219,18 +219,20 @@ class _Truth:
             self.found = [_formed(e, form) if e.own == own and e.machine == machine else e for e in self.found]
         self.found.append(Expected(machine, station, name, value, verdict, form, (*own, *head), words, own))
 
-    def _places(self, sheet: int, row: int, cells: list[str], whole: bool) -> tuple[tuple[str, ...], ...]:
+    def _places(self, sheet: int, row: int, cells: list[str], name: str) -> tuple[tuple[str, ...], ...]:
         """The cells of a value, their headings, the headings' words."""
         if self.page.option["kind"] == "json":
             places = [re.fullmatch(r"(.*?)(?:-(\d))?", key) for key in cells]
             own = tuple(self.page.pointer(row - int(p[2] or 0), p[1]) for p in places if p)
-            named = re.search(r'"name": "([^"]*)"', self.page.sheets[0][1][row - 1])
-            return own, (), (named[1],) if named else tuple(_word(path) for path in own)
+            lines = {row - int(p[2] or 0): self.page.sheets[0][1][row - int(p[2] or 0) - 1] for p in places if p}
+            named = [name for line in lines.values() for name in re.findall(r'"name": "([^"]*)"', line)]
+            return own, (), tuple(named or map(_word, own))
         written = self.page.cells[sheet]
+        whole = VOCABULARY[name.split("|")[0]]["level"] == "machine"
         own = tuple(address for address in (_place(column, row) for column in cells) if address in written)
-        if self.heading_row:
+        if self.heading_row and self.in_row:
             head = [f"{column}{self.heading_row}" for column in cells]
-        elif whole and len(cells) == 1 and cells[0] not in (c for group in self.columns for c in group):
+        elif name.startswith("drawing_") or (whole and not any(set(cells) & set(group) for group in self.columns)):
             head = [f"{chr(ord(cells[0]) - 1)}{row}"]
         else:
             rows = {re.sub("[A-Z]", "", address): 0 for address in own}
@@ -240,11 +242,17 @@ class _Truth:
 
     def line(self, sheet: int, row: int, said: str) -> None:
         """The truth of one line."""
+        self.in_row = said.startswith("=")
         if said.startswith(">"):
-            self.heading = [(n, c.split("+")) for n, c in (part.rsplit(":", 1) for part in said[1:].split())]
+            columns = [part.rsplit(":", 1) for part in said[1:].split() if "=" not in part]
+            self.positions = [n for part in said.split() if "=" in part for n in part.split("=")[1].split("|")]
+            self.heading = [(name, at.split("+")) for name, at in columns]
             self.heading_row = row
         elif said.startswith("="):
-            self._row(sheet, row, [part.strip() for part in said[1:].split(" ; ")])
+            values, *entries = said[1:].split(" // ")
+            self._row(sheet, row, [part.strip() for part in values.split(" ; ")])
+            for entry in entries:
+                self._entry(sheet, row, entry.strip())
         else:
             for entry in said.split(" // "):
                 self._entry(sheet, row, entry.strip())
@@ -252,18 +260,24 @@ class _Truth:
     def _row(self, sheet: int, row: int, values: list[str]) -> None:
         if len(values) != len(self.heading):
             raise ValueError(f"row {row}: {len(values)} values for {len(self.heading)} headings")
-        named = {name: value for (name, _), value in zip(self.heading, values, strict=True)}
+        named = {name.lstrip("?~"): value for (name, _), value in zip(self.heading, values, strict=True)}
         machine = named.get("machine", self.machines[-1] if self.machines else "")
         if machine not in self.machines:
             self.machines.append(machine)
+        while len(self.stations) < len(self.machines):
             self.stations.append([])
         m = self.machines.index(machine)
-        self.stations[m].append(named["station"])
+        self.stations[m] += self.positions or [named["station"]]
         for (name, cells), value in zip(self.heading, values, strict=True):
+            position, _, name = name.rpartition(".")
+            name = position.rstrip("0123456789") + name
             whole = VOCABULARY[name.lstrip("?~").split("|")[0]]["level"] == "machine"
-            if value == "-" or (whole and any(e.machine == m and e.parameter == name for e in self.found)):
+            same = [e for e in self.found if e.machine == m and e.parameter == name.lstrip("?~")]
+            if value == "-" or (whole and same):
                 continue
-            self.add(m, -1 if whole else len(self.stations[m]) - 1, name, value, sheet, row, cells)
+            s = int(position.lstrip("?~")) - 1 if position else len(self.stations[m]) - 1
+            whole = whole or bool(self.positions and not position)
+            self.add(m, -1 if whole else s, name, value, sheet, row, cells)
 
     def _entry(self, sheet: int, row: int, entry: str) -> None:
         if switch := re.fullmatch(r"\[(\d)\]", entry):
@@ -275,9 +289,10 @@ class _Truth:
         flag = station[:1] if station[:1] in ("?", "~") else ""
         station, name = station.lstrip("?~"), flag + name
         if name == "machine":
-            self.machines.append(text)
+            self.machines = [text]
         if name == "implied":
-            self.implied |= dict([text.split(" ", 1)])
+            name, _, text = text.partition(" ")
+            self.implied[name] = meaning(name.rpartition(".")[2], text)
             return
         if name == "stations":
             self.stations.append(text.split(" | "))
@@ -304,7 +319,7 @@ class _Truth:
 def _word(path: str) -> str:
     """The key that says what a value of JSON is: its own, or that of the object whose value it is."""
     keys = path.split("/")
-    own = keys[-2] if keys[-1] in ("Wert", "value", "значение", "Nennmaß", "Toleranz") else keys[-1]
+    own = keys[-2] if keys[-1] in ("Wert", "value", "valore", "значение") else keys[-1]
     return own.replace("~1", "/").replace("~0", "~")
 
 
@@ -327,7 +342,25 @@ def _form(name: str, value: Value, text: str, cells: int) -> str:
     return "text" if isinstance(value, str) else "number"
 
 
-def page(text: str) -> Table:
+def _implied(truth: _Truth, follows: Callable[[str], dict[str, Value]]) -> dict[Key, Value]:
+    """What need not be read but follows: from the designations, and what the lines say of it."""
+    everywhere = [(m, s) for m, names in enumerate(truth.stations) for s in range(len(names))]
+    said = {
+        (m, s, name.rpartition(".")[2]): value
+        for name, value in truth.implied.items()
+        for m, s in everywhere
+        if name.rpartition(".")[0] in ("", str(s + 1))
+    }
+    told = [((m, s), value) for (m, s, name), value in said.items() if name == "bearing_designation"]
+    for e in truth.found:
+        if e.parameter == "bearing_designation":
+            where = [(m, s) for m, s in everywhere if m == e.machine and e.station in (-1, s)]
+            told += [(place, e.value) for place in where]
+    derived = {(*place, name): value for place, text in told for name, value in follows(str(text)).items()}
+    return derived | said
+
+
+def page(text: str, follows: Callable[[str], dict[str, Value]] = follows) -> Table:
     """A table from its written lines.
 
     Parameters
@@ -335,6 +368,8 @@ def page(text: str) -> Table:
     text : str
         First line: number, language, form (``csv``, ``tab``, ``xlsx``, ``json``), options ``sep= enc= cols= label=``,
         and after `` -- `` who wrote it with what habit. Then lines as in the module's text.
+    follows : callable
+        What a designation says, in canonical units.
 
     Returns
     -------
@@ -349,14 +384,9 @@ def page(text: str) -> Table:
     for sheet, row, said in written.truth:
         truth.line(sheet, row, said)
     machines = truth.machines or [""]
-    everywhere = [(m, s) for m, names in enumerate(truth.stations) for s in range(len(names))]
     if any(e.parameter.startswith("spring_") for e in truth.found):
         truth.implied["preload_method"] = "spring"
-    implied: dict[Key, Value] = {(m, s, name): value for m, s in everywhere for name, value in truth.implied.items()}
-    for e in truth.found:
-        if e.parameter == "bearing_designation" and isinstance(e.value, str):
-            for s in range(len(truth.stations[e.machine])) if e.station < 0 else [e.station]:
-                implied |= {(e.machine, s, name): value for name, value in follows(e.value).items()}
+    implied = _implied(truth, follows)
     kind = written.option["kind"]
     suffix = {"csv": ".csv", "tab": ".txt", "xlsx": ".xlsx", "json": ".json"}[kind]
     kinds = {"language": language, "layout": kind, "encoding": written.option["enc"], "persona": persona}
