@@ -139,7 +139,8 @@ def concepts_said(text: str) -> Concepts:
     for word in _words(text) if len(text) <= _LONGEST else ():
         found = _of_word(word)
         if not found and _ONE_BY_ONE.search(word):
-            found = tuple(c for key, several in _lexicon().items() if len(key) > 1 and key in word for c in several)
+            pieces = {word[i:j] for i in range(len(word)) for j in range(i + 2, len(word) + 1)}
+            found = tuple(c for piece in pieces for c in _lexicon().get(piece, ()))
         said.update(*found)
     return frozenset(said)
 
