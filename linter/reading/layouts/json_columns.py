@@ -4,7 +4,7 @@ One value says little (``id: 1``, ``type: "6203"``, ``function: "free"``); those
 the keys beside it, say more, as the cells of a column do.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import Any
 
@@ -62,6 +62,16 @@ def judged_by_items(
         if len(inner) > 1:
             found |= judged_by_items(inner, heading, words, (*trail, key))
     return found
+
+
+def parts_assumed(judged: Mapping[Path, Columns]) -> Iterator[tuple[Path, str, str]]:
+    """The first path of each key whose part no word says, the key, its parameter."""
+    told: set[tuple[int, str]] = set()
+    for path, columns in judged.items():
+        for key, heading in columns.items():
+            if heading is not None and heading.assumed and (id(columns), key) not in told:
+                told.add((id(columns), key))
+                yield (*path, key), key, heading.parameter
 
 
 def machine_key(items: Sequence[dict[str, Any]], words: Words) -> str:

@@ -12,9 +12,10 @@ from linter.reading.layouts.json_records import Here, aspect_of
 from linter.reading.layouts.json_things import is_of_other, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
-from linter.reading.words.columns import HOLE, heading_of
+from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.part_evidence import HOLE
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
 
 Path = tuple[str | int, ...]

@@ -12,9 +12,10 @@ from linter.reading.layouts.json_records import Here
 from linter.reading.layouts.json_shapes import Shape, opened, record_shape
 from linter.reading.layouts.json_things import part_said
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.columns import HOLE, heading_of
+from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading
+from linter.reading.words.part_evidence import HOLE
 
 
 def of_hole(heading: Heading | None, label: str) -> bool:

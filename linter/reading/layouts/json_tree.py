@@ -10,7 +10,7 @@ from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_cells import Path
-from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key
+from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key, parts_assumed
 from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, members, why_left
 from linter.reading.layouts.json_head import Header, header_of
@@ -32,7 +32,7 @@ from linter.reading.layouts.json_shapes import (
 from linter.reading.layouts.json_things import SHAFTS, as_told, is_other_thing, marks_of, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
-from linter.reading.layouts.strips import Found
+from linter.reading.layouts.strips import Found, part_taken
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.inside import positions_inside
 from linter.reading.words.own_stations import with_stations
@@ -176,7 +176,9 @@ class _Walk(RecordCells):
         items = [((*path, k, *inside), node) for k, node in enumerate(nodes) if isinstance(node, dict)]
         if len(items) < 2:
             return
-        self.judged |= judged_by_items(items, lambda key, trail: self.plain(key, here, trail), self.words)
+        judged = judged_by_items(items, lambda key, trail: self.plain(key, here, trail), self.words)
+        self.judged |= judged
+        self.found.problems.extend(part_taken(self.place(at), *said) for at, *said in parts_assumed(judged))
         machine = "" if here.machine else machine_key([node for _, node in items], self.words)
         for at, node in items if machine else ():
             text, where = node[machine].strip(), (*at, machine)

@@ -5,18 +5,15 @@ from collections.abc import Iterable, Iterator
 
 from attrs import frozen
 
-from linter.model.places import Place
-from linter.model.stations import Problem
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, is_blank
-from linter.reading.files.intake import visible
 from linter.reading.layouts.sides import side_of
-from linter.reading.layouts.strips import Found
+from linter.reading.layouts.strips import Found, part_taken
 from linter.reading.words.headings import Told, Words
 from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.inside import positions_inside
+from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.part_words import part_words
-from linter.reading.words.parts_of_names import parts_of_names
-from linter.reading.words.told_parts import PARTS
+from linter.reading.words.told_parts import parts_of_names
 
 #: Columns and rows that may hold names, and rows of a column that are looked at.
 _COLUMNS, _ROWS, _LONGEST = 4, 30, 1000
@@ -72,16 +69,7 @@ def tell_parts(grid: Grid, words: Words, found: Found) -> None:
         for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
             rest = left.pop(grid.text(row, column), "") if left else ""
             if rest and (heading := words.heading(rest)) is not None:
-                found.problems.append(_part_taken(grid.place(row, column), grid.text(row, column), heading.parameter))
-
-
-def _part_taken(place: Place, name: str, parameter: str) -> Problem:
-    part, expected = parameter.split("_")[0], "a name that says shaft or housing"
-    message = (
-        f"{place}: {visible(name, 60)} names no part; it is taken for the {part}, as its table tells; "
-        f"expected {expected}."
-    )
-    return Problem("assumption", None, parameter, place, visible(name, 60), expected, message, "part-told")
+                found.problems.append(part_taken(grid.place(row, column), grid.text(row, column), heading.parameter))
 
 
 def _columns(grid: Grid) -> Iterator[_Beside]:

@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 from attrs import evolve
 
 from linter.reading.files.intake import visible
-from linter.reading.layouts.strips import Found
+from linter.reading.layouts.strips import Found, part_taken
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -46,10 +46,16 @@ def _is_number(text: str) -> bool:
     return text.replace(",", ".").replace(".", "", 1).isdecimal()
 
 
-def tell_machine(table: WideTable, headings: Sequence[Heading | None], found: Found) -> None:
-    """A note of the column that is taken for the machine without saying so."""
-    for column, heading in enumerate(headings):
-        said = table.headings[column]
-        if heading is not None and heading.parameter == "machine" and (said is None or said.parameter != "machine"):
-            label = visible(table.labels[column] or "without a heading", 40)
-            found.say(f"the column {label} tells the rows apart and is taken for the machine")
+def tell_taken(table: WideTable, headings: Sequence[Heading | None], found: Found) -> None:
+    """What the columns of a table tell and no heading says: the one of the machine, whose a seat or shoulder is."""
+    machine = ""
+    for column, (heading, said) in enumerate(zip(headings, table.headings, strict=True)):
+        label = table.labels[column]
+        if heading is None:
+            continue
+        if heading.assumed and heading.aspect in ("value", "max"):
+            row = next((r for r in range(table.bottom, table.top, -1) if table.grid.text(r, column)), table.top)
+            found.problems.append(part_taken(table.grid.place(row, column), label, heading.parameter))
+        if heading.parameter == "machine" and (said is None or said.parameter != "machine") and not machine:
+            machine = visible(label or "without a heading", 40)
+            found.say(f"the column {machine} tells the rows apart and is taken for the machine")

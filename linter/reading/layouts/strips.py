@@ -204,6 +204,16 @@ def filled_down(place: Place, count: int, what: str, level: str = "machine") -> 
     return Problem("assumption", None, level, place, "", expected, message, "filled-down")
 
 
+def part_taken(place: Place, name: str, told: str) -> Problem:
+    """The assumption that a size of no named part is of the one that its table tells."""
+    part, expected = told.split("_")[0], "a name that says shaft or housing"
+    message = (
+        f"{place}: {visible(name, 60)} names no part; it is taken for the {part}, as its table tells; "
+        f"expected {expected}."
+    )
+    return Problem("assumption", None, told, place, visible(name, 60), expected, message, "part-told")
+
+
 def unreadable_key(grid: Grid, row: int, column: int) -> Problem:
     """A row whose machine or station is an error, a date or struck out: it belongs to none."""
     place, read = grid.place(row, column), visible(grid.text(row, column))

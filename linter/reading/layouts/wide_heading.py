@@ -17,9 +17,10 @@ from linter.reading.layouts.sides import Side, is_use, side_above, side_of, with
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.columns import key_of, limits_of_parts
+from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.other_cells import is_role
+from linter.reading.words.part_columns import limits_of_parts
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")

@@ -13,7 +13,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.bill import of_bearings
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
-from linter.reading.layouts.positions import judged_by_position, tell_machine
+from linter.reading.layouts.positions import judged_by_position, tell_taken
 from linter.reading.layouts.row_keys import name_rows
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
@@ -43,7 +43,7 @@ def read_wide(table: WideTable, words: Words, found: Found, outside: Outside) ->
     table = of_bearings(table, first)
     rows = range(first, grid.height) if table.only is None else np.asarray(table.only).ravel().tolist()
     headings = name_rows(table, _headings(table, words, units, first), rows[:_ROWS_APART], words, found)
-    tell_machine(table, headings, found)
+    tell_taken(table, headings, found)
     return _Rows(table, words, found, outside, first, headings).read()
 
 

@@ -15,28 +15,24 @@ from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
-from linter.reading.words.bores import are_limits, bore_beside_its_tolerance, bore_larger_than_the_shaft, says_bore
 from linter.reading.words.cells_tell import parameter_told
 from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.cuts import WITH_TOLERANCE, aspect_cuts, without_standard
+from linter.reading.words.cuts import WITH_TOLERANCE, without_standard
 from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
-from linter.reading.words.part_columns import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS, seat_by_cells, seats_of_parts
-from linter.reading.words.parts import is_tolerance_of_bore, part_alone
-from linter.reading.words.shoulder_columns import shoulders_by_size
+from linter.reading.words.part_columns import Beside, are_limits, seat_by_cells
+from linter.reading.words.part_evidence import HOLE, SHAFT, SIZE_AND_CLASS
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
 
 _LETTERS = {"d": "bore_diameter", "D": "outside_diameter", "B": "ring_width"}
 _TOLERANCED = re.compile(r"[Ø⌀øφΦ]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?\d).*|[Ø⌀øφΦ]? ?[\d.,]+ ?\(?0 ?/ ?[+-].*")
-_OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
-_FIGURES = re.compile(r"[0-9 .,+/-]*")
 _MOST_LOOKED_AT = 50
 #: In the reason why a number is read as none of ours (``data/designation_refusals.csv``).
 _OTHER_SYSTEM = "another national system"
@@ -142,7 +138,7 @@ def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Colum
         return Heading("axial_role")
     if told := code_said(label, cells) or parameter_told(words.names.split_unit(label)[0], cells):
         return Heading(told)
-    return _class_of_symbol(label, cells, words) or _class_of_bore(label, cells) or seat_by_cells(label, cells, words)
+    return seat_by_cells(label, cells, words)
 
 
 def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: Words) -> Column:
@@ -154,27 +150,6 @@ def _coded(label: str, key: str, heading: Column, cells: Sequence[str], words: W
     if words.groups(label) or not (name := choice_said(label, cells)):
         return None
     return Heading(name, station or station_beside(label, words))
-
-
-def _class_of_symbol(label: str, cells: Sequence[str], words: Words) -> Column:
-    """``Tol d`` over classes of shafts, ``Tol D`` over classes of holes: those of the seats."""
-    match = _OF_SYMBOL.fullmatch(label)
-    if match is None or words.group(match["word"]) != "CLASS":
-        return None
-    shaft = match["symbol"] == "d"
-    side = SHAFT if shaft else HOLE
-    if not all(side.fullmatch(cell) and CLASS_ONLY.fullmatch(cell) for cell in cells):
-        return None
-    return Heading("shaft_seat_diameter" if shaft else "housing_seat_diameter", aspect="tolerance")
-
-
-def _class_of_bore(label: str, cells: Sequence[str]) -> Column:
-    """A tolerance of a bore over classes of holes, maybe with sizes: the housing seat's (a ring has no such class)."""
-    if not is_tolerance_of_bore(label) or not all(map(HOLE.fullmatch, cells)):
-        return None
-    if all(map(CLASS_ONLY.fullmatch, cells)):
-        return Heading("housing_seat_diameter", aspect="tolerance")
-    return Heading("housing_seat_diameter") if all(map(SIZE_AND_CLASS.fullmatch, cells)) else None
 
 
 def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str:
@@ -215,31 +190,6 @@ def _seat_or_ring(heading: Heading, key: str, cells: Sequence[str]) -> Column:
     return None if any(HOLE.fullmatch(cell) or SHAFT.fullmatch(cell) for cell in classed) else heading
 
 
-def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Words) -> list[Column]:
-    """Headings with those of the two limits of a seat (``Shaft max``, ``Shaft min``; ``Bore max``, ``Bore min``).
-
-    A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
-    bearing are its class.
-    """
-    result = list(headings)
-    found: dict[tuple[str, str], int] = {}
-    for c, label in enumerate(labels):
-        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
-        cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
-        for rest, aspect in cuts:
-            part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
-            if part and aspect in ("max", "min"):
-                found.setdefault((part, aspect), c)
-    of_shaft = (
-        any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
-    )
-    for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
-        pair = [(limit, found[part, limit]) for limit in ("max", "min") if (part, limit) in found]
-        for limit, c in pair if len(pair) == 2 and name else ():
-            result[c] = Heading(f"{name}_seat_diameter", unit=words.unit_of(labels[c]), aspect=limit)
-    return result
-
-
 def judge_columns(
     labels: Sequence[str], headings: Sequence[Column], cells: Callable[[int], Sequence[str]], words: Words
 ) -> list[Column]:
@@ -268,28 +218,12 @@ def judge_columns(
     mapped = [words.mapped(label) for label in labels]
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)
-    _holes(labels, result, words)
-    bores = [says_bore(words.names.split_unit(label)[0], key_of(label, words)) for label in labels]
-    bore_beside_its_tolerance(labels, result, cells, words, bores)
-    bore_larger_than_the_shaft(result, cells, [a and not b for a, b in zip(bores, mapped, strict=True)])
-    seats_of_parts(labels, result, cells, words)
-    shoulders_by_size(labels, result, cells, words)
+    Beside(labels, [key_of(label, words) for label in labels], result, cells, mapped, words).tell_parts()
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)
     _place_as_station(labels, result, cells, words)
     return result
-
-
-def _holes(labels: Sequence[str], result: list[Column], words: Words) -> None:
-    """The diameter of a hole (``孔径``): the housing's beside a shaft seat or a bore, a bearing's beside its others."""
-    stated = {h.parameter for h in result if h is not None}
-    name = "housing_seat_diameter" if stated & {"shaft_seat_diameter", "bore_diameter"} else ""
-    name = name or ("bore_diameter" if {"outside_diameter", "ring_width"} <= stated else "")
-    for c, label in enumerate(labels):
-        key = key_of(label, words) if name and name not in stated and result[c] is None else ""
-        if key in KEYS["hole"] or (key in KEYS["seat"] and "shaft_seat_diameter" in stated):
-            result[c] = Heading(name, unit=words.unit_of(label))
 
 
 def _one_designation(labels: Sequence[str], before: Sequence[Column], result: list[Column], words: Words) -> None:

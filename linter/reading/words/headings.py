@@ -72,6 +72,8 @@ class Heading:
         True where the word is the vocabulary's own name, so that its canonical unit is agreed.
     version : str
         Which of several statements the word says it is: ``newer``, ``older``, or empty.
+    assumed : bool
+        True where no word says of which part it is and what stands beside it tells.
     """
 
     parameter: str
@@ -80,6 +82,7 @@ class Heading:
     aspect: str = "value"
     own_unit: bool = False
     version: Version = ""
+    assumed: bool = field(default=False, eq=False)
 
     @property
     def entry(self) -> Parameter:

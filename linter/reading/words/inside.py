@@ -21,6 +21,7 @@ from linter.reading.words.left_out import APART, SIDES, SIGN, Cut, Frame, cuts_o
 from linter.reading.words.objects import objects_of
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.part_columns import may_say_seat
+from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.parts import (
     concepts_said,
     is_bearing,
@@ -30,7 +31,7 @@ from linter.reading.words.parts import (
 )
 from linter.reading.words.places import ENDS, is_no_place
 from linter.reading.words.run_sorts import sort_of_run
-from linter.reading.words.told_parts import PARTS, Rest, of_parts, with_part
+from linter.reading.words.told_parts import Rest, of_parts, with_part
 
 #: Names that are looked at, signs of a name, positions of a table.
 _MOST_NAMES, _LONGEST_NAME, _MOST_POSITIONS = 1000, 120, 6

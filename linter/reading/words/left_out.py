@@ -14,9 +14,9 @@ from linter.reading.cells.han import simplified
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, SMALL
 from linter.reading.words.objects import Objects, part_of_object
+from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.parts import concepts_said, is_bearing_seat, names_place, part_alone, words_of_signs
 from linter.reading.words.places import uninflected
-from linter.reading.words.told_parts import PARTS
 
 _SIGNS = "\u3040-\u30ff\u3400-\u9fff"
 APART = re.compile(r"(?:[^\w⌀°%±²³]|_)+")

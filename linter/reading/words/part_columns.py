@@ -1,39 +1,63 @@
-"""Columns headed by a part of a position and no more (``Front shaft``, ``DE housing [in]``): sizes of seats, if shown.
+"""Columns of a seat, a shoulder or a bore whose heading does not say all of it: the part, by what stands beside them.
 
-What a shaft or a housing is measured by, its heading does not say: a bearing beside it does (its bore, its outside
-diameter), or a class of its own sort, in the cell or in a column behind it.
+``Front shaft``, ``DE housing [in]``: what a shaft or a housing is measured by, the heading does not say; the bearing
+beside it does (its bore, its outside diameter), or a class of its own sort, in the cell or in a column behind it.
+``Bore`` is that of the ring, or of the housing where a class of holes stands behind it or it is larger than the shaft.
+A seat or a shoulder of no part (``Shldr dia``) is asked as names are (``told_parts.py``), row by row. What sizes and
+neighbours tell and no name says is marked as assumed.
 """
 
 import re
 from collections.abc import Callable, Sequence
+from itertools import takewhile
 
-from attrs import evolve
+from attrs import evolve, frozen
 
-from linter.reading.cells.signs import fold
+from linter.reading.cells.signs import LONGEST_TEXT, fold
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.cuts import station_cuts, unit_trouble
-from linter.reading.words.designations import read_designation
+from linter.reading.words.cuts import aspect_cuts, station_cuts, unit_trouble
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import concepts_said, part_alone, tells_feature
+from linter.reading.words.part_evidence import (
+    CLASS_ONLY,
+    FITS,
+    PARTS,
+    SHAFT,
+    SIZE_AND_CLASS,
+    numbers_of,
+    rings_of,
+    same_sizes,
+)
+from linter.reading.words.parts import concepts_said, is_tolerance_of_bore, part_alone, tells_feature
+from linter.reading.words.told_parts import Rest, may_be_of_part, of_parts
 
 Column = Heading | None
 
-HOLE = re.compile(r"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:JS|Js|[D-HJKMNPR])(?:[3-9]|1[0-2])(?!\d).*")
-SHAFT = re.compile(r"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr])(?:[3-9]|1[0-2])(?!\d).*")
-SIZE_AND_CLASS = re.compile(
-    r"[Ø⌀øφΦ]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?"
-)
-CLASS_ONLY = re.compile(r"(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
-_FIRST_NUMBER = re.compile(r"[Ø⌀øφ]? ?(\d{0,4}[.,]?\d+)(?![\d:])")
-_SIDES = {"shaft": SHAFT, "housing": HOLE}
-_RINGS = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 _ASPECTS = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min"}
-#: A seat is within this share of its ring (common practice: far more than any fit).
-_SAME = 0.01
-_INCH = 25.4
 _PIECE = re.compile(r"[^\W\d_⌀Øø]+")
-_OF_BEARING_BORE = frozenset(("bore", "diameter", "dimensions", "inside", "bearing", "seat", "housing"))
+_OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
+_FIGURES = re.compile(r"[0-9 .,+/-]*")
+_LIMITS = re.compile(r"[Ø⌀]? ?(\d*[.,]?\d+) ?(?:-|–|/|\.{2,3}|…|to|bis) ?[Ø⌀]? ?(\d*[.,]?\d+)")
+#: Limits of one size differ by less than this share of it.
+_LIKE_LIMITS = 0.01
+#: A ring has the size of the shaft that it sits on: a bore larger than that by more is another one.
+_LARGER = 1.15
+_OF_BORE = frozenset(("bore", "diameter", "dimensions", "inside"))
+_OF_BEARING_BORE = _OF_BORE | {"bearing", "seat", "housing"}
+
+
+def says_bore(name: str, key: str) -> bool:
+    """Whether a heading without its unit says a bore and not whose; ``key`` is it for comparing."""
+    said = concepts_said(name)
+    return key in KEYS["bore"] or ("bore" in said and said <= _OF_BORE)
+
+
+def are_limits(cell: str) -> bool:
+    """Whether a cell holds the two limits of one size (``2.1655-2.1660``)."""
+    if (found := _LIMITS.fullmatch(cell)) is None:
+        return False
+    low, high = sorted(float(text.replace(",", ".")) for text in found.groups())
+    return low > 0 and high - low < _LIKE_LIMITS * low
 
 
 def may_say_seat(name: str, part: str) -> bool:
@@ -49,95 +73,231 @@ def may_say_seat(name: str, part: str) -> bool:
     return of_bore or ("seat" in concepts and concepts <= {"seat", "bearing", "diameter"})
 
 
-def part_and_place(label: str, words: Words) -> tuple[str, str, str]:
-    """The part that a heading says alone, the position beside it, its unit; no part where it says more or less."""
+def _placed(label: str, fits: Callable[[str], bool], words: Words) -> tuple[str, str, str]:
+    """A heading without its position and its unit, these two; ``fits`` says of a rest that it is looked for."""
     told = words.told_of(label)
     core, unit = words.names.split_unit(fold(told.rest if told is not None else label))
-    part, station = "", told.station if told is not None else ""
-    for rest, piece, _ in () if station else station_cuts(core):
-        if (found := part_alone(rest)) and (said := words.names.station(piece)):
-            part, station = found, said  # albero A, where ``a`` may be a small word too
-            break
-    part = part or part_alone(core)
-    if not part and word_key(core) in KEYS["hole"]:
-        part = "housing"
+    if told is not None and told.station:
+        return core, told.station, unit
+    for rest, piece, _ in station_cuts(core):
+        if fits(rest) and (said := words.names.station(piece)):
+            return rest, said, unit  # albero A, where ``a`` may be a small word too
+    return core, "", unit
+
+
+def _seat(part: str, station: str, unit: str) -> Column:
     fits = part and not (unit and unit_trouble(f"{part}_seat_diameter", unit))
-    return (part, station, unit) if fits else ("", "", "")
-
-
-def seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
-    """The word for a part or seat over sizes with a class of its sort (``Shaft``, ``Shaft motor side``: ``17 k5``)."""
-    shown = next((part for part, side in _SIDES.items() if all(map(side.fullmatch, cells))), "")
-    if not shown or not all(map(SIZE_AND_CLASS.fullmatch, cells)):
-        return None
-    part, station, unit = part_and_place(label, words)
-    if not part:
-        core, unit = words.names.split_unit(fold(label))
-        cuts = ((rest, said) for rest, piece, _ in station_cuts(core) if (said := words.names.station(piece)))
-        station = next((said for rest, said in cuts if may_say_seat(rest, shown)), "")
-        part = shown if station or may_say_seat(core, shown) else ""
-    fits = part == shown and not (unit and unit_trouble(f"{part}_seat_diameter", unit))
     return Heading(f"{part}_seat_diameter", station, unit) if fits else None
 
 
-def seats_of_parts(
-    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
-) -> None:
-    """Sizes below a part of a position that are those of its bearing, or that carry a class of its sort behind them."""
+def _of_part_alone(label: str, words: Words) -> Column:
+    """The seat of the part that a heading says alone, or with a position; None where it says more or less."""
+    core, station, unit = _placed(label, lambda rest: bool(part_alone(rest)), words)
+    return _seat(part_alone(core) or ("housing" if word_key(core) in KEYS["hole"] else ""), station, unit)
+
+
+def seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
+    """What cells with classes of one sort tell of a heading: a seat or its tolerance.
+
+    The word for a part or seat over sizes with a class (``Shaft motor side``: ``17 k5``); ``Tol d`` over classes of
+    shafts, ``Tol D`` over those of holes; a tolerance of a bore over classes of holes, which no ring has.
+    """
+    part = next((part for part in PARTS if all(map(FITS[part].fullmatch, cells))), "")
+    sizes, classes = (all(map(sort.fullmatch, cells)) for sort in (SIZE_AND_CLASS, CLASS_ONLY))
+    if not part or not (sizes or classes):
+        return None
+    match = _OF_SYMBOL.fullmatch(label)
+    symbol = match["symbol"] if match is not None and words.group(match["word"]) == "CLASS" else ""
+    of_bore = part == "housing" and is_tolerance_of_bore(label)
+    if classes or of_bore:
+        told = of_bore or symbol == ("d" if part == "shaft" else "D")
+        return Heading(f"{part}_seat_diameter", aspect="tolerance" if classes else "value") if told else None
+    if (seat := _of_part_alone(label, words)) is None:
+        core, station, unit = _placed(label, lambda rest: may_say_seat(rest, part), words)
+        seat = _seat(part, station, unit) if station or may_say_seat(core, part) else None
+    return seat if seat is not None and seat.parameter.startswith(part) else None
+
+
+@frozen
+class Beside:
+    """Columns beside each other, some of which their headings and cells have told.
+
+    Attributes
+    ----------
+    labels : sequence of str
+        Their headings.
+    keys : sequence of str
+        These without their units, for comparing.
+    result : list of Heading or None
+        What each is known to be; what more is told is entered here.
+    cells : callable
+        Some of the filled cells of a column, by its index.
+    fixed : sequence of bool
+        Columns that the name mapping names.
+    words : Words
+        The names that are understood.
+    """
+
+    labels: Sequence[str]
+    keys: Sequence[str]
+    result: list[Column]
+    cells: Callable[[int], Sequence[str]]
+    fixed: Sequence[bool]
+    words: Words
+
+    def tell_parts(self) -> None:
+        """Enter whose seats, shoulders and bores columns are of which headings and cells alone do not tell it."""
+        self._holes()
+        bores = [
+            c for c, label in enumerate(self.labels)
+            if says_bore(self.words.names.split_unit(label)[0], self.keys[c]) and self._is(c, "bore_diameter")
+        ]  # fmt: skip
+        for c in bores:
+            self._bore_beside_its_tolerance(c)
+        for c in bores:
+            self._bore_larger_than_the_shaft(c)
+        for c, label in enumerate(self.labels):
+            if label and self.result[c] is None:
+                self._size_of_part(c)
+        self._parts_of_no_name()
+
+    def _is(self, column: int, name: str) -> bool:
+        heading = self.result[column]
+        return heading is not None and heading.parameter == name
+
+    def _at(self, name: str, station: str, aspect: str = "value") -> int | None:
+        """The column of an aspect of a parameter of a position, or None."""
+        said = ((c, h) for c, h in enumerate(self.result) if h is not None)
+        return next((c for c, h in said if (h.parameter, h.station, h.aspect) == (name, station, aspect)), None)
+
+    def _holes(self) -> None:
+        """The diameter of a hole (``孔径``): the housing's beside shaft or bore, a bearing's beside its others."""
+        stated = {h.parameter for h in self.result if h is not None}
+        name = "housing_seat_diameter" if stated & {"shaft_seat_diameter", "bore_diameter"} else ""
+        name = name or ("bore_diameter" if {"outside_diameter", "ring_width"} <= stated else "")
+        for c, (label, key) in enumerate(zip(self.labels, self.keys, strict=True)):
+            if not name or name in stated or self.result[c] is not None:
+                continue
+            if key in KEYS["hole"] or (key in KEYS["seat"] and "shaft_seat_diameter" in stated):
+                self.result[c] = Heading(name, unit=self.words.unit_of(label), assumed=name.startswith(PARTS))
+
+    def _behind(self, column: int, part: str) -> list[tuple[int, str]]:
+        """Columns right behind a size that say only which part of its tolerance they hold."""
+        found: list[tuple[int, str]] = []
+        for k in range(column + 1, len(self.labels)):
+            own, aspect = self.result[k], _ASPECTS.get(self.words.group(self.labels[k]), "")
+            if own is not None:  # Bore tol: H6
+                aspect = own.aspect if own.parameter == f"{part}_seat_diameter" and own.aspect != "value" else ""
+            if not aspect or aspect in (known for _, known in found):
+                break
+            found.append((k, aspect))
+        return found
+
+    def _seat_with(self, column: int, seat: Heading, behind: Sequence[tuple[int, str]]) -> None:
+        """Enter a seat and what stands of its tolerance behind it."""
+        self.result[column] = seat
+        for k, aspect in behind:
+            self.result[k] = evolve(seat, aspect=aspect, unit=self.words.unit_of(self.labels[k]) or seat.unit)
+
+    def _classes(self, behind: Sequence[tuple[int, str]]) -> list[str]:
+        return [fold(cell) for k, aspect in behind if aspect == "tolerance" for cell in self.cells(k)]
+
+    def _bore_beside_its_tolerance(self, column: int) -> None:
+        """A bore with hole classes or deviations behind it is the housing's; with classes of shafts it is not read."""
+        heading, behind = self.result[column], self._behind(column, "housing")
+        behind = list(takewhile(lambda at: at[1] not in ("max", "min"), behind))  # limits may be a ring's
+        if heading is None or not behind:
+            return
+        if any(map(SHAFT.fullmatch, self._classes(behind))):
+            self.result[column] = None
+            return
+        self._seat_with(column, evolve(heading, parameter="housing_seat_diameter", own_unit=False), behind)
+
+    def _bore_larger_than_the_shaft(self, column: int) -> None:
+        """A bore that is larger in every row than the shaft seat beside it is the housing's."""
+        heading = self.result[column]
+        if heading is None or heading.own_unit or self.fixed[column] or heading.aspect != "value":
+            return
+        shaft = self._at("shaft_seat_diameter", heading.station)
+        if shaft is None or not self._is(column, "bore_diameter"):
+            return
+        if self._at("housing_seat_diameter", heading.station) is not None:
+            return
+        bores, shafts = (numbers_of(self.cells(c)) for c in (column, shaft))
+        if bores and len(bores) == len(shafts) and all(b > _LARGER * s for b, s in zip(bores, shafts, strict=True)):
+            self.result[column] = evolve(heading, parameter="housing_seat_diameter", assumed=True)
+
+    def _size_of_part(self, column: int) -> None:
+        """A size below a part alone that is its bearing's, or that carries a class of its sort behind it."""
+        seat = _of_part_alone(self.labels[column], self.words)
+        numbers = numbers_of(self.cells(column)) if seat is not None else []
+        if seat is None or not numbers or self._at(seat.parameter, seat.station) is not None:
+            return
+        part = seat.parameter.split("_")[0]
+        behind = [(k, aspect) for k, aspect in self._behind(column, part) if self.result[k] is None]
+        classes = self._classes(behind)
+        if not classes or not all(map(FITS[part].fullmatch, classes)):
+            behind, classes = [at for at in behind if at[1] != "tolerance"], []
+        fits = self._fit_bearing(part, seat.station, numbers)
+        tolerated = classes or self._at(seat.parameter, seat.station, "tolerance") is not None
+        if fits or (fits is None and tolerated):
+            self._seat_with(column, seat, behind)
+
+    def _fit_bearing(self, part: str, station: str, numbers: Sequence[float]) -> bool | None:
+        """Whether sizes are those of the bearings in the same rows; None where no bearing is known."""
+        stated = [c for c, h in enumerate(self.result) if h is not None and h.station == station]
+        stated = [c for c in stated if self._is(c, "bearing_designation")]
+        rings = [rings_of(cell, named=True) for cell in self.cells(stated[0])] if len(stated) == 1 else []
+        if len(rings) != len(numbers) or not any(rings):
+            return None
+        pairs = [(number, ring[PARTS.index(part)]) for number, ring in zip(numbers, rings, strict=True) if ring]
+        return same_sizes([number for number, _ in pairs], [ring for _, ring in pairs])
+
+    def _parts_of_no_name(self) -> None:
+        """Seats and shoulders whose heading says no part, told as that of a name is."""
+        places: dict[str, tuple[int, str, str]] = {}
+        unknown: list[Rest] = []
+        for c, label in enumerate(self.labels):
+            if label and self.result[c] is None and len(label) <= LONGEST_TEXT:
+                core, station, unit = _placed(label, lambda rest: self._may_be_of_part(rest), self.words)
+                if self._may_be_of_part(core):
+                    unknown.append(Rest(str(c), station, (core,), tuple(self.cells(c)), column=True))
+                    places[str(c)] = c, station, unit
+        if not unknown:
+            return
+        known = [
+            (Rest(self.labels[c], h.station, (self.labels[c],), tuple(self.cells(c)), column=True), h)
+            for c, h in enumerate(self.result) if h is not None
+        ]  # fmt: skip
+        for name, text in of_parts(unknown, known, self.words).items():
+            (c, station, unit), heading = places[name], self.words.heading(text)
+            if heading is not None and self._at(heading.parameter, station, heading.aspect) is None:
+                self.result[c] = evolve(heading, station=station, unit=heading.unit or unit, assumed=True)
+
+    def _may_be_of_part(self, name: str) -> bool:
+        return may_be_of_part(Rest("", "", (name,)), self.words)
+
+
+def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Words) -> list[Column]:
+    """Headings with those of the two limits of a seat (``Shaft max``, ``Shaft min``; ``Bore max``, ``Bore min``).
+
+    A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
+    bearing are its class.
+    """
+    result = list(headings)
+    found: dict[tuple[str, str], int] = {}
     for c, label in enumerate(labels):
-        part, station, unit = part_and_place(label, words) if label and result[c] is None else ("", "", "")
-        sizes = [_FIRST_NUMBER.match(fold(cell)) for cell in cells(c)] if part else []
-        if not sizes or not all(sizes):
-            continue
-        seat = Heading(f"{part}_seat_diameter", station, unit)
-        if any(h is not None and h.parameter == seat.parameter and h.station == station and h.aspect == "value"
-               for h in result):  # fmt: skip
-            continue
-        behind = _behind(labels, result, c, part, cells, words)
-        numbers = [float(size[1].replace(",", ".")) for size in sizes if size is not None]
-        fits = _fits_bearing(part, station, numbers, result, cells)
-        classed = any(aspect == "tolerance" for _, aspect in behind)
-        if fits or (fits is None and (classed or _tolerated(seat, result))):
-            result[c] = seat
-            for k, aspect in behind:
-                result[k] = evolve(seat, aspect=aspect, unit=words.unit_of(labels[k]) or unit)
-
-
-def _behind(
-    labels: Sequence[str], result: Sequence[Column], c: int, part: str, cells: Callable[[int], Sequence[str]],
-    words: Words,
-) -> list[tuple[int, str]]:  # fmt: skip
-    """Columns right behind a size that say no more than which part of a tolerance they hold."""
-    found: list[tuple[int, str]] = []
-    for k in range(c + 1, len(labels)):
-        aspect = _ASPECTS.get(words.group(labels[k]), "") if result[k] is None else ""
-        if not aspect or aspect in (known for _, known in found):
-            break
-        texts = [fold(cell) for cell in cells(k)]
-        if aspect == "tolerance" and not (texts and all(_SIDES[part].fullmatch(text) for text in texts)):
-            break
-        found.append((k, aspect))
-    return found
-
-
-def _tolerated(seat: Heading, result: Sequence[Column]) -> bool:
-    """Whether another column states the tolerance of the same seat (``Front shaft fit`` beside ``Front shaft``)."""
-    same = (seat.parameter, seat.station)
-    return any(h is not None and (h.parameter, h.station) == same and h.aspect == "tolerance" for h in result)
-
-
-def _fits_bearing(
-    part: str, station: str, numbers: Sequence[float], result: Sequence[Column], cells: Callable[[int], Sequence[str]]
-) -> bool | None:
-    """Whether sizes are those of the bearings in the same rows, in mm or in inches; None where no bearing is known."""
-    stated = [
-        c for c, h in enumerate(result)
-        if h is not None and h.parameter == "bearing_designation" and h.station == station
-    ]  # fmt: skip
-    if len(stated) != 1:
-        return None
-    read = [read_designation(cell).derived.get(_RINGS[part]) for cell in cells(stated[0])]
-    if len(read) != len(numbers) or not any(read):
-        return None
-    pairs = [(number, float(ring.value)) for number, ring in zip(numbers, read, strict=True) if ring is not None]
-    return any(all(abs(number * one - ring) <= _SAME * ring for number, ring in pairs) for one in (1.0, _INCH))
+        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
+        cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
+        for rest, aspect in cuts:
+            part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
+            if part and aspect in ("max", "min"):
+                found.setdefault((part, aspect), c)
+    of_shaft = (
+        any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
+    )
+    for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
+        pair = [(limit, found[part, limit]) for limit in ("max", "min") if (part, limit) in found]
+        for limit, c in pair if len(pair) == 2 and name else ():
+            result[c] = Heading(f"{name}_seat_diameter", unit=words.unit_of(labels[c]), aspect=limit)
+    return result

@@ -9,22 +9,16 @@ A word for the shaft needs bearings of two bores: a pulley may be as large as on
 import re
 from collections.abc import Iterable, Mapping, Sequence
 
-from linter.reading.cells.signs import fold
-from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.headings import Told, Words
+from linter.reading.words.part_evidence import INCH, PARTS, number_of, rings_of, same_size
 from linter.reading.words.parts import concepts_said, is_bearing
-from linter.reading.words.told_parts import PARTS
 
-_NUMBER = re.compile(r"[Ø⌀φ]? ?(\d{1,4}(?:[.,]\d+)?)(?![\d:])")
 _WORD = re.compile(r"[^\W\d_]{3,}")
-_RINGS = {"shaft": "bore_diameter", "housing": "outside_diameter"}
 _LEAST = {"shaft": 2, "housing": 1}
 #: What a word says that may also be one for a housing: a shield is the end of a motor, or of a bearing.
 _ALSO = frozenset(("closure", "rating"))
-#: A seat is within this share of its ring; smaller figures are deviations.
-_SAME, _SMALLEST = 0.005, 3.0
+_SMALLEST = 3.0  # [mm]: smaller figures are deviations
 _MOST = 200
-_INCH = 25.4
 
 
 def part_words(cells: Mapping[str, tuple[str, ...]], words: Words, told: Mapping[str, Told]) -> dict[str, Told]:
@@ -96,23 +90,18 @@ def _rings(cells: Mapping[str, tuple[str, ...]], words: Words, told: Mapping[str
         heading = words.heading(name)
         named = is_bearing(told[name].rest if name in told else name)
         named = named or (heading is not None and heading.parameter in ("bearing_designation", "bearing_type"))
-        for text in texts:
-            strength = designation_strength(text) if named or any(map(str.isalpha, text)) else "no"
-            if strength == "certain" or (named and strength == "possible"):
-                derived = read_designation(text).derived
-                for part, ring in _RINGS.items():
-                    if ring in derived:
-                        found[part].append(float(derived[ring].value))
+        for sizes in filter(None, (rings_of(text, named) for text in texts)):
+            for part, size in zip(PARTS, sizes, strict=True):
+                found[part].append(size)
     return found if all(found.values()) else {}
 
 
 def _fits(cells: Iterable[str], rings: Sequence[float], least: int) -> bool:
     """Whether the sizes beside a name are those of rings, as many different ones as it takes."""
-    figures = [match for cell in cells if (match := _NUMBER.match(fold(cell)))]
-    numbers = [float(figure[1].replace(",", ".")) for figure in figures]
-    for one, smallest in ((1.0, _SMALLEST), (_INCH, _SMALLEST / _INCH)):
-        sizes = [number * one for number in numbers if number >= smallest]
-        same = [next((ring for ring in rings if abs(size - ring) <= _SAME * ring), 0.0) for size in sizes]
+    numbers = [number for cell in cells if (number := number_of(cell))]
+    for unit in (1.0, INCH):
+        sizes = [number * unit for number in numbers if number * unit >= _SMALLEST]
+        same = [next((ring for ring in rings if same_size(size, ring)), 0.0) for size in sizes]
         if same and all(same) and len({*same}) >= least:
             return True
     return False

@@ -4,28 +4,39 @@
 smaller one a housing's. A seat about as large as the bore of the bearing at its position is the shaft's, one like the
 outside diameter the housing's; a shoulder nearer to the bore is the shaft's. A class of a hole is the housing's. What
 one part states already at a position, another name states of the other part. A word for a seat that the table uses of
-one part alone is that part's. What nothing of this tells, or what it
-tells in two ways, is not read.
+one part alone is that part's. What nothing of this tells, or what it tells in two ways, is not read. Names down a
+column, along a row and headings of columns are asked in the same way.
 """
 
 import re
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
-from attrs import frozen
+from attrs import field, frozen
 
 from linter.reading.words.cuts import aspect_cuts
-from linter.reading.words.designations import read_designation
-from linter.reading.words.headings import Heading, Words
+from linter.reading.words.headings import Heading, Told, Words
+from linter.reading.words.part_evidence import (
+    PARTS,
+    RINGS,
+    number_of,
+    numbers_of,
+    part_of_class,
+    part_of_shoulder,
+    rings_of,
+    same_sizes,
+)
 from linter.reading.words.parts import concepts_said, part_alone, words_of_signs
 
-PARTS = ("shaft", "housing")
-_NUMBER = re.compile(r"[^\d+\-−.,]{0,4}(\d*[.,]?\d+)")
-_CLASSED = re.compile(r"(?:[Ø⌀øφΦ]? ?\d[\d.,]* ?)?(?P<letter>JS|js|[D-HJKMNPRd-hjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _WORD = re.compile(r"[^\W\d_]{2,}")
 _SIGN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
-#: Seats differ from the ring they carry by less (seats of bearings, g to p in grades 5 to 7: from memory of ISO 286-2).
-_ALIKE = 0.005
+#: What a name has to say to be of a seat or shoulder of some part, and what it may not say.
+_OF_SEATS = frozenset(("seat", "shoulder"))
+_OTHERS = frozenset(
+    ("shaft", "housing", "bore", "ring", "fillet", "undercut", "cage", "seal", "spring", "rotor", "hub", "impeller")
+)
+_LONGEST = 80
+Sizes = dict[str, dict[str, tuple[float, ...]]]
 
 
 @frozen
@@ -38,12 +49,16 @@ class Rest:
     cells: tuple[str, ...] = ()
     #: The part that it is of; empty where the table has to tell it.
     part: str = ""
+    #: Whether the cells are those of a column, one a row, and are compared with others row by row.
+    column: bool = False
+    #: Its sizes: the first number of a name's cells, or one a row.
+    sizes: tuple[float, ...] = field(init=False, eq=False)
 
-    @property
-    def number(self) -> float | None:
-        """The first number of its cells."""
-        found = next((match for cell in self.cells if (match := _NUMBER.match(cell))), None)
-        return float(found[1].replace(",", ".")) if found else None
+    @sizes.default
+    def _sizes(self) -> tuple[float, ...]:
+        if self.column:
+            return tuple(numbers_of(self.cells))
+        return tuple(filter(None, (number_of(cell) for cell in self.cells)))[:1]
 
 
 def with_part(rest: Rest, part: str, words: Words) -> str:
@@ -68,6 +83,47 @@ def limit_of_part(rest: Rest, words: Words) -> str:
             ):
                 return f"{part} seat diameter {aspect}"
     return ""
+
+
+def parts_of_names(
+    names: Iterable[str], words: Words, cells: Mapping[str, tuple[str, ...]], told: Mapping[str, Told]
+) -> dict[str, Told]:
+    """The names of one table, in which no positions stand, that mean something only with the part that it tells.
+
+    ``Rugosité Ra portée`` beside ``Rugosité Ra alésage``, ``Spallamento sede`` beside ``Spallamento albero``.
+
+    Parameters
+    ----------
+    names : iterable of str
+        Names down a column or along a heading.
+    words : Words
+        The names that are understood.
+    cells : mapping of str to tuple of str
+        What stands beside or below each name.
+    told : mapping of str to Told
+        Names in which a position was found; they are left alone.
+
+    Returns
+    -------
+    dict of str to Told
+        By name; what nothing tells is not among them.
+    """
+    order = [name for name in names if name not in told and 2 < len(name) <= _LONGEST]
+    all_of = {name: Rest(name, "", (name,), cells.get(name, ())) for name in order}
+    headings = {name: words.heading(name) for name in order}
+    known = [(all_of[name], h) for name, h in headings.items() if h is not None and not h.station]
+    unknown = [one for name, one in all_of.items() if headings[name] is None and may_be_of_part(one, words)]
+    if not unknown or not any(heading.parameter.startswith(PARTS) for _, heading in known):
+        return {}
+    return {name: Told(rest, "") for name, rest in of_parts(unknown, known, words).items()}
+
+
+def may_be_of_part(one: Rest, words: Words) -> bool:
+    """Whether a name speaks of a seat or shoulder, says no part, and means something of either."""
+    said = concepts_said(one.rests[0])
+    if not said & _OF_SEATS or said & _OTHERS or part_alone(one.rests[0]):
+        return False
+    return all(with_part(one, part, words) for part in PARTS)
 
 
 def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], words: Words) -> dict[str, str]:
@@ -101,7 +157,7 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
             votes[one.rests[0]] |= set(ways)
             continue
         votes[one.rests[0]] |= _other_part(one, ways, stated, words)
-        for part in _votes(one, ways, options, sizes.get(one.station, {}), words):
+        for part in _votes(one, ways, options, sizes[one.station], words):
             votes[one.rests[0]].add(part)
     _by_words(votes, [*options], known)
     _by_told_seats(votes, options, sizes, words)
@@ -124,18 +180,18 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
 def _by_told_seats(
     votes: dict[str, set[str]],
     options: Mapping[Rest, Mapping[str, str]],
-    sizes: dict[str, dict[str, float]],
+    sizes: Sizes,
     words: Words,
 ) -> None:
     """Add what seats whose part is told say of the names of their positions of which nothing else tells it."""
     for one, ways in options.items():
         parts = votes[one.rests[0]]
         heading = words.heading(ways.get(next(iter(parts)), "")) if len(parts) == 1 else None
-        if heading is not None and heading.parameter.endswith("_seat_diameter") and (number := one.number):
-            sizes[one.station].setdefault(heading.parameter, number)
+        if heading is not None and heading.parameter.endswith("_seat_diameter") and one.sizes:
+            sizes[one.station].setdefault(heading.parameter, one.sizes)
     for one, ways in options.items():
         if not votes[one.rests[0]]:
-            votes[one.rests[0]] = _votes(one, ways, options, sizes.get(one.station, {}), words)
+            votes[one.rests[0]] = _votes(one, ways, options, sizes[one.station], words)
 
 
 def _words_of(one: Rest) -> set[str]:
@@ -176,19 +232,18 @@ def _family(ways: Mapping[str, str], words: Words) -> str:
     return heading.parameter.split("_")[1] if heading is not None else ""
 
 
-def _sizes(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]]) -> dict[str, dict[str, float]]:
+def _sizes(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]]) -> Sizes:
     """Sizes that are known of each position, by parameter; a bearing that its cells designate has those of its row."""
-    found: dict[str, dict[str, float]] = defaultdict(dict)
-    for rest in (*unknown, *(rest for rest, _ in known)):
-        for cell in rest.cells:
-            read = read_designation(cell) if any(map(str.isdigit, cell)) and not _NUMBER.fullmatch(cell) else None
-            if read is not None and read.strength == "certain" and read.bore_diameter and read.outside_diameter:
-                found[rest.station].setdefault("bore_diameter", read.bore_diameter)
-                found[rest.station].setdefault("outside_diameter", read.outside_diameter)
+    found: Sizes = defaultdict(dict)
+    bearings = [(rest, heading.parameter == "bearing_designation") for rest, heading in known]
+    for rest, named in (*((rest, False) for rest in unknown), *bearings):
+        rings = [ring for cell in rest.cells if (ring := rings_of(cell, named and rest.column)) is not None]
+        if rings and (not rest.column or len(rings) == len(rest.cells)):
+            for name, sizes in zip(RINGS.values(), zip(*rings, strict=True), strict=True):
+                found[rest.station].setdefault(name, sizes if rest.column else sizes[:1])
     for rest, heading in known:
-        number = rest.number
-        if number and heading.aspect in ("value", "max", "min"):
-            found[rest.station].setdefault(heading.parameter, number)
+        if rest.sizes and heading.aspect in ("value", "max", "min"):
+            found[rest.station].setdefault(heading.parameter, rest.sizes)
     return found
 
 
@@ -200,8 +255,8 @@ def _other_part(one: Rest, ways: Mapping[str, str], stated: set[tuple[str, str]]
 
 
 def _votes(
-    one: Rest, ways: Mapping[str, str], others: Mapping[Rest, Mapping[str, str]], sizes: Mapping[str, float],
-    words: Words,
+    one: Rest, ways: Mapping[str, str], others: Mapping[Rest, Mapping[str, str]],
+    sizes: Mapping[str, tuple[float, ...]], words: Words,
 ) -> set[str]:  # fmt: skip
     """The parts that the cells of a name and the sizes beside it speak for."""
     heading = words.heading(next(iter(ways.values()))) if ways else None
@@ -209,26 +264,27 @@ def _votes(
         return set()
     if len(ways) == 1 and heading.parameter.endswith("_shoulder_diameter"):
         return set(ways)  # shoulder OD
-    found = {"housing" if m["letter"][0].isupper() else "shaft" for c in one.cells if (m := _CLASSED.fullmatch(c))}
-    number = one.number if heading.aspect in ("value", "max", "min") else None
-    if not number:
+    found = {part for cell in one.cells if (part := part_of_class(cell))}
+    if not one.sizes or heading.aspect not in ("value", "max", "min"):
         return found
-    inner = sizes.get("bore_diameter") or sizes.get("shaft_seat_diameter") or 0.0
-    outer = sizes.get("outside_diameter") or sizes.get("housing_seat_diameter") or 0.0
+    rings = [sizes.get(RINGS[part]) or sizes.get(f"{part}_seat_diameter") or () for part in PARTS]
     if heading.parameter.endswith("_seat_diameter"):
-        alike = {part for part, size in zip(PARTS, (inner, outer), strict=True) if abs(number - size) <= _ALIKE * size}
-        shoulders = _shoulders(one.station, others, words)
-        return found | alike | {"shaft" if size > number else "housing" for size in shoulders}
-    if heading.parameter.endswith("_shoulder_diameter") and 0 < inner < number < outer:
-        found.add("shaft" if number - inner < outer - number else "housing")
+        found |= {part for part, ring in zip(PARTS, rings, strict=True) if same_sizes(one.sizes, ring)}
+        shoulders = [size for size in _shoulders(one.station, others, words) if len(size) == len(one.sizes)]
+        return found | {
+            "shaft" if b > a else "housing" for size in shoulders for a, b in zip(one.sizes, size, strict=True)
+        }
+    if heading.parameter.endswith("_shoulder_diameter") and {len(ring) for ring in rings} == {len(one.sizes)}:
+        told = {part_of_shoulder(*of_row) for of_row in zip(one.sizes, *rings, strict=True)}
+        return found | (told if "" not in told else set())
     return found
 
 
-def _shoulders(station: str, others: Mapping[Rest, Mapping[str, str]], words: Words) -> list[float]:
+def _shoulders(station: str, others: Mapping[Rest, Mapping[str, str]], words: Words) -> list[tuple[float, ...]]:
     """Diameters of the shoulders of a position of which nothing says the part."""
     found = []
     for other, ways in others.items():
         heading = words.heading(next(iter(ways.values()))) if ways and other.station == station else None
-        if heading is not None and heading.parameter.endswith("_shoulder_diameter") and (size := other.number):
-            found.append(size)
+        if heading is not None and heading.parameter.endswith("_shoulder_diameter") and other.sizes:
+            found.append(other.sizes)
     return found
