@@ -34,6 +34,7 @@ from linter.reading.settling.bearing_list import BearingList, bearings_of, numbe
 from linter.reading.settling.stations import Resolver
 from linter.reading.settling.understood import At, places, understood_cells
 from linter.reading.words.headings import Words
+from linter.reading.words.inside import COMMON
 from linter.reading.words.names import Names
 from linter.reading.words.own_stations import with_stations
 
@@ -44,11 +45,6 @@ _EXPECTED = (
 _MARKS: dict[Decimal | None, str] = {".": "point", ",": "comma", None: "not settled by the table"}
 _VOTERS = 50
 _KEYS = ("machine", "station", "drawing_number", "drawing_revision")
-#: Parameters whose words are used of other things than bearings too: one or two of them make no table of seats.
-_COMMON = frozenset(
-    ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer", "speed_max", "radial_load", "axial_load",
-     "temperature_min", "temperature_max", "rotor_mass", "bearing_span", "contact_angle")
-)  # fmt: skip
 _FEW, _MANY, _SHARE = 2, 5, 0.25
 _NO_NAMES = ("not a row of values", "no label of the table's head is known here")
 _GROUPING = re.compile(r"^.*\d\.\d{3}[.,]\d.*$|^.*\d,\d{3}[.,]\d.*$", re.MULTILINE)
@@ -277,7 +273,7 @@ def other_table(found: Found, names: Names) -> str:
     known = {s.label: s.parameter for b in found.blocks for s in b.strips if s.parameter not in _KEYS and len(s.cells)}
     own = any(strip.own_unit for block in found.blocks for strip in block.strips if strip.parameter not in _KEYS)
     parameters = set(known.values())
-    if own or names.mapping.names or names.mapping.patterns or len(parameters) > _FEW or parameters - _COMMON:
+    if own or names.mapping.names or names.mapping.patterns or len(parameters) > _FEW or parameters - COMMON:
         return ""
     words = dict.fromkeys(unused.name for unused in found.unused if unused.name and unused.reason not in _NO_NAMES)
     unknown = [word for word in words if names.find(word) is None and not names.groups(word)]

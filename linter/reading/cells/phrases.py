@@ -13,14 +13,12 @@ from pathlib import Path
 from unicodedata import combining, normalize
 
 from linter.model.packaged import columns_of
-from linter.reading.cells.signs import caseless
+from linter.reading.cells.signs import EASTERN, UMLAUTS, caseless
 
 _DATA = Path(__file__).resolve().parent / "data" / "choice_details.csv"
 _APART = re.compile(r"[\s_\-+/,;:()\[\].'’、・（），；]+")
-_ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 _ANY = "*"
 _LONGEST, _MOST_PIECES, _SHORTEST_IN_COMPOUND = 80, 10, 4
-_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 #: Two choices of which one is a sort of the other: a bearing under a spring floats.
 _NARROWER = {("axial_role", frozenset({"floating", "spring-loaded"})): "spring-loaded"}
@@ -33,7 +31,7 @@ def plain_letters(key: str) -> tuple[str, ...]:
     if key.isascii():
         return ()
     bare = "".join(sign for sign in normalize("NFD", key) if not combining(sign))
-    return tuple(dict.fromkeys(spelled for spelled in (key.translate(_UMLAUTS), bare) if spelled != key))
+    return tuple(dict.fromkeys(spelled for spelled in (key.translate(UMLAUTS), bare) if spelled != key))
 
 
 def _key(text: str) -> str:
@@ -99,7 +97,7 @@ def phrase_of(name: str, text: str, known: Meaning) -> tuple[str, ...]:
 
 def _of_signs(word: str, known: Meaning, details: dict[str, tuple[str, ...]]) -> tuple[str, ...]:
     """Choices that a Chinese or Japanese word states that is cut into choices and details (``冲压钢板保持架``)."""
-    pieces = _cut(word, known, details, _MOST_PIECES) if _ONE_BY_ONE.search(word) else None
+    pieces = _cut(word, known, details, _MOST_PIECES) if EASTERN.search(word) else None
     if pieces is None or not any(known(piece) for piece in pieces):
         return ()
     agreed: tuple[str, ...] = ()

@@ -13,6 +13,10 @@ from attrs import frozen
 
 #: Longest text that is read as a value; a longer one is refused, so that reading time stays bounded.
 LONGEST_TEXT = 200
+#: A sign of Chinese or Japanese.
+EASTERN = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
+#: Umlauts as those write them who have none.
+UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
 _BLANKS = (
     "\t\n\v\f\r\u0085\u00a0\u1680\u2000\u2001\u2002\u2003"

@@ -5,6 +5,7 @@ import re
 import numpy as np
 from attrs import evolve
 
+from linter.reading.cells.fit_classes import SIZE_AND_CLASS
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.columns import judge_columns
@@ -16,7 +17,6 @@ from linter.reading.words.parts import is_bearing
 _HEAD, _MOST = 30, 2000
 _WORD = re.compile(r"[^\W\d_]{2,}")
 _OF_SEAT = re.compile("_seat_|_shoulder_|_fillet_")
-_SIZE = re.compile(r"[Ø⌀ø]? ?\d[\d.,]* ?(?:mm )?(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?: ?\(.*\))?")
 _OF_ITEMS = ("drawing_number", "drawing_revision", "machine")
 
 
@@ -101,7 +101,7 @@ def _rows_of_bearings(grid: Grid, row: int) -> list[int]:
 def _rows_of_seats(grid: Grid, row: int) -> list[int]:
     """Rows below a heading with two sizes and their classes or more (``17k6``, ``40H7``)."""
     rows = range(row + 1, min(row + 1 + _MOST, grid.height))
-    return [r for r in rows if sum(type(c) is str and _SIZE.fullmatch(c) is not None for c in grid.row(r)) > 1]
+    return [r for r in rows if sum(type(c) is str and SIZE_AND_CLASS.fullmatch(c) is not None for c in grid.row(r)) > 1]
 
 
 def _names_bearing(text: str) -> bool:

@@ -1,6 +1,5 @@
 """What a JSON document states, gathered cell by cell, and what each of its keys means where it stands."""
 
-import re
 from typing import Any
 
 import numpy as np
@@ -9,13 +8,14 @@ from attrs import define, evolve, field
 from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
+from linter.reading.cells.fit_classes import CLASS
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text, object_column
 from linter.reading.files.intake import Source, visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.json_flat import Unflattened
-from linter.reading.layouts.json_keys import INNER, bare, local
+from linter.reading.layouts.json_keys import INNER, Path, bare, local
 from linter.reading.layouts.json_meaning import Meanings, plain_cells
 from linter.reading.layouts.json_records import (
     CONTEXT,
@@ -35,10 +35,6 @@ from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 
-Path = tuple[str | int, ...]
-
-#: A class of ISO 286 alone.
-_CLASS = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])")
 #: Numbers that no word of their name says to be a largest one.
 _LARGEST = ("limiting_speed", "reference_speed")
 #: Entries of a list that may be one value: nominal, two deviations, class and unit.
@@ -149,7 +145,7 @@ class Cells(Meanings):
                 unit = node[key].strip() or unit
         for key, value in node.items():
             word = local(key)
-            if word in REMARKS and heading.entry.kind == "toleranced" and _CLASS.fullmatch(cell_text(value).strip()):
+            if word in REMARKS and heading.entry.kind == "toleranced" and CLASS.fullmatch(cell_text(value).strip()):
                 self.cell(evolve(heading, aspect="tolerance"), label, value, (*path, *key.split(INNER)), here)
                 continue
             if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:

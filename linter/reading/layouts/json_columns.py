@@ -12,13 +12,12 @@ from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
-from linter.reading.layouts.json_keys import key_text
+from linter.reading.layouts.json_keys import Path, key_text
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import tells_feature
 
-Path = tuple[str | int, ...]
 Columns = dict[str, Heading | None]
 
 _LOOKED_AT, _LONGEST = 40, 80

@@ -6,13 +6,12 @@ from typing import Any
 from attrs import define, field
 
 from linter.reading.cells.units import known_unit
+from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import is_aspect
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.headings import Words
 from linter.reading.words.own_stations import is_no_position
-
-Path = tuple[str | int, ...]
 
 #: Between the steps of a path; the number of an entry may stand in brackets.
 _BETWEEN = re.compile(r"\s*(?:\.|/|::|->|\[(?=\d{1,4}\]))\s*")

@@ -10,13 +10,11 @@ from typing import Any
 from attrs import field, frozen
 
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import OF_DOCUMENT, bare
+from linter.reading.layouts.json_keys import OF_DOCUMENT, Path, bare
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
-
-Path = tuple[str | int, ...]
 
 # Words of a header in eight languages (common practice).
 _OBJECTS = frozenset((

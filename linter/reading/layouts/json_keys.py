@@ -13,6 +13,8 @@ from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
+#: Where a value stands in a document: keys and indices.
+Path = tuple[str | int, ...]
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
 #: Keys of what a document is made of, which say nothing of the values below them (common practice).

@@ -9,12 +9,10 @@ from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
-from linter.reading.layouts.json_keys import stations_in
+from linter.reading.layouts.json_keys import Path, stations_in
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read
 from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Words
-
-Path = tuple[str | int, ...]
 
 
 def tell_bare(child: Any, place: Place, level: str, found: Found) -> None:

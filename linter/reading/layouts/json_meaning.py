@@ -5,9 +5,11 @@ from typing import Any
 
 from attrs import define, evolve, field
 
+from linter.reading.cells.fit_classes import HOLE
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
+from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import Here, aspect_of
 from linter.reading.layouts.json_things import is_of_other, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
@@ -15,10 +17,7 @@ from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.part_evidence import HOLE
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
-
-Path = tuple[str | int, ...]
 
 #: Units at the end of a key without capitals, as they are written (``spring_rate_n_mm``, ``temp_c``).
 _SMALL_UNITS = {

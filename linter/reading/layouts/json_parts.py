@@ -13,13 +13,10 @@ from linter.reading.layouts.json_records import DIAMETERS, aspect_of
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
-from linter.reading.words.designations import read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
+from linter.reading.words.part_evidence import PARTS, rings_of, same_size
 from linter.reading.words.parts import concepts_said, is_bearing
-
-#: A seat is as large as its ring, within this share of it (common practice: far more than any fit).
-_SAME = 0.005
 
 
 def parts_by_size(node: dict[str, Any], words: Words) -> dict[str, str]:
@@ -36,10 +33,8 @@ def parts_by_size(node: dict[str, Any], words: Words) -> dict[str, str]:
     if len(sizes) != 1:
         return {}
     found = {}
-    for part, size in zip(("shaft", "housing"), sizes.pop(), strict=True):
-        keys = [
-            key for key in unknown if any(abs(d - size) <= _SAME * size for d in _diameters(node[key], part, words))
-        ]
+    for part, size in zip(PARTS, sizes.pop(), strict=True):
+        keys = [key for key in unknown if any(same_size(d, size) for d in _diameters(node[key], part, words))]
         if len(keys) == 1:
             found[keys[0]] = part
     return found
@@ -98,9 +93,9 @@ def _bearings(key: str, value: Any, words: Words) -> Iterator[tuple[float, float
     elif isinstance(value, str):
         heading = heading_of(key, words.heading(key), (value,), words)
         named = heading is not None and heading.parameter == "bearing_designation"
-        read = read_designation(value).derived if named or is_bearing(key) else {}
-        if "bore_diameter" in read and "outside_diameter" in read:
-            yield float(read["bore_diameter"].value), float(read["outside_diameter"].value)
+        rings = rings_of(value, named=True) if named or is_bearing(key) else None
+        if rings is not None:
+            yield rings
 
 
 def _diameters(node: dict[str, Any], part: str, words: Words) -> Iterator[float]:

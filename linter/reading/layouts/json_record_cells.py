@@ -4,10 +4,12 @@ from typing import Any
 
 from attrs import define, field
 
+from linter.reading.cells.fit_classes import HOLE
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts import json_keys
-from linter.reading.layouts.json_cells import Cells, Path
+from linter.reading.layouts.json_cells import Cells
 from linter.reading.layouts.json_groups import unwrapped
+from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import Here
 from linter.reading.layouts.json_shapes import Shape, opened, record_shape
 from linter.reading.layouts.json_things import part_said
@@ -15,7 +17,6 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading
-from linter.reading.words.part_evidence import HOLE
 
 
 def of_hole(heading: Heading | None, label: str) -> bool:

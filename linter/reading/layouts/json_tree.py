@@ -9,12 +9,11 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
-from linter.reading.layouts.json_cells import Path
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key, parts_assumed
 from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, members, why_left
 from linter.reading.layouts.json_head import Header, header_of
-from linter.reading.layouts.json_keys import INNER, local
+from linter.reading.layouts.json_keys import INNER, Path, local
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
 from linter.reading.layouts.json_record_cells import RecordCells

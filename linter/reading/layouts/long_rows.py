@@ -5,6 +5,7 @@ import re
 from attrs import define, evolve, field
 
 from linter.model.vocabulary import parameter
+from linter.reading.cells.fit_classes import CLASS, HOLE
 from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
@@ -29,8 +30,6 @@ from linter.reading.words.pairs import PAIR
 from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
-_CLASS_OF_HOLE = re.compile(r"(?:JS|[D-HJKMNPR])(?:[3-9]|1[0-2])")
-_CLASS_OF_SIZE = re.compile(r"(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])")
 _DASH = re.compile(r"\s+[-–—−]\s+")
 #: The shoulder of a ring to that of the part it lies at, and a seat to the size of the bearing on it.
 _AT_RING = {
@@ -191,7 +190,7 @@ class ByRow(NamesDown):
         """The value of a row, with the class of its size where a column of classes states it (``52 H6``)."""
         text = self.table.grid.text
         value, classes = text(row, value_at), [text(row, c) for c in self.columns_of("CLASS")]
-        classes = [said for said in classes if _CLASS_OF_SIZE.fullmatch(said)]
+        classes = [said for said in classes if CLASS.fullmatch(said)]
         return f"{value} {classes[0]}" if len(classes) == 1 and value[:1].isdigit() else value
 
     def _names_machine(self, label: str, value: str) -> bool:
@@ -294,7 +293,7 @@ class ByRow(NamesDown):
         """A bore whose row states the class of a hole is that of the housing: a ring has no such class."""
         if heading.parameter != "bore_diameter" or heading.aspect != "value" or heading.own_unit:
             return heading
-        classed = any(_CLASS_OF_HOLE.fullmatch(self.table.grid.text(row, c)) for c in self.columns_of("CLASS"))
+        classed = any(HOLE.fullmatch(self.table.grid.text(row, c)) for c in self.columns_of("CLASS"))
         of_ring = concepts_said(label) & {"inner", "ring", "inner_ring"}
         return evolve(heading, parameter="housing_seat_diameter") if classed and not of_ring else heading
 

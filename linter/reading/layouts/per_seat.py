@@ -18,6 +18,7 @@ from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.units_row import is_units_row, unit_below
 from linter.reading.layouts.wide_heading import JOINABLE
+from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
@@ -27,8 +28,6 @@ _PLAIN = re.compile(r"[Ø⌀øφΦϕ∅Ф]? ?(\d+(?:[.,]\d+)?)")
 _NEAR = 0.01  # limits of a seat differ by less of its size
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
-
-_OF_RINGS = ("bore_diameter", "outside_diameter", "ring_width")
 
 
 @define(eq=False)
@@ -127,7 +126,7 @@ def _of_rings(
     named = _filled_down(grid, station, parts) if station is not None else dict.fromkeys(parts, "")
     for column in range(grid.width):
         heading = words.heading(grid.text(row, column)) if grid.text(row, column) else None
-        if heading is None or heading.parameter not in _OF_RINGS or heading.aspect != "value":
+        if heading is None or heading.parameter not in DIMENSIONS or heading.aspect != "value":
             continue
         stated: dict[str, list[str]] = {}
         for r in parts:

@@ -17,7 +17,7 @@ from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.cells.choices import choice_texts, read_choice
 from linter.reading.cells.several import fill_said, free_ring_said, is_free
-from linter.reading.cells.signs import ReadError, caseless
+from linter.reading.cells.signs import EASTERN, ReadError, caseless
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.remarks import class_remarked
@@ -47,7 +47,6 @@ _FIT = frozenset(("fit", "tolerance", "class"))
 _SHORTEST = 4  # letters of a word for a role
 _SPRING = "spring"
 _SHORTEST_SPRING = 8  # letters of a word for a kind of spring: coil, disc and wave may be of other things
-_IN_SIGNS = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 _AMBIGUOUS = "ambiguous-choice"
 
 
@@ -307,8 +306,8 @@ def _kind_said(label: str) -> str:
     text = f" {caseless(label)}"
     said = {
         kinds[0] for word, kinds in choice_texts("spring_kind").items()
-        if len(kinds) == 1 and (_IN_SIGNS.search(word) or f" {caseless(word)}" in text) and caseless(word) in text
-        and len(word) >= (2 if _IN_SIGNS.search(word) else _SHORTEST_SPRING)
+        if len(kinds) == 1 and (EASTERN.search(word) or f" {caseless(word)}" in text) and caseless(word) in text
+        and len(word) >= (2 if EASTERN.search(word) else _SHORTEST_SPRING)
     }  # fmt: skip
     return said.pop() if len(said) == 1 else ""
 

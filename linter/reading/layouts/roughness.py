@@ -6,20 +6,19 @@ from attrs import evolve
 
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
+from linter.reading.cells.fit_classes import ANY_CLASS
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.boundary import DIMENSIONS
 
 #: A size with a class of ISO 286, which speaks of millimetres, or with its unit.
 _IN_MM = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*\d[\d.,]*\s*(?:JS|js|[D-Hd-hJKMNPRjkmnpr])(?:[3-9]|1[0-2])(?!\d)|.*\d ?mm$")
-_CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
 _MOST_CLASSES = 2000
 _BARE = re.compile(r"(?:Ra\s*)?\d*[.,]?\d+")
 #: Ra of turned, ground and lapped faces in µm (common practice; ISO 21920-3 tabulates 0.025 to 50).
 _LEAST, _MOST = 0.01, 25.0
-
-_OF_RINGS = ("bore_diameter", "outside_diameter", "ring_width")
 
 
 def by_custom(found: Found, file: str) -> None:
@@ -37,7 +36,7 @@ def _unit_of_sizes(block: Block) -> str:
     """The unit of every size of a seat in a block, where they all state the same or none and a class; else empty."""
     toleranced = [s for s in block.strips if _is_size(s)]
     sizes = [s for s in toleranced if s.aspect == "value"] or [s for s in toleranced if s.aspect in ("min", "max")]
-    units = {strip.unit for strip in sizes or [s for s in block.strips if s.parameter in _OF_RINGS]}
+    units = {strip.unit for strip in sizes or [s for s in block.strips if s.parameter in DIMENSIONS]}
     if units == {""} and any(map(_has_classes, toleranced)):
         return "mm"
     if (
@@ -58,7 +57,7 @@ def _is_size(strip: Strip) -> bool:
 def _has_classes(strip: Strip) -> bool:
     """Whether a column states nothing but ISO 286 classes."""
     texts = [text for cell in strip.cells[:_MOST_CLASSES].tolist() if (text := cell_text(cell))]
-    return strip.aspect == "tolerance" and bool(texts) and all(map(_CLASS.fullmatch, texts))
+    return strip.aspect == "tolerance" and bool(texts) and all(map(ANY_CLASS.fullmatch, texts))
 
 
 def _in_microns(strip: Strip, length_unit: str, found: Found, file: str) -> Strip:

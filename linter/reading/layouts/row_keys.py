@@ -14,7 +14,7 @@ from linter.reading.layouts.strips import Found
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
-from linter.reading.words.designations import designation_strength
+from linter.reading.words.designations import looks_like_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.machine_words import names_machine
 from linter.reading.words.parts import tells_feature
@@ -87,11 +87,7 @@ def _heads_machines(table: WideTable, headings: Sequence[Heading | None], column
     if headings[column] is not None or not names_machine(table.labels[column]):
         return False
     cells = [table.grid.text(row, column) for row in rows]
-    return len({*cells}) == len(cells) and all(cells) and not any(map(_is_designation, cells))
-
-
-def _is_designation(text: str) -> bool:
-    return designation_strength(text) == "certain"
+    return len({*cells}) == len(cells) and all(cells) and not any(map(looks_like_designation, cells))
 
 
 def _with(headings: list[Heading | None], station: int | None, machine: int | None) -> list[Heading | None]:
@@ -130,7 +126,7 @@ def _apart(
 ) -> int | None:
     """The first column that keeps rows of one position apart: each text of it stands in neighbouring rows."""
     for column, cells in _merged_down(table, headings, rows).items():
-        if words.groups(table.labels[column]) or any(designation_strength(cell) == "certain" for cell in cells):
+        if words.groups(table.labels[column]) or any(looks_like_designation(cell) == "certain" for cell in cells):
             continue
         if all(tells_feature(cell) for cell in dict.fromkeys(cells)):
             continue  # shaft, housing: parts of one machine

@@ -23,6 +23,7 @@ from linter.reading.cells.signs import ReadError
 from linter.reading.files.intake import visible
 from linter.reading.settling.bearing_list import BearingList
 from linter.reading.words.bearing_geometry import internal_geometry, printed_ratings
+from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.designations import IN_FRONT, Designation, read_designation
 
 DESIGNATION = "bearing_designation"
@@ -42,7 +43,6 @@ _IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", 
 _LIST = "in the list of bearings"
 #: Internal geometry that belongs together: of one source or not at all.
 _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
-_SIZES = ("bore_diameter", "outside_diameter", "ring_width")
 _WORDS = re.compile(r"[^\W\d_]+")
 _LONGEST_LETTERS = 3
 #: Words that say of an end that nothing is coupled to it as well as that its bearing floats.
@@ -253,7 +253,7 @@ def _leaves_width(text: str) -> bool:
 
 
 def _stated_sizes(filling: _Filling, row: int) -> tuple[float, float, float] | None:
-    d, outside, width = (float(filling.stated(name, row)) for name in _SIZES)
+    d, outside, width = (float(filling.stated(name, row)) for name in DIMENSIONS)
     return None if np.isnan(d + outside + width) else (d, outside, width)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from attrs import frozen
 
 from linter.model.vocabulary import Parameter
+from linter.reading.cells.fit_classes import ANY_CLASS
 from linter.reading.cells.signs import ReadError
 from linter.reading.cells.units import dimension_of, factor_to
 from linter.reading.files.grids import cell_text
@@ -38,7 +39,6 @@ class Measure:
 
 _LOOKED_AT = 20
 _MOST_CLASSES = 2000
-_CLASS = re.compile(r"\s*\(?(?:JS|js|[A-Za-z])(?:[3-9]|1[0-2])\)?\s*")
 _BEHIND = re.compile(r"\d\s*(mm|inch(?:es)?|in\.?|[\"″])\s*$", re.IGNORECASE)
 
 
@@ -80,7 +80,7 @@ def classes_beside(strips: Iterable[Strip]) -> bool:
     for strip in strips:
         texts = [text for cell in strip.cells[:_MOST_CLASSES].tolist() if (text := cell_text(cell))]
         if strip.aspect == "tolerance":
-            if not all(_CLASS.fullmatch(text) for text in texts):
+            if not all(ANY_CLASS.fullmatch(text) for text in texts):
                 return False
             classes += len(texts)
         elif strip.aspect == "value":

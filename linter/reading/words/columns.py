@@ -11,6 +11,7 @@ from collections.abc import Callable, Sequence
 from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
+from linter.reading.cells.fit_classes import HOLE, SHAFT, SIZE_AND_CLASS
 from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
@@ -25,7 +26,6 @@ from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import Beside, are_limits, seat_by_cells
-from linter.reading.words.part_evidence import HOLE, SHAFT, SIZE_AND_CLASS
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None

@@ -13,7 +13,7 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import vocabulary
-from linter.reading.cells.signs import caseless, fold
+from linter.reading.cells.signs import UMLAUTS, caseless, fold
 
 #: Groups of heading words of a layout, in the order in which a word of several groups is understood.
 GROUPS = (
@@ -39,7 +39,6 @@ CAMEL = re.compile(
 )
 
 
-_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 _ACCENTED = re.compile("[à-öø-ÿ]")
 
 
@@ -48,7 +47,7 @@ def plain_spellings(key: str) -> tuple[str, ...]:
     if not _ACCENTED.search(key):
         return ()
     bare = "".join(sign for sign in normalize("NFD", key) if not combining(sign))
-    return tuple(dict.fromkeys((key.translate(_UMLAUTS), bare)))
+    return tuple(dict.fromkeys((key.translate(UMLAUTS), bare)))
 
 
 #: Small words that names in Romance languages leave out.

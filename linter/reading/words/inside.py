@@ -37,8 +37,8 @@ from linter.reading.words.told_parts import Rest, of_parts, with_part
 _MOST_NAMES, _LONGEST_NAME, _MOST_POSITIONS = 1000, 120, 6
 #: Different parameters that come again with positions of a known sort, and with any two words.
 _ENOUGH, _ENOUGH_OF_ANY = 2, 3
-#: Parameters that other parts of machines have too.
-_COMMON = frozenset(
+#: Parameters whose words are used of other parts of machines too: one or two of them make no table of seats.
+COMMON = frozenset(
     ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer", "speed_max", "radial_load", "axial_load",
      "temperature_min", "temperature_max", "rotor_mass", "bearing_span", "contact_angle")
 )  # fmt: skip
@@ -268,7 +268,7 @@ def _are_enough(said: set[str], one: str, other: str) -> bool:
         of_bearing = "bearing_designation" in said and len(said) >= _ENOUGH  # which has no deviations
         return of_bearing or sum(parameter(name).kind != "toleranced" for name in said) >= _ENOUGH
     if "words" in (one, other):
-        return len(said) >= _ENOUGH_OF_ANY and bool(said - _COMMON)
+        return len(said) >= _ENOUGH_OF_ANY and bool(said - COMMON)
     return len(said) >= _ENOUGH
 
 

@@ -7,6 +7,7 @@ so that no list of names holds them. Words in the trade's languages: common prac
 import re
 from functools import lru_cache
 
+from linter.reading.cells.signs import EASTERN
 from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
@@ -66,7 +67,6 @@ _MACHINES = (
 )  # fmt: skip
 _JOINTS = re.compile(r"[ _./:,()\[\]–—-]+|の")
 _ARTICLES = frozenset(("of", "de", "du", "des", "del", "della", "di", "la", "le", "l", "d", "der", "des", "the"))
-_SIGNS = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 
 
 def _keys(words: tuple[str, ...]) -> frozenset[str]:
@@ -100,7 +100,7 @@ def names_machine(label: str) -> str:
 
 def _is_compound(key: str) -> bool:
     """Whether a word is a machine and its kind in one (``Pumpentyp``, ``电机型号``)."""
-    shortest = 1 if _SIGNS.search(key) else 3
+    shortest = 1 if EASTERN.search(key) else 3
     ends = range(shortest, len(key) - 1)
     return any(key[:end].removesuffix("s") in _MACHINE_KEYS and key[end:] in _KIND_KEYS for end in ends)
 

@@ -12,12 +12,12 @@ from functools import cache, lru_cache
 
 from linter.model.packaged import columns_of
 from linter.reading.cells.han import simplified
+from linter.reading.cells.signs import EASTERN
 from linter.reading.words.dictionary import MOST_REMEMBERED, dictionary, word_key
 from linter.reading.words.parts import PARTS, concepts_said, part_alone, words_of_signs
 
 #: What a word may say beside the part whose owner it is.
 _OWNERS = frozenset(("rotor", "machine", "bearing"))
-_SIGNS = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 _APART = re.compile(r"[^\w]+|_")
 #: Languages that set a word for whose it is behind the word for a part, and before it; German makes one word of both.
 _BEHIND, _BEFORE = frozenset(("fr", "es", "it", "ru")), frozenset(("en",))
@@ -83,7 +83,7 @@ def _part_word(word: str) -> str:
 
 def _of_compound(word: str) -> str:
     """The part that a compound ends in: ``Ritzelwelle``, ``电机轴``."""
-    if _SIGNS.search(word):
+    if EASTERN.search(word):
         pieces = words_of_signs(word)
         owners = all(concepts_said(piece) <= _OWNERS for piece in pieces[:-1])
         return part_alone(pieces[-1]) if owners else ""
@@ -143,7 +143,7 @@ def objects_of(names: Sequence[Sequence[tuple[str, str]]]) -> Objects:
 
 
 def _text(pieces: Sequence[str]) -> str:
-    return "".join(pieces) if all(map(_SIGNS.search, pieces)) else " ".join(pieces)
+    return "".join(pieces) if all(map(EASTERN.search, pieces)) else " ".join(pieces)
 
 
 def _part_spoken_of(rests: Sequence[str], part: str) -> str:

@@ -13,21 +13,13 @@ from itertools import takewhile
 
 from attrs import evolve, frozen
 
+from linter.reading.cells.fit_classes import CLASS_ONLY, SHAFT, SIZE_AND_CLASS
 from linter.reading.cells.signs import LONGEST_TEXT, fold
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import aspect_cuts, station_cuts, unit_trouble
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.part_evidence import (
-    CLASS_ONLY,
-    FITS,
-    PARTS,
-    SHAFT,
-    SIZE_AND_CLASS,
-    numbers_of,
-    rings_of,
-    same_sizes,
-)
+from linter.reading.words.part_evidence import FITS, PARTS, numbers_of, rings_of, same_sizes
 from linter.reading.words.parts import concepts_said, is_tolerance_of_bore, part_alone, tells_feature
 from linter.reading.words.told_parts import Rest, may_be_of_part, of_parts
 

@@ -7,19 +7,13 @@ and ``part_columns.py`` (columns).
 import re
 from collections.abc import Iterable, Sequence
 
+from linter.reading.cells.fit_classes import CLASS_ONLY, HOLE, SHAFT, SIZE_AND_CLASS
 from linter.reading.cells.signs import fold
 from linter.reading.words.designations import read_designation
 
 PARTS = ("shaft", "housing")
 #: What of its bearing each part is as large as.
 RINGS = dict(zip(PARTS, ("bore_diameter", "outside_diameter"), strict=True))
-
-_GRADE = "(?:[3-9]|1[0-2])"
-_ANY = rf"(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr]){_GRADE}(?: ?\(.*\))?"
-HOLE = re.compile(rf"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:JS|Js|[D-HJKMNPR]){_GRADE}(?!\d).*")
-SHAFT = re.compile(rf"(?:[Ø⌀øφΦ]? ?[\d.,]+ ?)?(?:js|[d-hjkmnpr]){_GRADE}(?!\d).*")
-CLASS_ONLY = re.compile(_ANY)
-SIZE_AND_CLASS = re.compile(rf"[Ø⌀øφΦ]? ?\d[\d.,]* ?(?:mm )?{_ANY}")
 #: The fits of each part.
 FITS = dict(zip(PARTS, (SHAFT, HOLE), strict=True))
 #: A number, behind a sign or a symbol and its blank at most: the grade of a class is none.

@@ -18,6 +18,7 @@ from attrs import frozen
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
+from linter.reading.cells.signs import EASTERN
 from linter.reading.words.dictionary import dictionary, latin_spellings, plain_spellings, without_links, word_key
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.mapping import Aspect
@@ -26,7 +27,6 @@ _DATA = Path(__file__).resolve().parent / "data"
 PARTS = _DATA / "parts.csv"
 _LONGEST = 80
 _APART = re.compile(r"[ /,:;+&'’`´=|()\[\]<>*·]+")
-_ONE_BY_ONE = re.compile(r"[\u3040-\u30ff\u3400-\u9fff]")
 #: Where the script changes a word ends (``表面粗さRa``, ``C値``).
 _SCRIPTS = re.compile(
     r"(?<=[\u3040-\u30ff\u3400-\u9fff])(?=[A-Za-z0-9ø±])|(?<=[A-Za-z0-9ø±])(?=[\u3040-\u30ff\u3400-\u9fff])"
@@ -112,7 +112,7 @@ def _mixed() -> re.Pattern[str]:
 
 def _words(text: str) -> tuple[str, ...]:
     """The words of a text, apart at blanks, signs and where the script changes."""
-    pieces = _mixed().split(word_key(text)) if _ONE_BY_ONE.search(text) else [word_key(text)]
+    pieces = _mixed().split(word_key(text)) if EASTERN.search(text) else [word_key(text)]
     apart = [(piece,) if i % 2 else _APART.split(_SCRIPTS.sub(" ", piece)) for i, piece in enumerate(pieces)]
     return tuple(word for words in apart for word in words if word)
 
@@ -138,7 +138,7 @@ def concepts_said(text: str) -> Concepts:
     said: set[str] = set()
     for word in _words(text) if len(text) <= _LONGEST else ():
         found = _of_word(word)
-        if not found and _ONE_BY_ONE.search(word):
+        if not found and EASTERN.search(word):
             pieces = {word[i:j] for i in range(len(word)) for j in range(i + 2, len(word) + 1)}
             found = tuple(c for piece in pieces for c in _lexicon().get(piece, ()))
         said.update(*found)
@@ -232,7 +232,7 @@ def _named(text: str) -> Named | None:
     found: set[Named] = set()
     for concepts, unknown in islice(_readings(words), _MOST_READINGS):
         found |= _of_concepts(_mating(concepts, words[-1]), unknown)
-    if not found and len(words) == 1 and _ONE_BY_ONE.search(words[0]):
+    if not found and len(words) == 1 and EASTERN.search(words[0]):
         for concepts in _cut_anywhere(words[0], _MOST_READINGS):
             found |= _of_concepts(_mating(concepts, words[0]), frozenset())
     return found.pop() if len(found) == 1 else None
@@ -242,7 +242,7 @@ def _mating(concepts: Concepts, last: str) -> Concepts:
     """Concepts with a seat for a fit where a word of another thing ends the name (``配合轴径``, not ``轴径配合``)."""
     if "wall" in concepts and not concepts.isdisjoint(("bore", "seat", "bearing", "material")):
         concepts = concepts - {"wall"} | {"housing"}  # 墙板孔, Schildbohrung
-    if "fit" not in concepts or not _ONE_BY_ONE.search(last):
+    if "fit" not in concepts or not EASTERN.search(last):
         return concepts
     deviation = not concepts.isdisjoint(("upper", "lower"))
     says_more = not concepts <= {"fit", "seat", "shaft", "housing", "bore", "bearing", "tolerance", "class"}
@@ -323,7 +323,7 @@ def _of_shortened(word: str) -> tuple[Concepts, ...]:
 
     It is what all the words that it may stand for have in common.
     """
-    if len(word) < _SHORTEST_PIECE or not word.isalpha() or _ONE_BY_ONE.search(word) or word in dictionary().stations:
+    if len(word) < _SHORTEST_PIECE or not word.isalpha() or EASTERN.search(word) or word in dictionary().stations:
         return ()
     longer: list[set[Concepts]] = []
     if len(word) > _SHORTEST_PIECE:
@@ -382,7 +382,7 @@ def _of_word(word: str) -> tuple[Concepts, ...]:
     lexicon = _lexicon()
     if word in lexicon:
         return lexicon[word]
-    shortest = 1 if _ONE_BY_ONE.search(word) else _SHORTEST_PIECE
+    shortest = 1 if EASTERN.search(word) else _SHORTEST_PIECE
     for end in range(len(word) - 1, shortest - 1, -1):
         head, tail = word[:end], word[end:]
         if head not in lexicon:

@@ -3,11 +3,11 @@
 import re
 from functools import lru_cache
 
+from linter.reading.cells.signs import EASTERN
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.parts import names_place
 
-_SIGN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 _NUMBERED = re.compile(r"([^\W\d_]{1,8}?)[ _-]?([1-9][0-9]?|[A-H])")
 _ROMAN = re.compile(r"I{1,3}|IV|VI?|[Ⅰ-Ⅵ]")
 _SMALL_LETTER = re.compile(r"[a-h]")
@@ -22,7 +22,7 @@ def sort_of_run(run: str) -> str:
         return "number" if run.isdigit() else "letter"
     if _SMALL_LETTER.fullmatch(run):
         return "small letter"
-    if len(run) < 2 and not _SIGN.match(run):
+    if len(run) < 2 and not EASTERN.match(run):
         return ""
     numbered = _NUMBERED.fullmatch(run)
     short = numbered is not None and numbered[2].isdigit() and len(run) < 4

@@ -14,6 +14,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from attrs import field, frozen
 
+from linter.reading.cells.signs import EASTERN
 from linter.reading.words.cuts import aspect_cuts
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.part_evidence import (
@@ -29,7 +30,6 @@ from linter.reading.words.part_evidence import (
 from linter.reading.words.parts import concepts_said, part_alone, words_of_signs
 
 _WORD = re.compile(r"[^\W\d_]{2,}")
-_SIGN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 #: What a name has to say to be of a seat or shoulder of some part, and what it may not say.
 _OF_SEATS = frozenset(("seat", "shoulder"))
 _OTHERS = frozenset(
@@ -197,7 +197,7 @@ def _by_told_seats(
 def _words_of(one: Rest) -> set[str]:
     """The words of what is left of a name."""
     apart = (piece.casefold() for piece in _WORD.findall(one.rests[0]))
-    return {word for piece in apart for word in (words_of_signs(piece) if _SIGN.search(piece) else (piece,))}
+    return {word for piece in apart for word in (words_of_signs(piece) if EASTERN.search(piece) else (piece,))}
 
 
 def _by_words(votes: dict[str, set[str]], open_: Sequence[Rest], known: Sequence[tuple[Rest, Heading]]) -> None:
