@@ -71,3 +71,55 @@ def test_without_the_bearing_a_class_of_its_sort_tells_a_seat(tmp_path):
 )  # fmt: skip
 def test_words_for_the_sort_of_a_machine(label, said):
     assert names_machine(label) == said
+
+
+@pytest.mark.parametrize("head", ["Shldr Dia", "挡肩直径", "Schulter-Ø", "Ø épaulement", "Диаметр заплечика"])
+@pytest.mark.parametrize(("sizes", "part"), [((42, 37), "shaft"), ((65, 65), "housing"), ((1.65, 1.46), "shaft")])
+def test_a_shoulder_told_by_the_bearing_in_its_row_is_marked_as_assumed(tmp_path, head, sizes, part):
+    unit = "in" if sizes[0] < 2 else "mm"
+    reading = read(tmp_path, [f"Position|Bearing|{head} [{unit}]", f"A|6207|{sizes[0]}", f"B|6306|{sizes[1]}"])
+    assert reading.stations.known(f"{part}_shoulder_diameter").all()
+    told = [p for p in reading.stations.problems if p.code == "part-told"]
+    assert [(p.kind, p.parameter, p.place.cell) for p in told] == [("assumption", f"{part}_shoulder_diameter", "C1")]
+
+
+@pytest.mark.parametrize(
+    ("head", "assumed"),
+    [
+        ("Position|Shaft seat|Bore", True), ("Stelle|Wellensitz|Bohrung", True), ("位置|轴径|孔径", True),
+        ("Position|Shaft seat|Housing bore", False), ("Stelle|Wellensitz|Gehäusebohrung", False),
+    ],
+)  # fmt: skip
+def test_a_bore_larger_than_the_shaft_is_the_housing_s_by_assumption(tmp_path, head, assumed):
+    reading = read(tmp_path, [f"{head} [mm]".replace("|", " [mm]|").replace(" [mm]", "", 1), "A|25|52", "B|20|47"])
+    assert list(reading.stations.size("housing_seat_diameter").nominal) == [52, 47]
+    assert [p.parameter for p in reading.stations.problems if p.code == "part-told"] == [
+        "housing_seat_diameter"
+    ] * assumed
+
+
+def test_a_class_of_holes_tells_a_bore_without_an_assumption(tmp_path):
+    reading = read(tmp_path, ["Position|Shaft seat [mm]|Tol|Bore [mm]|Tol", "A|25|k5|52|H6", "B|20|k5|47|H6"])
+    assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["H6", "H6"]
+    assert not [p for p in reading.stations.problems if p.code == "part-told"]
+
+
+def test_a_shoulder_of_no_part_in_a_list_of_objects_is_marked_as_assumed(tmp_path):
+    path = tmp_path / "table.json"
+    rows = ", ".join(
+        f'{{"position": "{p}", "bearing": "{b}", "shoulder dia [mm]": {s}}}'
+        for p, b, s in (("A", "6207", 42), ("B", "6306", 37))
+    )
+    path.write_text(f"[{rows}]", encoding="utf-8")
+    stations = read_table(path).stations
+    assert list(stations.size("shaft_shoulder_diameter").nominal) == [42, 37]
+    assert [p.parameter for p in stations.problems if p.code == "part-told"] == ["shaft_shoulder_diameter"]
+
+
+def test_a_word_over_headings_that_say_their_part_is_none_of_a_part(tmp_path):
+    heads = ["||Bearing||Abutments|", "Position|Kind|P/N|Bore [in]|Shaft shldr [in]|Hsg shldr [in]"]
+    rows = ["A|fixed|6204|0.7874|0.98|1.66", "B|free|6203|0.6693|0.85|1.4"]
+    reading = read(tmp_path, [*heads, *rows])
+    assert reading.stations.known("shaft_shoulder_diameter").all()
+    assert reading.stations.known("housing_shoulder_diameter").all()
+    assert not [p for p in reading.stations.problems if p.code == "part-told"]

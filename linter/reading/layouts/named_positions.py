@@ -31,7 +31,7 @@ def with_positions(grid: Grid, words: Words) -> Words:
     heads = _heads_of_parts(grid, words) if lists else []
     for beside in lists:
         if not any(beside.is_below(row, column, alone) for row, column, alone in heads):
-            once = {name: cells for name, cells in beside.cells.items() if name not in beside.again}
+            once = {n: c for n, c in beside.cells.items() if n not in beside.again and not beside.heads_names(c, words)}
             told.update(parts_of_names(once, words, once, told))
         told.update(part_words(beside.cells, words, told))
     return Words(words.names, {**words.told, **told}) if told else words
@@ -49,6 +49,10 @@ class _Beside:
     def is_below(self, row: int, column: int, alone: bool) -> bool:
         """Whether a word for a part may say of these names which part they are of."""
         return row < self.row if self.row >= 0 else column != self.column or alone
+
+    def heads_names(self, cells: tuple[str, ...], words: Words) -> bool:
+        """Whether a name along a row stands over another name, which says more than it."""
+        return self.row >= 0 and any(words.heading(cell) is not None for cell in cells[:1])
 
 
 def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:

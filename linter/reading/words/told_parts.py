@@ -265,19 +265,30 @@ def _votes(
     if len(ways) == 1 and heading.parameter.endswith("_shoulder_diameter"):
         return set(ways)  # shoulder OD
     found = {part for cell in one.cells if (part := part_of_class(cell))}
-    if not one.sizes or heading.aspect not in ("value", "max", "min"):
-        return found
-    rings = [sizes.get(RINGS[part]) or sizes.get(f"{part}_seat_diameter") or () for part in PARTS]
-    if heading.parameter.endswith("_seat_diameter"):
-        found |= {part for part, ring in zip(PARTS, rings, strict=True) if same_sizes(one.sizes, ring)}
-        shoulders = [size for size in _shoulders(one.station, others, words) if len(size) == len(one.sizes)]
-        return found | {
-            "shaft" if b > a else "housing" for size in shoulders for a, b in zip(one.sizes, size, strict=True)
-        }
-    if heading.parameter.endswith("_shoulder_diameter") and {len(ring) for ring in rings} == {len(one.sizes)}:
-        told = {part_of_shoulder(*of_row) for of_row in zip(one.sizes, *rings, strict=True)}
-        return found | (told if "" not in told else set())
+    if one.sizes and heading.aspect in ("value", "max", "min"):
+        rings = [sizes.get(RINGS[part]) or sizes.get(f"{part}_seat_diameter") or () for part in PARTS]
+        if heading.parameter.endswith("_seat_diameter"):
+            found |= _of_seat(one.sizes, rings, _shoulders(one.station, others, words))
+        elif heading.parameter.endswith("_shoulder_diameter"):
+            found |= _of_shoulder(one.sizes, rings)
     return found
+
+
+def _of_seat(
+    sizes: Sequence[float], rings: Sequence[Sequence[float]], shoulders: Sequence[Sequence[float]]
+) -> set[str]:
+    """The parts of which seats as large as rings are, or smaller or larger than their shoulders."""
+    alike = {part for part, ring in zip(PARTS, rings, strict=True) if same_sizes(sizes, ring)}
+    pairs = [pair for others in shoulders if len(others) == len(sizes) for pair in zip(sizes, others, strict=True)]
+    return alike | {"shaft" if shoulder > size else "housing" for size, shoulder in pairs}
+
+
+def _of_shoulder(sizes: Sequence[float], rings: Sequence[Sequence[float]]) -> set[str]:
+    """The parts of which shoulders between two rings are; none where one may be of either."""
+    if {len(ring) for ring in rings} != {len(sizes)}:
+        return set()
+    told = {part_of_shoulder(*of_row) for of_row in zip(sizes, *rings, strict=True)}
+    return told if "" not in told else set()
 
 
 def _shoulders(station: str, others: Mapping[Rest, Mapping[str, str]], words: Words) -> list[tuple[float, ...]]:
