@@ -27,6 +27,7 @@ from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.pairs import PAIR
+from linter.reading.words.part_evidence import RING_OF_SEAT
 from linter.reading.words.parts import concepts_said
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
@@ -36,7 +37,6 @@ _AT_RING = {
     "inner_ring_shoulder_diameter": "shaft_shoulder_diameter",
     "outer_ring_shoulder_diameter": "housing_shoulder_diameter",
 }
-_OF_BEARING = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
 
@@ -308,7 +308,7 @@ class ByRow(NamesDown):
     def _bearing_in_brackets(self, row: int, label: str, named: Heading, station: str) -> None:
         """Keep the bearing that the name of a seat says in brackets, of which the cell of the name is the place."""
         said = bearing_said(label) if station else None
-        name = "bearing_designation" if said is not None and said.designation else _OF_BEARING.get(named.parameter, "")
+        name = "bearing_designation" if said is not None and said.designation else RING_OF_SEAT.get(named.parameter, "")
         if said is not None and name:
             at = Heading(name, unit="" if said.designation else "mm")
             self.pieces.add(at, label, row, self.table.name, self.machine, station, said.designation or said.size)

@@ -20,11 +20,10 @@ from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.designations import read_designation
+from linter.reading.words.part_evidence import RING_OF_SEAT
 
-_RINGS = {
-    "bore_diameter": "bore_diameter", "shaft_seat_diameter": "bore_diameter",
-    "outside_diameter": "outside_diameter", "housing_seat_diameter": "outside_diameter",
-}  # fmt: skip
+#: The ring whose size a seat has, or the ring itself.
+RINGS_LIKE = RING_OF_SEAT | {ring: ring for ring in RING_OF_SEAT.values()}
 _FIGURE = re.compile(
     r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d*[.,]?\d+)(?![\d.,])\s*"
     r"(?:(?:JS|js|[A-Za-z])\d.*|[+\-±(].*|(?:[~～〜–—…至/]|\.\.\.?|bis|to|до|a)\s*[Ø⌀øφΦϕ∅Ф]?\s*\d.*)?"
@@ -112,16 +111,19 @@ def _tell(found: Found, file: str, first: Strip, unit: str, *, by_ring: bool) ->
 
 def _designated(found: Found) -> dict[tuple[str, str, str], float]:
     """Bore and outside diameter in mm of the bearings designated, by machine, station and parameter."""
-    sizes: dict[tuple[str, str, str], float] = {}
-    for block in found.blocks:
-        for strip in (s for s in block.strips if s.parameter == "bearing_designation" and s.aspect == "value"):
-            for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
-                derived = read_designation(cell_text(cell)).derived
-                for name in ("bore_diameter", "outside_diameter"):
-                    if name in derived:
-                        key = (block.machines[row], block.stations[row], name)
-                        sizes[key] = float(derived[name].value)
-    return sizes
+    return {
+        (block.machines[row], block.stations[row], ring): size
+        for block in found.blocks
+        for row, ring, size in designated(block)
+    }
+
+
+def designated(block: Block) -> Iterator[tuple[int, str, float]]:
+    """Row, parameter and size in mm of the rings of the bearings that the rows of a block designate."""
+    for strip in (s for s in block.strips if s.parameter == "bearing_designation" and s.aspect == "value"):
+        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+            derived = read_designation(cell_text(cell)).derived
+            yield from ((row, ring, float(derived[ring].value)) for ring in RING_OF_SEAT.values() if ring in derived)
 
 
 def _is_length(strip: Strip) -> bool:
@@ -148,7 +150,7 @@ def _size_of(designated: Mapping[tuple[str, str, str], float], machine: str, sta
 def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, str, str], float]) -> Iterator[str]:
     """The unit in which each seat and ring has the diameter of its bearing; ``other`` where it has it in neither."""
     for strip in strips:
-        ring = _RINGS.get(strip.parameter)
+        ring = RINGS_LIKE.get(strip.parameter)
         if ring is None or strip.aspect not in ("value", "min", "max") or strip.own_unit:
             continue
         for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):

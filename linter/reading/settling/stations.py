@@ -33,11 +33,10 @@ from linter.reading.settling.unused_data import tell_unused
 from linter.reading.settling.values import Terms, Values
 from linter.reading.settling.versions import judge_versions
 from linter.reading.words.mapping import Mapping
+from linter.reading.words.part_evidence import RING_OF_SEAT
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
-
-_BASIC_SIZE = {"shaft_seat_diameter": "bore_diameter", "housing_seat_diameter": "outside_diameter"}
 
 
 @define
@@ -147,7 +146,7 @@ class Resolver:
             column, source, middle = settle_sizes(
                 entry, stated, count, self._disagree, self._problem_at, self._diameter_of(entry.name)
             )
-            if entry.name in _BASIC_SIZE and middle.any():
+            if entry.name in RING_OF_SEAT and middle.any():
                 column = self._basic_size(entry.name, column, middle)
             spread = self._spread(entry)
             self.columns.toleranced[entry.name] = column.take(spread) if spread is not None else column
@@ -170,9 +169,9 @@ class Resolver:
 
     def _diameter_of(self, seat: str) -> Floats | None:
         """Diameter of the bearing on a seat: as stated, else as its designation says; None for another size."""
-        if seat not in _BASIC_SIZE:
+        if seat not in RING_OF_SEAT:
             return None
-        name, rows = _BASIC_SIZE[seat], len(self.keys.machine_row)
+        name, rows = RING_OF_SEAT[seat], len(self.keys.machine_row)
         diameter = self.columns.numbers.get(name, np.full(rows, np.nan)).copy()
         for row, text in enumerate(self.columns.texts.get(DESIGNATION, np.zeros(0, object)).tolist()):
             found = known_designation(text).derived.get(name) if text and np.isnan(diameter[row]) else None
@@ -182,12 +181,12 @@ class Resolver:
 
     def _basic_size(self, name: str, column: Toleranced, middle: NDArray[np.bool_]) -> Toleranced:
         """Deviations from the bearing's own size, for a seat that states only its two limits."""
-        basic = self.columns.numbers.get(_BASIC_SIZE[name], np.full(len(column.nominal), np.nan))
+        basic = self.columns.numbers.get(RING_OF_SEAT[name], np.full(len(column.nominal), np.nan))
         with np.errstate(invalid="ignore"):
             near = middle & (np.abs(column.nominal - basic) < 0.02 * basic)
         if not near.any():
             return column
-        self.found.say(f"{name}: where only limits are stated, deviations are counted from {_BASIC_SIZE[name]}")
+        self.found.say(f"{name}: where only limits are stated, deviations are counted from {RING_OF_SEAT[name]}")
         shift = np.where(near, basic - column.nominal, 0.0)
         lower, upper = np.round(column.lower - shift, 9), np.round(column.upper - shift, 9)
         return Toleranced(np.where(near, basic, column.nominal), lower, upper, column.tolerance_class)

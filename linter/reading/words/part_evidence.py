@@ -14,6 +14,7 @@ from linter.reading.words.designations import read_designation
 PARTS = ("shaft", "housing")
 #: What of its bearing each part is as large as.
 RINGS = dict(zip(PARTS, ("bore_diameter", "outside_diameter"), strict=True))
+RING_OF_SEAT = {f"{part}_seat_diameter": ring for part, ring in RINGS.items()}
 #: The fits of each part.
 FITS = dict(zip(PARTS, (SHAFT, HOLE), strict=True))
 #: A number, behind a sign or a symbol and its blank at most: the grade of a class is none.
