@@ -258,7 +258,7 @@ class _Listed:
         factor = conversion(unit, UNITS[name]) if unit else 1.0
         if isinstance(number, ReadError) or factor is None:
             expected = f"a number in {UNITS[name]}" + ("" if factor else f", not in {visible(unit)}")
-            self._tell(name, place, text, expected)
+            self._tell(place, text, expected)
             return
         value = float(number.value) * factor
         self.values.append(
@@ -351,11 +351,11 @@ class _Listed:
         number = read_number(text.lstrip("±+ "), "," if "," in text else ".")
         if isinstance(number, ReadError) or number.value < 0:
             place = self.grid.place(row, self.head.uncertainty)
-            self._tell(None, place, text, "an expanded uncertainty of 0 or more in the unit of its row")
+            self._tell(place, text, "an expanded uncertainty of 0 or more in the unit of its row")
             return None
         return float(number.value) * factor
 
-    def _tell(self, name: str | None, place: Place, read: str, expected: str) -> None:
+    def _tell(self, place: Place, read: str, expected: str) -> None:
         message = f"{place}: read {visible(read, 60)!r}; expected {expected}; the value is not used."
         self.problems.append(Problem("unreadable", None, None, place, read, expected, message, "measured-value"))
 

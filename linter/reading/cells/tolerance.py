@@ -11,7 +11,7 @@ from attrs import evolve
 from linter.reading.cells.numbers import Decimal, Number, read_number
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold, missing_state, shown
 from linter.reading.cells.size import Size, size_of
-from linter.reading.cells.size_items import EXPECTED, Item, NotASize, cut_items, strip_prefix
+from linter.reading.cells.size_items import EXPECTED, NotASize, cut_items, strip_prefix
 from linter.reading.cells.units import conversion, known_unit, split_quantity
 
 _DATE = re.compile(
@@ -61,7 +61,7 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
         body = match[1] + match[2].replace(" ", "'") + body[match.end() :]
     try:
         items = cut_items(body, text, decimal, ranges)
-        if fraction := _fraction(body, items, unit, text):
+        if fraction := _fraction(body, unit, text):
             size: Size = fraction
         else:
             size = size_of(items, text, unit, ranges, nominal_wanted)
@@ -73,7 +73,7 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
 _FRACTIONS = re.compile(r"([\d ½¼¾⅛⅜⅝⅞-]*\d/\d+|\d* ?[½¼¾⅛⅜⅝⅞]) ?(.*)")
 
 
-def _fraction(body: str, items: list[Item], unit: str, raw: str) -> Size | None:
+def _fraction(body: str, unit: str, raw: str) -> Size | None:
     """A nominal written as a common fraction; only where inches are stated or the form leaves no other reading."""
     match = _FRACTIONS.fullmatch(body)
     if match is None:

@@ -27,7 +27,7 @@ def positions_once(grid: Grid, words: Words) -> Grid:
         return grid
     heads = [row for row in range(grid.height) if _says_positions(grid, row, words)]
     again = [row for row in heads[1:] if _texts(grid, row)[1:] == _texts(grid, heads[0])[1:]]
-    if len(again) < 2 and not _is_title(grid, heads):
+    if len(again) < 2 and not _is_title(heads):
         return grid
     again = [row for row in again if grid.text(row, 0)]
     columns = [grid.columns[0]]
@@ -51,6 +51,6 @@ def _says_positions(grid: Grid, row: int, words: Words) -> bool:
     return all(len(text) > 1 and words.station_said(text) for text in texts)
 
 
-def _is_title(grid: Grid, heads: Sequence[int]) -> bool:
+def _is_title(heads: Sequence[int]) -> bool:
     """Whether the first row of positions is the first of the table and comes again once."""
     return len(heads) == 2 and heads[0] == 0

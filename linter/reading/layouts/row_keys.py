@@ -32,7 +32,7 @@ def name_rows(
     if table.positions:
         return headings
     if any(h is not None and h.station for h in headings):
-        return _rows_of_machines(table, headings, rows, words)
+        return _rows_of_machines(table, headings, rows)
     of_stations = [c for c, h in enumerate(headings) if h is not None and h.entry.level == "station"]
     stated = [c for c in of_stations if headings[c] != Heading("station")]
     rows = [row for row in rows if any(table.grid.text(row, c) for c in stated)]
@@ -55,9 +55,7 @@ def name_rows(
     return _with(headings, station, machine)
 
 
-def _rows_of_machines(
-    table: WideTable, headings: list[Heading | None], rows: Sequence[int], words: Words
-) -> list[Heading | None]:
+def _rows_of_machines(table: WideTable, headings: list[Heading | None], rows: Sequence[int]) -> list[Heading | None]:
     """Headings that say positions, the same parameters for several: each row is a machine, which a column names.
 
     It is the one headed by a word for the sort or size of a machine, else the first one of different texts.

@@ -259,7 +259,7 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
     stated = {row: side for row in range(start, grid.height) if (side := side_of(grid.merged_text(row, column)))}
     named = [side_of(text) for row in range(start, grid.height) if (text := grid.text(row, column))]
     groups = [side.side for side in named if side is not None]
-    if len(groups) != len(set(groups)) and not _heads_groups(grid, column, start, stated):
+    if len(groups) != len(set(groups)) and not _heads_groups(grid, start, stated):
         return stated
     result, current = {}, None
     for row in range(start, grid.height):
@@ -269,7 +269,7 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
     return result
 
 
-def _heads_groups(grid: Grid, column: int, start: int, stated: dict[int, Side]) -> bool:
+def _heads_groups(grid: Grid, start: int, stated: dict[int, Side]) -> bool:
     """Whether a column says the part at the head of each group of rows: the first row has it, and half have none."""
     rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
     follows = any((one := stated.get(a)) and (two := stated.get(b)) and one.side == two.side for a, b in pairwise(rows))

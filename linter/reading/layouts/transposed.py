@@ -110,7 +110,7 @@ class ByColumn(NamesDown):
                 self.leave(row, label or "a row without a name", reason)
             return section
         if (heading := self.part(row, label, heading)) is not None:
-            of_all = self._of_all_stations(row, heading, filled, machines)
+            of_all = self._of_all_stations(heading, filled, machines)
             for column, machine in machines.items():
                 shape = self.with_unit(row, column, heading)
                 station = "" if of_all else heading.station or stations[column]
@@ -119,7 +119,7 @@ class ByColumn(NamesDown):
                     self.pieces.add(found, label, row, at_remark, machine, station, said)
         return section
 
-    def _of_all_stations(self, row: int, heading: Heading, filled: list[int], machines: dict[int, str]) -> bool:
+    def _of_all_stations(self, heading: Heading, filled: list[int], machines: dict[int, str]) -> bool:
         """Whether the one value of a row, in the first column, is of all stations: those of the machine stand there."""
         first = next(iter(machines))
         if heading.parameter not in SHARED or heading.station or filled != [first] or len({*machines.values()}) > 1:

@@ -30,7 +30,7 @@ from linter.reading.settling.ratings import doubted_ratings
 from linter.reading.settling.sizes import settle_sizes
 from linter.reading.settling.understood import Used, used_cells
 from linter.reading.settling.unused_data import tell_unused
-from linter.reading.settling.values import Terms, Values
+from linter.reading.settling.values import Terms
 from linter.reading.settling.versions import judge_versions
 from linter.reading.words.mapping import Mapping
 from linter.reading.words.part_evidence import RING_OF_SEAT
@@ -135,7 +135,7 @@ class Resolver:
                 length_unit = of_size  # deviations and limits are in the unit of their size (ISO 129-1)
             terms = Terms(self.decimal, length_unit, self.mapping, not self.in_inches)
             values = read_values(strip, entry, terms)
-            group, cell = self._groups(entry, block_index, strip, values)
+            group, cell = self._groups(entry, block_index, strip)
             stated.append(Stated(strip, values, group, cell))
         judge_versions(stated)
         for one in stated:
@@ -197,7 +197,7 @@ class Resolver:
     def _spread(self, entry: Parameter) -> Ints | None:
         return self.keys.machine_row if entry.level == "machine" else None
 
-    def _groups(self, entry: Parameter, block_index: int, strip: Strip, values: Values) -> tuple[Ints, Ints]:
+    def _groups(self, entry: Parameter, block_index: int, strip: Strip) -> tuple[Ints, Ints]:
         """Group of each cell; cells that speak for several groups are repeated."""
         keys = self.keys
         cell = np.arange(len(strip.cells))

@@ -85,7 +85,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
         return _machine_or_arrangement(key, cells)
     if heading is None or heading.parameter in ("radial_clearance", "tolerance_class", "preload_force"):
         heading = _coded(label, key, heading, cells, words) or heading
-    return _by_cells(label, key, cells, words) if heading is None else _judged(heading, key, cells)
+    return _by_cells(label, cells, words) if heading is None else _judged(heading, key, cells)
 
 
 def _machine_or_arrangement(key: str, cells: Sequence[str]) -> Column:
@@ -130,7 +130,7 @@ def _are_places(key: str, cells: Sequence[str], words: Words) -> bool:
     )
 
 
-def _by_cells(label: str, key: str, cells: Sequence[str], words: Words) -> Column:
+def _by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
     """What a column is whose heading says too little by itself, by its cells."""
     if are_speeds(label, cells):
         return Heading("speed_max", unit=unit if known_unit(unit := label.strip("[]() ")) is not None else "")
