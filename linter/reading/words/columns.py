@@ -25,7 +25,7 @@ from linter.reading.words.designations import designation_strength, read_designa
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
-from linter.reading.words.part_columns import Beside, are_limits, seat_by_cells
+from linter.reading.words.part_columns import are_limits, parts_of_columns, seat_by_cells
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
@@ -218,7 +218,7 @@ def judge_columns(
     mapped = [words.mapped(label) for label in labels]
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)
-    Beside(labels, [key_of(label, words) for label in labels], result, cells, mapped, words).tell_parts()
+    parts_of_columns(labels, [key_of(label, words) for label in labels], result, cells, mapped, words)
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)

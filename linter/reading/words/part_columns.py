@@ -110,16 +110,20 @@ def seat_by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
     return seat if seat is not None and seat.parameter.startswith(part) else None
 
 
-@frozen
-class Beside:
-    """Columns beside each other, some of which their headings and cells have told.
+def parts_of_columns(
+    labels: Sequence[str],
+    keys: Sequence[str],
+    result: list[Column],
+    cells: Callable[[int], Sequence[str]],
+    fixed: Sequence[bool],
+    words: Words,
+) -> None:
+    """Enter whose seats, shoulders and bores columns are of which headings and cells alone do not tell it.
 
-    Attributes
+    Parameters
     ----------
-    labels : sequence of str
-        Their headings.
-    keys : sequence of str
-        These without their units, for comparing.
+    labels, keys : sequence of str
+        Headings of columns beside each other, and these without their units, for comparing.
     result : list of Heading or None
         What each is known to be; what more is told is entered here.
     cells : callable
@@ -129,7 +133,11 @@ class Beside:
     words : Words
         The names that are understood.
     """
+    _Columns(labels, keys, result, cells, fixed, words).tell_parts()
 
+
+@frozen
+class _Columns:
     labels: Sequence[str]
     keys: Sequence[str]
     result: list[Column]
@@ -138,7 +146,7 @@ class Beside:
     words: Words
 
     def tell_parts(self) -> None:
-        """Enter whose seats, shoulders and bores columns are of which headings and cells alone do not tell it."""
+        """Holes and bores first: what they are helps to tell the others."""
         self._holes()
         bores = [
             c for c, label in enumerate(self.labels)
