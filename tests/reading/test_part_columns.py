@@ -123,3 +123,18 @@ def test_a_word_over_headings_that_say_their_part_is_none_of_a_part(tmp_path):
     assert reading.stations.known("shaft_shoulder_diameter").all()
     assert reading.stations.known("housing_shoulder_diameter").all()
     assert not [p for p in reading.stations.problems if p.code == "part-told"]
+
+
+@pytest.mark.parametrize(
+    ("heads", "assumed"),
+    [
+        ("Shaft max|Shaft min|Bore max|Bore min", ["housing_seat_diameter"]),
+        ("Welle max.|Welle min.|Bohrung max.|Bohrung min.", ["housing_seat_diameter"]),
+        ("Shaft max|Shaft min|Housing max|Housing min", []),
+    ],
+)
+def test_limits_of_a_bore_beside_those_of_the_shaft_are_the_housing_s_by_assumption(tmp_path, heads, assumed):
+    heads = "|".join(f"{head} [mm]" for head in heads.split("|"))
+    reading = read(tmp_path, [f"Position|{heads}", "A|25.011|25.002|52.019|52.0", "B|20.011|20.002|47.016|47.0"])
+    assert reading.stations.known("housing_seat_diameter").all()
+    assert [p.parameter for p in reading.stations.problems if p.code == "part-told"] == assumed

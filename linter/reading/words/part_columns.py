@@ -299,5 +299,6 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
         pair = [(limit, found[part, limit]) for limit in ("max", "min") if (part, limit) in found]
         for limit, c in pair if len(pair) == 2 and name else ():
-            result[c] = Heading(f"{name}_seat_diameter", unit=words.unit_of(labels[c]), aspect=limit)
+            unit = words.unit_of(labels[c])
+            result[c] = Heading(f"{name}_seat_diameter", unit=unit, aspect=limit, assumed=part == "bore")
     return result
