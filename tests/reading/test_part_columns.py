@@ -138,3 +138,11 @@ def test_limits_of_a_bore_beside_those_of_the_shaft_are_the_housing_s_by_assumpt
     reading = read(tmp_path, [f"Position|{heads}", "A|25.011|25.002|52.019|52.0", "B|20.011|20.002|47.016|47.0"])
     assert reading.stations.known("housing_seat_diameter").all()
     assert [p.parameter for p in reading.stations.problems if p.code == "part-told"] == assumed
+
+
+@pytest.mark.parametrize("sign", ["Ø", "⌀ ", "φ", ""])
+def test_a_diameter_sign_before_a_size_hides_it_from_no_one(tmp_path, sign):
+    rows = [f"A|6207|{sign}42|{sign}35|{sign}72", f"B|6306|{sign}37|{sign}30|{sign}72"]
+    reading = read(tmp_path, ["Position|Bearing|Shldr Dia [mm]|Shaft seat [mm]|Bore [mm]", *rows])
+    assert list(reading.stations.size("shaft_shoulder_diameter").nominal) == [42, 37]
+    assert list(reading.stations.size("housing_seat_diameter").nominal) == [72, 72]

@@ -18,7 +18,7 @@ RING_OF_SEAT = {f"{part}_seat_diameter": ring for part, ring in RINGS.items()}
 #: The fits of each part.
 FITS = dict(zip(PARTS, (SHAFT, HOLE), strict=True))
 #: A number, behind a sign or a symbol and its blank at most: the grade of a class is none.
-_NUMBER = re.compile(r"(?:[^\W\d_]{0,3}[^\w+\-−.,]{1,2}|[øφΦϕ])?(\d{0,4}[.,]?\d+)(?![\d:])")
+_NUMBER = re.compile(r"(?:[^\W\d_]{0,3}[^\w+\-−.,]{1,2}|[Ø⌀øφΦϕ])?(\d{0,4}[.,]?\d+)(?![\d:])")
 #: A seat differs from its ring by less of it (seats of bearings, g to p in grades 5 to 7: from memory of ISO 286-2).
 _SAME = 0.005
 INCH = 25.4
