@@ -161,3 +161,19 @@ def test_words_for_parts_again_below_each_position_are_those_of_its_machine_in_e
     assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [17, 15, 20, 17]
     assert reading.stations.size("housing_seat_diameter").nominal.tolist() == [40, 35, 47, 40]
     assert reading.stations.text("bearing_designation").tolist()[1][:4] == "6202"
+
+
+@pytest.mark.parametrize(
+    ("head", "rows"),
+    [
+        ("Bearing;Shaft [mm];Housing [mm]", ("6205;25;52", "6204;20;47")),
+        ("Lager;Welle [mm];Gehäuse [mm];Bund [mm]", ("6205;25;52;31", "6204;20;47;26")),
+        ("轴承;轴 [mm];壳体 [mm];挡肩 [mm]", ("6205;25;52;31", "6204;20;47;26")),
+        ("Item;Brg;Shaft;Fit;Housing;Fit", ("1;6205;25 mm;k5;52 mm;H6", "2;6204;20 mm;k5;47 mm;H6")),
+    ],
+)
+def test_a_heading_of_parts_alone_is_one_by_what_stands_beside_its_columns(tmp_path, head, rows):
+    reading = read(tmp_path, "\n".join((head, *rows)))
+    assert list(reading.stations.text("bearing_designation")) == ["6205", "6204"]
+    assert list(reading.stations.size("shaft_seat_diameter").nominal) == [25, 20]
+    assert list(reading.stations.size("housing_seat_diameter").nominal) == [52, 47]

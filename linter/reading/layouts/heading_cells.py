@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.units_row import is_units_row
-from linter.reading.words.columns import heading_of
+from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
 
 _FIGURE = re.compile(r"\d")
@@ -18,7 +18,7 @@ def told_by_cells(
 ) -> list[Heading | None]:
     """What the headings of a row mean, those that say too little alone (``Bearing``, ``Shaft``) by the cells below.
 
-    What columns tell of each other is asked when the table is read; this only tells whether a row is a heading.
+    Columns are asked beside each other, as they are when the table is read: a size beside its bearing heads one, too.
     A table ends at the first blank row; a label with a figure is no heading of that kind.
     """
     if any(len(text) > _LONGEST_LABEL for text in labels) or 2 * sum(map(bool, map(_FIGURE.search, labels))) > len(
@@ -38,4 +38,5 @@ def told_by_cells(
     def cells(column: int) -> list[str]:
         return [text for row in range(start, end) if (text := grid.text(row, column))]
 
-    return [heading_of(labels[c], None, cells(c), words) if c in open_ones else h for c, h in enumerate(headings)]
+    judged = judge_columns(labels, list(headings), cells, words)
+    return [judged[c] if c in open_ones else h for c, h in enumerate(headings)]
