@@ -34,6 +34,10 @@ def sizes(reading, name):
         ("Shaft seat", "", ""), ("supporto A", "", ""), ("Shaft", "", ""),
         ("Вал ротора сторона привода", "shaft", "сторона привода"), ("Rotorwelle rechts", "shaft", "rechts"),
         ("Корпус подшипника сторона привода", "housing", "сторона привода"),
+        ("Housing seat Brg 1", "housing", "1"), ("Shaft seat Brg 2", "shaft", "2"),
+        ("Brg 1 housing seat", "housing", "1"),
+        ("Apoyo A caja", "housing", "A"), ("ハウジング内径 前側", "housing", "前側"),
+        ("Lager 1 Gehäuse", "housing", "1"),
     ],
 )  # fmt: skip
 def test_a_part_and_its_position_in_one_text(text, side, station):

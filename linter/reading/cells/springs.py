@@ -66,10 +66,10 @@ def of_spring(name: str, text: str) -> Said:
 
 def _own(name: str, text: str, roles: set[str]) -> Said:
     """The value of the parameter itself in a text that names a spring."""
-    if name in ("spring_kind", "preload_force") or _choice(name, text):
+    if name == "spring_kind" or _choice(name, text):
         return {}
-    if name == "preload_method":
-        return {name: "spring"}
+    if name in ("preload_method", "preload_force"):
+        return {"preload_method": "spring"}
     return {name: "spring-loaded"} if roles <= {"floating", "spring-loaded"} else {}
 
 

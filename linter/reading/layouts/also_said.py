@@ -6,6 +6,7 @@ force, the length that it has then), and the class of viscosity behind a lubrica
 (``intermittent, 20 min on / 10 min off``) and the sizes of an undercut (``F0,6x0,3``).
 """
 
+import re
 from collections.abc import Callable, Iterator
 
 import numpy as np
@@ -18,6 +19,7 @@ from linter.reading.files.grids import cell_text, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
 
 
 def _of_drawing(name: str, text: str, words: Words) -> Said:
@@ -33,6 +35,8 @@ def _of_undercut(name: str, text: str, words: Words) -> Said:
     return {f"{part}_{size}": said for size, said in of_undercut(text).items()}
 
 
+#: A force that is not zero.
+_FORCE = re.compile("[1-9]")
 #: What the cells of a parameter may say beside it.
 _OTHERS: dict[str, Callable[[str, str, Words], Said]] = {
     **dict.fromkeys(("preload_method", "preload_force", "spring_kind"), lambda name, text, _: of_spring(name, text)),
@@ -60,6 +64,8 @@ def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
         yield strip
         return
     said = [says(strip.parameter, cell_text(cell), words) for cell in strip.cells.tolist()]
+    if strip.parameter == "preload_force" and "spring" in concepts_said(strip.label):
+        said = [_by_spring(one, cell_text(cell)) for one, cell in zip(said, strip.cells.tolist(), strict=True)]
     own = [one.get(strip.parameter) for one in said]
     if any(own):
         texts = [cell_text(cell) for cell in strip.cells.tolist()]
@@ -71,6 +77,11 @@ def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
     stated = {one.parameter for one in block.strips}
     for name in dict.fromkeys(name for one in said for name in one if name not in stated):
         yield _of_cells(strip, name, [(k, one[name]) for k, one in enumerate(said) if name in one])
+
+
+def _by_spring(said: Said, text: str) -> Said:
+    """What a cell says, and that a spring preloads: its name is the force of one (``Federkraft``)."""
+    return {**said, "preload_method": "spring"} if _FORCE.search(text) else said
 
 
 def _method_or_force(strip: Strip) -> Strip:

@@ -8,7 +8,7 @@ from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import Side, side_of
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
-from linter.reading.words.parts import is_bearing, part_alone
+from linter.reading.words.parts import concepts_said, is_bearing, part_alone
 
 _LONGEST = 60
 
@@ -38,11 +38,23 @@ def _goes_on(rest: str, side: Side, words: Words) -> bool:
 
 
 def placed(text: str, words: Words) -> Placed | None:
-    """The part and the known station that a text says, or None; a word for part and place (``supporto A``) is open."""
-    for side, behind in sorted(_cuts(text, words), key=lambda cut: is_bearing(cut[1].partition(" ")[0])):
-        if (station := words.station_said(behind)) and (side.side == "bearing" or not words.station_said(text)):
+    """The part and the known station that a text says, or None; a word for part and place (``supporto A``) is open.
+
+    Of several ways to cut it the one counts that leaves no word for a seat to the station (``Housing seat Brg 1``).
+    """
+    cuts = ((("seat" in concepts_said(behind), is_bearing(behind.partition(" ")[0])), side, behind)
+            for side, behind in _cuts(text, words))  # fmt: skip
+    for _, side, behind in sorted(cuts, key=lambda cut: cut[0]):
+        if (station := words.station_said(behind)) and (side.side == "bearing" or not _says_place(text, side, words)):
             return Placed(side, station)
     return None
+
+
+def _says_place(text: str, side: Side, words: Words) -> bool:
+    """Whether a text may be a station with the word for a part as that for a place in it."""
+    heading = words.heading(side.word)
+    of_place = heading is not None and heading.parameter == "station"
+    return bool(words.station_said(text)) and (of_place or text.startswith(side.word))
 
 
 def side_placed(text: str, words: Words) -> Side | None:

@@ -22,7 +22,7 @@ _WORDS = {
     "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, корпус подшипника, корпус подшипников, подшипниковый щит, "
     "carcasa, carcasa del rodamiento, carcasa de rodamientos, cuerpo de rodamientos, soporte del rodamiento, "
     "soporte de rodamientos, carter de palier, boîtier de roulement, boîtier, corpo cuscinetti, carcassa, "
-    "ハウジング, 外壳, 壳体, 座孔, 轴承座, 轴承座孔, 孔, 穴",
+    "ハウジング, ハウジング内径, 軸受箱内径, 外壳, 壳体, 座孔, 轴承座, 轴承座孔, 孔, 穴",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }
 # Words over what is stated of the use of a bearing (common practice).

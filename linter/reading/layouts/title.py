@@ -225,7 +225,7 @@ def _not_known(text: str, place: Place) -> Unused:
 
 def _name_by_kind(title: Title, unused: list[Unused]) -> None:
     """Take the name of the machine by the word for its sort that says most, where no other word states it."""
-    ranks = ("both", "kind", "machine")
+    ranks = ("both", "kind", "machine", "")
     ranked = sorted(title.kinds, key=lambda cell: ranks.index(names_machine(cell.label)))
     for cell in ranked:
         place, text = cell.grid.place(cell.row, cell.column), cell.grid.text(cell.row, cell.column)

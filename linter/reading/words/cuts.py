@@ -5,7 +5,7 @@ from functools import cache, lru_cache
 
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
-from linter.reading.cells.signs import LONGEST_TEXT, caseless
+from linter.reading.cells.signs import LONGEST_TEXT, caseless, fold
 from linter.reading.cells.units import dimension_of, known_unit, split_heading_unit
 from linter.reading.words.dictionary import (
     CAMEL,
@@ -51,7 +51,7 @@ _UNIT_BEHIND = re.compile(
     r"|giri/min|tr/min|U/min)"
 )
 #: Units of one letter behind a comma, a newton of Cyrillic letters among them; one that does not fit may be a station.
-_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhч])|(.*[\u0400-\u04ff].*[^ ,]|[CFP]_?\w{0,3}), (H)")
+_LETTER_UNIT = re.compile(r"(.*[^ ,]), ([Nhчgг])|(.*[\u0400-\u04ff].*[^ ,]|[CFP]_?\w{0,3}), (H)")
 #: The same in small names that underscores join (``precarico_n``).
 _LETTER_UNIT_JOINED = re.compile(r"([^A-Z ]*[^\W\d_]{3})_([NnHhч])")
 #: Temperatures at which viscosities are stated (ISO 3448, from memory) at the end of a name.
@@ -59,6 +59,8 @@ _AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
+#: A number that ends what stands in brackets (``(Lager 1)``), and no footnote.
+_NUMBER_IN_BRACKET = re.compile(r"\([^()]+ \d\)")
 #: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
 _CAPITAL = re.compile(
     r"(?:[^\W\d]{2,}|[^\W\d]\d+)"
@@ -109,8 +111,8 @@ _DATUM = re.compile(
 )
 _WORD = re.compile(r"[^\W\d_]{3}|[\u3040-\u30ff\u3400-\u9fff]")
 STATION_PREFIX = re.compile(
-    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto|опора"
-    r"|подшипник)"
+    r"(?:bearing|station|position|pos|seat|lagerstelle|lager|palier|roulement|rodamiento|apoyo|cuscinetto|supporto"
+    rf"|{fold('опора')}|{fold('подшипник')})"
     r"[ _.-]+(?=\S{1,3}$)"
     r"|(?:bearing|brg|pos|lager|seat|lagerstelle|palier)(?=[1-9][0-9]?$)"
     r"|brg[ _.-]+(?=\S{1,2}$)",
@@ -130,7 +132,8 @@ _STOPPED = re.compile(r"(?<![^\W_])([OI])\. ?D\b\.?(?! ?[×xX])")
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
     folded = _STOPPED.sub(r"\1D", folded)
-    name = _DATUM.sub("", FOOTNOTE.sub("", WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>="))))
+    name = WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>="))
+    name = _DATUM.sub("", name if _NUMBER_IN_BRACKET.search(name) else FOOTNOTE.sub("", name))
     if standard := _STANDARD_BEHIND.search(name):
         return name[: standard.start()] + _bearing_by(standard["standard"])
     if "(" not in name and "[" not in name:
@@ -288,6 +291,14 @@ def without_article(rest: str, text: str) -> str:
     if is_article(rest[:2], text) and rest[2:3] in (" ", "_"):
         return rest[2:].lstrip(" _")
     return _ARTICLE.sub("", rest, count=1) if text.isupper() else rest
+
+
+def as_written(station: str, text: str) -> str:
+    """A station that was found in a folded name as its table writes it."""
+    if station.isascii() or station in text:
+        return station
+    windows = (text[k : k + len(station)] for k in range(len(text) - len(station) + 1))
+    return next((window for window in windows if fold(window) == station), station)
 
 
 def station_at_end(feature: str) -> str:

@@ -14,6 +14,8 @@ _BRACKET = re.compile(r"\s*[(\[（]\s*(?P<inner>[^()\[\]（）]{2,40}?)\s*[)\]�
 _FOR = re.compile(r"(?:for|für|pour|para|per|zu|of|von|de|для)\s+", re.IGNORECASE)
 _WORD = r"[^\W\d_Øø]+\.?(?: [^\W\d_Øø]+)?"
 _SIZE = re.compile(rf"(?:(?P<before>{_WORD}) ?)?[Øø⌀]? ?(?P<size>\d+(?:[.,]\d+)?) ?(?:mm)?(?: ?(?P<behind>{_WORD}))?")
+#: Which bearing of several it is (``Lager 1``), and no size of one.
+_NUMBERED = re.compile(r"[^\W\d_]+\.? ?[1-9]")
 #: Concepts of which a name says one where a plain number in brackets is that of a bearing.
 _OF_SEATS = frozenset(("bearing", "seat", "shaft", "housing", "shoulder", "bore"))
 
@@ -37,7 +39,7 @@ def bearing_said(text: str) -> Said | None:
     sized = _SIZE.fullmatch(inner)
     words = [word.strip(" .") for word in (sized["before"], sized["behind"]) if word] if sized is not None else []
     if sized is not None and any(map(is_bearing, words)) and len(sized["size"]) < 4:
-        return Said(name, size=sized["size"])
+        return None if _NUMBERED.fullmatch(inner) else Said(name, size=sized["size"])
     read = read_designation(inner)
     if read.basic is None or read.reported:
         return None

@@ -12,7 +12,7 @@ from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import MOST_REMEMBERED, word_key
 from linter.reading.words.headings import Words
-from linter.reading.words.parts import is_bearing
+from linter.reading.words.parts import concepts_said, is_bearing
 
 _LONGEST, _LONGEST_NAME = 40, 60
 #: What is told of a machine: its model, sort, size, number.
@@ -35,7 +35,8 @@ _OPEN = (
     "name", "designation", "code", "no", "number", "id", "mark", "bezeichnung", "nummer", "nr", "désignation",
     "référence", "repère", "numéro", "designación", "número", "referencia", "denominazione", "sigla", "numero",
     "обозначение", "номер", "наименование", "编号", "名称", "番号", "尺寸", "размер", "unit", "tag", "kennung",
-    "baugruppe", "形式",
+    "baugruppe", "形式", "benennung", "denominación", "品名", "名称", "title", "titel", "titre", "título", "titolo",
+    "название", "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
 )  # fmt: skip
 #: Machines with rolling bearings.
 _MACHINES = (
@@ -55,7 +56,7 @@ _MACHINES = (
     "motore", "pompa", "ventilatore", "mandrino", "elettromandrino", "riduttore", "compressore", "generatore",
     "centrifuga", "mulino", "miscelatore", "agitatore", "soffiante", "macchina", "prodotto",
     "двигателя", "двигатель", "электродвигателя", "насоса", "насос", "вентилятора", "вентилятор", "шпинделя",
-    "шпиндель",
+    "шпиндель", "воздуходувка", "воздуходувки", "электрошпиндель",
     "редуктора", "редуктор", "компрессора", "компрессор", "турбины", "турбина", "генератора", "генератор", "мельницы",
     "дробилки", "центрифуги", "сепаратора", "машины", "машина", "станка", "изделия", "агрегата", "электрошпинделя",
     "モータ", "モーター", "ポンプ", "ファン", "送風機", "主軸", "スピンドル", "減速機", "圧縮機", "コンプレッサ",
@@ -65,6 +66,8 @@ _MACHINES = (
     "汽轮机",
     "离心机", "机器", "产品", "设备", "机床", "鼓风机", "磨机", "破碎机", "电动机", "機組", "机组",
 )  # fmt: skip
+#: What is a part of a machine and none itself.
+_PARTS = frozenset(("shaft", "housing", "bearing", "seat", "shoulder", "sleeve", "nut", "seal", "closure"))
 _JOINTS = re.compile(r"[ _./:,()\[\]–—-]+|の")
 _ARTICLES = frozenset(("of", "de", "du", "des", "del", "della", "di", "la", "le", "l", "d", "der", "des", "the"))
 
@@ -108,9 +111,10 @@ def _is_compound(key: str) -> bool:
 def can_name_machine(label: str, value: str, words: Words) -> bool:
     """Whether a value is the name of a machine by the word beside it, which no list of names holds.
 
-    Beside a word for a sort alone it is no bearing's, and beside a machine alone a name with letters and figures.
+    Beside a word for a sort alone it is no bearing's, and beside a machine alone a name with letters and figures. What
+    can be the name of anything (``Benennung``) is that of a machine where the value says one (``Motorspindel SP-34``).
     """
-    said = names_machine(label)
+    said = names_machine(label) or ("open" if word_key(label.strip(" :.")) in _OPEN_KEYS and _is_machine(value) else "")
     if not said or not value or len(value) > _LONGEST_NAME or words.group(value) or words.heading(value) is not None:
         return False
     letters, figures = any(map(str.isalpha, value)), any(map(str.isdigit, value))
@@ -119,4 +123,12 @@ def can_name_machine(label: str, value: str, words: Words) -> bool:
     strength = designation_strength(value)
     if not letters or strength == "certain" or any(map(is_bearing, re.split(r"[\s\W]+", value))):
         return False
-    return said == "kind" or (figures and known_unit(split_quantity(value)[1]) is None)
+    return said in ("kind", "open") or (figures and known_unit(split_quantity(value)[1]) is None)
+
+
+def _is_machine(value: str) -> bool:
+    """Whether a name says a machine and its sort or number (``Lab centrifuge MH-87``), and no part of one."""
+    pieces = [piece for piece in _JOINTS.split(word_key(value)) if piece]
+    machines = [p for p in pieces if any(p.endswith(machine) for machine in _MACHINE_KEYS if len(machine) > 1)]
+    others = [p for p in pieces if p not in machines]
+    return bool(machines and others) and any(map(str.isdigit, value)) and not concepts_said(" ".join(others)) & _PARTS

@@ -168,8 +168,8 @@ class Names:
         if mapped is not None:
             if not mapped.parameter:
                 return "the name mapping says to leave it out"
-            unit = mapped.unit or self.split_unit(folded)[1]
             meant = Match(mapped.parameter, mapped.station, None, mapped.aspect, mapped=True)
+            unit = mapped.unit or self.split_unit(folded)[1]
             return evolve(meant, unit=unit) if unit and not unit_trouble(meant.parameter, unit) else meant
         reasons: list[str] = []
         match = self._peel(folded, frozenset(), reasons)
@@ -181,11 +181,11 @@ class Names:
                 match = evolve(match, parameter=plain.parameter, aspect=plain.aspect, station=None)
         if match is None and (moved := unit_moved_behind(folded)):
             return self._look(moved)
-        match = match or self._in_other_spelling(folded)
-        if match is None:
+        if (match := match or self._in_other_spelling(folded)) is None:
             return reasons[0] if reasons else "no parameter has this name"
-        other = self._also_names(match, folded) if match.feature else ""
-        return f"it can mean {other} or {match.parameter}" if other else match
+        if match.feature and (other := self._also_names(match, folded)):
+            return f"it can mean {other} or {match.parameter}"
+        return evolve(match, station=cuts.as_written(match.station, text)) if match.station else match
 
     def _in_other_spelling(self, text: str) -> Match | None:
         """A name as other firms write it: with blanks, in other characters, with a symbol or a place glued to it."""

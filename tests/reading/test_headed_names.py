@@ -1,0 +1,110 @@
+"""Names of columns and rows of headed tables: shoulders of seats, units of one letter, positions, machines, springs."""
+
+import re
+
+import pytest
+
+from linter.reading import read_table
+from linter.reading.layouts.placed import placed
+from linter.reading.words.headings import Words
+from linter.reading.words.machine_words import can_name_machine
+from linter.reading.words.names import Names
+
+WORDS = Words(Names.built_in())
+
+
+@pytest.mark.parametrize(
+    ("text", "part"),
+    [
+        ("Shaft seat shoulder axial run-out", "shaft"), ("Housing seat shoulder axial run-out", "housing"),
+        ("Planlauf Schulter Lagersitz Welle", "shaft"), ("Planlauf Anlagefläche Lagersitz Welle", "shaft"),
+        ("Lagersitz Gehäuse Schulter Planlauf (mm)", "housing"), ("Battement axial épaulement portée arbre", "shaft"),
+        ("Oscilación axial resalte asiento eje", "shaft"), ("Perpendicolarità spallamento sede albero", "shaft"),
+        ("Шейка вала, торцевое биение заплечика", "shaft"), ("轴颈挡肩端面跳动", "shaft"),
+    ],
+)  # fmt: skip
+def test_the_shoulder_of_a_seat_runs_out(text, part):
+    heading = WORDS.heading(text)
+    assert heading is not None and (heading.parameter, heading.station) == (f"{part}_shoulder_runout", "")
+
+
+@pytest.mark.parametrize(
+    "text", ["Rotor mass, g", "Masse rotor, g", "Peso del rotor, g", "转子质量, g", "Масса ротора, г"]
+)
+def test_a_mass_in_grams_behind_a_comma(text):
+    heading = WORDS.heading(text)
+    assert heading is not None and heading.parameter == "rotor_mass" and heading.unit in ("g", "г")
+
+
+def test_a_letter_behind_a_comma_that_is_no_unit_of_the_name_is_none():
+    assert WORDS.heading("Balance grade, g") is None or WORDS.heading("Balance grade, g").unit != "g"
+    assert WORDS.heading("Shaft seat diameter, g") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "station"),
+    [
+        ("Axialkraft (Lager 1)", "1"), ("Axial load (Bearing 2)", "2"), ("Осевая нагрузка (Опора 1)", "1"),
+        ("Шейка вала, диаметр заплечика (Опора 2)", "2"), ("Отверстие корпуса сторона привода", "сторона привода"),
+    ],
+)  # fmt: skip
+def test_a_position_in_a_name(text, station):
+    heading = WORDS.heading(text)
+    assert heading is not None and heading.station == station
+
+
+def test_a_bearing_in_brackets_is_no_position():
+    assert WORDS.heading("Brg journal OD (17 mm brg)").station == ""
+    assert WORDS.heading("Wellensitz Ø (Lager 6206-2Z)").station == ""
+
+
+@pytest.mark.parametrize(
+    ("label", "value", "named"),
+    [
+        ("Benennung", "Motorspindel SP-34", True), ("Désignation", "Soufflante MV-17", True),
+        ("Denominazione", "Pompa LV-92", True), ("品名", "遠心機 SP-57", True),
+        ("Наименование", "Воздуходувка KH-81", True),
+        ("Benennung", "Pumpenwelle P12", False), ("Designation", "6204-2Z", False), ("Name", "Miller 2", False),
+    ],
+)  # fmt: skip
+def test_a_word_for_any_name_beside_a_machine(label, value, named):
+    assert can_name_machine(label, value, WORDS) is named
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Preload;wave washer 40 N", "Axial preload by;coil springs 25 N", "Vorspannung;Wellfeder 12 N",
+        "Federkraft;65 N", "Spring preload force;40 N", "Fuerza del muelle;65 N", "弹簧预紧力;40 N",
+    ],
+)  # fmt: skip
+def test_a_spring_and_its_force_say_how_bearings_are_preloaded(tmp_path, row):
+    path = tmp_path / "list.csv"
+    path.write_text(f"Parameter;A\nBearing;6204-2Z\nShaft seat;20 k5\nHousing seat;47 H6\n{row}\n", "utf-8")
+    stations = read_table(path).stations
+    method = stations.choice("preload_method")
+    assert [method.words[code] for code in method.codes] == ["spring"]
+    assert stations.size("preload_force").nominal.tolist() == [float(re.findall(r"\d+", row)[0])]
+
+
+@pytest.mark.parametrize(
+    ("head", "shaft", "housing"),
+    [
+        ("Component,Dimension,Nominal,Unit", "Journal {}", "Housing seat {}"),
+        ("Part,Feature,Value,Unit", "Shaft seat {}", "Housing bore {}"),
+        ("Part,Feature,Value,Unit", "{} shaft seat", "{} housing seat"),
+    ],
+)
+def test_part_and_position_in_the_first_column_are_one_position_with_both_parts(tmp_path, head, shaft, housing):
+    rows = [head]
+    for place, bearing, bore, outside in (("Brg 1", "6204", 20, 47), ("Brg 2", "6202", 15, 35)):
+        rows += [f"Bearing {place},Bearing,{bearing},", f"{shaft.format(place)},Diameter,Ø{bore} k5,mm"]
+        rows += [f"{shaft.format(place)},Radial run-out,0.005,mm", f"{housing.format(place)},Diameter,Ø{outside} H7,mm"]
+        rows += [f"{housing.format(place)},Radial run-out,0.004,mm"]
+    path = tmp_path / "list.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    assert len(stations.text("station")) == 2
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 15]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [47, 35]
+    assert placed("Housing seat Brg 1", WORDS).station == "1"
