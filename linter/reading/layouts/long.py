@@ -1,6 +1,7 @@
 """Tables with the parameter names down a column: one row per parameter, or one column per station (transposed)."""
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid
+from linter.reading.layouts import part_heads
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.long_rows import ByRow
@@ -13,6 +14,8 @@ from linter.reading.words.headings import Words
 
 def find(grid: Grid, words: Words) -> Candidate | None:
     """The best reading of a grid with names down a column, or None."""
+    if (of_parts := part_heads.find(grid, words)) is not None:
+        return of_parts
     table = find_long(without_prefix(grid, words), words) if grid.height <= LONGEST_MIXED else None
     if table is None:
         return None

@@ -216,7 +216,8 @@ class NamesDown:
         """What a name says together with the unit of its row, where it says nothing alone (``Speed``, ``1/min``)."""
         names_machine = heading is not None and heading.parameter == "machine" and not heading.own_unit
         unit = self.unit_at(row) if (heading is None or names_machine) and label else ""
-        said = within(self.words, side, f"{label} [{unit}]") if unit and known_unit(unit) is not None else None
+        stands = unit not in NO_UNIT and known_unit(unit) is not None
+        said = within(self.words, side, f"{label} [{unit}]") if unit and stands else None
         return said or heading  # Rotor, kg: its mass
 
     def leave_columns(self) -> None:
