@@ -9,10 +9,10 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads import heads_a_list, heads_another
-from linter.reading.layouts.heads_above import LIKE_VALUE, header_above, machines_above
+from linter.reading.layouts.heads_above import header_above, machines_above
 from linter.reading.layouts.long_table import ASPECTS, LongTable, sample, says_parts_of_size
 from linter.reading.layouts.sections import heads_machine, numbers_rows, section_label, sections
-from linter.reading.layouts.sides import Side, side_of, within
+from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, within
 from linter.reading.layouts.title import heads_rows, is_label, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -20,6 +20,8 @@ from linter.reading.words.headings import Heading, Words
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
 
+#: Begins like a value, maybe with the sign of a diameter, a radius or a roughness before it.
+_LIKE_SIZE = re.compile(r"[\W_]*(?:[ØøφΦϕФ]|Ra?|max\.?|min\.?)?[\W_]*\d", re.IGNORECASE)
 #: The symbol of a quantity (F_r, n max, d1), and how many of them at least show a column of symbols.
 _LETTER = r"[A-Za-z\u0370-\u03ff\u00b5]"
 _SYMBOL = re.compile(rf"{_LETTER}{{1,3}}[\d_.,' ]*{_LETTER}{{0,5}}[\d_ ]*{_LETTER}{{0,3}}")
@@ -50,11 +52,20 @@ def without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable
     roles.update(_roles_of_values(grid, words, header, named, values))
     roles.update({c: "CHAR-ID" for c in range(name) if numbers_rows(grid, c, header + 1)})
     table = LongTable(grid, header, name, roles, score, header + 1)
-    if table.transposed and header > 0:
-        table.machines = machines_above(grid, words, header, name, values)
+    if table.transposed and header >= 0:
+        table.machines = machines_above(grid, words, header, name, values) if header else -1
+        _take_parts(table)
     if header < 0:
         table.start = _first_row(table, words)
     return table
+
+
+def _take_parts(table: LongTable) -> None:
+    """Keep the part of each row where a column left of the names says it over groups of rows (``Shaft``)."""
+    part = part_column(table.grid, table.start)
+    if part is not None and part < table.name:
+        table.parts = parts_below(table.grid, part, table.start)
+        table.roles[part] = "SIDE"
 
 
 def _named_by_row(grid: Grid, words: Words, name: int, row: int, part: Side | None) -> Heading | None:
@@ -162,7 +173,7 @@ def _holds_values(grid: Grid, column: int, named: Sequence[Heading | None], star
         if not is_blank(cell):
             tell += 1
             of_class = heading.entry.kind == "toleranced" and _CLASS.match(str(cell)) is not None
-            like += type(cell) is not str or of_class or bool(LIKE_VALUE.match(cell)) or missing_state(cell) is not None
+            like += type(cell) is not str or of_class or bool(_LIKE_SIZE.match(cell)) or missing_state(cell) is not None
     return 2 * like >= tell
 
 

@@ -35,6 +35,13 @@ _USE = (
     "工况, 运行, 运行条件, 工作条件, 载荷, 负荷, operating, режим, нагрузки, general, common, allgemein, allgemeines, "
     "allgemeine, généralités, générales, generales, generali, generale, общие, общее, 共通, 全般, 一般, 总体, 通用"
 )
+# Words over what is of no part (common practice).
+_OTHER_THINGS = (
+    "other, others, misc, misc., miscellaneous, machine, rotor, operation, various, sonstiges, sonstige, maschine, "
+    "divers, autre, autres, varios, otros, máquina, varie, altro, altri, macchina, прочее, прочие, машина, その他, "
+    "機械, 其他, 其它, 机器"
+)
+_OTHERS = frozenset(caseless(word) for word in _OTHER_THINGS.split(", "))
 _AND = re.compile(r"\s*(?:\b(?:and|und|et|y|e|и)\b|[&/+,与和及])\s*", re.IGNORECASE)
 _OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
@@ -239,7 +246,7 @@ def part_column(grid: Grid, start: int) -> int | None:
                 continue
             if (side := side_of(text)) is not None:
                 said[side.side] = said.get(side.side, 0) + 1
-            elif not alone(row):
+            elif not alone(row) and not (is_use(text) or caseless(text) in _OTHERS):
                 others[text] = others.get(text, 0) + 1
                 if len(others) > 1 or any(map(str.isdigit, text)):
                     break  # a row of values that speaks of something else here

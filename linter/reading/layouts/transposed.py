@@ -1,6 +1,8 @@
 """Transposed tables: names down a column, one column per station."""
 
-from attrs import define
+import re
+
+from attrs import define, evolve
 
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.lone import SHARED, lone_speed
@@ -13,6 +15,9 @@ from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
 from linter.reading.words.headings import Heading
 from linter.reading.words.machine_words import can_name_machine
+
+#: A deviation in mm or inches, or none.
+_SMALL = re.compile(r"[+\-−]0?[.,]\d+|[+\-−]?0(?:[.,]0+)?")
 
 
 @define(eq=False)
@@ -49,9 +54,17 @@ class ByColumn(NamesDown):
                 continue  # "Bearing" above a block of rows is no row of stations
             heading = self._judged(row, label, self.with_its_unit(row, label, None, self.words.heading(label)))
             heading = heading or self._machine_of_kind(row, label)
+            if heading is not None and heading.parameter == "station" and self._is_of_all(row):
+                continue  # Supporto | ghisa, diviso |: no row of stations
             if heading is not None and heading.parameter in ("machine", "station"):
                 named.setdefault(heading.parameter, (row, label, heading))
         return named
+
+    def _is_of_all(self, row: int) -> bool:
+        """Whether a row states one value below a heading row that names every station."""
+        columns = self.columns_of("COLUMN")
+        filled = sum(1 for column in columns if self.table.grid.text(row, column))
+        return self.table.header >= 0 and len(columns) > 1 and filled < len(columns)
 
     def _machine_of_kind(self, row: int, label: str) -> Heading | None:
         """The machine, in a row of one value below a word for its sort (``Model``), where nothing else names it."""
@@ -93,6 +106,7 @@ class ByColumn(NamesDown):
             self.found.say(f"{grid.place(row, at).short()}: the rows below are of the {side.side}")
             return side
         section = section_below(grid, row, at, section, self.words)
+        section = self.table.parts.get(row) if self.table.parts else section
         label = self.label(row)
         named = self.with_its_unit(row, label, section, within(self.words, section, label))
         heading = self.of_size_above(row, label, self._judged(row, label, named, section))
@@ -110,6 +124,7 @@ class ByColumn(NamesDown):
                 self.leave(row, label or "a row without a name", reason)
             return section
         if (heading := self.part(row, label, heading)) is not None:
+            heading = self._deviation(row, heading, filled)
             of_all = self._of_all_stations(heading, filled, machines)
             for column, machine in machines.items():
                 shape = self.with_unit(row, column, heading)
@@ -118,6 +133,12 @@ class ByColumn(NamesDown):
                 for found, at_remark, said in said_beside(self.table, row, column, shape) if column in filled else ():
                     self.pieces.add(found, label, row, at_remark, machine, station, said)
         return section
+
+    def _deviation(self, row: int, heading: Heading, filled: list[int]) -> Heading:
+        """A row of limits (``Upper limit``) as one of deviations where its numbers are small and have signs."""
+        aspect = {"max": "upper", "min": "lower"}.get(heading.aspect, "")
+        texts = [self.table.grid.text(row, column) for column in filled]
+        return evolve(heading, aspect=aspect) if aspect and all(map(_SMALL.fullmatch, texts)) else heading
 
     def _of_all_stations(self, heading: Heading, filled: list[int], machines: dict[int, str]) -> bool:
         """Whether the one value of a row, in the first column, is of all stations: those of the machine stand there."""
