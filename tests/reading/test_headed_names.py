@@ -108,3 +108,60 @@ def test_part_and_position_in_the_first_column_are_one_position_with_both_parts(
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 15]
     assert stations.size("housing_seat_diameter").nominal.tolist() == [47, 35]
     assert placed("Housing seat Brg 1", WORDS).station == "1"
+
+
+GROUPS = [
+    "Group;Parameter;Front;Back;Unit", "General;Rotor mass;1.1;;kg", "Bearing;Type;7004 CTA P4;7003 CTA P4;",
+    "{shaft};Diameter;20;17;mm", "{s};Upper limit;+0.002;+0.002;mm", "{s};Lower limit;-0.004;-0.003;mm",
+    "{s};Shoulder diameter;24.5;20.8;mm", "{s};Roughness Ra;0.2;0.2;µm", "{housing};Diameter;42;35;mm",
+    "{h};Upper limit;+0.005;+0.013;mm", "{h};Lower limit;-0.004;+0.004;mm", "{h};Shoulder diameter;37.5;31.5;mm",
+    "{other};Collet;ER20;;-",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        {"shaft": "Shaft", "s": "Shaft", "housing": "Housing", "h": "Housing", "other": "Other"},
+        {"shaft": "Shaft", "s": "", "housing": "Housing", "h": "", "other": "Other"},
+        {"shaft": "Welle", "s": "Welle", "housing": "Gehäuse", "h": "Gehäuse", "other": "Sonstiges"},
+        {"shaft": "Albero", "s": "Albero", "housing": "Alloggiamento", "h": "Alloggiamento", "other": "Varie"},
+    ],
+)
+def test_a_column_of_groups_says_the_part_of_names_that_say_none(tmp_path, said):
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(GROUPS).format(**said), "utf-8")
+    stations = read_table(path).stations
+    order = stations.text("station").tolist()
+    shaft, housing = stations.size("shaft_seat_diameter"), stations.size("housing_seat_diameter")
+    front = order.index("Front")
+    assert shaft.nominal[front] == 20 and shaft.upper[front] == pytest.approx(0.002)
+    assert shaft.lower[front] == pytest.approx(-0.004) and housing.nominal[front] == 42
+    assert stations.size("shaft_shoulder_diameter").nominal[front] == 24.5
+    assert stations.size("housing_shoulder_diameter").nominal[front] == 37.5
+    assert stations.number("shaft_seat_roughness")[front] == 0.2
+
+
+def test_positions_that_no_list_knows_head_columns_below_a_title(tmp_path):
+    rows = [
+        "Gearless GL-240;;;", "Dwg;240-1100;;letter", ";traction sheave side;brake side;", "bearing;22216 E;6214;",
+        "shaft Ø at bearing;Ø80 (k6);Ø70 (k6);", "shaft shoulder Ø;Ø91 mm;Ø79 mm;", "radial load;28 500 N;6 200 N;rope",
+    ]  # fmt: skip
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    found = dict(zip(stations.text("station").tolist(), stations.size("shaft_seat_diameter").nominal, strict=True))
+    assert found == {"traction sheave side": 80, "brake side": 70}
+    assert sorted(stations.text("bearing_designation").tolist()) == ["22216 E", "6214"]
+
+
+def test_a_single_value_below_the_word_for_a_support_names_no_station(tmp_path):
+    rows = [
+        "Disegno;VC500-12;;", ";Lato ventola;Lato trasmissione;Note", "Cuscinetto;NU 311 C3;6311 C3;",
+        "Diametro albero (mm);55 m5;55 k6;", "Diametro battuta albero (mm);66;66;", "Supporto;ghisa, diviso;;",
+    ]  # fmt: skip
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    assert sorted(stations.text("station").tolist()) == ["Lato trasmissione", "Lato ventola"]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [66, 66]

@@ -8,11 +8,13 @@ from linter.reading.layouts.long_unheaded import without_header
 from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.position_spans import find_joined, find_spans
 from linter.reading.layouts.sections import named_by_part, section_label, sections
-from linter.reading.layouts.sides import Side, part_column, parts_below, side_above, side_of
+from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_above, side_of
 from linter.reading.layouts.station_columns import drop_groups, judge_numbers, numbered_stations, stations_of_objects
 from linter.reading.words.headings import Words
 
 _MOST_COLUMNS = 30
+#: Rows of a title above groups of parts, and rows that such groups have together at least.
+_MOST_ABOVE, _ENOUGH = 20, 4
 
 
 def find_long(grid: Grid, words: Words) -> LongTable | None:
@@ -26,12 +28,23 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         heads = "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"})
         if heads and (table := _headed(grid, row, roles, words)) is not None:
             return table
+    part, parts = _groups(grid, words)
     counts = {
-        c: names_below(grid, c, 0, words) + named_by_part(grid, c, sections(grid, c, 0, words), words)
+        c: names_below(grid, c, 0, words) + named_by_part(grid, c, parts or sections(grid, c, 0, words), words)
         for c in range(min(grid.width, _MOST_COLUMNS))
+        if c != part
     }
     best = max(counts, key=lambda c: counts[c], default=-1)
-    return without_header(grid, words, best, counts[best]) if best >= 0 and counts[best] else None
+    return without_header(grid, words, best, counts[best], parts) if best >= 0 and counts[best] else None
+
+
+def _groups(grid: Grid, words: Words) -> tuple[int, dict[int, Side]]:
+    """The first column where it says the part of the names beside it, below some heading; -1 and nothing else."""
+    for start in range(1, min(grid.height - 2, _MOST_ABOVE)) if grid.width > 2 and says_parts(grid, 0) else ():
+        if part_column(grid, start) == 0 and len(parts := parts_below(grid, 0, start)) >= _ENOUGH:
+            named = named_by_part(grid, 1, parts, words) + names_below(grid, 1, start, words)
+            return (0, parts) if named > max(names_below(grid, 0, start, words), 2) else (-1, {})
+    return -1, {}
 
 
 def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTable | None:

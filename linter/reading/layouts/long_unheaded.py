@@ -1,7 +1,7 @@
 """Where a table with its names down a column begins that no heading of names and values stands above."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from linter.reading.cells.signs import missing_state
@@ -28,9 +28,11 @@ _SYMBOL = re.compile(rf"{_LETTER}{{1,3}}[\d_.,' ]*{_LETTER}{{0,5}}[\d_ ]*{_LETTE
 _FEW_SYMBOLS = 3
 
 
-def without_header(grid: Grid, words: Words, name: int, score: int) -> LongTable | None:
+def without_header(
+    grid: Grid, words: Words, name: int, score: int, parts: Mapping[int, Side] | None = None
+) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column."""
-    parts = sections(grid, name, 0, words)
+    parts = parts or sections(grid, name, 0, words)
     named = [_named_by_row(grid, words, name, r, parts.get(r)) for r in range(grid.height)]
     if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
         return None  # one symbol alone (B) is rather the name of a station than a heading

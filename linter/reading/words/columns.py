@@ -35,7 +35,6 @@ _TOLERANCED = re.compile(r"[Ø⌀øφΦ]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
 _MOST_LOOKED_AT = 50
 #: In the reason why a number is read as none of ours (``data/designation_refusals.csv``).
-_NO_TABLE = "not in the table of sizes"
 _OTHER_SYSTEM = "another national system"
 
 
@@ -169,18 +168,10 @@ def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
     """Whether every cell is a designation: beyond doubt, or a known number under a heading that may say so."""
     strengths = [designation_strength(cell) for cell in cells]
     if "no" in strengths:
-        told = zip(cells, strengths, strict=True)
-        if key in KEYS["bearing"] and all(strength != "no" or _is_of_no_table(cell) for cell, strength in told):
-            return True
         return key in KEYS["bearing"] and heading is None and all(map(_of_other_system, cells))
     if heading is not None and heading.parameter != "station" and key not in KEYS["designation"]:
         return all(strength == "certain" for strength in strengths)
     return "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
-
-
-def _is_of_no_table(cell: str) -> bool:
-    """Whether a cell is the number of a bearing whose sizes stand in no table (``22216 E``)."""
-    return _NO_TABLE in (read_designation(cell).refusal or "")
 
 
 def _of_other_system(cell: str) -> bool:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from linter.reading.cells.choices import read_choice
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 
 #: A number of an old national system of designations; no machine has a position of so high a number.
@@ -24,10 +25,16 @@ def no_station(is_bearing: bool, heading: Heading, cells: Sequence[str]) -> Head
     """What a column is whose heading may name stations and whose cells all say another thing; else None."""
     if are_roles(cells):
         return Heading("axial_role")
-    if is_bearing and all(map(_LONG_NUMBER.fullmatch, cells)):
+    if is_bearing and _are_numbers(cells):
         return Heading("bearing_designation", heading.station)  # Bearing: 80206
     oriented = all(len(cell) > 1 and isinstance(read_choice("shaft_orientation", cell), str) for cell in cells)
     return Heading("shaft_orientation") if oriented else None  # Position: horizontal
+
+
+def _are_numbers(cells: Sequence[str]) -> bool:
+    """Whether cells are numbers of bearings, some of them in no table of sizes (``22216 E`` beside ``6214``)."""
+    long = [cell for cell in cells if _LONG_NUMBER.fullmatch(cell)]
+    return bool(long) and all(cell in long or designation_strength(cell) != "no" for cell in cells)
 
 
 def no_designation(heading: Heading, cells: Sequence[str]) -> Heading | None:
