@@ -45,7 +45,7 @@ def test_a_letter_behind_a_comma_that_is_no_unit_of_the_name_is_none():
     ("text", "station"),
     [
         ("Axialkraft (Lager 1)", "1"), ("Axial load (Bearing 2)", "2"), ("Осевая нагрузка (Опора 1)", "1"),
-        ("Шейка вала, диаметр заплечика (Опора 2)", "2"), ("Отверстие корпуса сторона привода", "сторона привода"),
+        ("Шейка вала, диаметр заплечика (Опора 2)", "2"),
     ],
 )  # fmt: skip
 def test_a_position_in_a_name(text, station):

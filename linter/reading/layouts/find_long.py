@@ -25,7 +25,8 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         roles = header_roles(grid, row, words)
         found = set(roles.values())
         stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
-        heads = "VALUE" in found or stated or ("RESULT" in found and found & {"NAME", "CHAR-ID"})
+        measured = "RESULT" in found and found & {"NAME", "CHAR-ID"} and not _heads_positions(grid, row, roles, words)
+        heads = "VALUE" in found or stated or measured
         if heads and (table := _headed(grid, row, roles, words)) is not None:
             return table
     part, parts = _groups(grid, words)
@@ -36,6 +37,12 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
     }
     best = max(counts, key=lambda c: counts[c], default=-1)
     return without_header(grid, words, best, counts[best], parts) if best >= 0 and counts[best] else None
+
+
+def _heads_positions(grid: Grid, row: int, roles: dict[int, str], words: Words) -> bool:
+    """Whether two columns or more of a heading row are positions side by side (``DE | NDE | Measured``)."""
+    texts = [text for column in range(grid.width) if column not in roles and (text := grid.text(row, column))]
+    return sum(bool(words.station_said(text)) for text in texts) > 1
 
 
 def _groups(grid: Grid, words: Words) -> tuple[int, dict[int, Side]]:

@@ -114,8 +114,8 @@ def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], val
     Expressions are the values where nothing else is.
     """
     said = {column: words.group(grid.text(header, column)) for column in [*values, *roles]}
-    others = [column for column in values if said[column] not in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID")]
-    heads = ("NOTE", "UNIT", "DATUM", "CHAR-ID", *(["EXPR"] if others else []))
+    others = [column for column in values if said[column] not in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID", "RESULT")]
+    heads = ("NOTE", "UNIT", "DATUM", "CHAR-ID", *(["RESULT"] if others else []), *(["EXPR"] if others else []))
     roles |= {column: role for column, role in said.items() if role in heads}
     return [c for c in values if c not in roles]
 

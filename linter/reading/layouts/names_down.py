@@ -136,7 +136,8 @@ class NamesDown:
         """The heading with the unit of its row or of the column's header."""
         grid = self.table.grid
         unit = self.unit_at(row)
-        unit = "" if unit in NO_UNIT and heading.aspect == "tolerance" else unit  # a class has none
+        no_unit = unit in NO_UNIT or known_unit(unit) is None
+        unit = "" if no_unit and heading.aspect == "tolerance" else unit  # a class has none
         if self.table.header >= 0 and not (self.table.roles.get(column) == "COLUMN" and self._without_units(unit)):
             said = self.words.unit_of(grid.text(self.table.header, column))
             unit = unit if said == "min" and self.table.roles.get(column) == "MIN" else said or unit  # A min

@@ -28,6 +28,11 @@ _PLAIN = re.compile(r"[Ø⌀øφΦϕ∅Ф]? ?(\d+(?:[.,]\d+)?)")
 _NEAR = 0.01  # limits of a seat differ by less of its size
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
+#: A running number of a seat, and no class of one (``S1``, ``H2``).
+_NUMBERED = re.compile(r"[A-Z]{1,2}[ .\-]?(?:[12]|\d{2,3})|[^\W\d_]{1,2}[12]")
+#: Blank rows that may end a table of seats.
+_MOST_BLANK = 3
+_OTHER_PART = "every other place has shaft and housing, and this one a shaft alone: it may be no seat of a bearing"
 
 
 @define(eq=False)
@@ -73,6 +78,20 @@ def find(grid: Grid, words: Words) -> Candidate | None:
         read=read,
         one_station="STATION" not in best.keys,
     )
+
+
+def end_of_seats(grid: Grid, words: Words) -> int:
+    """The blank row below a table of seats where other rows follow that are none of it; 0 where there is none."""
+    if grid.height > LONGEST_MIXED or not any(says_parts(grid, column) for column in range(grid.width)):
+        return 0
+    blank = [row for row in range(2, grid.height - 1) if all(map(is_blank, grid.row(row)))][:_MOST_BLANK]
+    ends = [row for row in blank if find(grid.cut(slice(0, row)), words) is not None]
+    return ends[0] if ends and find(grid, words) is None else 0
+
+
+def headed_seats(grid: Grid, candidates: Sequence[Candidate], words: Words) -> Candidate | None:
+    """The table of a shaft and a housing below names and values of its station, however many those are."""
+    return next((c for c in candidates if c.one_station and heads_seats(grid, c.start, words)), None)
 
 
 def heads_seats(grid: Grid, row: int, words: Words) -> bool:
@@ -252,6 +271,8 @@ def _judged(
 ) -> Heading | None:
     """What a column states of one part, by its cells too: a bearing's designation under any heading."""
     cells = [text for r in below if (text := grid.text(r, column))]
+    if heading is not None and heading.entry.kind == "toleranced" and cells and all(map(_NUMBERED.fullmatch, cells)):
+        return None  # Seat: S1, S2, H1, H2
     heading = heading_of(grid.text(row, column), heading, cells, words) if cells else heading
     return None if heading is not None and heading.parameter in ("machine", "station") else heading
 
@@ -280,16 +301,32 @@ class _Reader:
                 self.stations = named
             else:
                 self.machines = named
+        lone = self._lone_shafts()
         for row in range(table.first, grid.height):
             side = table.parts.get(row)
             bad = [c for c in (*table.keys.values(), table.part) if isinstance(grid.columns[c][row], Bad)]
             if bad:
                 self.found.problems.append(unreadable_key(grid, row, bad[0]))
-            if side is None or bad:
-                self._leave(row, "" if bad else "the row names no part")
+            if side is None or bad or row in lone:
+                other = _OTHER_PART if row in lone else "the row names no part"
+                self._leave(row, "" if bad else other)
             else:
                 self._row(row, side)
         return self.pieces.block(self.length_unit)
+
+    def _lone_shafts(self) -> set[int]:
+        """Rows of a place where a shaft stands alone, where every other one has shaft and housing and is of no bearing.
+
+        A list of seats may hold that of a wheel or a coupling too.
+        """
+        sides: dict[str, set[str]] = {}
+        for row, side in self.table.parts.items():
+            sides.setdefault(self.stations.get(row, ""), set()).add(side.side)
+        alone = [station for station, said in sides.items() if said == {"shaft"}]
+        both = [station for station, said in sides.items() if {"shaft", "housing"} <= said]
+        if len(alone) != 1 or len(both) < 2 or len(both) + 1 < len(sides) or self.words.names.station(alone[0]):
+            return set()
+        return {row for row in self.table.parts if self.stations.get(row, "") == alone[0]}
 
     def _row(self, row: int, side: Side) -> None:
         """The values of one seat."""

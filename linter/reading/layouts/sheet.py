@@ -281,8 +281,11 @@ class _Sheet:
 
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
-        found = self.found
-        candidates = self._candidates(grid)
+        if end := per_seat.end_of_seats(grid, self.words):
+            for part in (slice(0, end), slice(end + 1, None)):
+                self._region(grid.cut(part))
+            return
+        found, candidates = self.found, self._candidates(grid)
         if not candidates:
             self._only_title(grid)
             return
@@ -292,7 +295,7 @@ class _Sheet:
             above = self._candidates(grid.cut(slice(0, below)))
             if above and (own := best(above)).where == wide.WHERE and own.heading.stop < below:
                 foot, grid, candidates, table = grid.cut(slice(below, None)), grid.cut(slice(0, below)), above, own
-        if not table.headed and (seats := self._headed_seats(grid, candidates)) is not None:
+        if not table.headed and (seats := per_seat.headed_seats(grid, candidates, self.words)) is not None:
             table = seats
         self.title.station = ""  # a station is named above its own table only
         if table.start > 0:
@@ -337,11 +340,6 @@ class _Sheet:
 
     def _candidates(self, grid: Grid) -> list[Candidate]:
         return [c for layout in LAYOUTS if (c := layout(grid, self.words)) is not None]
-
-    def _headed_seats(self, grid: Grid, candidates: Sequence[Candidate]) -> Candidate | None:
-        """The table of a shaft and a housing below names and values of its station, however many those are."""
-        seats = (c for c in candidates if c.one_station and per_seat.heads_seats(grid, c.start, self.words))
-        return next(seats, None)
 
     def _take_title(self, grid: Grid, *, one_station: bool = False) -> None:
         title = read_title(grid, self.words, self.found.unused, own=one_station)

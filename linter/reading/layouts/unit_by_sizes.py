@@ -15,7 +15,7 @@ from attrs import evolve
 from linter.mechanics.limits import classes_for, deviations_or_nan
 from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
-from linter.reading.cells.units import known_unit
+from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Block, Found, Strip
@@ -32,6 +32,8 @@ _FIGURE = re.compile(
 _SAME = 0.01
 #: Seats and the kind of their classes, and how many of them prove a unit.
 _SEATS, _ENOUGH_SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "hole"}, 3
+#: Shoulders lie between the seats of shaft and housing.
+_SHOULDERS = ("shaft_shoulder_diameter", "housing_shoulder_diameter")
 _INCH = 25.4
 _MOST_ROWS = 2000
 _SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
@@ -81,7 +83,12 @@ def _beside_others(block: Block, designated: dict[tuple[str, str, str], float], 
     A seat with a class is in mm as it stands (ISO 286-1).
     """
     classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
+    between = _between(block)
     for k, strip in enumerate(block.strips):
+        if strip.parameter in _SHOULDERS and not strip.unit and _lie_between(strip, between):
+            block.strips[k] = evolve(strip, unit="mm")
+            _tell(found, file, block.strips[k], "mm", by_ring=True)
+            continue
         in_cells = any(_WITH_CLASS.search(cell_text(cell)) for cell in strip.cells[:_MOST_ROWS].tolist())
         if strip.unit or not _is_length(strip) or strip.parameter in classed or in_cells:
             continue
@@ -90,6 +97,33 @@ def _beside_others(block: Block, designated: dict[tuple[str, str, str], float], 
         if unit:
             block.strips[k] = evolve(strip, unit=unit)
             _tell(found, file, block.strips[k], unit, by_ring=True)
+
+
+def _between(block: Block) -> dict[int, tuple[float, float]]:
+    """Shaft and housing seat of each row of a block in mm, where both carry that unit or a class."""
+    seats: dict[int, dict[str, float]] = defaultdict(dict)
+    classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
+    for strip in (s for s in block.strips if s.parameter in _SEATS and s.aspect in ("value", "max")):
+        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+            text = cell_text(cell)
+            figure = _FIGURE.fullmatch(text)
+            with_class = strip.parameter in classed or _WITH_CLASS.search(text) is not None
+            of_mm = conversion(strip.unit, "mm") == 1.0 if strip.unit else with_class
+            if figure is not None and of_mm:
+                seats[row][strip.parameter] = float(figure[1].replace(",", "."))
+    both = {row: (own.get("shaft_seat_diameter"), own.get("housing_seat_diameter")) for row, own in seats.items()}
+    return {row: (inner, outer) for row, (inner, outer) in both.items() if inner and outer and inner < outer}
+
+
+def _lie_between(strip: Strip, between: Mapping[int, tuple[float, float]]) -> bool:
+    """Whether every shoulder of a column lies between the seats of its position, as figures in mm do."""
+    rows, cells = strip.rows[:_MOST_ROWS].tolist(), map(cell_text, strip.cells[:_MOST_ROWS].tolist())
+    figures = [(row, _FIGURE.fullmatch(text)) for row, text in zip(rows, cells, strict=True) if text.strip()]
+    inside = [
+        f is not None and row in between and between[row][0] < float(f[1].replace(",", ".")) < between[row][1]
+        for row, f in figures
+    ]
+    return strip.aspect == "value" and not strip.own_unit and len(inside) > 0 and all(inside)
 
 
 def _tell(found: Found, file: str, first: Strip, unit: str, *, by_ring: bool) -> None:
@@ -166,11 +200,14 @@ def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, st
 def _votes_of_classes(block: Block) -> Iterator[str]:
     """The unit in which the deviations of a size are those of its class (ISO 286-1); ``other`` where in neither."""
     stated: dict[tuple[str, int], dict[str, str]] = defaultdict(dict)
+    units: dict[tuple[str, str], float] = {}
     for strip in block.strips:
         if parameter(strip.parameter).kind == "toleranced" and _is_length(strip) and not strip.own_unit:
+            if strip.unit and (factor := conversion(strip.unit, "mm")) is not None:
+                units[strip.parameter, strip.aspect] = factor
             for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
                 stated[strip.parameter, row].setdefault(strip.aspect, cell_text(cell).strip())
-    for of_size in stated.values():
+    for (name, _), of_size in stated.items():
         if not {"value", "tolerance", "upper", "lower"} <= of_size.keys() or not _CLASS.fullmatch(of_size["tolerance"]):
             continue
         figures = [_signed(of_size[aspect]) for aspect in ("value", "lower", "upper")]
@@ -180,7 +217,12 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
         near = [
             unit
             for unit, one in (("mm", 1.0), ("in", _INCH))
-            if _are_of_class(of_size["tolerance"], nominal * one, lower * one, upper * one)
+            if _are_of_class(
+                of_size["tolerance"],
+                nominal * one,
+                lower * units.get((name, "lower"), one),
+                upper * units.get((name, "upper"), one),
+            )
         ]
         yield near[0] if near else "other"
 

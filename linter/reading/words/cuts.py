@@ -59,6 +59,17 @@ _AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
+#: When a load or a temperature holds, behind its name (``at rated flow``, ``bei Nennlast``).
+_WHEN = re.compile(
+    r" (?:(?:at|under) (?:the )?(?:(?:rated|nominal|full|max(?:imum|\.)?|continuous|normal|design|best efficiency) )+"
+    r"(?:load|flow|speed|rating|power|duty|output|point|torque|operation)"
+    r"|bei (?:Nenn|Voll|Dauer|Maximal|max\. )?(?:last|leistung|drehzahl|betrieb|förderstrom)"
+    r"|(?:à|au|en) (?:pleine charge|charge nominale|débit nominal|régime nominal|vitesse nominale|régime continu)"
+    r"|(?:a|con|en) (?:plena carga|carga nominal|caudal nominal|velocidad nominal|régimen continuo)"
+    r"|(?:a|in) (?:pieno carico|carico nominale|portata nominale|velocità nominale|servizio continuo))$"
+    r"|(?:定格|全|最大)(?:荷重|負荷|流量|回転|運転)時の?|(?:额定|满|最大)(?:负荷|负载|流量|转速|工况)(?:时的?|下的?)",
+    re.IGNORECASE,
+)
 #: A number that ends what stands in brackets (``(Lager 1)``), and no footnote.
 _NUMBER_IN_BRACKET = re.compile(r"\([^()]+ \d\)")
 #: A capital behind an underscore, or between two words: the station in names of CAD parameters (``SHAFT_SEAT_DIA_A``).
@@ -132,7 +143,7 @@ _STOPPED = re.compile(r"(?<![^\W_])([OI])\. ?D\b\.?(?! ?[×xX])")
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
     folded = _STOPPED.sub(r"\1D", folded)
-    name = WITH_TOLERANCE.sub("", folded.rstrip(" :≤≥<>="))
+    name = WITH_TOLERANCE.sub("", _WHEN.sub("", folded.rstrip(" :≤≥<>=")))
     name = _DATUM.sub("", name if _NUMBER_IN_BRACKET.search(name) else FOOTNOTE.sub("", name))
     if standard := _STANDARD_BEHIND.search(name):
         return name[: standard.start()] + _bearing_by(standard["standard"])
@@ -291,14 +302,6 @@ def without_article(rest: str, text: str) -> str:
     if is_article(rest[:2], text) and rest[2:3] in (" ", "_"):
         return rest[2:].lstrip(" _")
     return _ARTICLE.sub("", rest, count=1) if text.isupper() else rest
-
-
-def as_written(station: str, text: str) -> str:
-    """A station that was found in a folded name as its table writes it."""
-    if station.isascii() or station in text:
-        return station
-    windows = (text[k : k + len(station)] for k in range(len(text) - len(station) + 1))
-    return next((window for window in windows if fold(window) == station), station)
 
 
 def station_at_end(feature: str) -> str:

@@ -185,7 +185,7 @@ class Names:
             return reasons[0] if reasons else "no parameter has this name"
         if match.feature and (other := self._also_names(match, folded)):
             return f"it can mean {other} or {match.parameter}"
-        return evolve(match, station=cuts.as_written(match.station, text)) if match.station else match
+        return match
 
     def _in_other_spelling(self, text: str) -> Match | None:
         """A name as other firms write it: with blanks, in other characters, with a symbol or a place glued to it."""

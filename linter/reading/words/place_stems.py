@@ -16,6 +16,8 @@ _SIGNS = "[\u3040-\u30ff\u3400-\u9fff]"
 _AT_END = re.compile(
     rf"(?P<stem>.*(?:{_SIGNS}|[A-Z0-9]))の?(?:軸受部?|轴承|支承|支点|(?:側|侧|端)の?(?:軸受部?|轴承|支承)?|部)$"
 )
+#: The end of a German adjective for a side (``antriebsseitig``).
+_SIDEWARD = re.compile("seitig(?:e[rnms]?)?$")
 #: Words for a side, an end or a place, which name none by themselves.
 _SIDES = (
     "side end position pos station place seite seitig ende stelle lagerstelle lagerseite lato estremità posizione lado "
@@ -49,7 +51,7 @@ def stem_of(name: str) -> str:
     text = fold(name)
     while (shorter := _AT_END.match(text)) is not None:
         text = shorter["stem"]
-    words = [word for word in _BETWEEN_WORDS.split(text.casefold()) if word]
+    words = [_SIDEWARD.sub("seite", word) for word in _BETWEEN_WORDS.split(text.casefold()) if word]
     words = [word for word in words if word not in _OF_SIDES and not is_bearing(word)]
     negated = any(word in _NOT for word in words)
     said = [_WORDS.get(word, word) for word in words if word not in _NOT]
