@@ -165,3 +165,26 @@ def test_a_single_value_below_the_word_for_a_support_names_no_station(tmp_path):
     stations = read_table(path).stations
     assert sorted(stations.text("station").tolist()) == ["Lato trasmissione", "Lato ventola"]
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [66, 66]
+
+
+@pytest.mark.parametrize(
+    ("designed", "found"),
+    [
+        ("As designed {}", "As found {}"), ("{} nominal", "{} measured"), ("Soll {}", "Ist {}"), ("{}", "{} as found"),
+        ("{} prévu", "{} mesuré"), ("設計 {}", "実測 {}"), ("{}", "Measured {}"),
+    ],
+)  # fmt: skip
+def test_what_was_found_beside_what_was_designed_is_no_position(tmp_path, designed, found):
+    heads = [form.format(place) for form in (designed, found) for place in ("DE", "NDE")]
+    rows = [
+        ";".join(["Parameter", "Units", *heads, "Disposition"]), "Bearing;-;6313 C3;6311 C3;worn;spalled;replace",
+        "Shaft seat;mm;65 k5;55 k5;65.011;54.998;", "Housing bore;mm;140 H7;120 H7;140.07;120.02;sleeve",
+        "Shaft shoulder diameter;mm;77;66;76.9;65.8;", "Radial load;N;640;310;;;",
+    ]  # fmt: skip
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    assert sorted(stations.text("station").tolist()) == ["DE", "NDE"]
+    assert sorted(stations.size("shaft_seat_diameter").nominal) == [55, 65]
+    assert sorted(stations.size("shaft_shoulder_diameter").nominal) == [66, 77]
+    assert sorted(stations.text("bearing_designation").tolist()) == ["6311 C3", "6313 C3"]

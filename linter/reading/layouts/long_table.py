@@ -49,6 +49,8 @@ class LongTable:
         Station of each row, where a column of objects (``Rotor``, ``Bearing A``, ``Bearing B``) says it.
     machines : int
         Row that names the machines above stations side by side, or the positions of ``spans``; -1 for none.
+    heads : dict of int to str
+        Position of each column of a transposed table whose head says more (``As designed DE``).
     spans : list of (str, dict of int to str)
         Positions that stand over heads of their own, each with the roles of its columns.
     """
@@ -62,6 +64,7 @@ class LongTable:
     parts: dict[int, Side] = field(factory=dict)
     objects: dict[int, str] = field(factory=dict)
     machines: int = -1
+    heads: dict[int, str] = field(factory=dict)
     spans: list[tuple[str, dict[int, str]]] = field(factory=list)
 
     @property

@@ -7,6 +7,7 @@ from typing import Any
 from linter.reading.cells.signs import missing_state
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
+from linter.reading.layouts.designed_columns import put_found_aside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads import heads_a_list, heads_another
 from linter.reading.layouts.heads_above import header_above, machines_above
@@ -57,6 +58,7 @@ def without_header(
     if table.transposed and header >= 0:
         table.machines = machines_above(grid, words, header, name, values) if header else -1
         _take_parts(table)
+        put_found_aside(table)
     if header < 0:
         table.start = _first_row(table, words)
     return table

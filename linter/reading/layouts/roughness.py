@@ -45,7 +45,8 @@ def _unit_of_sizes(block: Block) -> str:
         and all(_IN_MM.match(cell_text(c)) for s in sizes for c in s.cells.tolist() if cell_text(c))
     ):
         return "mm"  # an ISO 286 class speaks of millimetres
-    return units.pop() if len(units) == 1 else ""
+    stated = units - {""}  # some sizes may carry none
+    return stated.pop() if len(stated) == 1 else ""
 
 
 def _is_size(strip: Strip) -> bool:

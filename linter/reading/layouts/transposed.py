@@ -84,7 +84,7 @@ class ByColumn(NamesDown):
             return {c: self.words.station(grid.text(named[0], c)) for c in columns}
         if header >= 0:
             self.found.say(f"stations are named by the heading row {grid.lines[header]}")
-            heads = {c: grid.text(header, c) for c in columns}
+            heads = {c: self.table.heads.get(c, grid.text(header, c)) for c in columns}
             return {c: self._named_by(text) for c, text in heads.items()}
         return dict.fromkeys(columns, "")
 

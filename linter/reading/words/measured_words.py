@@ -23,6 +23,17 @@ DRAWN = frozenset(
         "図面寸法", "图纸", "图纸值", "图样", "图纸尺寸", "图纸要求",
     )
 )  # fmt: skip
+#: Words before or behind a position that say its values were found on a part, or are those of the design.
+FOUND = (
+    "as found", "as-found", "found", "as measured", "measured", "actual", "after", "before", "as received", "ist",
+    "gemessen", "istwert", "befund", "vorgefunden", "mesuré", "relevé", "constaté", "medido", "encontrado", "misurato",
+    "rilevato", "измерено", "факт", "фактически", "実測", "測定", "实测", "测量",
+)  # fmt: skip
+DESIGNED = (
+    "as designed", "as-designed", "designed", "design", "nominal", "specified", "required", "per drawing", "drawing",
+    "soll", "sollwert", "nennwert", "zeichnung", "konstruktion", "nominale", "théorique", "plan", "prévu", "teórico",
+    "plano", "nominale", "teorico", "disegno", "чертёж", "по чертежу", "номинал", "設計", "図面", "设计", "图纸",
+)  # fmt: skip
 #: Headings of the expanded uncertainty of each value.
 UNCERTAINTY = frozenset(
     caseless(word)

@@ -1,0 +1,46 @@
+"""Positions side by side, once as designed and once as found: ``As designed DE | As designed NDE | As found DE``."""
+
+from linter.reading.cells.signs import caseless
+from linter.reading.layouts.long_table import LongTable
+from linter.reading.words.measured_words import DESIGNED, FOUND
+
+_AROUND = " -–—_:()[]/"
+
+
+def _keys(words: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(sorted({caseless(word) for word in words}, key=len, reverse=True))
+
+
+_DESIGNED, _FOUND = _keys(DESIGNED), _keys(FOUND)
+
+
+def put_found_aside(table: LongTable) -> None:
+    """Make columns of what was found on a part those of results, where others state the same positions as designed."""
+    heads = {c: table.grid.text(table.header, c) for c, role in table.roles.items() if role == "COLUMN"}
+    designed = {c: place for c, text in heads.items() if (place := _without(text, _DESIGNED))}
+    found = {c: place for c, text in heads.items() if c not in designed and (place := _without(text, _FOUND))}
+    places = set(designed.values())
+    if not found or len(places) < len(designed) or not set(found.values()) <= places:
+        plain = {c: text for c, text in heads.items() if c not in found}
+        if not found or designed or not set(found.values()) <= set(plain.values()):
+            return
+        designed = plain
+    if len(designed) + len(found) == len(heads):
+        table.roles |= dict.fromkeys(found, "RESULT")
+        table.heads = designed
+
+
+def _without(text: str, words: tuple[str, ...]) -> str:
+    """A head without one of some words at its beginning or end; empty where none stands there, or nothing else."""
+    key = caseless(text)
+    for word in words:
+        if key.startswith(word) and (rest := text[len(word) :]).strip(_AROUND) and _is_apart(word, rest[0]):
+            return rest.strip(_AROUND)
+        if key.endswith(word) and (rest := text[: -len(word)]).strip(_AROUND) and _is_apart(word, rest[-1]):
+            return rest.strip(_AROUND)
+    return ""
+
+
+def _is_apart(word: str, sign: str) -> bool:
+    """Whether a word and the sign beside it are two words; Chinese and Japanese set no blanks."""
+    return not word[0].isascii() or not sign.isalnum()
