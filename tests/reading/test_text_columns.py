@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from linter.reading.files import csv_text
+from linter.reading.files import csv_text, grids
 from linter.reading.files.grids import MARGIN, Bad, TextColumn
 from linter.reading.files.intake import Source
 
@@ -72,14 +72,18 @@ def test_a_long_cell_is_bounded_also_where_its_marks_are_doubled():
     assert (doubled, len(whole)) == ('a"b', 32_767)
 
 
-@_settings
-@given(st.lists(st.text(alphabet="ab*.,Ø送4", max_size=6) | st.just("y" * 90), min_size=1, max_size=20), st.data())
-def test_a_column_of_texts_answers_as_a_list_does(cells, data):
+def _column(cells):
     parts = [cell.encode() for cell in cells]
     ends = np.cumsum([len(part) + 1 for part in parts]) - 1
     starts = ends - [len(part) for part in parts]
     signs = np.frombuffer(b";".join([*parts, bytes(MARGIN)]), dtype=np.uint8)
-    column = TextColumn(signs, starts.astype(np.int32), ends.astype(np.int32))
+    return TextColumn(signs, starts.astype(np.int32), ends.astype(np.int32))
+
+
+@_settings
+@given(st.lists(st.text(alphabet="ab*.,Ø送4", max_size=6) | st.just("y" * 90), min_size=1, max_size=20), st.data())
+def test_a_column_of_texts_answers_as_a_list_does(cells, data):
+    column = _column(cells)
     assert len(column) == len(cells) and column.tolist() == cells
     assert [column[i] for i in range(len(cells))] == cells
     some = np.array(data.draw(st.lists(st.integers(0, len(cells) - 1), max_size=8)), dtype=np.intp)
@@ -89,3 +93,39 @@ def test_a_column_of_texts_answers_as_a_list_does(cells, data):
     assert column.equal(wanted).tolist() == [i for i, cell in enumerate(cells) if cell == wanted]
     assert column.holding(".", 1000).tolist() == [i for i, cell in enumerate(cells) if "." in cell]
     assert column.holding(".", 1).tolist() == [i for i, cell in enumerate(cells) if "." in cell][:1]
+
+
+@_settings
+@given(
+    kinds=st.lists(st.text(alphabet="ab*.,Ø送4 ", max_size=12) | st.just("y" * 40), min_size=1, max_size=6),
+    picks=st.lists(st.integers(0, 5), min_size=1, max_size=60),
+)
+def test_distinct_texts_of_a_column_are_those_of_a_list(kinds, picks):
+    cells = [kinds[pick % len(kinds)] for pick in picks]
+    distinct, numbers = _column(cells).distinct()
+    assert distinct == list(dict.fromkeys(cells))
+    assert [distinct[number] for number in numbers] == cells
+
+
+def test_texts_are_told_apart_by_every_sign():
+    kinds = ["", "a", "ab", "ba", "abcdefgh", "abcdefghi", "abcdefghj", "x" * 31, "x" * 32, "送風機"]
+    cells = kinds * 20 + kinds[::-1] * 20
+    column = _column(cells)
+    assert column._alike() is not None
+    distinct, numbers = column.distinct()
+    assert distinct == kinds and [distinct[number] for number in numbers] == cells
+
+
+def test_two_kinds_with_one_key_are_told_apart_as_texts(monkeypatch):
+    monkeypatch.setattr(grids, "_SPREADING", np.uint64(0))
+    column = _column(["a", "b"] * 20)
+    assert column._alike() is None
+    assert column.distinct()[0] == ["a", "b"]
+
+
+@_settings
+@given(st.lists(st.text(alphabet="#;a\xa0Ø ", max_size=3), min_size=1, max_size=20))
+def test_cells_that_begin_with_a_sign_are_among_those_found(cells):
+    found = _column(cells).beginning("#\xa0").tolist()
+    assert {row for row, cell in enumerate(cells) if cell[:1] in ("", "#", "\xa0")} <= set(found)
+    assert not {row for row, cell in enumerate(cells) if cell[:1] in (";", "a")} & set(found)

@@ -4,7 +4,7 @@ A :class:`Grid` keeps columns, not rows. A column is a numpy object array, or a 
 table. A cell is a text, a number, a truth value, a :class:`Bad` cell, or blank (``None`` or an empty text).
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import cached_property
 from typing import Any, overload
 
@@ -22,6 +22,12 @@ LONGEST_CELL = 32_767
 CELL_END = 0
 #: Signs that stand behind the last cell of a text.
 MARGIN = 64
+#: Cells of so many signs at most are told apart by whole numbers of eight signs each.
+_SHORT = 32
+#: What of such a number is kept where only its first signs are of the cell, by their count.
+_KEPT = np.array([2 ** (8 * count) - 1 for count in range(9)], dtype=np.uint64)
+#: An odd number that spreads the bits of what it multiplies (2^64 by the golden ratio).
+_SPREADING = np.uint64(0x9E3779B97F4A7C15)
 
 
 @frozen(eq=False)
@@ -74,6 +80,48 @@ class TextColumn:
     def tolist(self) -> list[str]:
         """Every cell as a text."""
         return self.joined.tobytes().decode("utf-8").split(chr(CELL_END))[:-1]
+
+    def distinct(self) -> tuple[list[str], NDArray[np.intp]]:
+        """Distinct texts in the order in which they come, and the index of each cell into them."""
+        if (found := self._alike()) is not None:
+            firsts, kinds = found
+            return [self[row] for row in firsts.tolist()], kinds
+        cells = self.tolist()
+        numbers = {text: index for index, text in enumerate(dict.fromkeys(cells))}
+        return list(numbers), np.fromiter(map(numbers.__getitem__, cells), dtype=np.intp, count=len(cells))
+
+    def _alike(self) -> tuple[NDArray[np.intp], NDArray[np.intp]] | None:
+        """The first cell of each kind and the kind of each cell; None where cells are long or nearly all differ."""
+        length = self.ends - self.starts
+        longest = int(length.max(initial=0))
+        if not 0 < longest <= _SHORT:
+            return None
+        windows = np.ndarray((len(self.signs) - 7,), "V8", self.signs, strides=(1,))
+        words = []
+        key = np.zeros(len(length), np.uint64)
+        for at in range(0, longest, 8):
+            word = windows[self.starts + np.int32(at)].view("<u8") & _KEPT[np.clip(length - at, 0, 8)]
+            key = (key ^ (key >> np.uint64(29)) ^ word) * _SPREADING
+            words.append(word)
+        ordered = np.sort(key)
+        keys = ordered[np.append(True, ordered[1:] != ordered[:-1])]
+        if len(keys) > len(key) // 8:
+            return None
+        kinds = np.searchsorted(keys, key)
+        firsts = np.empty(len(keys), np.intp)
+        firsts[kinds[::-1]] = np.arange(len(key) - 1, -1, -1)
+        if any((word != word[firsts][kinds]).any() for word in words):
+            return None  # two kinds with one key
+        order = np.argsort(firsts)
+        rank = np.empty(len(order), np.intp)
+        rank[order] = np.arange(len(order))
+        return firsts[order], rank[kinds]
+
+    def beginning(self, signs: Iterable[str]) -> NDArray[np.intp]:
+        """Cells that are blank or begin with one of these signs, and maybe some that begin with one much like it."""
+        first = np.zeros(256, dtype=bool)
+        first[[sign.encode("utf-8")[0] for sign in signs]] = True
+        return np.flatnonzero(first[self.signs[self.starts]] | (self.starts == self.ends))
 
     def equal(self, text: str) -> NDArray[np.intp]:
         """Cells that hold just this text."""

@@ -5,9 +5,10 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import Any
 
+import numpy as np
 from attrs import define
 
-from linter.reading.files.grids import cell_text, is_blank
+from linter.reading.files.grids import TextColumn, cell_text, is_blank
 from linter.reading.layouts.lost import ENOUGH, values_of
 from linter.reading.layouts.title import MOST_IN_TITLE, begins_with_label, is_label, units_said
 from linter.reading.layouts.wide_heading import WideTable
@@ -46,8 +47,10 @@ class RowKinds:
         key = next((c for c in (self.station_at, self.machine_at) if c is not None), 0)
         suspects = set(range(max(grid.height - self.first - _FOOT, 0), grid.height - self.first))
         for column in {key, 0}:
-            cells = grid.columns[column][self.first :].tolist()
-            suspects.update(index for index, cell in enumerate(cells) if not cell or _is_odd(cell))
+            cells = grid.columns[column][self.first :]
+            rows = cells.beginning(_FIRST_SIGNS) if isinstance(cells, TextColumn) else np.arange(len(cells))
+            odd = zip(rows.tolist(), cells[rows].tolist(), strict=True)
+            suspects.update(row for row, cell in odd if not cell or _is_odd(cell))
         return sorted(suspects)
 
     def no_data(self, row: int, filled: Sequence[int]) -> str:

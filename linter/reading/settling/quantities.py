@@ -126,6 +126,8 @@ class Quantities:
     def _numbers(self, result: Values) -> None:
         """The cells that are no texts: numbers of a workbook or of JSON, truth values, and cells without a value."""
         measure = self.measure
+        if isinstance(self.strip.cells, TextColumn):
+            return
         for index, cell in distinct_texts(self.strip.cells)[2]:
             if isinstance(cell, Bad):
                 result.troubles.append(bad_cell(index, cell))

@@ -191,7 +191,8 @@ class _Parts:
         chosen, spans = self._pick("value", "tolerance")
         words, source = settle_words(self.entry, chosen, self.count, self.disagree)
         position = _over_all(spans, source)
-        for group in np.flatnonzero([" " in w or "/" in w for w in words.tolist()]).tolist():
+        several = [word for word in set(words.tolist()) if " " in word or "/" in word]
+        for group in np.flatnonzero(np.isin(words, several)).tolist() if several else ():
             halves = [half.strip() for half in words[group].replace(" ", "").split("/")]
             hole = self.entry.name.startswith("housing")
             fitting = [half for half in halves if half[:1].isupper() == hole]

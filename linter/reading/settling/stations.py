@@ -173,8 +173,9 @@ class Resolver:
             return None
         name, rows = RING_OF_SEAT[seat], len(self.keys.machine_row)
         diameter = self.columns.numbers.get(name, np.full(rows, np.nan)).copy()
-        for row, text in enumerate(self.columns.texts.get(DESIGNATION, np.zeros(0, object)).tolist()):
-            found = known_designation(text).derived.get(name) if text and np.isnan(diameter[row]) else None
+        texts = self.columns.texts.get(DESIGNATION, np.full(rows, "", dtype=object))
+        for row in np.flatnonzero(np.isnan(diameter)).tolist():
+            found = known_designation(texts[row]).derived.get(name) if texts[row] else None
             if found is not None:
                 diameter[row] = float(found.value)
         return diameter
@@ -366,18 +367,21 @@ class Resolver:
             )
             return
         sheets = tuple(dict.fromkeys(s.strip.sheet for s in stated))
-        have = np.flatnonzero(source >= 0)
+        absent = source < 0
 
         def gather(pick: Callable[[Stated], NDArray[Any]]) -> NDArray[np.int32]:
-            column = np.zeros(len(source), dtype=np.int32)
-            if len(have):  # a heading may stand above no cell at all
-                column[have] = np.concatenate([pick(s) for s in stated])[source[have]]
+            parts = [pick(s) for s in stated]
+            column = parts[0] if len(parts) == 1 else np.concatenate(parts)
+            if not len(column):  # a heading may stand above no cell at all
+                return np.zeros(len(source), dtype=np.int32)
+            column = column[source].astype(np.int32, copy=False)
+            column[absent] = 0
             return column
 
         self.columns.places[entry.name] = PlaceColumn(
             self.file,
             sheets,
-            gather(lambda s: np.full(len(s.cell), sheets.index(s.strip.sheet))),
+            gather(lambda s: np.full(len(s.cell), sheets.index(s.strip.sheet), np.int32)),
             gather(lambda s: s.strip.lines[s.cell]),  # type: ignore[index]
             gather(lambda s: s.strip.columns[s.cell]),  # type: ignore[index]
         )

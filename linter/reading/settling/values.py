@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from linter.reading.cells.numbers import Decimal
 from linter.reading.cells.signs import ReadError
-from linter.reading.files.grids import Bad, Column
+from linter.reading.files.grids import Bad, Column, TextColumn
 from linter.reading.words.mapping import Mapping
 
 Floats = NDArray[np.float64]
@@ -77,6 +77,8 @@ class Values:
 
 def distinct_texts(cells: Column) -> tuple[list[str], NDArray[np.intp], list[tuple[int, Any]]]:
     """Distinct texts, the index of each cell into them (-1: not a text), and the cells that are no texts."""
+    if isinstance(cells, TextColumn):
+        return *cells.distinct(), []
     plain = cells.tolist()
     kinds = set(map(type, plain))
     others: list[tuple[int, Any]] = []
