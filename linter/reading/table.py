@@ -314,8 +314,12 @@ def choose_decimal(found: Found, declared: Decimal | None = None, own: Decimal |
 
 def _voters(cells: TextColumn) -> list[str]:
     """Cells that stand for a long column: some with points, some with commas, and every one that groups thousands."""
-    texts = [cells[row] for mark in ".," for row in cells.holding(mark, _VOTERS).tolist()]
-    marks = cells.joined.tobytes().translate(None, _ALL_BUT_MARKS)
-    if any(pair in marks for pair in (b"..", b".,", b",.", b",,")):
+    usual = "." if len(cells[:_VOTERS].holding(".", 1)) else ","
+    marks = usual if cells.decimals(usual) is not None else ".,"
+    texts = [cells[row] for mark in marks for row in cells.holding(mark, _VOTERS).tolist()]
+    if marks == usual:
+        return texts
+    signs = cells.joined.tobytes().translate(None, _ALL_BUT_MARKS)
+    if any(pair in signs for pair in (b"..", b".,", b",.", b",,")):
         texts += islice((cell for cell in dict.fromkeys(cells.tolist()) if _GROUPING.search(cell)), _VOTERS)
     return texts

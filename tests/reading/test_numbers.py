@@ -2,10 +2,10 @@ import math
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
-from linter.reading.cells.numbers import Number, plain_decimals, read_number, read_numbers, vote_decimal
+from linter.reading.cells.numbers import Number, read_number, read_numbers, vote_decimal
 from linter.reading.cells.signs import ReadError
 
 
@@ -163,16 +163,3 @@ def test_plain_columns_take_the_short_way_to_the_same_values(texts: list[str], d
     column, errors = read_numbers(spelled, decimal)  # type: ignore[arg-type]
     assert not errors
     assert column.tolist() == [float(text) for text in texts]
-
-
-@given(st.lists(st.from_regex(r"[+-]?[0-9]{1,8}(\.[0-9]{0,7})?|[+-]?\.[0-9]{1,9}|", fullmatch=True), min_size=1))
-@settings(deadline=None, derandomize=True)
-def test_decimals_converted_as_a_whole_are_those_read_alone(texts):
-    numbers = plain_decimals(np.frombuffer("".join(f"{t}\n" for t in texts).encode(), np.uint8), ord("."), 10)
-    assert numbers is not None
-    assert np.array_equal(numbers, [float(text or "nan") for text in texts], equal_nan=True)
-
-
-@pytest.mark.parametrize("text", ["1+2", "1.2.3", "-", ".", "+-1", "1-", "1,2", "1234567890123456", "12 3"])
-def test_what_is_no_plain_decimal_is_left_to_the_reader_of_single_numbers(text):
-    assert plain_decimals(np.frombuffer(f"4.5\n{text}\n".encode(), np.uint8), ord("."), 10) is None

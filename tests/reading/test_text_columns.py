@@ -129,3 +129,37 @@ def test_cells_that_begin_with_a_sign_are_among_those_found(cells):
     found = _column(cells).beginning("#\xa0").tolist()
     assert {row for row, cell in enumerate(cells) if cell[:1] in ("", "#", "\xa0")} <= set(found)
     assert not {row for row, cell in enumerate(cells) if cell[:1] in (";", "a")} & set(found)
+
+
+@_settings
+@given(
+    st.lists(st.from_regex(r"[+-]?[0-9]{1,8}(\.[0-9]{0,7})?|[+-]?\.[0-9]{1,9}|", fullmatch=True), min_size=1),
+    st.sampled_from(".,"),
+)
+def test_decimals_converted_as_a_whole_are_those_read_alone(texts, mark):
+    numbers = _column(["name of the column", *(text.replace(".", mark) for text in texts)])[1:].decimals(mark)
+    assert numbers is not None
+    assert np.array_equal(numbers, [float(text or "nan") for text in texts], equal_nan=True)
+
+
+@pytest.mark.parametrize("text", ["1+2", "1.2.3", "-", ".", "+.", "+-1", "1-", "1,2", "1234567890123456", "12 3", "٤"])
+def test_what_is_no_plain_decimal_is_left_to_the_reader_of_single_numbers(text):
+    column = _column(["name of the column", "4.5", text, "", "12.25"])[1:]
+    assert column.decimals(".") is None
+    assert column[:1].decimals(".").tolist() == [4.5]
+
+
+def test_signs_beside_a_cell_are_none_of_its_own():
+    cells = ["name of the column", "1", "", "22", "-3", "", "+444.5", "0"]
+    numbers = _column(cells)[1:].decimals(".")
+    assert np.array_equal(numbers, [1, np.nan, 22, -3, np.nan, 444.5, 0], equal_nan=True)
+    assert np.isnan(_column(["name of the column", "", ""])[1:].decimals(".")).all()
+
+
+@pytest.mark.parametrize("first", ["1", "1" * 12])
+def test_a_long_column_holds_the_marks_of_its_head_or_of_all_of_it(first):
+    cells = [first] * 1500 + ["4.5", "1.2.3", "6.5"]
+    column = _column(cells)
+    assert column.holding(".", 2).tolist() == [1500, 1501]
+    assert column.holding(".", 50).tolist() == [1500, 1501, 1502]
+    assert _column(["4.5"] * 1500).holding(".", 3).tolist() == [0, 1, 2]

@@ -13,6 +13,7 @@ from attrs import field, frozen
 from numpy.typing import NDArray
 
 from linter.model.places import Place, column_letters
+from linter.reading.files.decimals import plain_decimals
 
 #: Sheets longer than this are taken as one table (stacked tables and blocks side by side are looked for below it).
 LONGEST_MIXED = 20_000
@@ -22,6 +23,8 @@ LONGEST_CELL = 32_767
 CELL_END = 0
 #: Signs that stand behind the last cell of a text.
 MARGIN = 64
+#: Cells at the head of a column among which some of a kind are looked for first.
+_HEAD = 1000
 #: Cells of so many signs at most are told apart by whole numbers of eight signs each.
 _SHORT = 32
 #: What of such a number is kept where only its first signs are of the cell, by their count.
@@ -45,6 +48,7 @@ class TextColumn:
     signs: NDArray[np.uint8] = field(repr=False)
     starts: NDArray[np.int32] = field(repr=False)
     ends: NDArray[np.int32] = field(repr=False)
+    _decimals: dict[str, NDArray[np.float64] | None] = field(factory=dict, init=False, repr=False)
 
     def __len__(self) -> int:
         """Number of cells."""
@@ -131,8 +135,16 @@ class TextColumn:
             found = found[self.signs[self.starts[found] + index] == sign]
         return found
 
+    def decimals(self, mark: str) -> NDArray[np.float64] | None:
+        """The numbers of a column of plain decimals, see :func:`plain_decimals`; worked out once for each mark."""
+        if mark not in self._decimals:
+            self._decimals[mark] = plain_decimals(self.signs, self.starts, self.ends, mark)
+        return self._decimals[mark]
+
     def holding(self, sign: str, most: int) -> NDArray[np.intp]:
         """Cells that hold one of the first ``most`` places of an ASCII sign, each once."""
+        if len(self) > _HEAD and len(found := self[:_HEAD].holding(sign, most)) == most:
+            return found
         at = np.flatnonzero(self.joined == ord(sign))[:most]
         ends = np.flatnonzero(self.joined[: at[-1]] == CELL_END) if len(at) else at
         cells = np.searchsorted(ends, at)

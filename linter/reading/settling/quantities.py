@@ -6,10 +6,10 @@ import numpy as np
 from attrs import define, field
 
 from linter.model.vocabulary import Parameter
-from linter.reading.cells.numbers import plain_decimals, read_numbers
+from linter.reading.cells.numbers import read_numbers
 from linter.reading.cells.signs import ReadError, fold, shown
 from linter.reading.cells.units import conversion, dimension_of, split_quantity
-from linter.reading.files.grids import CELL_END, Bad, TextColumn, cell_text, object_column
+from linter.reading.files.grids import Bad, TextColumn, cell_text, object_column
 from linter.reading.layouts.strips import Strip
 from linter.reading.settling.cell_reader import Cell, CellReader, tidy, without_unit
 from linter.reading.settling.doubted import DOUBTED
@@ -223,14 +223,14 @@ class Quantities:
             return None
         if self.measure.missing:
             return None
-        numbers = plain_decimals(cells.joined, ord(decimal), CELL_END)
+        numbers = cells.decimals(decimal)
         if numbers is None:
             return None
         if self.entry.name.endswith(_GEOMETRICAL) and not self.strip.unit and not self.strip.own_unit:
             return None  # looked at one by one
         if self.strip.aspect == "lower" and _MINUS.search(fold(self.strip.label)) and (numbers > 0).any():
             return None  # looked at one by one
-        result = Values(self._convert(numbers), factor=self.measure.factor)
+        result = Values(self._convert(numbers.copy()), factor=self.measure.factor)
         self._say_assumed_unit(result)
         return result
 
