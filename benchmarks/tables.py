@@ -1,16 +1,20 @@
 """Tables for the benchmarks: complete designs, some of them faulty, as one table or as a folder of drawings."""
 
+import csv
 import json
 import math
 import random
 from pathlib import Path
 
+from linter.model.vocabulary import Parameter, vocabulary
 from tests.designs.complete import complete_design
 from tests.designs.faults import FAULTS, faulty_design
 
 DESIGNS = 150
 #: Faults of a spoiled workbook; some make more than one finding.
 PLANTED = 36
+#: Parameters that a wide table leaves out, or states in its two first columns.
+_LEFT_OUT = {"machine", "station", "spacer_stack", "drawing_number", "drawing_revision"}
 
 
 def cell(value: object) -> str:
@@ -91,3 +95,54 @@ def write_drawings(folder: Path, count: int) -> list[Path]:
                     sheet.write_row(at, 0, [row.get(n, "") for n in names])
         paths.append(path)
     return paths
+
+
+def wide_table(rows: int, columns: int = 60) -> list[list[str]]:
+    """The heading and the rows of a wide table, one position each, with many distinct numbers."""
+    chosen = [p for p in vocabulary().values() if p.name not in _LEFT_OUT]
+    chosen = ([p for p in chosen if p.level == "station"] + [p for p in chosen if p.level == "machine"])[: columns - 2]
+    random.seed(7)
+    lines = [["machine", "station", *(p.name for p in chosen)]]
+    machine_values: list[str] = []
+    for row in range(rows):
+        if row % 2 == 0:
+            machine_values = [_value(p) for p in chosen]
+        lines.append(
+            [
+                f"M{row // 2:06d}",
+                "AB"[row % 2],
+                *(machine_values[i] if p.level == "machine" else _value(p) for i, p in enumerate(chosen)),
+            ]
+        )
+    return lines
+
+
+def _value(entry: Parameter) -> str:
+    """A cell of a wide table."""
+    if entry.kind == "choice":
+        return random.choice(entry.choices)
+    if entry.kind == "text":
+        return f"text {random.randrange(500)}"
+    if entry.kind == "toleranced" and entry.unit != "mm":
+        return f"{random.randrange(3, 60)} ±1"
+    if entry.kind == "toleranced":
+        return f"{random.randrange(3, 60)} {random.choice(('k5', 'h6', '+0.006/+0.001', '±0.01'))}"
+    return f"{random.uniform(0.1, 500):.4f}"
+
+
+def write_wide_text(path: Path, rows: int) -> Path:
+    """A wide table as delimited text."""
+    with path.open("w", encoding="utf-8", newline="") as stream:
+        csv.writer(stream).writerows(wide_table(rows))
+    return path
+
+
+def write_wide_workbook(path: Path, rows: int) -> Path:
+    """A wide table as a workbook, its numbers as numbers."""
+    import xlsxwriter
+
+    with xlsxwriter.Workbook(str(path), {"strings_to_numbers": True}) as book:
+        sheet = book.add_worksheet("Seats")
+        for index, line in enumerate(wide_table(rows)):
+            sheet.write_row(index, 0, line)
+    return path

@@ -6,77 +6,27 @@ plain openpyxl iteration; a workbook of 20 000 rows is read.
 """
 
 import csv
-import random
 from pathlib import Path
 
 import pytest
 
-from linter.model.vocabulary import vocabulary
+from benchmarks.tables import write_wide_text, write_wide_workbook
 from linter.reading import read_table
-
-_SKIPPED = {"machine", "station", "spacer_stack", "drawing_number", "drawing_revision"}
-
-
-def table(rows: int, columns: int) -> list[list[str]]:
-    """A plausible wide table with many distinct numbers."""
-    chosen = [p for p in vocabulary().values() if p.name not in _SKIPPED]
-    chosen = ([p for p in chosen if p.level == "station"] + [p for p in chosen if p.level == "machine"])[: columns - 2]
-    random.seed(7)
-    lines = [["machine", "station", *(p.name for p in chosen)]]
-    machine_values: list[str] = []
-    for row in range(rows):
-        if row % 2 == 0:
-            machine_values = [_value(p) for p in chosen]
-        lines.append(
-            [
-                f"M{row // 2:06d}",
-                "AB"[row % 2],
-                *(machine_values[i] if p.level == "machine" else _value(p) for i, p in enumerate(chosen)),
-            ]
-        )
-    return lines
-
-
-def _value(entry) -> str:
-    if entry.kind == "choice":
-        return random.choice(entry.choices)
-    if entry.kind == "text":
-        return f"text {random.randrange(500)}"
-    if entry.kind == "toleranced" and entry.unit != "mm":
-        return f"{random.randrange(3, 60)} ±1"
-    if entry.kind == "toleranced":
-        return f"{random.randrange(3, 60)} {random.choice(('k5', 'h6', '+0.006/+0.001', '±0.01'))}"
-    return f"{random.uniform(0.1, 500):.4f}"
 
 
 @pytest.fixture(scope="module")
 def large_text(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    path = tmp_path_factory.mktemp("reading") / "large.csv"
-    with path.open("w", encoding="utf-8", newline="") as stream:
-        csv.writer(stream).writerows(table(100_000, 60))
-    return path
+    return write_wide_text(tmp_path_factory.mktemp("reading") / "large.csv", 100_000)
 
 
 @pytest.fixture(scope="module")
 def workbook(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return _workbook(tmp_path_factory, 2_000)
+    return write_wide_workbook(tmp_path_factory.mktemp("reading") / "seats.xlsx", 2_000)
 
 
 @pytest.fixture(scope="module")
 def large_workbook(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return _workbook(tmp_path_factory, 20_000)
-
-
-def _workbook(tmp_path_factory: pytest.TempPathFactory, rows: int) -> Path:
-    import xlsxwriter
-
-    path = tmp_path_factory.mktemp("reading") / f"seats{rows}.xlsx"
-    book = xlsxwriter.Workbook(str(path), {"strings_to_numbers": True})
-    sheet = book.add_worksheet("Seats")
-    for index, line in enumerate(table(rows, 60)):
-        sheet.write_row(index, 0, line)
-    book.close()
-    return path
+    return write_wide_workbook(tmp_path_factory.mktemp("reading") / "seats.xlsx", 20_000)
 
 
 def test_text_100000_rows(benchmark, large_text):

@@ -2,6 +2,7 @@
 
 import re
 from collections import Counter
+from itertools import chain, repeat
 from pathlib import PurePath
 
 import numpy as np
@@ -69,7 +70,7 @@ def name_only_station(found: Found) -> None:
 
 def _spell_alike(found: Found) -> None:
     """One spelling for stations that differ in look-alike signs alone: a name cut out of a heading has them folded."""
-    names = {station for block in found.blocks for station in block.stations}
+    names = set(chain.from_iterable(block.stations for block in found.blocks))
     if all(map(str.isascii, names)):
         return
     spelled: dict[str, str] = {}
@@ -88,7 +89,7 @@ def _one_name_for_one_position(found: Found) -> None:
 
     Names that differ in more than the word for the bearing are two where both state the same of their machine.
     """
-    names = dict.fromkeys(station for block in found.blocks for station in block.stations if station)
+    names = dict.fromkeys(filter(None, chain.from_iterable(block.stations for block in found.blocks)))
     if not 2 <= len(names) <= _MOST_NAMES:
         return
     said: dict[str, list[str]] = {}
@@ -145,7 +146,7 @@ def index_keys(file: str, found: Found) -> Keys:
     first = np.append(keys.first, [0, 0])  # the two last for rows of every machine and of none
     for block, inside in zip(found.blocks, within, strict=True):
         named = [machine or fallback for machine in block.machines]
-        owner = np.fromiter((number.get(machine, NONE) for machine in named), np.intp, len(named))
+        owner = np.fromiter(map(number.get, named, repeat(NONE)), np.intp, len(named))
         unnamed = [not machine and not station for machine, station in zip(named, block.stations, strict=True)]
         owner[unnamed] = EVERY
         keys.block_rows.append(np.where((inside >= 0) & (owner >= 0), first[owner] + inside, -1))
@@ -155,7 +156,7 @@ def index_keys(file: str, found: Found) -> Keys:
 
 def _unnamed_machine(file: str, found: Found) -> str:
     """Machine of the rows that name none: the only one of the file, or the file itself; empty among several."""
-    only = dict.fromkeys(machine for block in found.blocks for machine in block.machines if machine)
+    only = dict.fromkeys(filter(None, chain.from_iterable(block.machines for block in found.blocks)))
     if len(only) == 1:
         return next(iter(only))
     if only:
