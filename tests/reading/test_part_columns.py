@@ -146,3 +146,26 @@ def test_a_diameter_sign_before_a_size_hides_it_from_no_one(tmp_path, sign):
     reading = read(tmp_path, ["Position|Bearing|Shldr Dia [mm]|Shaft seat [mm]|Bore [mm]", *rows])
     assert list(reading.stations.size("shaft_shoulder_diameter").nominal) == [42, 37]
     assert list(reading.stations.size("housing_seat_diameter").nominal) == [72, 72]
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Position|Bearing|Seat Ø [mm]|Tolerance|Housing bore [mm]|Fit|Shoulder [mm]",
+        "Stelle|Lager|Sitz Ø [mm]|Toleranz|Gehäusebohrung [mm]|Passung|Bund [mm]",
+        "Posizione|Cuscinetto|Sede [mm]|Tolleranza|Foro alloggiamento [mm]|Tolleranza|Spallamento [mm]",
+    ],
+)
+def test_a_seat_of_no_part_has_the_tolerance_behind_it(tmp_path, head):
+    reading = read(tmp_path, [head, "A|6205|25|k5|52|H6|31", "B|6204|20|k5|47|H6|26"])
+    shaft = reading.stations.size("shaft_seat_diameter")
+    assert list(shaft.nominal) == [25, 20] and list(shaft.tolerance_class) == ["k5", "k5"]
+    assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["H6", "H6"]
+    assert list(reading.stations.size("shaft_shoulder_diameter").nominal) == [31, 26]
+    assert "part-told" in {p.code for p in reading.stations.problems}
+
+
+def test_a_bore_before_its_limits_is_the_housing_s(tmp_path):
+    heads = "Repère|Alésage [mm]|Alésage max [mm]|Alésage min [mm]|Arbre max [mm]|Arbre min [mm]"
+    reading = read(tmp_path, [heads, "A|52|52.019|52.0|25.011|25.002", "B|47|47.016|47.0|20.011|20.002"])
+    assert list(reading.stations.size("housing_seat_diameter").nominal) == [52, 47]

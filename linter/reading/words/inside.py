@@ -15,9 +15,10 @@ from attrs import evolve
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
+from linter.reading.cells.signs import EASTERN
 from linter.reading.cells.units import known_unit
 from linter.reading.words.headings import Heading, Told, Words
-from linter.reading.words.left_out import APART, SIDES, SIGN, Cut, Frame, cuts_of, joined
+from linter.reading.words.left_out import APART, SIDES, Cut, Frame, cuts_of, joined
 from linter.reading.words.objects import objects_of
 from linter.reading.words.own_stations import is_no_position
 from linter.reading.words.part_columns import may_say_seat
@@ -79,7 +80,7 @@ def positions_inside(
         By name; empty where the names show no positions.
     """
     shortest = {True: 3, False: 4}
-    listed = [n for n in dict.fromkeys(names) if shortest[SIGN.search(n) is not None] <= len(n) <= _LONGEST_NAME]
+    listed = [n for n in dict.fromkeys(names) if shortest[EASTERN.search(n) is not None] <= len(n) <= _LONGEST_NAME]
     listed = [name for name in listed if any(map(str.isalpha, name))]
     listed = listed[:_MOST_NAMES]
     frames: dict[Frame, dict[str, Cut]] = defaultdict(dict)

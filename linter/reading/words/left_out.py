@@ -11,6 +11,7 @@ from itertools import pairwise
 from attrs import evolve, frozen
 
 from linter.reading.cells.han import simplified
+from linter.reading.cells.signs import EASTERN
 from linter.reading.words.cuts import LETTER_STATION
 from linter.reading.words.dictionary import LARGE, SMALL
 from linter.reading.words.objects import Objects, part_of_object
@@ -25,7 +26,6 @@ _INSIDE = re.compile(
     rf"(?<=[{SMALL}])(?=[{LARGE}])|(?<=[{LARGE}])(?=[{LARGE}][{SMALL}])|(?<=[a-z]{{3}})(?=[0-9])"
     rf"|(?<=[0-9])(?=[{LARGE}][{SMALL}])|(?<=[{_SIGNS}])(?=[^{_SIGNS}])|(?<=[^{_SIGNS}])(?=[{_SIGNS}])"
 )
-SIGN = re.compile(rf"[{_SIGNS}]")
 #: Pieces of a name, pieces of a position in letters and in signs.
 _MOST_PIECES, _LONGEST, _MOST_SIGNS = 14, 3, 6
 #: Words for a side or an end, and for the shield there, beside the letter that names it (common practice).
@@ -61,7 +61,7 @@ def cuts_of(name: str, objects: Objects) -> Iterator[tuple[Frame, Cut]]:
         signs = True
         for last in range(first, min(first + _MOST_SIGNS, count)):
             a, b = pieces[first][0], pieces[last][1]
-            signs = signs and SIGN.match(name[b - 1]) is not None
+            signs = signs and EASTERN.match(name[b - 1]) is not None
             if (last - first >= _LONGEST and not signs) or last - first == count - 1:
                 break
             frame = (" ".join(said[:first]), " ".join(said[last + 1 :]))
@@ -102,7 +102,7 @@ def _pieces(name: str) -> Iterator[tuple[int, int]]:
 def _within(name: str, start: int, end: int) -> Iterator[tuple[int, int]]:
     edges = [start, *(found.start() for found in _INSIDE.finditer(name, start, end)), end]
     for a, b in pairwise(edges):
-        if a < b and SIGN.match(name[a]):
+        if a < b and EASTERN.match(name[a]):
             for word in words_of_signs(name[a:b]):
                 yield a, a + len(word)
                 a += len(word)

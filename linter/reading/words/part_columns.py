@@ -205,7 +205,8 @@ class _Columns:
     def _bore_beside_its_tolerance(self, column: int) -> None:
         """A bore with hole classes or deviations behind it is the housing's; with classes of shafts it is not read."""
         heading, behind = self.result[column], self._behind(column, "housing")
-        behind = list(takewhile(lambda at: at[1] not in ("max", "min"), behind))  # limits may be a ring's
+        limits = ("max", "min")  # that no heading tells to be the seat's may be the ring's
+        behind = list(takewhile(lambda at: at[1] not in limits or self.result[at[0]] is not None, behind))
         if heading is None or not behind:
             return
         if any(map(SHAFT.fullmatch, self._classes(behind))):
@@ -234,14 +235,21 @@ class _Columns:
         if seat is None or not numbers or self._at(seat.parameter, seat.station) is not None:
             return
         part = seat.parameter.split("_")[0]
-        behind = [(k, aspect) for k, aspect in self._behind(column, part) if self.result[k] is None]
-        classes = self._classes(behind)
-        if not classes or not all(map(FITS[part].fullmatch, classes)):
-            behind, classes = [at for at in behind if at[1] != "tolerance"], []
+        behind = self._tolerance_behind(column, part)
         fits = self._fit_bearing(part, seat.station, numbers)
-        tolerated = classes or self._at(seat.parameter, seat.station, "tolerance") is not None
+        tolerated = (
+            any(aspect == "tolerance" for _, aspect in behind)
+            or self._at(seat.parameter, seat.station, "tolerance") is not None
+        )
         if fits or (fits is None and tolerated):
             self._seat_with(column, seat, behind)
+
+    def _tolerance_behind(self, column: int, part: str) -> list[tuple[int, str]]:
+        """What stands behind a size and nothing else has told; classes only where they are of the part's sort."""
+        behind = [(k, aspect) for k, aspect in self._behind(column, part) if self.result[k] is None]
+        classes = self._classes(behind)
+        fits = bool(classes) and all(map(FITS[part].fullmatch, classes))
+        return [at for at in behind if fits or at[1] != "tolerance"]
 
     def _fit_bearing(self, part: str, station: str, numbers: Sequence[float]) -> bool | None:
         """Whether sizes are those of the bearings in the same rows; None where no bearing is known."""
@@ -272,7 +280,9 @@ class _Columns:
         for name, text in of_parts(unknown, known, self.words).items():
             (c, station, unit), heading = places[name], self.words.heading(text)
             if heading is not None and self._at(heading.parameter, station, heading.aspect) is None:
-                self.result[c] = evolve(heading, station=station, unit=heading.unit or unit, assumed=True)
+                told = evolve(heading, station=station, unit=heading.unit or unit, assumed=True)
+                sized = told.entry.kind == "toleranced" and told.aspect == "value"
+                self._seat_with(c, told, self._tolerance_behind(c, told.parameter.split("_")[0]) if sized else ())
 
     def _may_be_of_part(self, name: str) -> bool:
         return may_be_of_part(Rest("", "", (name,)), self.words)
