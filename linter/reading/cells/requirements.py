@@ -17,6 +17,7 @@ from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, fold, 
 from linter.reading.cells.units import known_unit
 
 _DATA = Path(__file__).resolve().parent / "data" / "characteristics.csv"
+_GRADES = _DATA.with_name("roughness_grades.csv")
 
 #: Characteristics that are sizes: their cells are read as sizes, not as geometrical tolerances.
 SIZES = ("diameter", "radius", "chamfer", "length", "angle", "thread")
@@ -88,6 +89,16 @@ def _key(text: str) -> str:
 def characteristic_of(text: str) -> str:
     """The characteristic that a word or a symbol names, empty for none."""
     return _words().get(_key(text), "") if 0 < len(text) <= 60 else ""
+
+
+@cache
+def _grades() -> dict[str, float]:
+    return {grade: float(ra) for grade, ra in columns_of(_GRADES, "grade", "ra")}
+
+
+def roughness_of_grade(text: str) -> float | None:
+    """Ra in µm of a grade of roughness (``N5``: former ISO 1302, from memory), or None."""
+    return _grades().get(text.strip().replace(" ", "").upper()) if len(text) < 8 else None
 
 
 def read_requirement(text: str) -> Requirement | ReadError | None:

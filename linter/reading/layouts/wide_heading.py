@@ -19,6 +19,7 @@ from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.limits import says_greater
 from linter.reading.words.other_cells import is_role
 from linter.reading.words.part_columns import limits_of_parts
 
@@ -29,6 +30,12 @@ _DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:
 _OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
 _NO_UNIT = ("-", "–", "—", "/", "1")  # below a name: it has no unit
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
+
+
+def aspect_behind(size: Heading, label: str, words: Words) -> str:
+    """The part of a size that a heading behind the name of the size states, or empty."""
+    greater = "max" if size.aspect == "min" and says_greater(label) else ""
+    return JOINABLE.get(words.group(label), greater)
 
 
 @define(eq=False)

@@ -19,7 +19,7 @@ from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.units_row import is_units_row, unit_below
 from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
-from linter.reading.layouts.wide_heading import JOINABLE, WideTable
+from linter.reading.layouts.wide_heading import WideTable, aspect_behind
 from linter.reading.layouts.wide_kinds import RowKinds, behind
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -54,7 +54,7 @@ def _headings(table: WideTable, words: Words, units: Sequence[str], first: int) 
     for column, heading in enumerate(table.headings):
         label = table.labels[column]
         if heading is None and label and size is not None:
-            if aspect := JOINABLE.get(words.group(label), ""):
+            if aspect := aspect_behind(size, label, words):
                 heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
             elif not words.groups(label):
                 size = None  # the size of what follows may be this one, which is not understood

@@ -7,7 +7,14 @@ from attrs import frozen
 
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.numbers import read_numbers
-from linter.reading.cells.requirements import EXPECTED, Requirement, assumed, parameter_of, read_requirement
+from linter.reading.cells.requirements import (
+    EXPECTED,
+    Requirement,
+    assumed,
+    parameter_of,
+    read_requirement,
+    roughness_of_grade,
+)
 from linter.reading.cells.signs import ReadError, shown
 from linter.reading.cells.size import Size
 from linter.reading.cells.tolerance import read_deviation_pair, read_size
@@ -93,6 +100,9 @@ class CellReader:
             return Cell(trouble=trouble_of(error))
         if self.entry.name == "balance_grade" and (grade := _GRADE.fullmatch(text.strip())) is not None:
             return Cell(float(grade["grade"].replace(",", ".")), own_unit=True)
+        if self.entry.name.endswith("_roughness") and (ra := roughness_of_grade(text)) is not None:
+            said = f"“{shown(text)}” is taken for Ra {ra:g} µm, as ISO 1302 had it"
+            return Cell(ra, own_unit=True, trouble=Trouble(-1, "assumption", "roughness-grade", text, EXPECTED, said))
         if bare := self._without_mark(text):
             if not np.isnan(number := self._number(bare)):
                 return Cell(tidy(number * self.measure.factor + self.measure.offset))

@@ -59,6 +59,10 @@ _AT_TEMPERATURE = re.compile(r"(?<!\d)(?:40|100) ?(?:°C|degC)[)\]]?$")
 LETTER_STATION = re.compile(r"[A-ZА-Я]|[1-9][0-9]?|00?[1-9]")
 #: A mark of a footnote behind a name (``Diamètre 1) / mm``).
 FOOTNOTE = re.compile(r"(?<=[^\W\d])(?: \d\)| ?[*†‡]{1,3})(?=$|,| ?[/\[(])")
+#: The lesser and the greater of two limits at the end of a name, before its unit (``Welle Ø von [mm]``).
+_BEFORE_UNIT = r"(?=$|,? ?[\[(][^\[\]()]{1,8}[\])]$|, [^ ,]{1,6}$)"
+_FROM = re.compile(rf"(?<=\S)[ _](?:from|von|desde|{fold('от')}){_BEFORE_UNIT}", re.IGNORECASE)
+_TO = re.compile(rf"(?<=\S)[ _](?:to|bis|hasta|{fold('до')}){_BEFORE_UNIT}", re.IGNORECASE)
 #: When a load or a temperature holds, behind its name (``at rated flow``, ``bei Nennlast``).
 _WHEN = re.compile(
     r" (?:(?:at|under) (?:the )?(?:(?:rated|nominal|full|max(?:imum|\.)?|continuous|normal|design|best efficiency) )+"
@@ -143,6 +147,7 @@ _STOPPED = re.compile(r"(?<![^\W_])([OI])\. ?D\b\.?(?! ?[×xX])")
 def plain_name(folded: str) -> str:
     """A folded name without what tells nothing of it: colon, footnote, standard, a tolerance that its cells show."""
     folded = _STOPPED.sub(r"\1D", folded)
+    folded = _FROM.sub(" min", _TO.sub(" max", folded))
     name = WITH_TOLERANCE.sub("", _WHEN.sub("", folded.rstrip(" :≤≥<>=")))
     name = _DATUM.sub("", name if _NUMBER_IN_BRACKET.search(name) else FOOTNOTE.sub("", name))
     if standard := _STANDARD_BEHIND.search(name):

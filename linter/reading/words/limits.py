@@ -35,11 +35,17 @@ _SIGNS_LEAST, _SIGNS_LARGEST = (
     )
     for word, side in (("最小|下限", "下"), ("最大|上限", "上"))
 )
+_TO = re.compile(rf"(?:to|bis|hasta|{word_key('до')})(?:,? ?[\[(]?(?:mm|in|inch|{word_key('мм')})[\])]?)?")
 
 
 @cache
 def _keys(words: str) -> frozenset[str]:
     return frozenset(word_key(word) for word in words.split())
+
+
+def says_greater(text: str) -> bool:
+    """Whether a word heads the greater of two limits beside the lesser (``from | to``, ``von | bis``)."""
+    return _TO.fullmatch(word_key(text)) is not None
 
 
 def limit_of_size(text: str) -> str:
