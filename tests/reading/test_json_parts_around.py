@@ -180,3 +180,41 @@ def test_shafts_each_with_its_bearings_and_a_shaft_by_what_it_drives(tmp_path):
     parts = [{"名称": "主动轴", "要素": seats_of}, {"名称": "泵体", "要素": bores}, *bearings]
     stations = read(tmp_path, {"产品": "齿轮泵 CP-3", "零部件": parts})
     assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 17], [47, 40])
+
+
+@pytest.mark.parametrize(
+    ("above", "below"),
+    [("верх", "низ"), ("oben", "unten"), ("上", "下"), ("haut", "bas"), ("hi", "lo"), ("sup", "inf")],
+)
+@pytest.mark.parametrize("shaft", ["вал", "Welle", "shaft"])
+def test_above_and_below_beside_a_size_are_its_deviations(tmp_path, above, below, shaft):
+    ends = {"front": (40, 0, -0.007, 46.5), "rear": (35, 0.008, -0.005, 41)}
+    document = {
+        "machine": "M",
+        shaft: {e: {"diameter": d, above: u, below: w, "shoulder": s} for e, (d, u, w, s) in ends.items()},
+        "bearings": {"front": "7008 C", "rear": "7007 C"},
+    }
+    stations = read(tmp_path, document)
+    seat = stations.size("shaft_seat_diameter")
+    assert seat.nominal.tolist() == [40, 35]
+    assert (1000 * seat.upper).round(6).tolist() == [0, 8] and (1000 * seat.lower).round(6).tolist() == [-7, -5]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [46.5, 41]
+
+
+def test_above_and_below_are_positions_where_they_hold_sizes_or_large_numbers(tmp_path):
+    document = {"machine": "M", "Sitz": {"oben": {"Lager": "6200-2Z"}, "unten": {"Lager": "6001-2RSR"}}}
+    stations = read(tmp_path, document)
+    assert stations.text("bearing_designation").tolist() == ["6200-2Z", "6001-2RSR"]
+    document = {"machine": "M", "stations": [{"station": "A", "shaft_seat_diameter_mm": 8, "oben": 20, "unten": 17}]}
+    assert read(tmp_path, document).size("shaft_seat_diameter").upper.tolist() != [20]
+
+
+@pytest.mark.parametrize("over", ["Lager", "подшипники", "bearings", "軸受"])
+def test_what_is_a_position_in_one_object_is_one_in_all(tmp_path, over):
+    seats = {"pulley": {"diameter": "30 k6", "roughness": 0.4}, "impeller end": {"diameter": "25 k6", "roughness": 0.4}}
+    bearings = {"pulley": "6206-2RS", "impeller end": "6205-2RS"}
+    document = {"machine": "M", "shaft": {"seats": seats}, over: bearings}
+    document["limits"] = {end: {"shaft shoulder [mm]": 36, "shaft seat roughness [um]": 0.4} for end in seats}
+    stations = read(tmp_path, document)
+    assert stations.text("bearing_designation").tolist() == ["6206-2RS", "6205-2RS"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]

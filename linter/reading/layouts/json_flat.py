@@ -7,7 +7,7 @@ from attrs import define, field
 
 from linter.reading.cells.units import known_unit
 from linter.reading.layouts.json_keys import Path
-from linter.reading.layouts.json_records import is_aspect
+from linter.reading.layouts.json_records import deviations_in, is_aspect
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.headings import Words
@@ -24,10 +24,21 @@ _MOST_MOVES = 4
 
 @define(eq=False)
 class Unflattened:
-    """A document whose flat objects are made trees; ``origin`` has the path in the file of what was moved."""
+    """A document whose flat objects are made trees.
+
+    Attributes
+    ----------
+    document : object
+        The document.
+    origin : dict of path to path
+        The path in the file of what was moved.
+    left : dict of path to str
+        Why what stands at a place of the document is not read.
+    """
 
     document: Any
     origin: dict[Path, Path] = field(factory=dict)
+    left: dict[Path, str] = field(factory=dict)
 
     def path(self, path: Path) -> Path:
         """The path in the file of a place in the document."""
@@ -41,6 +52,26 @@ class Unflattened:
 
 def unflattened(document: Any, words: Words) -> Unflattened:
     """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
+    result = _unflattened(document, words)
+    result.document = _with_deviations(result.document, (), result.origin)
+    return result
+
+
+def _with_deviations(node: Any, at: Path, origin: dict[Path, Path]) -> Any:
+    """A document whose keys of two deviations beside their size say so (``{"d": 40, "above": 0, "below": -0.016}``)."""
+    if isinstance(node, list):
+        items = [_with_deviations(child, (*at, k), origin) for k, child in enumerate(node)]
+        return items if any(new is not child for new, child in zip(items, node, strict=True)) else node
+    if not isinstance(node, dict):
+        return node
+    said = deviations_in(node)
+    origin.update({(*at, word): (*at, key) for key, word in said.items()})
+    inner = {said.get(key, key): _with_deviations(value, (*at, key), origin) for key, value in node.items()}
+    return inner if said or any(inner[key] is not value for key, value in node.items()) else node
+
+
+def _unflattened(document: Any, words: Words) -> Unflattened:
+    """The document with its flat objects as trees and its tables as lists of objects."""
     result = Unflattened(document)
     if (rows := _rows_of(document, (), result.origin, words)) is not None:
         result.document = rows
@@ -87,6 +118,8 @@ def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]
 
 def _steps(key: str, words: Words) -> tuple[str, ...]:
     """The steps of a path; a key that is none has one. A unit behind it (``n, 1/min``) is no step."""
+    if not _BETWEEN.search(key):
+        return (key,)
     rest, unit = words.names.split_unit(key.strip())
     behind = key.strip()[len(rest) :] if "/" in unit and key.strip().startswith(rest) else ""
     steps = _BETWEEN.split(rest if behind else key.strip())

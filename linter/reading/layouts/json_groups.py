@@ -7,14 +7,15 @@ Parts (shaft, housing), parts of a value, and words for one of several statement
 
 import re
 from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
-from itertools import islice
+from collections.abc import Iterable, Sequence
+from itertools import filterfalse, islice
 from typing import Any
 
 from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_keys import OF_DOCUMENT, bare, key_text, local
+from linter.reading.layouts.json_records import is_aspect, is_quantity
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import designation_strength
@@ -68,10 +69,13 @@ class Group:
 
 @define(eq=False)
 class Groups:
-    """Finds positions and machines of one document; what is stated below each object is worked out once."""
+    """Finds positions and machines of one document; what is stated below each object is worked out once.
+
+    ``places`` are keys that are positions somewhere in the document: where they stand again they are the same.
+    """
 
     words: Words
-    is_aspect: Callable[[str], bool]
+    places: set[str] = field(factory=set)
     _stated: dict[tuple[int, str], frozenset[str]] = field(factory=dict)
     _holds: dict[int, bool] = field(factory=dict)
     _kept: list[Any] = field(factory=list)
@@ -93,7 +97,7 @@ class Groups:
                 yield from self.stated(item, inner) if isinstance(item, dict) else ()
         for key, value in node.items() if isinstance(node, dict) else ():
             named = self._named(key, side)
-            quantity = isinstance(value, dict) and any(map(self.is_aspect, value))
+            quantity = isinstance(value, dict) and any(map(is_aspect, value))
             if named and (quantity or not isinstance(value, (dict, list))):
                 yield named
             elif isinstance(value, str) and _is_designation(key, value):
@@ -120,9 +124,31 @@ class Groups:
             )
         return self._holds[id(node)]
 
+    def find_places(self, node: Any) -> None:
+        """Note the keys of a document that are positions in one of its objects."""
+        if isinstance(node, dict) and (group := self.of_object(node)).level == "station":
+            self.places.update(group.members)
+        for child in node.values() if isinstance(node, dict) else node if isinstance(node, list) else ():
+            if isinstance(child, (dict, list)):
+                self.find_places(child)
+
+    def _placed(self, node: dict[str, Any]) -> tuple[str, ...]:
+        """Keys of an object that are positions elsewhere in the document: two at least, and no machines over others."""
+        placed = tuple(key for key, value in node.items() if key in self.places and isinstance(value, dict))
+        return placed if len(placed) > 1 and not any(self.holds_positions(node[key]) for key in placed) else ()
+
+    def over_designations(self, node: Any) -> bool:
+        """Whether an object holds nothing but the bearing of each of some positions."""
+        texts = node if isinstance(node, dict) and len(node) > 1 else {}
+        placed = bool(texts) and all(key in self.places or self.words.names.station(key) for key in texts)
+        return placed and all(isinstance(t, str) and designation_strength(t) != "no" for t in texts.values())
+
     def of_object(self, node: dict[str, Any]) -> Group:
         """The members of an object that are positions or machines."""
-        known = {key for key, value in node.items() if isinstance(value, dict) and self.words.names.station(key)}
+        if placed := self._placed(node):
+            return Group("station", placed, assumed=frozenset(filterfalse(self.words.names.station, placed)))
+        inner = {key: value for key, value in node.items() if isinstance(value, dict)}
+        known = {k for k, v in inner.items() if self.words.names.station(k) or self._is_over_another(k, v, False)}
         objects = [key for key, value in node.items() if isinstance(value, dict) and self._may_be_name(key, value)]
         if len(objects) < 2:
             return Group()
@@ -150,19 +176,23 @@ class Groups:
 
     def _may_be_name(self, key: str, value: dict[str, Any]) -> bool:
         """Whether a key says nothing that is known but a position or machine."""
-        if not key.strip() or len(key) > _LONGEST or any(map(self.is_aspect, value)):
+        if not key.strip() or len(key) > _LONGEST or is_quantity(value):
             return False
         if self.words.names.station(key):
             return True
         heading = self.words.heading(key)
         if heading is not None and heading.parameter not in ("machine", "station"):
             return False
+        if self._is_over_another(key, value, True):
+            return True
         parts = all(map(tells_feature, word_key(key).split()))  # inner ring
-        groups = set(self.words.groups(key))
-        said = groups | {concept.upper() for concept in concepts_said(key)}
-        if said and said <= _OVER_ANOTHER and len(self.stated(value)) >= _ENOUGH:
-            return True  # oben, lower: places, where more than a part of one value stands there
-        return not (parts or side_of(key) or is_use(key) or self.is_aspect(key) or groups)
+        return not (parts or side_of(key) or is_use(key) or is_aspect(key) or self.words.groups(key))
+
+    def _is_over_another(self, key: str, value: dict[str, Any], several: bool) -> bool:
+        """Whether a word of a layout is a place: a bearing, or more than a part of one value, stands under ``oben``."""
+        said = {*self.words.groups(key), *(concept.upper() for concept in concepts_said(key))}
+        stated = self.stated(value) if said and said <= _OVER_ANOTHER else frozenset()
+        return "bearing_designation" in stated or (several and len(stated) >= _ENOUGH)
 
     def of_items(self, nodes: list[Any]) -> Group:
         """Whether the items of a list are positions or machines, and which key tells their names."""
@@ -176,8 +206,7 @@ class Groups:
         if not all(len(self.stated(item) & shared) >= enough for item in items):
             return Group()
         places = {key for key, texts in self._telling(items).items() if all(map(self.words.names.station, texts))}
-        marks = [key for key, value in items[0].items() if not isinstance(value, (dict, list)) and key not in places]
-        if any(map(is_no_position, marks)):
+        if any(is_no_position(key) and key not in places and _is_mark(key, value) for key, value in items[0].items()):
             return Group()  # variants or trials of the same
         level = "machine" if any(map(self.holds_positions, items)) else "station"
         if any(key_text(item, level, self.words)[1] for item in items):
@@ -292,6 +321,12 @@ def members(
         return value, at, None, ()
     nodes, inside = unwrapped(value)
     return value, at, [((*at, k, *inside), child, str(k + 1)) for k, child in enumerate(nodes)], inside
+
+
+def _is_mark(key: str, value: Any) -> bool:
+    """Whether a key holds a plain value and is no word for a name over one (``nom: turbine``)."""
+    named = local(key) in _CALLED and not any(map(str.isdigit, cell_text(value)))
+    return not isinstance(value, (dict, list)) and not named
 
 
 def _held(node: dict[str, Any]) -> list[str]:

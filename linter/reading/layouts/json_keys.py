@@ -1,6 +1,7 @@
 """Whose an object of a JSON document is: the keys that name its machine, its station or its part."""
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import lru_cache
 from typing import Any
 
 from linter.model.places import Place
@@ -10,6 +11,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.words.columns import heading_of
+from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
@@ -37,11 +39,13 @@ OF_DOCUMENT = frozenset((
 ))  # fmt: skip
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def bare(key: str) -> str:
     """A key without the namespace before a colon and the object around it."""
     return key.rpartition(INNER)[2].rpartition(":")[2].strip()
 
 
+@lru_cache(maxsize=MOST_REMEMBERED)
 def local(key: str) -> str:
     """A key in small letters, without the namespace before a colon and the object around it."""
     return bare(key).casefold()
@@ -106,11 +110,13 @@ def stations_in(
             yield from stations_in(child, (*path, step), words)
 
 
-def stations_among(node: dict[str, Any], words: Words, is_aspect: Callable[[str], bool]) -> tuple[str, ...]:
+def stations_among(
+    node: dict[str, Any], words: Words, is_quantity: Callable[[dict[str, Any]], bool]
+) -> tuple[str, ...]:
     """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
     found = [
         key for key, value in node.items()
-        if isinstance(value, dict) and words.names.station(key) and not any(is_aspect(part) for part in value)
+        if isinstance(value, dict) and words.names.station(key) and not is_quantity(value)
     ]  # fmt: skip
     return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
 
@@ -142,13 +148,15 @@ def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[st
         return "", ()
     common = [key for key in objects[0] if all(key in node for node in objects)]
     stations = [key for key in common if words.names.station(key) and not isinstance(objects[0][key], (dict, list))]
+    if len(stations) < 2:
+        return "", ()
     known = {
         key: len({h for node in objects if isinstance(node[key], str) and (h := words.heading(node[key])) is not None})
         for key in common
         if key not in stations
     }
     name = max(known, key=lambda key: known[key], default="")
-    return (name, tuple(stations)) if len(stations) > 1 and name and known[name] > 1 else ("", ())
+    return (name, tuple(stations)) if name and known[name] > 1 else ("", ())
 
 
 def assumed_level(place: Place, key: str, level: str) -> Problem:

@@ -10,7 +10,7 @@ from linter.reading.files.grids import cell_text
 from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
 from linter.reading.layouts.json_keys import Path
-from linter.reading.layouts.json_records import Here, aspect_of
+from linter.reading.layouts.json_records import Here, aspect_of, is_nominal
 from linter.reading.layouts.json_things import is_of_other, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
@@ -60,6 +60,11 @@ def plain_cells(value: Any) -> tuple[str, ...]:
     return tuple(text for part in inner if not isinstance(part, (dict, list)) and (text := cell_text(part)))[
         :_MOST_LISTED
     ]
+
+
+def says_more(name: str, words: Words) -> bool:
+    """Whether the position in a name is news: what it means by itself has none."""
+    return (heading := words.heading(name)) is None or (heading.entry.level == "station" and not heading.station)
 
 
 @define(eq=False)
@@ -181,7 +186,8 @@ class Meanings:
 
     def plain(self, key: str, here: Here, trail: tuple[str, ...] = ()) -> Heading | None:
         """What a key names by itself below the keys around it."""
-        return of_named_station(self.words, key, self.heading(key, evolve(here, trail=(*here.trail, *trail))))
+        below = evolve(here, trail=(*here.trail, *filter(None, map(part_said, trail))))
+        return of_named_station(self.words, key, self.heading(key, below))
 
     def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
@@ -190,8 +196,11 @@ class Meanings:
         if isinstance(value, (dict, list)):
             return heading
         text = cell_text(value)
+        if heading is None and (nominal := self._nominal(key, here)) is not None:
+            return self.of_size_before(key, nominal, at[:-1])
         heading = self.of_size_before(key, heading, at[:-1], text)
-        if self.words.names.split_unit(key)[0] in ("ra", "RA") and not _is_of_seat(here.trail):
+        small = key[:2] in ("ra", "RA") and self.words.names.split_unit(key)[0] in ("ra", "RA")
+        if small and not _is_of_seat(here.trail):
             heading = None  # r_a of a fillet or Ra, where small letters stand for both
         judged = self.judged.get(at[:-1], {}).get(key, heading)
         if judged is not heading and (judged is not None or self.plain(key, here) is not None):
@@ -200,6 +209,12 @@ class Meanings:
             heading = heading_of(key, heading, (text,), self.words)
         heading = heading or self._coded(key, value, here)
         return bearing_of_station(self.words, key, heading, text) if here.station else heading
+
+    def _nominal(self, key: str, here: Here) -> Heading | None:
+        """The seat of a part at a position, where a key right below both says the nominal size alone."""
+        side = side_of(here.trail[-1]) if here.trail and here.station and is_nominal(key) else None
+        placed = side is not None and side.side in ("shaft", "housing")
+        return Heading(f"{side.side}_seat_diameter", unit=aspect_of(key)[1]) if side is not None and placed else None
 
     def _coded(self, key: str, value: Any, here: Here) -> Heading | None:
         """What a text says by itself in an object of the bearing: clearance (``C3``), precision, designation."""
@@ -216,11 +231,13 @@ class Meanings:
         The class of a hole behind a bore is the housing's.
         """
         before, size = self.size
-        aspect = JOINABLE.get(self.words.group(label), "")
+        aspect, unit = JOINABLE.get(self.words.group(label), ""), self.words.unit_of(label)
+        if not aspect and (said := aspect_of(label))[0] in ("upper", "lower", "tolerance"):
+            aspect, unit = said
         fits = size is None or size.entry.kind == "toleranced" or (aspect == "tolerance" and HOLE.fullmatch(text))
         if heading is None and size is not None and before == where and aspect not in ("", "unit") and fits:
             size = size if size.entry.kind == "toleranced" else evolve(size, parameter="housing_seat_diameter")
-            return evolve(size, aspect=aspect, unit=self.words.unit_of(label) or size.unit, own_unit=False)
+            return evolve(size, aspect=aspect, unit=unit or size.unit, own_unit=False)
         sized = heading is not None and (heading.entry.kind == "toleranced" or heading.parameter == "bore_diameter")
         toleranced = sized and heading is not None and heading.aspect == "value"
         self.size = (where, heading if toleranced else None)

@@ -60,6 +60,13 @@ def is_aspect(key: str) -> bool:
     return bool(aspect_of(key)[0])
 
 
+def is_quantity(value: dict[str, Any]) -> bool:
+    """Whether an object holds the parts of one value: one of them at least, and one thing more at most."""
+    parts = sum(map(is_aspect, value))
+    return parts > 0 and len(value) - parts - sum(map(says_unit, value)) < 2
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
 def aspect_of(key: str) -> tuple[str, str]:
     """What of a value a key states, and the unit that it carries (``nominal_mm``); empty where it states no part."""
     word = key.rpartition(INNER)[2].rpartition(":")[2].strip()
@@ -79,6 +86,34 @@ def limits_of(node: Any) -> tuple[float, ...]:
     numbers = [stated[said] for said in ("min", "max") if isinstance(stated.get(said), (int, float))]
     near = len(numbers) == 2 and 0 < numbers[0] <= numbers[1] <= 1.01 * numbers[0]
     return tuple(numbers) if near else ()
+
+
+#: Words for above and below as they stand beside a size over its two deviations; places elsewhere (common practice).
+_ABOVE_BELOW = tuple(
+    frozenset(words.split("|"))
+    for words in (
+        "up|upp|hi|high|oben|ob|o|haut|sup|supérieur|superior|superiore|arriba|alto|sopra|верх|вверх|в|上|上限|上側|上极限",
+        "down|lo|low|unten|un|u|bas|inf|inférieur|inferior|inferiore|abajo|basso|sotto|низ|вниз|н|下|下限|下側|下极限",
+    )
+)
+#: Deviations are as small as this share of the size (common practice: far more than IT 13 of any size).
+_SMALL = 0.05
+
+
+def deviations_in(node: dict[str, Any]) -> dict[str, str]:
+    """Keys of an object that say above and below and hold the two deviations of the size before them, by what each is.
+
+    Both are numbers, small beside that size, and the upper one is the larger.
+    """
+    numbers = {key: v for key, v in node.items() if isinstance(v, (int, float)) and not isinstance(v, bool)}
+    found = [[key for key in numbers if local(key) in words] for words in _ABOVE_BELOW]
+    if len(found[0]) != 1 or len(found[1]) != 1:
+        return {}
+    upper, lower = found[0][0], found[1][0]
+    keys = [*node]
+    before = [numbers[key] for key in keys[: min(keys.index(upper), keys.index(lower))] if key in numbers]
+    small = bool(before) and max(abs(numbers[upper]), abs(numbers[lower])) <= _SMALL * before[-1]
+    return {upper: "upper", lower: "lower"} if small and numbers[upper] >= numbers[lower] else {}
 
 
 def is_nominal(key: str) -> bool:

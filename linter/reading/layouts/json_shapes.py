@@ -9,7 +9,7 @@ from linter.model.vocabulary import Parameter
 from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_keys import INNER, bare, local, part_key
-from linter.reading.layouts.json_records import aspect_of, is_aspect, says_size
+from linter.reading.layouts.json_records import aspect_of, has_tolerance, is_aspect, says_size
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
@@ -177,6 +177,17 @@ def value_key(value: dict[str, Any], pairs: Mapping[frozenset[str], Shape]) -> s
         return pair.value
     keys = [key for key in value if aspect_of(key)[0] == "value"]
     return keys[0] if len(keys) == 1 else ""
+
+
+def states_parts(value: dict[str, Any]) -> bool:
+    """Whether an object states parts of one value; a list of objects is none, whatever its key says."""
+    return any(
+        has_tolerance(part) or (aspect_of(key)[0] != "" and not _are_objects(part)) for key, part in value.items()
+    )
+
+
+def _are_objects(value: Any) -> bool:
+    return isinstance(value, list) and any(isinstance(item, dict) for item in value)
 
 
 def all_shapes(document: Any, words: Words) -> dict[frozenset[str], Shape]:

@@ -62,8 +62,13 @@ def part_said(word: str) -> str:
 
 def names_thing(text: str) -> bool:
     """Whether a text names a part, a feature of one or a bearing, whatever else it says of it."""
+    return names_seat(text) or bool(concepts_said(text) & _THINGS)
+
+
+def names_seat(text: str) -> bool:
+    """Whether a text names a part that carries a bearing, a feature of one or a bearing: no rotor, which may be all."""
     of_part = side_of(text) is not None or _SHAFT_OF.fullmatch(text) is not None
-    return of_part or bool(concepts_said(text) & _THINGS)
+    return of_part or bool(concepts_said(text) & _THINGS - {"rotor", "spring"})
 
 
 def thing_key(

@@ -13,11 +13,13 @@ from linter.reading.layouts.json_columns import assumed_machine, judged_by_items
 from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups, members, why_left
 from linter.reading.layouts.json_head import Header, header_of
-from linter.reading.layouts.json_keys import INNER, Path, local
+from linter.reading.layouts.json_keys import INNER, Path, bare, local
+from linter.reading.layouts.json_linked import linked
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
+from linter.reading.layouts.json_meaning import says_more
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
 from linter.reading.layouts.json_record_cells import RecordCells
-from linter.reading.layouts.json_records import CALLED, Here, aspect_of, has_tolerance, is_aspect, limits_of
+from linter.reading.layouts.json_records import CALLED, Here, aspect_of, is_quantity, limits_of
 from linter.reading.layouts.json_shapes import (
     Shape,
     all_shapes,
@@ -25,6 +27,7 @@ from linter.reading.layouts.json_shapes import (
     names_in,
     pair_of,
     record_shape,
+    states_parts,
     unit_pairs,
     value_key,
 )
@@ -50,16 +53,10 @@ def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> N
     walk = _Walk(words, source=source, found=Found())
     walk.run(document)
     told = positions_inside(walk.names, words, walk.names)
-    if any(_says_more(name, words) for name in told):
+    if any(says_more(name, words) for name in told):
         walk = _Walk(Words(words.names, told), source=source, found=Found())
         walk.run(document)
     found.take(walk.found)
-
-
-def _says_more(name: str, words: Words) -> bool:
-    """Whether the position in a name is news: what it means by itself has none."""
-    heading = words.heading(name)
-    return heading is None or (heading.entry.level == "station" and not heading.station)
 
 
 @define(eq=False)
@@ -76,7 +73,7 @@ class _Walk(RecordCells):
     machines: dict[Path, str] = field(factory=dict)
 
     def __attrs_post_init__(self) -> None:
-        self.groups = Groups(self.words, is_aspect)
+        self.groups = Groups(self.words)
 
     def run(self, document: Any) -> None:
         """Walk the whole document and close the block."""
@@ -85,7 +82,8 @@ class _Walk(RecordCells):
             self.found.say(f"lengths are stated in {self.units.length}")
         if isinstance(document, (dict, list)):
             self.shapes, self.pairs = all_shapes(document, self.words), unit_pairs(document)
-        self.flat = unflattened(document, self.words)
+        self.flat = linked(unflattened(document, self.words), self.words)
+        self.groups.find_places(self.flat.document)
         self.inputs = self._inputs(self.flat.document)
         self.head = header_of(self.flat.document, self.words)
         self._node(self.flat.document, (), Here().at(self.head.machines.get((), ""), ""))
@@ -214,10 +212,10 @@ class _Walk(RecordCells):
         group = self._keyed(node, path, here)
         letters = () if group.members else json_keys.letters_of_stations(node)
         parts = {} if group.members else parts_by_size(node, self.words)
-        bores = bores_of_housing(node, self.words, here.trail)
+        bores, marks = bores_of_housing(node, self.words, here.trail), marks_of(node, here.trail)
         for key, value in node.items():
             at = (*path, key)
-            if at in self.taken:
+            if self._is_done(key, value, at):
                 continue
             if at in self.head.fields or key == machine_key:
                 self.cell(self.head.fields.get(at, Heading("machine")), key, value, at, here.at(here.machine, ""))
@@ -230,12 +228,18 @@ class _Walk(RecordCells):
                 self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))
             elif key in bores:
                 self._housing_bore(key, value, at, here)
-            elif key in marks_of(node, here.trail):
+            elif key in marks:
                 self.unused(key, value, at, "a number or mark of the item")
             elif key in letters and not ((h := self.heading(key, here)) and h.station):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
                 self._entry(key, value, at, here, path)
+
+    def _is_done(self, key: str, value: Any, at: Path) -> bool:
+        """Whether a value is read already, or told not to be read."""
+        if at in self.flat.left:
+            self.unused(bare(key), value, at, self.flat.left[at])
+        return at in self.taken or at in self.flat.left
 
     def _housing_bore(self, key: str, value: Any, at: Path, here: Here) -> None:
         bore = self._meant(key, value, here, at) or Heading("bore_diameter")
@@ -275,7 +279,7 @@ class _Walk(RecordCells):
             group = Group("machine", (lone,), assumed=frozenset((lone,)))
         else:
             group = self.groups.of_object(node)
-        if not group.members and (members := json_keys.stations_among(node, self.words, is_aspect)):
+        if not group.members and (members := json_keys.stations_among(node, self.words, is_quantity)):
             return Group("station", members)
         for key in group.members:
             if key in group.assumed:
@@ -290,7 +294,7 @@ class _Walk(RecordCells):
         if word in _RESULTS and (path or key not in self.inputs):
             self.unused(key, value, at, "results of a calculation are no input")
             self.results.append((value, at))
-        elif word in _MACHINES or (word in _STATIONS and not here.station):
+        elif word in _MACHINES or ((word in _STATIONS or self.groups.over_designations(value)) and not here.station):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self._meant(key, value, here, at)) is not None and self._known(heading, key, value, at, here):
             return
@@ -346,7 +350,7 @@ class _Walk(RecordCells):
             self.cell(with_unit(heading, here.unit), key, value, at, here)
             return
         pair = pair_of(value, self.pairs)
-        stated = pair is not None or any(aspect_of(k)[0] or has_tolerance(v) for k, v in value.items())
+        stated = pair is not None or (states_parts(value) and not self.groups.of_object(value).level)
         if heading.parameter in ("machine", "station") or not stated:
             self._node(value, at, self.inside(key, here))
             return
