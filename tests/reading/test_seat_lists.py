@@ -72,3 +72,14 @@ def test_shoulders_without_a_unit_lie_between_the_seats_of_their_place(tmp_path,
     assert sorted(stations.size("shaft_shoulder_diameter").nominal) == [21, 25.6]
     beyond = read(tmp_path, [row.replace(";25,6", ";2,56") for row in rows]).stations
     assert not (beyond.size("shaft_shoulder_diameter").nominal == 2.56).any() or unit == ""
+
+
+def test_words_and_values_in_turn_below_a_table_are_no_position(tmp_path):
+    rows = [
+        "位置,轴承型号,轴承档尺寸,轴承室尺寸,轴肩(mm),轴承室挡肩(mm),轴圆角(mm),轴档粗糙度",
+        "轴伸端,6205-2RZ/C3,φ25k5,φ52H6,31,46,0.6,Ra0.8", "非轴伸端,6204-2RZ/C3,φ20j5,φ47H7,26,41,0.6,Ra0.8",
+        "绕组,星接,,线径,0.71,,槽数,24",
+    ]  # fmt: skip
+    stations = read(tmp_path, rows).stations
+    assert stations.text("station").tolist() == ["轴伸端", "非轴伸端"]
+    assert stations.text("bearing_designation").tolist() == ["6205-2RZ/C3", "6204-2RZ/C3"]

@@ -55,6 +55,10 @@ class RowKinds:
 
     def no_data(self, row: int, filled: Sequence[int]) -> str:
         """What a row is that holds no data, in words; empty for a row of data."""
+        return self._other(row, filled) or (_OTHER_ROW if self._is_in_turn(row, filled) else "")
+
+    def _other(self, row: int, filled: Sequence[int]) -> str:
+        """What a row is by its first cell, by its length, or as one that states nothing; empty for another."""
         grid = self.table.grid
         text = grid.text(row, filled[0])
         if _COMMENT.match(text) and text != "--":
@@ -74,6 +78,14 @@ class RowKinds:
         if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
         return ""
+
+    def _is_in_turn(self, row: int, filled: Sequence[int]) -> bool:
+        """Whether a row is word and value in turn, with words below headings of numbers (``Winding | star | Wire``)."""
+        words = [(c, self.table.grid.text(row, c)) for c in filled[::2]]
+        plain = all(text[0].isalpha() and not any(map(str.isdigit, text)) for _, text in words)
+        headings = [h for c, _ in words if c < len(self.headings) and (h := self.headings[c]) is not None]
+        below_numbers = sum(h.entry.kind in ("number", "toleranced") for h in headings)
+        return len(filled) % 2 == 0 and len(words) > 2 and plain and below_numbers > 0
 
     def _states_machine(self, text: str) -> bool:
         """Whether a text in the place of a station is the name of a value of the machine (``Rotor mass``)."""
