@@ -218,3 +218,21 @@ def test_what_is_a_position_in_one_object_is_one_in_all(tmp_path, over):
     stations = read(tmp_path, document)
     assert stations.text("bearing_designation").tolist() == ["6206-2RS", "6205-2RS"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+
+
+def test_the_last_step_of_a_path_may_be_its_unit(tmp_path):
+    document = {"machine.name": "M", "spindle.n_max.rpm": 40000, "spindle.rotor.mass.kg": 1.5}
+    for end, d in (("front", 30), ("rear", 25)):
+        document[f"bearing.{end}.designation"] = f"70{d // 5:02d} C"
+        document |= {f"shaft.{end}.seat.{key}": v for key, v in (("diameter.mm", d), ("upper.um", 0), ("lower.um", -6))}
+    stations = read(tmp_path, document)
+    seat = stations.size("shaft_seat_diameter")
+    assert (seat.nominal.tolist(), (1000 * seat.lower).round(6).tolist()) == ([30, 25], [-6, -6])
+    assert stations.number("rotor_mass").tolist() == [1.5, 1.5]
+
+
+@pytest.mark.parametrize("mass", [{"v": 1.04, "u": "kg"}, {"value": 1.04, "unit": "kg"}, "1.04 kg"])
+def test_the_mass_of_a_rotor_is_no_size(tmp_path, mass):
+    speed = {"v": 52000, "u": "rpm"} if isinstance(mass, dict) and "v" in mass else "52000 rpm"
+    document = {"machine": "M", "rotor": {"mass": mass, "maxSpeed": speed}, "bearings": {"A": "7002 C", "B": "7001 C"}}
+    assert read(tmp_path, document).number("rotor_mass").tolist() == [1.04, 1.04]

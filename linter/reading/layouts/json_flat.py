@@ -117,7 +117,7 @@ def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]
 
 
 def _steps(key: str, words: Words) -> tuple[str, ...]:
-    """The steps of a path; a key that is none has one. A unit behind it (``n, 1/min``) is no step."""
+    """The steps of a path; a key that is none has one. A unit behind it (``n, 1/min``, ``d.mm``) is no step."""
     if not _BETWEEN.search(key):
         return (key,)
     rest, unit = words.names.split_unit(key.strip())
@@ -126,7 +126,14 @@ def _steps(key: str, words: Words) -> tuple[str, ...]:
     if not all(steps) or any(not step.strip() for step in steps):
         return (key,)
     steps[-1] += behind
+    if len(steps) > 2 and _is_unit(steps[-1]) and not _is_unit(steps[-2]):
+        steps[-2:] = [f"{steps[-2]} [{steps[-1]}]"]
     return tuple(number[1] if (number := _NUMBER.fullmatch(step)) else step for step in steps)
+
+
+def _is_unit(step: str) -> bool:
+    """Whether the last step of a path is a unit and no symbol (``shaft.front.seat.diameter.mm``)."""
+    return (len(step) > 1 or step == "N") and known_unit(step) is not None
 
 
 def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -> Any:

@@ -11,7 +11,7 @@ from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
 from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import Here, aspect_of, is_nominal
-from linter.reading.layouts.json_things import is_of_other, part_said
+from linter.reading.layouts.json_things import is_of_other, is_of_rotor, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
@@ -115,6 +115,8 @@ class Meanings:
         joined = self._joined(here.trail[-1:], key, None, True) if here.trail else None
         if joined is not None and (joined.entry.kind == "choice" or joined.parameter == "bearing_designation"):
             return joined  # preload: {type}
+        if joined is not None and joined.parameter == "rotor_mass" and is_of_rotor(here.trail[-1]):
+            return joined  # mass: a size in German
         return None if aspect_of(key)[0] else self._of_position(key, here, cells)
 
     def _of_part(self, key: str, side: Side | None, between: tuple[str, ...], placed: bool) -> Heading | None:

@@ -65,6 +65,11 @@ def names_thing(text: str) -> bool:
     return names_seat(text) or bool(concepts_said(text) & _THINGS)
 
 
+def is_of_rotor(word: str) -> bool:
+    """Whether a key is over what is stated of the rotor."""
+    return "rotor" in concepts_said(word)
+
+
 def names_seat(text: str) -> bool:
     """Whether a text names a part that carries a bearing, a feature of one or a bearing: no rotor, which may be all."""
     of_part = side_of(text) is not None or _SHAFT_OF.fullmatch(text) is not None
