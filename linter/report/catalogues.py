@@ -30,6 +30,7 @@ _MADE = (
 )  # fmt: skip
 #: Modules that hold words of tables, not of reports.
 _WORDS = (
+    "codes.py", "bearing_words.py", "deviation_names.py",
     "unit_table.py", "columns.py", "headings.py", "measured_words.py", "measured.py", "title.py", "formats.py",
     "proposal.py", "column_words.py", "places.py", "eastern.py", "dictionary.py", "turning.py", "inside.py",
     "told_parts.py", "parts.py", "machine_words.py", "run_sorts.py", "json_shapes.py", "json_things.py",

@@ -39,6 +39,7 @@ _AXES = "|".join(
 )
 _DATUMS = re.compile(rf"{_LETTERS}(?:[ ,]+{_LETTERS}){{0,2}}|(?:[^\W\d_]+[ ']){{0,3}}[^\W\d_]{{0,6}}(?:{_AXES})")
 _READING = re.compile(r"(?:^| )(?:max|maxi|MAX|TIR|FIM)\.?$")
+_RA_BEHIND = re.compile(r"(.*?)[\s_.,:(（]*(?<![A-Za-z])Ra[)）]?")  # roughness Ra
 _FONT_LETTER = re.compile(r"[abce-qs-z](?: ?n)?")  # n is Ø there
 
 _RADIAL = ("circular run-out", "radial run-out", "total run-out", "total radial run-out")
@@ -87,8 +88,12 @@ def _key(text: str) -> str:
 
 
 def characteristic_of(text: str) -> str:
-    """The characteristic that a word or a symbol names, empty for none."""
-    return _words().get(_key(text), "") if 0 < len(text) <= 60 else ""
+    """The characteristic that a word or a symbol names, with its symbol behind it or not; empty for none."""
+    if not 0 < len(text) <= 60:
+        return ""
+    if (found := _words().get(_key(text), "")) or (with_symbol := _RA_BEHIND.fullmatch(text.strip())) is None:
+        return found
+    return found if (found := _words().get(_key(with_symbol[1]), "")) == "roughness Ra" else ""
 
 
 @cache

@@ -22,6 +22,8 @@ def feature_beside(words: Words, name: str, label: str, side: Side | None = None
         found = words.heading(f"{name} {label}") or (within(words, side, label) if side is not None else None)
     if found is None or own is None or found.parameter == own.parameter or found.entry.level != "station":
         return None
+    if "_shoulder_" in own.parameter and "_seat_" in found.parameter:
+        return None  # the roughness of a shoulder is none of its seat
     return found if found.parameter.split("_")[0] == own.parameter.split("_")[0] else None
 
 

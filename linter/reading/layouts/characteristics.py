@@ -17,9 +17,12 @@ from linter.reading.files.grids import Grid
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Heading
+from linter.reading.words.parts import concepts_said
 
 #: A unit this many micrometres or more is one of sizes, not of roughness.
 _UNIT_OF_SIZES = 100.0
+#: What words say that name a kind of characteristic which is no size.
+_NO_SIZES = frozenset(("roughness", "cylindricity", "runout", "form", "flatness", "parallelism", "coaxiality"))
 
 
 @frozen
@@ -82,7 +85,10 @@ class Characteristics:
             return Meant(None, reason="what the row states is not understood", told=True)
         part = stated.number if stated is not None else ""
         if stated is None:
-            kind = characteristic_of(self.grid.text(row, self.kinds)) if self.kinds is not None else ""
+            said = self.grid.text(row, self.kinds) if self.kinds is not None else ""
+            kind = characteristic_of(said)
+            if not kind and not concepts_said(said).isdisjoint(_NO_SIZES):
+                return Meant(None, reason=f"it is not clear what {visible(said, 40)} limits")
             if not kind:
                 return Meant(heading)
             stated = Requirement(kind, "")
@@ -90,7 +96,7 @@ class Characteristics:
         if not name:
             return Meant(None, reason=reason)
         meant = heading if name == heading.parameter else evolve(heading, parameter=name, own_unit=False)
-        said = [assumed(name, stated, heading.parameter)] if stated.characteristic not in SIZES else []
+        told = [assumed(name, stated, heading.parameter)] if stated.characteristic not in SIZES else []
         unit = stated.unit or heading.unit
         if stated.characteristic == "roughness Ra" and not stated.unit:
             if (conversion(unit, "um") or 0.0) >= _UNIT_OF_SIZES:
@@ -99,8 +105,8 @@ class Characteristics:
                 return Meant(None, reason="its unit is not clear", told=True)
             if not unit and not meant.own_unit and conversion(self.length_unit or "mm", "in") != 1:
                 unit = "µm"
-                said.append("Ra stands without a unit; µm is taken")
-        if sentence := "; ".join(filter(None, said)):
+                told.append("Ra stands without a unit; µm is taken")
+        if sentence := "; ".join(filter(None, told)):
             self._tell("assumption", "characteristic", meant, row, column, "the requirement in full", sentence)
         return Meant(evolve(meant, unit=unit) if unit else meant, part)
 

@@ -5,11 +5,19 @@ from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sample, says_parts_of_size
 from linter.reading.layouts.long_unheaded import without_header
+from linter.reading.layouts.parts_list import find_parts_list
 from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.position_spans import find_joined, find_spans
+from linter.reading.layouts.requirement_columns import kinds_below, requirements_below
 from linter.reading.layouts.sections import named_by_part, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_above, side_of
-from linter.reading.layouts.station_columns import drop_groups, judge_numbers, numbered_stations, stations_of_objects
+from linter.reading.layouts.station_columns import (
+    drop_groups,
+    judge_numbers,
+    machines_of_rows,
+    numbered_stations,
+    stations_of_objects,
+)
 from linter.reading.words.headings import Words
 
 _MOST_COLUMNS = 30
@@ -21,6 +29,8 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
     """The best reading of a grid with names down a column, or None."""
     for row in range(min(grid.height - 1, 50)):
         if (table := find_spans(grid, row, words) or find_joined(grid, row, words)) is not None:
+            return table
+        if (table := find_parts_list(grid, row, words)) is not None:
             return table
         roles = header_roles(grid, row, words)
         found = set(roles.values())
@@ -83,9 +93,12 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     for column in set(range(grid.width)) - {best}:
         if roles.get(column, "NOTE") == "NOTE" and says_parts_of_size(sample(grid, column, row + 1), words):
             roles[column] = "PART"
+    kinds_below(grid, best, roles, row + 1)
+    requirements_below(grid, best, roles, row + 1)
     _beside(grid, row, best, roles, parts, words)
     drop_groups(grid, best, roles, row + 1, words)
     numbered_stations(grid, best, part, roles, row + 1)
+    machines_of_rows(grid, best, roles, row + 1, words)
     if both is not None:
         objects = {r: said.station for r, said in both[1].items()}
     else:

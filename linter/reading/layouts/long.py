@@ -4,9 +4,11 @@ from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts import part_heads
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long
+from linter.reading.layouts.item_rows import ByItem
 from linter.reading.layouts.long_rows import ByRow
 from linter.reading.layouts.position_spans import read_spans
 from linter.reading.layouts.prefixes import without_prefix
+from linter.reading.layouts.station_columns import tell_machines
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.transposed import ByColumn
 from linter.reading.words.headings import Words
@@ -22,16 +24,18 @@ def find(grid: Grid, words: Words) -> Candidate | None:
     layout = "one column per station (transposed)" if table.transposed else "one row per parameter"
 
     def read(found: Found, outside: Outside) -> Block:
+        tell_machines(table, words, found)
         if table.spans:
             return read_spans(table, words, found, outside)
-        return (ByColumn if table.transposed else ByRow)(table, words, found, outside).read()
+        by_row = ByItem if table.items else ByRow
+        return (ByColumn if table.transposed else by_row)(table, words, found, outside).read()
 
     return Candidate(
         score=table.score,
         where="in one column",
         start=next((row for row in (table.machines, table.header) if row >= 0), table.start),
         heading=range(table.header, table.header + 1),
-        headed=table.header >= 0 and ("VALUE" in table.roles.values() or bool(table.spans)),
+        headed=table.header >= 0 and (bool({"VALUE", "EXPR"} & {*table.roles.values()}) or bool(table.spans)),
         alone=table.score >= 2,
         words=[text for row in range(min(grid.height, 12)) if (text := grid.text(row, table.name))],
         layout_of=lambda block: layout,

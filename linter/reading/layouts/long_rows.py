@@ -5,7 +5,7 @@ import re
 from attrs import define, evolve, field
 
 from linter.model.vocabulary import parameter
-from linter.reading.cells.fit_classes import CLASS, HOLE
+from linter.reading.cells.fit_classes import CLASS
 from linter.reading.cells.units import conversion
 from linter.reading.files.grids import Bad, is_blank
 from linter.reading.files.intake import visible
@@ -15,34 +15,39 @@ from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.placed import placed
-from linter.reading.layouts.remarks import said_beside
+from linter.reading.layouts.remarks import in_quotes, said_beside
+from linter.reading.layouts.requirement_columns import requirements_beside
+from linter.reading.layouts.ring_or_part import of_part_toleranced
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
 from linter.reading.layouts.single_values import of_all_positions, single_values
 from linter.reading.layouts.station_columns import word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.pairs import PAIR
 from linter.reading.words.part_evidence import RING_OF_SEAT
-from linter.reading.words.parts import concepts_said
+from linter.reading.words.parts import concepts_said, is_bearing
 
 _ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _DASH = re.compile(r"\s+[-–—−]\s+")
-#: The shoulder of a ring to that of the part it lies at, and a seat to the size of the bearing on it.
-_AT_RING = {
-    "inner_ring_shoulder_diameter": "shaft_shoulder_diameter",
-    "outer_ring_shoulder_diameter": "housing_shoulder_diameter",
-}
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
 
 def _fits(unit: str, heading: Heading) -> bool:
     """Whether a unit is one of the kind that a parameter is stated in."""
     return heading.entry.unit not in ("", "1") and conversion(unit, heading.entry.unit) is not None
+
+
+def _beside_bearing(text: str) -> str:
+    """The word for above or below beside the one for a bearing, which has no deviations (``Palier supérieur``)."""
+    rest = [piece for piece in text.strip(" :").split() if not is_bearing(piece)]
+    said = concepts_said(rest[0]) if len(rest) == 1 and rest[0] != text.strip(" :") else frozenset()
+    return rest[0] if said and said <= {"upper", "lower", "largest", "smallest"} else ""
 
 
 @define(eq=False)
@@ -159,6 +164,8 @@ class ByRow(NamesDown):
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
         if heading is None and value_at is not None:
             heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
+        if value_at is not None and self._of_bearings(label, grid.text(row, value_at)):
+            heading = Heading("bearing_designation", self.words.station_said(label))
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
             heading = Heading("machine")
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
@@ -193,6 +200,11 @@ class ByRow(NamesDown):
         classes = [said for said in classes if CLASS.fullmatch(said)]
         return f"{value} {classes[0]}" if len(classes) == 1 and value[:1].isdigit() else value
 
+    def _of_bearings(self, label: str, value: str) -> bool:
+        """Whether a row below a heading of the bearings is a position and the designation there."""
+        below = self.section is not None and self.section.side == "bearing"
+        return below and bool(self.words.station_said(label)) and designation_strength(value) != "no"
+
     def _names_machine(self, label: str, value: str) -> bool:
         """Whether a row names the machine by a word for its sort: none is named yet, and no part or position begun."""
         begun = self.machine or self.station or self.section or self.one("MACHINE") is not None
@@ -214,8 +226,7 @@ class ByRow(NamesDown):
             self._begin("station")
             self.station, self.of_machine, said = station, False, visible(station)
         else:
-            whole = heads_machine(grid, row, at, self.words)
-            if whole:
+            if whole := heads_machine(grid, row, at, self.words):
                 self.section, self.station, self.of_machine = None, self.outside.station, True
             return whole
         self.found.say(f"{grid.place(row, at).short()}: the rows below are of {said}")
@@ -256,7 +267,7 @@ class ByRow(NamesDown):
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
-        heading = self._shoulder(row, self._hole(row, label, heading))
+        heading = of_part_toleranced(self.table, row, label, heading)
         part, named = "", heading
         limits = self._largest(row)
         at = value_at if value_at is not None else next(iter(limits), None)
@@ -279,31 +290,16 @@ class ByRow(NamesDown):
                 self.leave_cell(label, row, at, "the limit beside it is the largest value")
                 value_at = limits[0]
         if value_at is not None:
+            part = part or in_quotes(grid.text(row, value_at), heading)
             self.pieces.add(heading, label, row, value_at, self.machine, station, part)
         self._tolerance(row, label, named, value_at, station)
         self._beside(row, label, named, station)
         self._bearing_in_brackets(row, label, named, station)
-        if value_at is not None:
-            for found, column, said in said_beside(self.table, row, value_at, heading):
-                self.pieces.add(found, label, row, column, self.machine, station, said)
+        beside = said_beside(self.table, row, value_at, heading) if value_at is not None else ()
+        for found, column, said in (*beside, *requirements_beside(self.table, row, named)):
+            self.pieces.add(found, label, row, column, self.machine, station, said)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
-
-    def _hole(self, row: int, label: str, heading: Heading) -> Heading:
-        """A bore whose row states the class of a hole is that of the housing: a ring has no such class."""
-        if heading.parameter != "bore_diameter" or heading.aspect != "value" or heading.own_unit:
-            return heading
-        classed = any(HOLE.fullmatch(self.table.grid.text(row, c)) for c in self.columns_of("CLASS"))
-        of_ring = concepts_said(label) & {"inner", "ring", "inner_ring"}
-        return evolve(heading, parameter="housing_seat_diameter") if classed and not of_ring else heading
-
-    def _shoulder(self, row: int, heading: Heading) -> Heading:
-        """A shoulder at a ring whose row states deviations or a class is that of the part beside: a ring's has none."""
-        part = _AT_RING.get(heading.parameter, "")
-        stated = (c for role in ASPECTS for c in self.columns_of(role))
-        if not part or heading.own_unit or not any(self.table.grid.text(row, c) for c in stated):
-            return heading
-        return evolve(heading, parameter=part)
 
     def _bearing_in_brackets(self, row: int, label: str, named: Heading, station: str) -> None:
         """Keep the bearing that the name of a seat says in brackets, of which the cell of the name is the place."""
@@ -366,8 +362,9 @@ class ByRow(NamesDown):
         if not self.several:
             grid, at = self.table.grid, self.table.name
             sections = {section_label(grid, row, at) for row in range(self.table.start, grid.height)} - {""}
-            self.several = sum(1 for text in sections if self.words.station_said(text)) > 1
-        return self.words.station_said(section) if self.several else ""
+            said = (self.words.station_said(text) or _beside_bearing(text) for text in sections)
+            self.several = len({*said} - {""}) > 1
+        return (self.words.station_said(section) or _beside_bearing(section)) if self.several else ""
 
     def _begin(self, level: str) -> None:
         """A row that heads the rows below it: of the outer sort, those of the inner sort before it hold no more."""

@@ -38,7 +38,8 @@ class LongTable:
         What the other columns hold: ``VALUE``, ``UNIT``, ``EXPR``, ``UPPER``, ``LOWER``, ``MAX``, ``MIN``, ``CLASS``,
         ``STATION``, ``MACHINE``, ``KIND`` (of a characteristic), ``RESULT`` (measured values and verdicts), ``NOTE``,
         ``PART`` (says of each row which part of a size it states: Max, Min), ``SIDE`` (shaft, housing or bearing),
-        ``UNNAMED`` (values that no heading names), or ``COLUMN`` for a station of a transposed table.
+        ``MATERIAL`` (of parts), ``UNNAMED`` (values that no heading names), or ``COLUMN`` for a station of a
+        transposed table.
     score : int
         Number of names that are recognised.
     start : int
@@ -53,6 +54,8 @@ class LongTable:
         Position of each column of a transposed table whose head says more (``As designed DE``).
     spans : list of (str, dict of int to str)
         Positions that stand over heads of their own, each with the roles of its columns.
+    items : bool
+        Whether it is a parts list, whose rows may be items too.
     """
 
     grid: Grid
@@ -66,6 +69,7 @@ class LongTable:
     machines: int = -1
     heads: dict[int, str] = field(factory=dict)
     spans: list[tuple[str, dict[int, str]]] = field(factory=list)
+    items: bool = False
 
     @property
     def transposed(self) -> bool:

@@ -8,7 +8,9 @@ from attrs import frozen
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, is_blank
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found, part_taken
-from linter.reading.words.headings import Told, Words
+from linter.reading.words.codes import codes_told
+from linter.reading.words.deviation_names import deviation_names
+from linter.reading.words.headings import Deviation, Told, Words
 from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.inside import positions_inside
 from linter.reading.words.part_evidence import PARTS
@@ -18,6 +20,7 @@ from linter.reading.words.told_parts import parts_of_names
 #: Columns and rows that may hold names, and rows of a column that are looked at.
 _COLUMNS, _ROWS, _LONGEST = 4, 30, 1000
 _FEWEST = 4
+_FEWEST_HEADS = 3
 #: Cells beside a name, and below one, that may tell whose size it is.
 _BESIDE, _BELOW = 4, 2
 
@@ -25,8 +28,10 @@ _BESIDE, _BELOW = 4, 2
 def with_positions(grid: Grid, words: Words) -> Words:
     """The words, with what each name of a grid says without its position; as they are where none shows one."""
     told: dict[str, Told] = {}
+    deviations: dict[str, Deviation] = {}
     lists = [beside for beside in (*_columns(grid), *_rows(grid)) if len(beside.cells) >= _FEWEST]
     for beside in lists:
+        deviations.update(deviation_names(beside.cells))
         told.update(positions_inside(beside.cells, words, beside.cells))
     heads = _heads_of_parts(grid, words) if lists else []
     for beside in lists:
@@ -34,7 +39,29 @@ def with_positions(grid: Grid, words: Words) -> Words:
             once = {n: c for n, c in beside.cells.items() if n not in beside.again and not beside.heads_names(c, words)}
             told.update(parts_of_names(once, words, once, told))
         told.update(part_words(beside.cells, words, told))
-    return Words(words.names, {**words.told, **told}) if told else words
+    if not told and not deviations and not lists:
+        return words
+    words = Words(words.names, {**words.told, **told}, {**words.deviations, **deviations})
+    codes = _codes(grid, words)
+    return Words(words.names, {**words.told, **codes}, words.deviations) if codes else words
+
+
+def _codes(grid: Grid, words: Words) -> dict[str, Told]:
+    """What the codes of a list mean by its comments: below a heading of names, and one of comments behind it."""
+    for row in range(min(grid.height, _ROWS) if grid.height <= LONGEST_MIXED else 0):
+        heads = {column: words.groups(text) for column in range(grid.width) if (text := grid.text(row, column))}
+        names = [column for column, groups in heads.items() if "NAME" in groups]
+        notes = [column for column, groups in heads.items() if groups and groups[0] == "NOTE"]
+        if len(heads) < _FEWEST_HEADS or not names or not notes or notes[0] < names[0]:
+            continue
+        others = [column for column in range(names[0] + 1, grid.width) if column != notes[0]]
+        listed = [
+            (name, tuple(filter(None, (grid.text(r, c) for c in others))), grid.text(r, notes[0]))
+            for r in range(row + 1, grid.height)
+            if (name := grid.text(r, names[0]))
+        ]
+        return codes_told(listed, words)
+    return {}
 
 
 @frozen
@@ -68,7 +95,8 @@ def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:
 
 def tell_parts(grid: Grid, words: Words, found: Found) -> None:
     """One assumption for each name whose part its table tells (``Rugosité Ra portée``)."""
-    left = {name: told.rest for name, told in words.told.items() if not told.station or told.by_sizes}
+    told = {name: one for name, one in words.told.items() if not one.by_comment}
+    left = {name: one.rest for name, one in told.items() if not one.station or one.by_sizes}
     for row in range(min(grid.height, _LONGEST) if left else 0):
         for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
             rest = left.pop(grid.text(row, column), "") if left else ""

@@ -6,6 +6,7 @@ from attrs import frozen
 
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import Side, side_of
+from linter.reading.words.bearing_words import designation_behind, names_bearing
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
@@ -55,6 +56,16 @@ def _says_place(text: str, side: Side, words: Words) -> bool:
     heading = words.heading(side.word)
     of_place = heading is not None and heading.parameter == "station"
     return bool(words.station_said(text)) and (of_place or text.startswith(side.word))
+
+
+def bearing_named(text: str, words: Words) -> str | None:
+    """The position of the bearing that a text names, empty where it names none; None for another text."""
+    heading = words.heading(text)
+    if heading is not None and heading.parameter == "bearing_designation" and heading.aspect == "value":
+        return None if "designation" in concepts_said(text) else heading.station
+    if heading is None and (both := placed(text, words)) is not None and both.side.side == "bearing":
+        return both.station
+    return "" if names_bearing(text) or designation_behind(text) else None
 
 
 def side_placed(text: str, words: Words) -> Side | None:

@@ -13,6 +13,7 @@ from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
+from linter.reading.layouts.commented_rows import without_commented
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
@@ -124,8 +125,8 @@ class _Sheet:
         """Runs of rows that each begin with a heading of their own."""
         grid = self.grid
         starts, below = [0], 0  # where each run begins, and the first row below the last heading
-        kinds = [self._kind(row) for row in range(grid.height)]
         blank = [all(is_blank(column[row]) for column in grid.columns) for row in range(grid.height)]
+        kinds = without_commented(grid, [self._kind(row) for row in range(grid.height)], self.words)
         for row in range(grid.height):
             if not kinds[row]:
                 continue
@@ -137,9 +138,9 @@ class _Sheet:
             if kinds[row] == "seats" and starts[-1] < heads < row:
                 if any(kinds[starts[-1] : row]):
                     starts.append(heads)
-            elif kinds[row] == "positions" and not stands_apart:
-                pass
-            elif any(kinds[starts[-1] : row]) and (stands_apart or self._repeats(row, starts[-1], kinds)):
+            elif any(kinds[starts[-1] : row]) and (
+                stands_apart or (kinds[row] != "positions" and self._repeats(row, starts[-1], kinds))
+            ):
                 captioned = heads == row - 1 and self._names_next(heads)
                 start = heads if stands_apart or captioned else row
                 if start > starts[-1]:
@@ -211,8 +212,8 @@ class _Sheet:
         first = self.words.heading(cells[0])
         heads = "NAME" in self.words.groups(cells[0])
         heads |= first is not None and first.parameter == "station" and not first.station
-        said = heads and len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
-        return said or (heads and heads_places(self.grid, row, self.words))
+        said = len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
+        return heads and (said or heads_places(self.grid, row, self.words))
 
     def _says_station(self, text: str) -> bool:
         heading = self.words.heading(text)

@@ -1,12 +1,18 @@
 """Columns of a table with names down a column that say whose values its rows state."""
 
+from collections.abc import Sequence
 from itertools import pairwise
 
+from linter.model.stations import Problem
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.sides import is_use, side_of
+from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Words
 
 _MOST_NAMES = 2000  # rows that are looked at
+_FEWEST = 4  # names of a machine
 _SAMPLE = 300  # cells that tell what a column holds
 
 
@@ -40,6 +46,57 @@ def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, 
         if several and len(set(keys)) == len(keys) and 2 * len(set(labels)) <= len(keys) + 1:
             roles[column] = "STATION"
             return
+
+
+def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
+    """A column left of the names that keeps apart what is stated of several machines names them, whatever heads it.
+
+    Each of its texts stands in neighbouring rows, and the same names come again, for the same positions, below others.
+    """
+    if "MACHINE" in roles.values():
+        return
+    rows = [r for r in range(start, min(grid.height, start + _MOST_NAMES)) if words.heading(grid.text(r, name) or "-")]
+    stations = [c for c, role in roles.items() if role == "STATION"]
+    keys = [(grid.text(r, name), *(grid.text(r, c) for c in stations)) for r in rows]
+    if len(rows) < 2 * _FEWEST or len(set(keys)) == len(keys):
+        return
+    for column in range(name):
+        texts = [grid.merged_text(r, column) for r in rows]
+        if roles.get(column, "NOTE") == "NOTE" and _may_be_machines(texts, words) and _apart(texts, keys):
+            roles[column] = "MACHINE"
+            return
+
+
+def _may_be_machines(texts: Sequence[str], words: Words) -> bool:
+    """Whether texts of rows come in runs, two different ones at least, and say no part, no position and no use."""
+    said = set(texts)
+    runs = 1 + sum(a != b for a, b in pairwise(texts))
+    if len(said) < 2 or runs > len(said) or not all(said):
+        return False
+    return not any(side_of(t) or words.station_said(t) or words.of_whole(t) or is_use(t) for t in said)
+
+
+def _apart(texts: Sequence[str], keys: Sequence[tuple[str, ...]]) -> bool:
+    """Whether texts keep apart rows of the same names, most of which stand below each of them."""
+    of_text = [{key for key, own in zip(keys, texts, strict=True) if own == text} for text in dict.fromkeys(texts)]
+    once = len({*zip(texts, keys, strict=True)}) == len(keys)
+    return once and all(2 * len(of_text[0] & other) >= len(other) >= _FEWEST for other in of_text)
+
+
+def tell_machines(table: LongTable, words: Words, found: Found) -> None:
+    """The assumption that a column names the machines, where its heading does not say so."""
+    grid = table.grid
+    for column in [c for c, role in table.roles.items() if role == "MACHINE"]:
+        label = grid.text(table.header, column) if table.header >= 0 else ""
+        if (heading := words.heading(label)) is not None and heading.parameter == "machine":
+            continue
+        label, row = visible(label or "no heading", 40), table.start
+        place, read, expected = grid.place(row, column), visible(grid.text(row, column), 40), "a column headed machine"
+        message = (
+            f"{place}: the positions come again and {label} keeps them apart; it is taken for the machine; "
+            f"expected {expected}."
+        )
+        found.problems.append(Problem("assumption", None, "machine", place, read, expected, message, "machine-by-rows"))
 
 
 def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:

@@ -7,12 +7,13 @@ from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
 from linter.reading.cells.signs import fold, missing_state
+from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
-from linter.reading.words.parts import is_bearing, part_alone
+from linter.reading.words.parts import concepts_said, is_bearing, part_alone
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``, a speed
 #: ``1st critical``).
@@ -52,6 +53,14 @@ _SMALL_WORDS = frozenset(
 )  # fmt: skip
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
+
+
+def _of_part(part: str, name: str, rest: str) -> str:
+    """What is left of a name behind the word for a part, without the other part if only sizes told that of it."""
+    for other in ("shaft", "housing"):
+        if rest.startswith(f"{other} ") and other not in concepts_said(name) and part_alone(part) not in ("", other):
+            return rest.removeprefix(f"{other} ").removeprefix("seat ")
+    return rest
 
 
 @frozen
@@ -98,19 +107,39 @@ class Heading:
 
 @frozen
 class Told:
-    """A name of a table without the position that stands in it, that position, and whether sizes told its part."""
+    """A name of a table without the position that stands in it, that position, and whether sizes told its part.
+
+    Where a comment beside the name tells what it means (``by_comment``), that is the rest.
+    """
 
     rest: str
     station: str
     by_sizes: bool = False
+    by_comment: bool = False
+
+
+@frozen
+class Deviation:
+    """The name of the size that a name states a deviation of, and which one: ``upper`` or ``lower``.
+
+    ``above`` says that the upper one lies above zero, as no ring has it.
+    """
+
+    size: str
+    aspect: str
+    above: bool = False
 
 
 @define(eq=False)
 class Words:
-    """The name mapping with a memory of what was looked up, and the positions that the names of a table show."""
+    """The name mapping with a memory of what was looked up, and what the names of a table show by themselves.
+
+    That are the positions in them, and which of them state deviations of a size that another one names.
+    """
 
     names: Names
     told: dict[str, Told] = field(factory=dict)
+    deviations: dict[str, Deviation] = field(factory=dict)
     _known: dict[str, Heading | None] = field(factory=dict)
     _groups: dict[str, str] = field(factory=dict)
 
@@ -118,8 +147,22 @@ class Words:
         """What a word names, or None; a bearing in brackets is no part of it."""
         text = without_bearing(text.strip())
         if text not in self._known:
-            self._known[text] = self._of_position(text, self._find(text)) if 0 < len(text) <= 200 else None
+            own = self._of_position(text, self._find(text)) if 0 < len(text) <= 200 else None
+            self._known[text] = self._deviation(text) or self._of_hole(text, own)
         return self._known[text]
+
+    def _of_hole(self, text: str, own: Heading | None) -> Heading | None:
+        """What a name means: a bore of which the table states a deviation above zero is that of the housing."""
+        if own is None or own.parameter != "bore_diameter" or own.aspect != "value" or own.own_unit:
+            return own
+        above = any(said.size == text and said.above for said in self.deviations.values())
+        return evolve(own, parameter="housing_seat_diameter") if above else own
+
+    def _deviation(self, text: str) -> Heading | None:
+        """What a name states that is a deviation's by the names of the table, or None."""
+        if (said := self.deviations.get(text)) is None or (size := self.heading(said.size)) is None:
+            return None
+        return evolve(size, aspect=said.aspect, unit="") if size.entry.kind == "toleranced" else None
 
     def told_of(self, text: str) -> Told | None:
         """A name without the position that the names of the table show in it; a unit or a part may stand around it."""
@@ -133,15 +176,17 @@ class Words:
             return Told(f"{told.rest} [{unit}", told.station)
         for blank in (k for k, sign in enumerate(text) if sign == " "):
             if (told := self.told.get(text[blank + 1 :])) is not None and told.station:
-                return Told(f"{text[:blank]} {told.rest}", told.station)
+                return Told(f"{text[:blank]} {_of_part(text[:blank], text[blank + 1 :], told.rest)}", told.station)
         return None
 
     def _of_position(self, text: str, own: Heading | None) -> Heading | None:
         """What a name means: by what is left of it without its position, where that says more than the whole name."""
         told = self.told_of(text)
+        if told is not None and told.by_comment and (found := self.heading(told.rest)) is not None:
+            return evolve(found, station=told.station)
         if told is None or (own is not None and (own.station == told.station or own.entry.level == "machine")):
             return own
-        if is_bearing(told.rest):
+        if names_bearing(told.rest):
             return Heading("bearing_designation", told.station)
         found = self.heading(told.rest)
         of_station = found is not None and found.entry.level == "station" and found.parameter != "station"

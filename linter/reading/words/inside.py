@@ -17,6 +17,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.han import simplified
 from linter.reading.cells.signs import EASTERN
 from linter.reading.cells.units import known_unit
+from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.left_out import APART, SIDES, Cut, Frame, cuts_of, joined
 from linter.reading.words.objects import objects_of
@@ -132,7 +133,7 @@ def _told(cuts: Mapping[str, Sequence[Cut]], words: Words, cells: Mapping[str, t
         one = Rest(name, told[name].station, cut.rests, cells.get(name, ()), cut.part.strip("?") if cut.apart else "")
         if (heading := words.heading(rest)) is not None:
             known.append((one, heading))
-        elif not any(map(is_bearing, cut.rests)):
+        elif not any(map(names_bearing, cut.rests)):
             unknown.append(one)
     parts = of_parts(unknown, known, words) if unknown else {}
     return told | {name: Told(rest, told[name].station) for name, rest in parts.items()}
@@ -186,7 +187,7 @@ def _may_be(run: str, words: Words, inside: bool = True) -> str:
     pieces = APART.split(run)
     if (lent := _lent(run, pieces)) is not None:
         return lent
-    if words.names.station(run) and not (len(pieces) > 1 and any(map(part_alone, pieces))):
+    if _is_known(run, pieces, words):
         return "known"
     at_end = not inside and len(pieces) == 1 and run.casefold() in _ARTICLES and run[0].isupper()
     if at_end:
@@ -199,6 +200,16 @@ def _may_be(run: str, words: Words, inside: bool = True) -> str:
     if not cut_short and any(is_no_place(p) or names_place(p) or is_no_position(p) for p in (run, *pieces)):
         return ""
     return "" if words.heading(run) is not None else "words"
+
+
+def _is_known(run: str, pieces: Sequence[str], words: Words) -> bool:
+    """Whether a run is a known position, maybe with a word for a place (``левая опора``), and no part beside one."""
+    if len(pieces) > 1 and any(map(part_alone, pieces)):
+        return False
+    if words.names.station(run):
+        return True
+    heading = words.heading(run) if len(pieces) > 1 and not any(map(is_bearing, pieces)) else None
+    return heading is not None and heading.parameter == "station" and heading.station != ""
 
 
 def _alike(one: str, other: str) -> bool:
@@ -281,7 +292,7 @@ def _parameter(cut: Cut, words: Words) -> str:
             continue
         if heading is not None and heading.entry.level == "station" and not heading.station:
             return "bearing_designation" if is_bearing(rest) else heading.parameter
-        if heading is None and is_bearing(rest):
+        if heading is None and names_bearing(rest):
             return "bearing_designation"
         if heading is None and (part := part_alone(words.names.split_unit(rest)[0])):
             return f"{part}_seat_diameter"  # Eje LB: Ø17 k6
