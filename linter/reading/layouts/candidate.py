@@ -54,6 +54,8 @@ class Candidate:
         The layout in words, from the block that was read.
     read : callable
         From what was found so far and what is stated outside, the table as a block.
+    settled : bool
+        True where the rows below the heading leave no doubt that this is the layout.
     one_station : bool
         True for a table that is of one station and does not name it.
     """
@@ -68,3 +70,4 @@ class Candidate:
     layout_of: Callable[[Block], str]
     read: Callable[[Found, Outside], Block]
     one_station: bool = False
+    settled: bool = False

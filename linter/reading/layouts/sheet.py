@@ -283,7 +283,7 @@ class _Sheet:
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
         if end := per_seat.end_of_seats(grid, self.words):
-            for part in (slice(0, end), slice(end + 1, None)):
+            for part in (slice(0, end), slice(end, None)):
                 self._region(grid.cut(part))
             return
         found, candidates = self.found, self._candidates(grid)
@@ -395,5 +395,6 @@ class _Sheet:
 def best(candidates: Sequence[Candidate]) -> Candidate:
     """The candidate that explains most names; of equal ones the first; a heading of names and values settles it."""
     first = max(candidates, key=lambda candidate: candidate.score)
+    settled = (c for c in candidates if c.settled and c.start <= first.start)
     headed = (c for c in candidates if c.headed and c.heading.start in first.heading)
-    return next(headed, first)
+    return next(settled, next(headed, first))

@@ -1,0 +1,155 @@
+"""What the columns of a table with one row per seat state of each part."""
+
+import re
+from collections.abc import Mapping, Sequence
+
+from attrs import evolve
+
+from linter.reading.files.grids import Grid
+from linter.reading.layouts.seat_rows import SeatRow, of_feature, own_fillet
+from linter.reading.layouts.sides import Side, within
+from linter.reading.layouts.units_row import unit_below
+from linter.reading.layouts.wide_heading import JOINABLE
+from linter.reading.words.boundary import DIMENSIONS
+from linter.reading.words.columns import heading_of
+from linter.reading.words.headings import Heading, Words
+
+#: Headings of columns that number or describe the rows.
+NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
+_PLAIN = re.compile(r"[Ø⌀øφΦϕ∅Ф]? ?(\d+(?:[.,]\d+)?)")
+#: A running number of a seat, and no class of one (``S1``, ``H2``).
+_NUMBERED = re.compile(r"[A-Z]{1,2}[ .\-]?(?:[12]|\d{2,3})|[^\W\d_]{1,2}[12]")
+_NEAR = 0.01  # limits of a seat differ by less of its size
+
+
+def headings_of(
+    grid: Grid, row: int, units: int, rows: Mapping[int, SeatRow], places: Mapping[int, str], but: Sequence[int],
+    words: Words,
+) -> dict[tuple[str, str, int], Heading]:  # fmt: skip
+    """What each column states of each part and feature.
+
+    Parameters
+    ----------
+    grid : Grid
+        The region.
+    row, units : int
+        Heading row, and the row of units below it or -1.
+    rows : mapping of int to SeatRow
+        What each row is of.
+    places : mapping of int to str
+        The position of each row.
+    but : sequence of int
+        Columns that name the rows.
+    words : Words
+        The names that are understood.
+
+    Returns
+    -------
+    dict of (str, str, int) to Heading
+        By part, feature and column.
+    """
+    found: dict[tuple[str, str, int], Heading] = {}
+    of_rings = _of_rings(grid, row, rows, places, words)
+    for one in {said.key: said for said in rows.values()}.values():
+        of_part = _headings(grid, row, units, one.side, but, words)
+        if one.feature == "seat":
+            of_part |= of_rings
+        else:
+            of_part = {c: of_feature(words, one, grid.text(row, c), seat) for c, seat in of_part.items()}
+        below = [r for r, said in rows.items() if said.key == one.key]
+        for column, heading in of_part.items():
+            if (judged := _judged(grid, row, column, heading, below, words)) is not None:
+                found[*one.key, column] = judged
+    return found
+
+
+def _headings(
+    grid: Grid, row: int, units: int, side: Side, but: Sequence[int], words: Words
+) -> dict[int, Heading | None]:
+    """What each column states of one part; a column of deviations or classes belongs to the size on its left."""
+    result: dict[int, Heading | None] = {}
+    size: Heading | None = None
+    for column in range(grid.width):
+        label = grid.text(row, column)
+        if column in but or not label or words.group(label) in NO_VALUES:
+            continue
+        heading = (
+            within(words, side, label) or _own_size(grid, row, column, side, words) or own_fillet(words, side, label)
+        )
+        if (
+            heading is None
+            and size is not None
+            and (aspect := JOINABLE.get(words.group(label), "")) not in ("", "unit")
+        ):
+            heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
+        elif heading is not None:
+            size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
+        unit = unit_below(grid, units, column, heading) if units >= 0 else ""
+        if heading is not None and not heading.unit and unit:
+            heading = evolve(heading, unit=unit)
+        result[column] = heading
+    return result
+
+
+def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> Heading | None:
+    """The seat of a part where its size is headed by no name (``Nominal``, ``Max``) and its tolerance stands beside."""
+    label = grid.text(row, column)
+    if side.side == "bearing" or not label:
+        return None
+    groups = [words.group(grid.text(row, c)) if 0 <= c < grid.width else "" for c in range(column - 2, column + 2)]
+    seat = Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
+    if groups[2] == "VALUE" or (groups[2] == "NAME" and _holds_sizes(grid, row, column)):
+        return seat if groups[3] in ("UPPER", "LOWER", "CLASS", "MAX", "MIN") else None
+    for before, first in ((groups[1], column), (groups[0], column - 1)):
+        limits = {words.group(grid.text(row, c)) for c in (first, first + 1) if 0 <= c < grid.width}
+        if limits == {"MAX", "MIN"} and before != "VALUE" and _are_limits(grid, row, first):
+            return evolve(seat, aspect=JOINABLE[groups[2]])
+    return None
+
+
+def _holds_sizes(grid: Grid, row: int, column: int) -> bool:
+    """Whether a column below a word for a name (``Maß``) holds sizes, maybe with the bearings of other rows."""
+    texts = [text for r in range(row + 1, grid.height) if (text := grid.text(r, column))]
+    return 2 * sum(1 for text in texts if _PLAIN.fullmatch(text)) > len(texts) > 1
+
+
+def _are_limits(grid: Grid, row: int, column: int) -> bool:
+    """Whether two columns hold pairs of sizes that are as near as the limits of a seat are."""
+    pairs = 0
+    for r in range(row + 1, grid.height):
+        numbers = [_PLAIN.fullmatch(grid.text(r, c)) for c in (column, column + 1)]
+        one, two = (float(n[1].replace(",", ".")) if n is not None else 0.0 for n in numbers)
+        if one > 1 and two > 1:
+            if abs(one - two) > _NEAR * two:
+                return False
+            pairs += 1
+    return pairs > 0
+
+
+def _judged(
+    grid: Grid, row: int, column: int, heading: Heading | None, below: Sequence[int], words: Words
+) -> Heading | None:
+    """What a column states of one part, by its cells too: a bearing's designation under any heading."""
+    cells = [text for r in below if (text := grid.text(r, column))]
+    if heading is not None and heading.entry.kind == "toleranced" and cells and all(map(_NUMBERED.fullmatch, cells)):
+        return None  # Seat: S1, S2, H1, H2
+    heading = heading_of(grid.text(row, column), heading, cells, words) if cells else heading
+    return None if heading is not None and heading.parameter in ("machine", "station") else heading
+
+
+def _of_rings(
+    grid: Grid, row: int, rows: Mapping[int, SeatRow], places: Mapping[int, str], words: Words
+) -> dict[int, Heading | None]:
+    """Columns of the bearing's own sizes: the same number stands in the rows of shaft and housing of one position."""
+    found: dict[int, Heading | None] = {}
+    seats = {r: said for r, said in rows.items() if said.feature == "seat" and said.side.side != "bearing"}
+    for column in range(grid.width):
+        heading = words.heading(grid.text(row, column)) if grid.text(row, column) else None
+        if heading is None or heading.parameter not in DIMENSIONS or heading.aspect != "value":
+            continue
+        stated: dict[str, list[str]] = {}
+        for r in seats:
+            stated.setdefault(places[r], []).append(grid.text(r, column))
+        if all(len(texts) > 1 and len(set(texts)) == 1 and texts[0] for texts in stated.values()):
+            found[column] = heading
+    return found
