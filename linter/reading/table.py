@@ -18,14 +18,16 @@ from linter.reading.files.code_pages import is_open, likely_pages
 from linter.reading.files.formats import other_format
 from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
+from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.rated_speed import leave_rated_speed
-from linter.reading.layouts.remark_columns import take_remarks_of_objects, take_springs_of_names
+from linter.reading.layouts.remark_columns import take_remarks_of_objects
 from linter.reading.layouts.roughness import by_custom
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
 from linter.reading.layouts.sheet_words import words_across
+from linter.reading.layouts.springs_of_names import take_springs_of_names
 from linter.reading.layouts.strips import Found, TableWord
 from linter.reading.layouts.together import take_apart
 from linter.reading.layouts.unit_by_sizes import unit_by_sizes
@@ -210,6 +212,7 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
     from linter.reading.files.xlsx import read_grids
 
     grids, notes, remarks = read_grids(source)
+    grids = [without_quotes(grid) for grid in grids]
     found.notes.extend(notes)
     found.unused.extend(remarks)
     sheets = []
@@ -231,9 +234,11 @@ def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
         found.layouts.append("equations")
     elif is_list(source, encoding):
         grid, notes = read_list(source, encoding)
+        grid = without_quotes(grid)
         words = with_stations(map(cell_text, grid.columns[0].tolist()), words)
     else:
         grid, notes = read_grid(source, encoding)
+        grid = without_quotes(grid)
     found.notes.extend(notes)
     lay_out_grid(grid, words, found)
     return [grid]
@@ -248,6 +253,7 @@ def _find_in_json(
 
     document, notes = read_json(source, words.names.mapping.encoding or "")
     found.notes.extend(notes)
+    document = values_without_quotes(document)
     lay_out_json(source, records_without_numbers(prepared(document), words), words, found)
     take_remarks_of_objects(found.blocks, words, found)
     return []

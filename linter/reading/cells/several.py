@@ -44,7 +44,7 @@ _FREE = caseless(
     "free|loose|slides|sliding|movable|moves|axially free|free to slide|free to move|verschiebbar|verschieblich|"
     "axial verschiebbar|axial frei|frei|gleitet|lose|libre|mobile|coulissante|coulisse|glissante|glisse|flottante|"
     "deslizante|desliza|desplazable|móvil|libera|scorrevole|scorre|свободно|свободен|свободное|подвижное|подвижно|"
-    "скользит|плавающее|自由|移動|移动|可移動|可移动|スライド|摺動|游动|滑动"
+    "скользит|плавающее|自由|移動|移动|可移動|可移动|スライド|摺動|游动|滑动|可滑动|可游动|可滑動|能移动"
 )
 _RINGS = {
     "outer": "outer ring|outer race|od|außenring|aussenring|bague extérieure|aro exterior|anillo exterior|"
@@ -135,6 +135,14 @@ def free_ring_said(text: str) -> str:
     plain = _BLANKS.sub(" ", caseless(text)) if len(text) <= LONGEST_TEXT else ""
     rings = [ring for ring, pattern in _FREE_RING.items() if pattern.search(plain)]
     return rings[0] if len(rings) == 1 else ""
+
+
+def without_free_ring(text: str) -> str:
+    """A text, folded, without the words that say which ring may move."""
+    plain = _BLANKS.sub(" ", caseless(text)) if len(text) <= LONGEST_TEXT else ""
+    for pattern in _FREE_RING.values():
+        plain = pattern.sub(" ; ", plain)
+    return plain
 
 
 def is_free(text: str) -> bool:

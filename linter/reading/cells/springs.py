@@ -35,7 +35,7 @@ def of_oil(name: str, text: str) -> Said:
     if found is None:
         return {}
     if name != "lubrication":
-        return {name: found["class"]}
+        return {name: f"{found['class']} mm²/s"}
     rest = f"{text[: found.start()]}{text[found.end() :]}".strip(" ,;:(/-")
     plain = _choice(name, rest)
     return {"base_oil_viscosity_40": f"{found['class']} mm²/s"} | ({name: rest} if plain else {})

@@ -12,14 +12,18 @@ from collections.abc import Callable, Iterator
 import numpy as np
 from attrs import evolve
 
-from linter.reading.cells.several import of_duty, of_lubrication, of_role, of_undercut
-from linter.reading.cells.signs import LONGEST_TEXT
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.several import fill_said, of_duty, of_lubrication, of_role, of_undercut
+from linter.reading.cells.signs import LONGEST_TEXT, missing_state
 from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_spring
-from linter.reading.files.grids import cell_text, object_column
+from linter.reading.files.grids import cell_text, is_blank, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
+
+_STROKE = re.compile(r"\s*[/／|]\s*")
+_CODE = re.compile(r"(.{3,}?)\s*[/／|]\s*([A-Za-z0-9]{1,3})")
 
 
 def _of_drawing(name: str, text: str, words: Words) -> Said:
@@ -27,7 +31,26 @@ def _of_drawing(name: str, text: str, words: Words) -> Said:
     things = labelled_things(text, words, "drawing number")
     said = {h.parameter: thing.value for thing in things[1:] if (h := words.heading(thing.label)) is not None}
     revision = said.get("drawing_revision", "")
+    halves = _STROKE.split(text) if not revision else []
+    if len(halves) == 2 and all(halves):
+        label, _, value = halves[1].rpartition(" ")
+        if value and words.says_revision(label):
+            return {name: halves[0], "drawing_revision": value}
     return {name: things[0].value, "drawing_revision": revision} if revision else {}
+
+
+def _below_both(strip: Strip, words: Words) -> Strip:
+    """A strip of drawings whose name says their revision too, its word set before a code alone (``GB-7 / C``)."""
+    halves = _STROKE.split(strip.label)
+    word = halves[1] if len(halves) == 2 and words.says_revision(halves[1]) else ""
+    codes = {
+        k: found for k, cell in enumerate(strip.cells.tolist()) if word and (found := _CODE.fullmatch(cell_text(cell)))
+    }
+    if not codes:
+        return strip
+    texts = [cell_text(cell) for cell in strip.cells.tolist()]
+    cells = object_column([f"{c[1]} / {word} {c[2]}" if (c := codes.get(k)) else cell for k, cell in enumerate(texts)])
+    return evolve(strip, cells=cells, whole={**strip.whole, **{k: texts[k] for k in codes}})
 
 
 def _of_undercut(name: str, text: str, words: Words) -> Said:
@@ -57,8 +80,7 @@ def read_also_said(found: Found, words: Words) -> None:
 
 def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
     """A strip, maybe with other texts for its cells, and what else its cells state."""
-    if strip.aspect == "value" and strip.parameter == "preload_force" and len(strip.cells) <= LONGEST_TEXT:
-        strip = _method_or_force(strip)
+    strip = _by_its_name(strip, words)
     says = _OTHERS.get(strip.parameter)
     if strip.aspect != "value" or says is None or len(strip.cells) > LONGEST_TEXT:
         yield strip
@@ -79,6 +101,18 @@ def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
         yield _of_cells(strip, name, [(k, one[name]) for k, one in enumerate(said) if name in one])
 
 
+def _by_its_name(strip: Strip, words: Words) -> Strip:
+    """A strip as its name and its cells together say it."""
+    if strip.aspect == "value" and strip.parameter == "preload_force" and len(strip.cells) <= LONGEST_TEXT:
+        return _method_or_force(strip)
+    if strip.parameter == "lubrication" and concepts_said(strip.label) & {"grease", "oil"} == {"grease"}:
+        return _named_grease(strip)
+    said = [set(of_oil("lubrication", cell_text(cell))) for cell in strip.cells.tolist() if not is_blank(cell)]
+    if strip.parameter == "lubrication" and said and all(one == {"base_oil_viscosity_40"} for one in said):
+        return evolve(strip, parameter="base_oil_viscosity_40")  # Oil: ISO VG 46
+    return _below_both(strip, words) if strip.parameter == "drawing_number" else strip
+
+
 def _by_spring(said: Said, text: str) -> Said:
     """What a cell says, and that a spring preloads: its name is the force of one (``Federkraft``)."""
     return {**said, "preload_method": "spring"} if _FORCE.search(text) else said
@@ -88,6 +122,18 @@ def _method_or_force(strip: Strip) -> Strip:
     """A strip of preloads as that of the way of preloading where its cells say that instead of a force."""
     name = method_by_cells(strip.parameter, map(cell_text, strip.cells.tolist()))
     return strip if name == strip.parameter else evolve(strip, parameter=name, unit="", own_unit=False)
+
+
+def _named_grease(strip: Strip) -> Strip:
+    """A strip below the word for a grease, whose cells may give the name of one (``Grease``: *lithium complex*)."""
+    texts = [cell_text(cell) for cell in strip.cells.tolist()]
+    named = [bool(text) and not isinstance(read_choice("lubrication", text), str) and not missing_state(text)
+             and not fill_said(text) for text in texts]  # fmt: skip
+    if not any(named):
+        return strip
+    cells = object_column(["grease" if named[k] else cell for k, cell in enumerate(strip.cells.tolist())])
+    whole = {k: strip.whole.get(k, text) for k, text in enumerate(texts) if named[k]}
+    return evolve(strip, cells=cells, whole={**strip.whole, **whole})
 
 
 def _of_cells(strip: Strip, name: str, texts: list[tuple[int, str]]) -> Strip:

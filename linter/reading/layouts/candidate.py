@@ -8,7 +8,9 @@ from collections.abc import Callable, Sequence
 
 from attrs import frozen
 
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.strips import Block, Found
+from linter.reading.words.headings import Words
 
 
 @frozen
@@ -71,3 +73,7 @@ class Candidate:
     read: Callable[[Found, Outside], Block]
     one_station: bool = False
     settled: bool = False
+
+
+#: A layout looks for its best reading of a grid.
+Find = Callable[[Grid, Words], Candidate | None]

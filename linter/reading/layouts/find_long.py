@@ -66,7 +66,7 @@ def _groups(grid: Grid, words: Words) -> tuple[int, dict[int, Side]]:
 
 def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTable | None:
     """The table below a heading of names and values."""
-    candidates = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
+    candidates = _candidates(grid, row, roles, words)
     both = _placed_column(grid, row, roles, words)
     part = part_column(grid, row + 1) if both is None else both[0]
     if both is not None:
@@ -86,7 +86,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
         return None
-    roles.pop(best)
+    roles.pop(best, None)
     judge_numbers(grid, roles, row + 1)
     if part is not None:
         roles[part] = "SIDE"
@@ -104,6 +104,15 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     else:
         objects = stations_of_objects(grid, best, roles, row + 1, words)
     return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
+
+
+def _candidates(grid: Grid, header: int, roles: dict[int, str], words: Words) -> list[int]:
+    """Columns that may hold the names; where remarks alone do, any below a text that is no name itself, too."""
+    named = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
+    remarks = "NAME" not in roles.values() and any(names_below(grid, c, header + 1, words) for c in named)
+    others = range(min(grid.width, _MOST_COLUMNS) if remarks else 0)
+    heads = {c: text for c in others if c not in roles and (text := grid.text(header, c))}
+    return named + [c for c, text in heads.items() if words.heading(text) is None]
 
 
 def _below_part(grid: Grid, header: int) -> dict[int, Side]:

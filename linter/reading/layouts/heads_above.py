@@ -10,8 +10,8 @@ from linter.reading.words.headings import Words
 
 #: Rows of machines above a heading row, with their own row counted.
 _MACHINES_ABOVE = 4
-#: Begins like a value.
-LIKE_VALUE = re.compile(r"[\W_]*\d")
+#: Begins like a value, the sign of a diameter, a radius or a roughness before it.
+LIKE_VALUE = re.compile(r"[\W_]*(?:(?:[ØøφΦR]|R_?a|SR) ?)?[\W_]*\d")
 
 
 def header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:

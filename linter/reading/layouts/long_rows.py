@@ -14,14 +14,15 @@ from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
-from linter.reading.layouts.remarks import in_quotes, said_beside
+from linter.reading.layouts.remarks import in_quotes, said_beside, speed_remarked
 from linter.reading.layouts.requirement_columns import requirements_beside
 from linter.reading.layouts.ring_or_part import of_part_toleranced
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
 from linter.reading.layouts.single_values import of_all_positions, single_values
-from linter.reading.layouts.station_columns import word_for_all
+from linter.reading.layouts.station_columns import are_groups, may_be_of_station, word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import label_and_value, units_said
 from linter.reading.words.designations import designation_strength
@@ -75,7 +76,7 @@ class ByRow(NamesDown):
         machine_at = self.one("MACHINE")
         self.machine, self.station = self.outside.machine, self.outside.station
         self.of_all = word_for_all(grid, self.one("STATION"), table.name, table.start, self.words)
-        self.groups = self._are_groups(self.one("STATION"))
+        self.groups = are_groups(grid, self.one("STATION"), table.name, table.start, self.words)
         carried: list[int] = []
         for row in range(table.start, grid.height):
             label = self.label(row)
@@ -109,7 +110,7 @@ class ByRow(NamesDown):
         """The group that a row begins, whether its name is known or not; a row of the machine ends the one above."""
         at = self.one("STATION")
         if self.groups and at is not None and (text := self.table.grid.text(row, at)):
-            self.of_group = self.words.station(text) if self._may_be_of_station(label) else ""
+            self.of_group = self.words.station(text) if may_be_of_station(label, self.words) else ""
 
     def _stated_station(self, row: int, station_at: int | None, level: str) -> str:
         """The station of a row by its column, or by the row that begins its group."""
@@ -125,27 +126,11 @@ class ByRow(NamesDown):
             self.below.append(row)
         return self.of_group
 
-    def _are_groups(self, station_at: int | None) -> bool:
-        """Whether a column names each station once, above the rows of its group.
-
-        Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
-        """
-        if station_at is None:
-            return False
-        grid, name = self.table.grid, self.table.name
-        texts = [
-            grid.text(row, station_at)
-            for row in range(self.table.start, grid.height)
-            if (grid.text(row, station_at) and self._may_be_of_station(grid.text(row, name)))
-            or (not grid.text(row, station_at) and grid.text(row, name))
-        ]
-        named = [text for text in texts if self.words.station(text)]
-        return 1 < len(named) == len(set(named)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
-
-    def _may_be_of_station(self, label: str) -> bool:
-        """Whether the name of a row is one of a station, or not known as one of the machine."""
-        heading = self.words.heading(label) if label else None
-        return bool(label) and (heading is None or heading.entry.level == "station")
+    def _states_station(self, row: int) -> bool:
+        """Whether a column says the station of a row, in the row itself or where its group begins."""
+        at = self.one("STATION")
+        stated = at is not None and self.words.station(self.table.grid.text(row, at))
+        return bool(stated or (self.groups and self.of_group) or row in self.table.objects)
 
     def _named_row(self, row: int, label: str) -> None:
         """One row with a name: a parameter, a section, or nothing that is known."""
@@ -153,21 +138,8 @@ class ByRow(NamesDown):
         if self._heads_rows(row) or self._pair_in_one_cell(row, label):
             return
         self.section = section_below(grid, row, self.table.name, self.section, self.words)
-        heading = self.of_size_above(row, label, within(self.words, self._side(row), label))
-        if heading is None and self.of_machine and "NAME" in self.words.groups(label):
-            heading = Heading("machine")
-        heading = self.with_its_unit(row, label, self._side(row), heading)
-        if (value_at := self._value_column(row)) is not None:
-            cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)
-            heading = judged_within(self.words, self._side(row), label, heading, cells)
-            if self.station:
-                heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
-        if heading is None and value_at is not None:
-            heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
-        if value_at is not None and self._of_bearings(label, grid.text(row, value_at)):
-            heading = Heading("bearing_designation", self.words.station_said(label))
-        if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
-            heading = Heading("machine")
+        value_at = self._value_column(row)
+        heading = self._meant(row, label, value_at)
         if heading is None or (heading.parameter in ("machine", "station") and heading.station):
             self._other_row(row, label)
             return
@@ -183,6 +155,29 @@ class ByRow(NamesDown):
             self.pieces.add(heading, label, row, value_at, self.machine, self.station)
             return
         self._row(row, label, heading, value_at, self._place_of(row, heading))
+
+    def _meant(self, row: int, label: str, value_at: int | None) -> Heading | None:
+        """What a row states, by its name, its cells, its remarks and what the rows above it say."""
+        grid = self.table.grid
+        heading = self.of_size_above(
+            row, label, self.judged_bore(row, label, within(self.words, self._side(row), label))
+        )
+        if heading is None and self.of_machine and "NAME" in self.words.groups(label):
+            heading = Heading("machine")
+        heading = self.with_its_unit(row, label, self._side(row), heading)
+        if value_at is not None:
+            cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)
+            heading = judged_within(self.words, self._side(row), label, heading, cells)
+            if self.station or self._states_station(row):
+                heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
+        if heading is None and value_at is not None:
+            heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
+        if value_at is not None and self._of_bearings(label, grid.text(row, value_at)):
+            heading = Heading("bearing_designation", self.words.station_said(label))
+        heading = speed_remarked(self.table, row, label, heading, self.words)
+        if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
+            heading = Heading("machine")
+        return heading
 
     def _place_of(self, row: int, heading: Heading) -> str:
         """The station that a row is of, or none where it is of the machine or of all its stations."""
@@ -214,6 +209,10 @@ class ByRow(NamesDown):
         """Take a line that says whose the rows below it are: a part, a station, both, or the machine."""
         grid, at = self.table.grid, self.table.name
         section = section_label(grid, row, at)
+        if (of_part := part_with_material(self.table, row)) is not None:
+            section = of_part[0].word
+            material = Heading(f"{of_part[0].side}_material")
+            self.pieces.add(material, section, row, of_part[1], self.machine, "", of_part[2])
         both = placed(section, self.words) if section else None
         station = self._section_station(section) if section else ""
         if both is not None and both.side.side != "bearing":
@@ -295,7 +294,7 @@ class ByRow(NamesDown):
         self._tolerance(row, label, named, value_at, station)
         self._beside(row, label, named, station)
         self._bearing_in_brackets(row, label, named, station)
-        beside = said_beside(self.table, row, value_at, heading) if value_at is not None else ()
+        beside = said_beside(self.table, row, value_at, heading, self.words) if value_at is not None else ()
         for found, column, said in (*beside, *requirements_beside(self.table, row, named)):
             self.pieces.add(found, label, row, column, self.machine, station, said)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):

@@ -17,6 +17,7 @@ from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.units_row import NO_UNIT
+from linter.reading.layouts.whose_bore import with_its_part
 from linter.reading.words.headings import Heading, Words
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
@@ -200,6 +201,10 @@ class NamesDown:
         else:
             return evolve(heading, aspect=aspect)
         return None
+
+    def judged_bore(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+        """The heading of a row; a bore is of the housing where its row or the rows below it say so."""
+        return heading and with_its_part(self.table, row, label, heading, self.words, self.label)
 
     def of_size_above(self, row: int, label: str, heading: Heading | None) -> Heading | None:
         """The heading of a row; a row that says a part of a size only (``es``, ``Upper dev.``) is of the size above.

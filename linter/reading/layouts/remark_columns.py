@@ -7,7 +7,6 @@ contradict each other say nothing.
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from functools import cache
 
 import numpy as np
 from attrs import define, evolve, field, frozen
@@ -15,16 +14,20 @@ from attrs import define, evolve, field, frozen
 from linter.mechanics.limits import classes_for
 from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
-from linter.reading.cells.choices import choice_texts, read_choice
-from linter.reading.cells.several import fill_said, free_ring_said, is_free
-from linter.reading.cells.signs import EASTERN, ReadError, caseless
+from linter.reading.cells.choices import read_choice
+from linter.reading.cells.several import fill_said, is_free
+from linter.reading.cells.signs import ReadError, caseless
+from linter.reading.cells.springs import of_oil
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
+from linter.reading.layouts.in_passing import may_say, names_position, positions_in, said_in_passing, without
 from linter.reading.layouts.remarks import class_remarked
+from linter.reading.layouts.springs_of_names import OF_SPRING
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
+_LONGEST_HEAD = 30
 _HEADS = 60  # rows that may hold the heading of a table
 _CLASS = re.compile(r"(?P<word>[^\d(（]{2,20}?)?[ :：=]*[(（]?(?P<name>(?:js|JS|[a-zA-Z])\d{1,2})(?![\w/])(?P<rest>.*)")
 _OTHER_CLASS = re.compile(r"(?<![^\W\d_])(?:js|JS|[d-hjkmnprsD-HJKMNPRS])(?:[3-9]|1[01])(?![^\W_])")
@@ -40,13 +43,15 @@ _SIZES = {"shaft": "shaft_seat_diameter", "housing": "housing_seat_diameter"}
 _OF_BEARING = frozenset(
     ("bearing_designation", "bearing_type", "bore_diameter", "outside_diameter", "ring_width", "axial_role")
 )
-_OF_SPRING = frozenset(
-    ("preload_force", "preload_method", "spring_rate", "spring_free_length", "spring_installed_length")
-)
+_OF_OIL = ("lubrication", "base_oil_viscosity_40")
 _FIT = frozenset(("fit", "tolerance", "class"))
 _SHORTEST = 4  # letters of a word for a role
-_SPRING = "spring"
-_SHORTEST_SPRING = 8  # letters of a word for a kind of spring: coil, disc and wave may be of other things
+#: Words for a bearing with rings of steel and balls of silicon nitride (ISO 26602), from memory.
+_HYBRID = re.compile(
+    r"hybrid(?:lager|[ -]?bearings?)?|(?:roulement |rodamiento |cuscinetto )?(?:hybride|híbrido|ibrido)"
+    r"|гибридный(?: подшипник)?|ハイブリッド(?:軸受)?|混合陶瓷(?:轴承)?|混合轴承"
+)
+_MAY_SAY = "a remark that may say how a bearing is located or preloaded"
 _AMBIGUOUS = "ambiguous-choice"
 
 
@@ -110,8 +115,16 @@ def take_remarks(grid: Grid, blocks: Sequence[Block], words: Words, found: Found
         if type(grid.columns[column][row]) is str and not is_blank(grid.columns[column][row])
     }
     taken = _Remarks(blocks, words, lambda strip, k: _line_of(strip, k, grid.sheet)).read(remarks) if remarks else set()
+    read = (
+        {strip.at(k) for block in blocks for strip in block.strips for k in range(len(strip.cells))} if remarks else ()
+    )
     for column, header in heads.items() if taken else ():
-        _list_the_rest(grid, column, header, {row for row, of in taken if of == column}, found)
+        own = {row for row in range(header + 1, grid.height) if grid.place(row, column).cell in read}
+        _list_the_rest(grid, column, header, own, found)
+    named = {unused.place.cell for unused in found.unused if unused.place.sheet == grid.sheet}
+    for key, remark in remarks.items():
+        if remark.at not in read and remark.at not in named and may_say(remark.text):
+            found.leave(Unused(grid.text(heads[key[1]], key[1]), visible(remark.text), grid.place(*key), _MAY_SAY))
 
 
 def take_remarks_of_objects(blocks: Sequence[Block], words: Words, found: Found) -> None:
@@ -129,7 +142,16 @@ def take_remarks_of_objects(blocks: Sequence[Block], words: Words, found: Found)
 def _heading_row(grid: Grid, column: int, words: Words) -> int | None:
     """The row of a column that heads remarks."""
     rows = range(min(grid.height, _HEADS))
-    return next((row for row in rows if (text := grid.text(row, column)) and "NOTE" in words.groups(text)), None)
+    return next((row for row in rows if (text := grid.text(row, column)) and _heads_remarks(text, words)), None)
+
+
+def _heads_remarks(text: str, words: Words) -> bool:
+    """Whether a text is a word for remarks, maybe with others that say nothing (``my notes``)."""
+    if "NOTE" in words.groups(text):
+        return True
+    pieces = text.split() if len(text) <= _LONGEST_HEAD else []
+    several = 1 < len(pieces) < 4 and not words.groups(text) and words.heading(text) is None
+    return several and any("NOTE" in words.groups(piece) for piece in pieces) and not concepts_said(text)
 
 
 def _in_grid(grid: Grid, row: int, column: int, header: int) -> _Remark:
@@ -226,13 +248,16 @@ class _Remarks:
     def _says(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
         """What a remark states of the cells that are read beside it."""
         yield from self._class(text, cells)
-        yield from _of_value(text, cells)
+        yield from _method_of_oil(text, cells)
+        yield from (
+            one for one in (*_of_value(text, cells), *self._in_passing(text, cells)) if one.key not in self.stated
+        )
         named = {cell.strip.parameter for cell in cells}
         of_one = len({cell.key for cell in cells if cell.block.stations[cell.row]}) == 1
         of_station = [cell for cell in cells if cell.block.stations[cell.row]]
         if named & _OF_BEARING and of_one:
             said = _of_bearing(text)
-        elif named & _OF_SPRING or (named & _OF_BEARING and of_station):
+        elif named & OF_SPRING or (named & _OF_BEARING and of_station):
             said = {name: text for name, text in _of_bearing(text).items() if parameter(name).level == "machine"}
         else:
             return
@@ -241,6 +266,26 @@ class _Remarks:
             one = _Said(name, words, meaning if isinstance(meaning, str) else words, (of_station or [*cells])[0])
             if one.key not in self.stated:
                 yield one
+
+    def _in_passing(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
+        """What a remark says in passing of the bearing at the position that it names, or else at that of its row."""
+        named = {cell.strip.parameter for cell in cells}
+        if not named & {*_OF_BEARING, *OF_SPRING, *_SIZES.values()}:
+            return
+        block = cells[0].block
+        there = list(positions_in(text, {*block.stations} - {""}))
+        own = {cell.block.stations[cell.row] for cell in cells} - {""}
+        rest = without(text, there)
+        position = there if there else [] if names_position(rest, self.words) else [*own]
+        by_pieces = _of_bearing(text) if named & {*_OF_BEARING, *OF_SPRING} and not there else {}
+        for name, word in said_in_passing(rest, of_spring=bool(named & OF_SPRING)).items():
+            if name in by_pieces:
+                continue
+            if parameter(name).level == "machine":
+                if named & {*_OF_BEARING, *OF_SPRING}:
+                    yield _Said(name, word, word, cells[0])
+            elif len(position) == 1 and (at := _cell_of(block, position[0], cells[0])) is not None:
+                yield _Said(name, word, word, at)
 
     def _class(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
         """The class that a remark is or begins with, for the seats of its row that carry none."""
@@ -271,45 +316,33 @@ class _Remarks:
         block.strips.append(remark.strip(one.parameter, one.text, at, aspect))
 
 
+def _cell_of(block: Block, station: str, beside: _Cell) -> _Cell | None:
+    """Some cell that is read of a station of the machine of another cell."""
+    for strip in block.strips:
+        for index, row in enumerate(strip.rows.tolist()):
+            if block.stations[row] == station and block.machines[row] == block.machines[beside.row]:
+                return _Cell(block, strip, index)
+    return None
+
+
+def _method_of_oil(text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
+    """How an oil lubricates, where the value beside the remark states the class of its viscosity and no more."""
+    values = [cell_text(cell.strip.cells[cell.index]) for cell in cells if cell.strip.parameter in _OF_OIL]
+    if len(values) != len(cells) or any(set(of_oil("lubrication", value)) != {_OF_OIL[1]} for value in values):
+        return
+    methods = {word: piece for piece in _pieces(text) if (word := _read("lubrication", piece)).startswith("oil")}
+    for word, piece in methods.items() if len(methods) == 1 else ():
+        yield _Said("lubrication", piece, word, cells[0])
+
+
 def _of_value(text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
     """What a remark says of the one value beside it: how far grease fills the bearing, that a ring may move."""
     names = {cell.strip.parameter for cell in cells}
     if names == {"lubrication"} and (fill := fill_said(text)):
         yield _Said("grease_fill", fill, fill, cells[0])
     for ring, seat in (("inner", "shaft_seat_diameter"), ("outer", "housing_seat_diameter")):
-        if names == {seat} and (is_free(text) or free_ring_said(text) == ring):
+        if names == {seat} and len({cell.key for cell in cells}) == 1 and is_free(text):
             yield _Said("free_ring", ring, ring, cells[0])
-
-
-def take_springs_of_names(blocks: Sequence[Block]) -> None:
-    """Read the kind of spring that the name of its force, rate or length says (``Wellfederkraft``, ``皿ばね荷重``)."""
-    of_springs = [(b, s) for b in blocks for s in b.strips if s.parameter in _OF_SPRING and s.aspect == "value"]
-    kinds = {strip.label: kind for _, strip in of_springs if (kind := _kind_said(strip.label))}
-    if not kinds:
-        return
-    stated = {name: {b.machines[r] for b in blocks for s in b.strips if s.parameter == name for r in s.rows}
-              for name in ("spring_kind", "preload_method")}  # fmt: skip
-    for block, strip in of_springs:
-        machines = {block.machines[row] for row in strip.rows.tolist()}
-        for name in stated if strip.label in kinds else ():
-            text = kinds[strip.label] if name == "spring_kind" else _SPRING
-            said = object_column([None if is_blank(cell) else text for cell in strip.cells.tolist()])
-            if machines.isdisjoint(stated[name]):
-                whole = dict.fromkeys(range(len(said)), strip.label)
-                block.strips.append(evolve(strip, parameter=name, cells=said, unit="", own_unit=False, whole=whole))
-                stated[name] |= machines
-
-
-@cache
-def _kind_said(label: str) -> str:
-    """The kind of spring that a name holds; empty for none, and for two."""
-    text = f" {caseless(label)}"
-    said = {
-        kinds[0] for word, kinds in choice_texts("spring_kind").items()
-        if len(kinds) == 1 and (EASTERN.search(word) or f" {caseless(word)}" in text) and caseless(word) in text
-        and len(word) >= (2 if EASTERN.search(word) else _SHORTEST_SPRING)
-    }  # fmt: skip
-    return said.pop() if len(said) == 1 else ""
 
 
 def _of_bearing(text: str) -> dict[str, str]:
@@ -326,7 +359,9 @@ def _of_bearing(text: str) -> dict[str, str]:
             found.setdefault("spring_kind", piece)
         if _read("preload_method", piece) == "spring" or "spring_kind" in found:
             found.setdefault("preload_method", piece)
-        if _read("ball_material", piece) not in ("", "steel"):
+        if _HYBRID.fullmatch(caseless(piece)):
+            found.setdefault("ball_material", "silicon nitride")
+        elif _read("ball_material", piece) not in ("", "steel"):
             found.setdefault("ball_material", piece)
     if "preload_method" in found and set(roles) <= {"floating", "spring-loaded"}:
         roles = {"spring-loaded": roles.get("spring-loaded", "spring-loaded")}

@@ -5,7 +5,7 @@ beside it says nothing of it itself.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from attrs import evolve
 
@@ -13,7 +13,8 @@ from linter.reading.cells.choices import read_choice
 from linter.reading.cells.signs import fold
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.long_table import LongTable
-from linter.reading.words.headings import Heading
+from linter.reading.layouts.title import pair_in_cell
+from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
 _LONGEST = 40
@@ -32,13 +33,28 @@ _QUOTED = re.compile(r"[\"“”„]([^\"“”„]+)[\"“”]")
 _PLAIN = re.compile(r"[Ø⌀φø]?\s*\d*[.,]?\d+")
 
 
-def said_beside(table: LongTable, row: int, column: int, heading: Heading) -> Iterator[tuple[Heading, int, str]]:
+def said_beside(
+    table: LongTable, row: int, column: int, heading: Heading, words: Words
+) -> Iterator[tuple[Heading, int, str]]:
     """What the remarks of a row say of the value in a column of it, each with its column and the part that says it."""
     filled = [c for c in range(table.grid.width) if _filled(table, row, c)]
+    if heading == Heading("drawing_number"):
+        yield from _revision(table, row, [c for c in filled if c > column], words)
+        return
     if not {"UPPER", "LOWER", "CLASS"} & {table.roles.get(c) for c in filled}:
         for at in filled:
             if table.name < at != column and table.roles.get(at, "NOTE") == "NOTE":
                 yield from _said(table.grid.text(row, at), table.grid.text(row, column), heading, at)
+
+
+def _revision(table: LongTable, row: int, columns: Sequence[int], words: Words) -> Iterator[tuple[Heading, int, str]]:
+    """The revision of a drawing that stands with its word behind the number (``rev. 3``), below a unit's word too."""
+    for column in columns:
+        label, value = pair_in_cell(table.grid.text(row, column), words)
+        remark = table.roles.get(column, "NOTE") in ("NOTE", "UNIT")
+        if remark and value and words.heading(label) == Heading("drawing_revision"):
+            yield Heading("drawing_revision"), column, value
+            return
 
 
 def _filled(table: LongTable, row: int, column: int) -> bool:
@@ -56,6 +72,22 @@ def _said(text: str, value: str, heading: Heading, at: int) -> Iterator[tuple[He
                 yield Heading(name, heading.station), at, code
     elif heading.entry.kind == "toleranced" and _PLAIN.fullmatch(value.strip()) and _DEVIATIONS.fullmatch(text):
         yield evolve(heading, aspect="tolerance"), at, text
+
+
+def speed_remarked(table: LongTable, row: int, label: str, heading: Heading | None, words: Words) -> Heading | None:
+    """The highest speed where a remark in its row says that a speed is that (``n_design``, *max continuous speed*).
+
+    Behind a name that says more of the speed than that it is one, the word for the highest alone does not.
+    """
+    if heading is None or (heading.parameter, heading.aspect) != ("speed_operating", "value") or heading.own_unit:
+        return heading
+    plain = concepts_said(label) <= {"speed", "count"}
+    remarks = [c for c in range(table.name + 1, table.grid.width) if table.roles.get(c, "NOTE") == "NOTE"]
+    texts = [text for c in remarks if (text := table.grid.text(row, c)) and not any(map(str.isdigit, text))]
+    said = [named.parameter == "speed_max" for text in texts if (named := words.heading(text)) is not None]
+    if all(said) and (said or (plain and any(words.groups(text) == ("MAX",) for text in texts))):
+        return evolve(heading, parameter="speed_max")
+    return heading
 
 
 def class_remarked(name: str, text: str) -> str:

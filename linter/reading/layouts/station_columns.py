@@ -141,6 +141,29 @@ def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: W
     return whole[0] if len(whole) == 1 and others > 1 and not words.names.station(whole[0]) else ""
 
 
+def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Words) -> bool:
+    """Whether a column names each station once, above the rows of its group.
+
+    Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
+    """
+    if column is None:
+        return False
+    texts = [
+        grid.text(row, column)
+        for row in range(start, grid.height)
+        if (grid.text(row, column) and may_be_of_station(grid.text(row, name), words))
+        or (not grid.text(row, column) and grid.text(row, name))
+    ]
+    named = [text for text in texts if words.station(text)]
+    return 1 < len(named) == len(set(named)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
+
+
+def may_be_of_station(label: str, words: Words) -> bool:
+    """Whether the name of a row is one of a station, or not known as one of the machine."""
+    heading = words.heading(label) if label else None
+    return bool(label) and (heading is None or heading.entry.level == "station")
+
+
 def drop_groups(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
     """A column of groups (``Gruppo``: *Anagrafica*, *Cuscinetti*) names no machines.
 

@@ -5,10 +5,11 @@ import re
 from attrs import define, evolve
 
 from linter.reading.files.grids import is_blank
+from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.lone import SHARED, lone_speed
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
-from linter.reading.layouts.remarks import said_beside
+from linter.reading.layouts.remarks import said_beside, speed_remarked
 from linter.reading.layouts.sections import section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
 from linter.reading.layouts.strips import Block, filled_down
@@ -75,7 +76,19 @@ class ByColumn(NamesDown):
     def _judged(self, row: int, label: str, heading: Heading | None, section: Side | None = None) -> Heading | None:
         """What a row is by its name and its cells: a row of designations names no stations."""
         cells = [self.table.grid.text(row, column) for column in self.columns_of("COLUMN")]
-        return judged_within(self.words, section, label, heading, cells) if label else heading
+        judged = judged_within(self.words, section, label, heading, cells) if label else heading
+        if judged is None or judged.parameter != "station" or not self._heads_tell_apart():
+            return judged
+        numbers = [cell for cell in cells if cell]
+        of_bearing = all(is_bearing_number(self.words, label, cell) for cell in numbers)
+        return Heading("bearing_designation") if numbers and of_bearing else judged
+
+    def _heads_tell_apart(self) -> bool:
+        """Whether every column has a heading of its own, in words."""
+        heads = [
+            self.table.grid.text(self.table.header, c) for c in self.columns_of("COLUMN") if self.table.header >= 0
+        ]
+        return len(heads) > 1 and len(set(heads)) == len(heads) and all(any(map(str.isalpha, head)) for head in heads)
 
     def _stations(self, columns: list[int], named: tuple[int, str, Heading] | None) -> dict[int, str]:
         """Station of each column, from the row that names stations, or else from the heading row."""
@@ -108,9 +121,7 @@ class ByColumn(NamesDown):
         section = section_below(grid, row, at, section, self.words)
         section = self.table.parts.get(row) if self.table.parts else section
         label = self.label(row)
-        named = self.with_its_unit(row, label, section, within(self.words, section, label))
-        heading = self.of_size_above(row, label, self._judged(row, label, named, section))
-        heading = heading or self._machine_of_kind(row, label)
+        heading = self._meant(row, label, section)
         if heading is not None and heading.parameter in ("machine", "station"):
             return section
         filled = [column for column in machines if not is_blank(grid.columns[column][row])]
@@ -130,9 +141,18 @@ class ByColumn(NamesDown):
                 shape = self.with_unit(row, column, heading)
                 station = "" if of_all else heading.station or stations[column]
                 self.pieces.add(shape, label, row, column, machine, station)
-                for found, at_remark, said in said_beside(self.table, row, column, shape) if column in filled else ():
+                beside = said_beside(self.table, row, column, shape, self.words) if column in filled else ()
+                for found, at_remark, said in beside:
                     self.pieces.add(found, label, row, at_remark, machine, station, said)
         return section
+
+    def _meant(self, row: int, label: str, section: Side | None) -> Heading | None:
+        """What a row states, by its name, its cells and its remarks; a row of one value names no stations."""
+        named = self.judged_bore(row, label, within(self.words, section, label))
+        named = self.with_its_unit(row, label, section, named)
+        heading = self.of_size_above(row, label, self._judged(row, label, named, section))
+        heading = speed_remarked(self.table, row, label, heading, self.words) or self._machine_of_kind(row, label)
+        return None if heading is not None and heading.parameter == "station" and self._is_of_all(row) else heading
 
     def _deviation(self, row: int, heading: Heading, filled: list[int]) -> Heading:
         """A row of limits (``Upper limit``) as one of deviations where its numbers are small and have signs."""

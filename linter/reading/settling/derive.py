@@ -31,6 +31,8 @@ DESIGNATION = "bearing_designation"
 _NOT_COMPARED = ("ring_chamfer",)
 #: Two sizes nearer than this are one (mm): inch bearings are rounded to micrometres.
 _SAME = 2e-3
+#: A seat differs from the ring on it by less than this share of its size, as fits of ISO 286-1 do.
+_OF_A_FIT = 1e-3
 _NOT_STATED = "not stated; a complete designation without a sign for it would mean {}"
 _PRINTED = "not stated; printed for this size of bearing, which a designation does not fix"
 _DIFFERING = "not stated; makers print different balls for this size of bearing, and the weakest are taken"
@@ -320,8 +322,9 @@ def _is_of_seat(filling: _Filling, row: int, name: str, meant: dict[str, float |
     other = {"bore_diameter": "outside_diameter", "outside_diameter": "bore_diameter"}.get(name, "")
     if other not in meant or filling.stations.place(name, row) is None or filling.found.get(name, {}).get(row):
         return False
-    stated = float(filling.stated(name, row))
-    if abs(float(meant[other]) - float(meant[name])) <= _SAME or abs(stated - float(meant[other])) > _SAME:
+    stated, meant_other = float(filling.stated(name, row)), float(meant[other])
+    near = max(_SAME, _OF_A_FIT * meant_other)
+    if abs(meant_other - float(meant[name])) <= near or abs(stated - meant_other) > near:
         return False
     return not filling.is_stated(other, row) or float(filling.stated(other, row)) == stated
 

@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from attrs import frozen
 
 from linter.reading.cells.choices import read_choice
-from linter.reading.cells.springs import of_spring
+from linter.reading.cells.springs import of_oil, of_spring
 from linter.reading.words.parts import concepts_said, part_alone
 
 _HOURS = re.compile(
@@ -22,6 +22,11 @@ _GRADE = re.compile(r"(?:ISO\s*(?:1940|21940)\S*\s*)?G\s*\d{1,4}(?:[.,]\d)?(?!\d
 
 def _is(name: str, cell: str) -> bool:
     return isinstance(read_choice(name, cell), str)
+
+
+#: The name of a grease below the word for one: words, maybe with figures among them, and no amount or share.
+_GREASE = re.compile(r"(?!(?:no|nein|non|нет|none|keine?|ohne|sans|sin|senza|oil|öl)\b)[^\W\d_]{2}[^%]*", re.IGNORECASE)
+_OF_OIL = frozenset(("kind", "bearing", "designation", "name", "operating"))
 
 
 @frozen
@@ -57,6 +62,9 @@ _TOLD = (
         frozenset(("preload", "spring", "axial", "kind")),
         lambda cell: _is("spring_kind", cell) or "spring_kind" in of_spring("spring_kind", cell),
     ),
+    _Told("lubrication", frozenset(("oil",)), _OF_OIL, lambda cell: "lubrication" in of_oil("lubrication", cell)),
+    _Told("base_oil_viscosity_40", frozenset(("oil",)), _OF_OIL, lambda cell: bool(of_oil("lubrication", cell))),
+    _Told("lubrication", frozenset(("grease",)), _OF_OIL, lambda cell: _GREASE.fullmatch(cell) is not None),
 )
 
 

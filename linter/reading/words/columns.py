@@ -26,6 +26,7 @@ from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import are_limits, parts_of_columns, seat_by_cells
+from linter.reading.words.place_columns import place_as_station
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
@@ -222,7 +223,8 @@ def judge_columns(
     _running_numbers(labels, result, cells, mapped)
     _lone_letters(labels, result, mapped)
     _width_behind_a_seat(labels, result, mapped, words)
-    _place_as_station(labels, result, cells, words)
+    keys = [key_of(label, words).strip(" .") for label in labels]
+    place_as_station(labels, keys, result, cells, words)
     return result
 
 
@@ -297,30 +299,3 @@ def _width_behind_a_seat(labels: Sequence[str], result: list[Column], mapped: Se
         last = next((name for name in reversed(before) if name in sizes or "_seat_" in name), "")
         if "_seat_" in last:
             result[c] = None
-
-
-def _are_positions(cells: Sequence[str], words: Words) -> bool:
-    """Whether cells, all of them different, say positions in words: numbers may count the rows."""
-    words_only = all(len(cell) > 1 and any(map(str.isalpha, cell)) and len(cell) <= 40 for cell in cells)
-    return len(cells) > 1 and words_only and len(set(cells)) == len(cells) and all(map(words.station_said, cells))
-
-
-def _place_as_station(
-    labels: Sequence[str], result: list[Column], cells: Callable[[int], Sequence[str]], words: Words
-) -> None:
-    """Where no column names the stations, one headed by a word for a place does, if its cells tell the rows apart."""
-    if any(h is not None and (h.parameter == "station" or h.station) for h in result):
-        return
-    if not any(h is not None and h.entry.level == "station" for h in result):
-        return
-    said = [c for c, heading in enumerate(result) if heading is None and _are_positions(cells(c), words)]
-    if len(said) == 1 and not {"VALUE", "UNIT"} & {*words.groups(labels[said[0]])}:
-        result[said[0]] = Heading("station")
-        return
-    for c, heading in enumerate(result):
-        if heading is not None or key_of(labels[c], words).strip(" .") not in KEYS["place"]:
-            continue
-        texts = list(cells(c))
-        if len(texts) > 1 and len(set(texts)) == len(texts) and all(len(text) <= 40 for text in texts):
-            result[c] = Heading("station")
-            return

@@ -35,6 +35,10 @@ _OF_THE_WHOLE = frozenset(
         "assembly", "whole assembly", "baugruppe", "zusammenbau", "gesamtbaugruppe", "conjunto", "complessivo",
         "assieme", "insieme", "сборка", "сборочная единица", "агрегат", "总成", "装配体", "整体", "組立", "組立品",
         "アセンブリ", "ユニット全体",
+        "both", "both ends", "both sides", "both bearings", "both positions", "all positions", "all bearings", "beide",
+        "beide seiten", "beide lager", "beide lagerstellen", "alle lagerstellen", "les deux", "les deux paliers",
+        "deux côtés", "ambos", "ambos lados", "ambos apoyos", "entrambi", "entrambe", "entrambi i lati", "оба", "обе",
+        "обе опоры", "обе стороны", "両方", "両側", "両端", "两端", "两侧", "双侧", "两端共用",
     )
 )  # fmt: skip
 #: A basic number of a bearing, with letters before and behind it.
@@ -333,11 +337,25 @@ class Words:
         pair = pair_said(core, self.heading) if _STROKE.search(core) else None
         return Heading(pair[0], unit=unit, aspect=f"{PAIR}{pair[1]}") if pair is not None else None
 
+    def _of_drawing(self, text: str) -> Heading | None:
+        """The number of a drawing, where a name says that and its revision behind a stroke (``Drawing / Rev.``)."""
+        halves = _STROKE.split(text) if _STROKE.search(text) and self.names.mapping.find(fold(text)) is None else []
+        number = self.heading(halves[0]) if len(halves) == 2 and halves[0] else None
+        both = number is not None and number.parameter == "drawing_number" and self.says_revision(halves[1])
+        return number if both else None
+
+    def says_revision(self, text: str) -> bool:
+        """Whether a word says the revision of a drawing; words that say it only beside one count (``Stand``)."""
+        heading = self.heading(text) if text else None
+        return heading == Heading("drawing_revision") or (heading is None and concepts_said(text) == {"revision"})
+
     def _find(self, text: str) -> Heading | None:
         if _NUMBER_FIRST.match(text) and self.names.mapping.find(fold(text)) is None:
             return None  # values are never looked up as names
         if pair := self._pair(text):
             return pair
+        if (drawing := self._of_drawing(text)) is not None:
+            return drawing
         match = self.names.find(text)
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}

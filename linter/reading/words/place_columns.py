@@ -1,0 +1,59 @@
+"""Columns that name the stations without a word for them in their heading, told by their cells."""
+
+from collections.abc import Callable, Sequence
+
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.headings import Heading, Words
+
+Column = Heading | None
+Cells = Callable[[int], Sequence[str]]
+
+
+def place_as_station(
+    labels: Sequence[str], keys: Sequence[str], result: list[Column], cells: Cells, words: Words
+) -> None:
+    """Where no column names the stations, one headed by a word for a place does, if its cells tell the rows apart.
+
+    Numbers below the word for a bearing name none beside a column of positions (``Подшипник``: *4-36106*).
+    """
+    named = [c for c, h in enumerate(result) if h is not None and (h.parameter == "station" or h.station)]
+    said = [c for c, h in enumerate(result) if h in (None, Heading("machine")) and _are_positions(cells(c), words)]
+    _numbers_beside(keys, result, cells, words, named, said)
+    if named or not any(h is not None and h.entry.level == "station" for h in result):
+        return
+    if len(said) == 1 and not {"VALUE", "UNIT"} & {*words.groups(labels[said[0]])}:
+        result[said[0]] = Heading("station")
+        return
+    found = (c for c, h in enumerate(result) if h is None and keys[c] in KEYS["place"] and _tell_apart(cells(c)))
+    if (place := next(found, None)) is not None:
+        result[place] = Heading("station")
+
+
+def _numbers_beside(
+    keys: Sequence[str],
+    result: list[Column],
+    cells: Cells,
+    words: Words,
+    named: Sequence[int],
+    said: Sequence[int],
+) -> None:
+    """Numbers below the word for a bearing are designations beside the one column of positions."""
+    numbers = [c for c in named if keys[c] in KEYS["bearing"] and _are_numbers(cells(c), words)]
+    places = said if named == numbers else [c for c in named if c not in numbers and result[c] == Heading("station")]
+    if len(numbers) == len(places) == 1 and result[numbers[0]] == Heading("station"):
+        result[numbers[0]], result[places[0]] = Heading("bearing_designation"), Heading("station")
+
+
+def _tell_apart(texts: Sequence[str]) -> bool:
+    return len(texts) > 1 and len(set(texts)) == len(texts) and all(len(text) <= 40 for text in texts)
+
+
+def _are_positions(cells: Sequence[str], words: Words) -> bool:
+    """Whether cells, all of them different, say positions in words: numbers may count the rows."""
+    words_only = all(len(cell) > 1 and any(map(str.isalpha, cell)) and len(cell) <= 40 for cell in cells)
+    return len(cells) > 1 and words_only and len(set(cells)) == len(cells) and all(map(words.station_said, cells))
+
+
+def _are_numbers(cells: Sequence[str], words: Words) -> bool:
+    """Whether cells are rather numbers of bearings than positions (``4-36106``)."""
+    return any(map(str.isdigit, "".join(cells))) and not any(map(words.station_said, cells))
