@@ -88,7 +88,8 @@ def test_lines_of_what_is_said_of_the_bearing_begin_none(read):
 @pytest.mark.parametrize(
     ("columns", "cells", "housing"),
     [("Nominal;Upper;Lower", "52;+0.019;0", True), ("Nominal;Upper;Lower", "20;0;-0.010", False),
-     ("Nominal;Min;Max", "52;52.002;52.008", True), ("Nominal;Min;Max", "20;19.990;20.000", False)],
+     ("Nominal;Min;Max", "52;52.002;52.008", True), ("Nominal;Min;Max", "20;19.990;20.000", False),
+     ("Nominal;Min;Max", "20;;25", False), ("Nominal;Upper;Lower", "52 H6;;", True)],
 )  # fmt: skip
 def test_a_bore_with_a_limit_above_its_size_is_the_housings(read, columns, cells, housing):
     text = f"Characteristic;Pos.;{columns};Unit\nBearing bore Ø;front;{cells};mm\nBearing bore Ø;rear;{cells};mm\n"

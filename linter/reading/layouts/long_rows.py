@@ -18,7 +18,6 @@ from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.remarks import in_quotes, said_beside, speed_remarked
 from linter.reading.layouts.requirement_columns import requirements_beside
-from linter.reading.layouts.ring_or_part import of_part_toleranced
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
 from linter.reading.layouts.single_values import of_all_positions, single_values
@@ -159,9 +158,8 @@ class ByRow(NamesDown):
     def _meant(self, row: int, label: str, value_at: int | None) -> Heading | None:
         """What a row states, by its name, its cells, its remarks and what the rows above it say."""
         grid = self.table.grid
-        heading = self.of_size_above(
-            row, label, self.judged_bore(row, label, within(self.words, self._side(row), label))
-        )
+        named = self.of_ring_or_part(row, label, within(self.words, self._side(row), label))
+        heading = self.of_size_above(row, label, named)
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
             heading = Heading("machine")
         heading = self.with_its_unit(row, label, self._side(row), heading)
@@ -266,7 +264,6 @@ class ByRow(NamesDown):
     def _row(self, row: int, label: str, heading: Heading, value_at: int | None, station: str) -> None:
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
-        heading = of_part_toleranced(self.table, row, label, heading)
         part, named = "", heading
         limits = self._largest(row)
         at = value_at if value_at is not None else next(iter(limits), None)

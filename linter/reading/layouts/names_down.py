@@ -14,10 +14,10 @@ from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.characteristics import Characteristics
 from linter.reading.layouts.long_table import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
+from linter.reading.layouts.ring_or_part import of_part
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.units_row import NO_UNIT
-from linter.reading.layouts.whose_bore import with_its_part
 from linter.reading.words.headings import Heading, Words
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
@@ -202,9 +202,9 @@ class NamesDown:
             return evolve(heading, aspect=aspect)
         return None
 
-    def judged_bore(self, row: int, label: str, heading: Heading | None) -> Heading | None:
-        """The heading of a row; a bore is of the housing where its row or the rows below it say so."""
-        return heading and with_its_part(self.table, row, label, heading, self.words, self.label)
+    def of_ring_or_part(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+        """The heading of a row; a bore or a shoulder is that of the part where its row or those below it say so."""
+        return heading and of_part(self.table, row, label, heading, self.words, self.label)
 
     def of_size_above(self, row: int, label: str, heading: Heading | None) -> Heading | None:
         """The heading of a row; a row that says a part of a size only (``es``, ``Upper dev.``) is of the size above.

@@ -148,7 +148,7 @@ class ByColumn(NamesDown):
 
     def _meant(self, row: int, label: str, section: Side | None) -> Heading | None:
         """What a row states, by its name, its cells and its remarks; a row of one value names no stations."""
-        named = self.judged_bore(row, label, within(self.words, section, label))
+        named = self.of_ring_or_part(row, label, within(self.words, section, label))
         named = self.with_its_unit(row, label, section, named)
         heading = self.of_size_above(row, label, self._judged(row, label, named, section))
         heading = speed_remarked(self.table, row, label, heading, self.words) or self._machine_of_kind(row, label)
