@@ -6,10 +6,18 @@ from collections.abc import Sequence
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sections import heads_machine
 from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import key_of
+from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
 
 #: Rows of machines above a heading row, with their own row counted.
 _MACHINES_ABOVE = 4
+#: What a label beside positions may be a word for, if it is one for columns.
+_OF_NAMES = {"NAME", "NOTE", "CHAR-ID", "VALUE", "STATION"}
+#: Words for a place of a bearing (common practice).
+_ENDS = "end, seat, bearing seat, sitz, lagersitz, siège, portée, asiento, sede, extrémité, extremo, estremità, конец"
+_PLACES = KEYS["place"] | KEYS["bearing"] | {word_key(word) for word in _ENDS.split(", ")}
 #: Begins like a value, the sign of a diameter, a radius or a roughness before it.
 LIKE_VALUE = re.compile(r"[\W_]*(?:(?:[ØøφΦR]|R_?a|SR) ?)?[\W_]*\d")
 
@@ -22,7 +30,7 @@ def header_above(grid: Grid, words: Words, name: int, first: int, values: Sequen
     label = words.heading(grid.text(first, name))
     if label is not None and label.parameter == "machine":  # the machines stand above the row that heads all others
         for row in range(first + 1, min(first + _MACHINES_ABOVE, grid.height)):
-            if "NAME" in words.groups(grid.text(row, name)) and _all_stations(grid, row, values, words):
+            if _all_stations(grid, row, values, words) and _may_head(grid, row, name, values, words):
                 return row
     for row in range(first - 1, -1, -1):
         heads = [grid.text(row, c) for c in values]
@@ -39,6 +47,16 @@ def header_above(grid: Grid, words: Words, name: int, first: int, values: Sequen
     return next(rows, -1)
 
 
+def _may_head(grid: Grid, row: int, name: int, values: Sequence[int], words: Words) -> bool:
+    """Whether a row of positions is one by its label; letters may be of another thing that it names (``Datum``)."""
+    label = grid.text(row, name)
+    if key_of(label, words).strip(" .") in _PLACES:
+        return True
+    if words.heading(label) is not None or not set(words.groups(label)) <= _OF_NAMES:
+        return False
+    return not label or bool(words.groups(label)) or all(len(grid.text(row, c)) > 1 for c in values)
+
+
 def _all_stations(grid: Grid, row: int, values: Sequence[int], words: Words) -> bool:
     """Whether a row says a station in every column of values, whatever stands beside them."""
     heads = [grid.text(row, c) for c in values]
@@ -52,10 +70,12 @@ def _says_station(words: Words, text: str) -> bool:
 
 def machines_above(grid: Grid, words: Words, header: int, name: int, values: Sequence[int]) -> int:
     """The row of machines right above a heading that names the same stations again below each; or -1."""
-    row, machine, keys = header - 1, "", []
-    label = words.heading(grid.text(row, name))
-    if label is not None and label.parameter != "machine":
+    above = range(header - 1, max(header - _MACHINES_ABOVE, -1), -1)
+    named = {row: words.heading(grid.text(row, name)) for row in above}
+    row = next((r for r, label in named.items() if label is not None and label.parameter == "machine"), header - 1)
+    if (label := named.get(row)) is not None and label.parameter != "machine":
         return -1
+    machine, keys = "", []
     for column in values:
         machine = grid.text(row, column) or machine
         keys.append((machine, grid.text(header, column)))

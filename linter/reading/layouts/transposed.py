@@ -38,7 +38,8 @@ class ByColumn(NamesDown):
                 station = "" if key == "machine" else stations[column]
                 self.pieces.add(heading, label, row, column, machines[column], station)
         section = side_of_sheet(self.table.grid)
-        for row in range(self.table.start, self.table.grid.height):
+        between = range(self.table.machines + 1, self.table.header) if self.table.machines >= 0 else ()
+        for row in (*between, *range(self.table.start, self.table.grid.height)):
             section = self._row(row, section, machines, stations)
         self.tell_twice()
         self.leave_columns()
