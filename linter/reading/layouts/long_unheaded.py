@@ -46,7 +46,8 @@ def without_header(
     if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
         return None  # "Rev | Date": the heading row of another table
     header = header_above(grid, words, name, first, values)
-    values = _by_header(grid, words, header, roles, values) if header >= 0 else values
+    if header >= 0:
+        values = _by_header(grid, words, header, roles, _with_positions(grid, words, header, roles, values))
     of_sizes = sum(words.group(grid.text(header, c)) in ASPECTS for c in values) if header >= 0 else 0
     if of_sizes > 1 and header_roles(grid, header, words):
         return None  # the heads of deviations or limits are no stations
@@ -120,6 +121,16 @@ def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], val
     heads = ("NOTE", "UNIT", "DATUM", "CHAR-ID", *(["RESULT"] if others else []), *(["EXPR"] if others else []))
     roles |= {column: role for column, role in said.items() if role in heads}
     return [c for c in values if c not in roles]
+
+
+def _with_positions(grid: Grid, words: Words, header: int, roles: dict[int, str], values: Sequence[int]) -> list[int]:
+    """The columns of values with those that their cells show as another sort, headed by a position beside ``Unit``."""
+    headed = [column for column in range(grid.width) if words.group(grid.text(header, column)) == "UNIT"]
+    others = [column for column, role in roles.items() if role in ("UNIT", "NOTE")] if headed else []
+    placed = [column for column in others if words.names.station(grid.text(header, column))]
+    for column in placed:
+        del roles[column]
+    return sorted([*values, *placed])
 
 
 def _roles_by_content(

@@ -7,14 +7,42 @@ from attrs import evolve
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
 from linter.reading.layouts.part_corners import with_corners_apart
+from linter.reading.layouts.sections import section_label
+from linter.reading.layouts.sides import side_of
 from linter.reading.words.headings import Words
 
 _MOST_COLUMNS = 12
+_SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
-    return positions_once(with_corners_apart(grid, words), words)
+    return positions_once(parts_over_positions(with_corners_apart(grid, words), words), words)
+
+
+def parts_over_positions(grid: Grid, words: Words) -> Grid:
+    """A grid whose words for a seat or its fit (``Fit on shaft``) alone over a row of positions say the part."""
+    if grid.height > LONGEST_MIXED or not 3 <= grid.width <= _MOST_COLUMNS:
+        return grid
+    parts = {row: part for row in range(grid.height - 1) if (part := _part_over_positions(grid, row, words))}
+    if not parts:
+        return grid
+    names = list(grid.columns[0].tolist())
+    for row, part in parts.items():
+        names[row] = part
+    return evolve(grid, columns=[object_column(names), *grid.columns[1:]])
+
+
+def _part_over_positions(grid: Grid, row: int, words: Words) -> str:
+    """``shaft`` or ``housing`` where the seat's name stands alone over a row of positions without a name."""
+    below = [text for text in _texts(grid, row + 1)[1:] if text]
+    if grid.text(row + 1, 0) or len(below) < 2 or not (label := section_label(grid, row, 0)) or side_of(label):
+        return ""
+    heading = words.heading(label)
+    places = {words.station_said(text) for text in below if not words.groups(text)}
+    if heading is None or heading.station or len(places) < 2 or "" in places:
+        return ""
+    return _SEATS.get(heading.parameter, "")
 
 
 def positions_once(grid: Grid, words: Words) -> Grid:

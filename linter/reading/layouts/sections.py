@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.placed import side_placed
-from linter.reading.layouts.sides import Side, side_of, side_of_sheet, within
+from linter.reading.layouts.sides import Side, side_above, side_of, side_of_sheet, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
@@ -52,6 +52,28 @@ def numbers_rows(grid: Grid, column: int, start: int) -> bool:
         return False
     numbers = [[int(piece) for piece in re.findall(r"\d+", text)] for text in texts]
     return all(numbers) and all(a < b for a, b in pairwise(numbers))
+
+
+def part_over(grid: Grid, header: int, name: int) -> Side | None:
+    """The part of the first rows below a heading row: its word stands over that row, and another part's further down.
+
+    Without those the word may be the title of all that is below it.
+    """
+    side = side_above(grid, header) if header > 0 else None
+    heads = _beside(grid, header, name)
+
+    def part_of(row: int) -> Side | None:
+        again = len(heads) > 1 and _beside(grid, row, name) == heads
+        return side_of(grid.text(row, name) if again else section_label(grid, row, name))
+
+    said = (part_of(row) for row in range(header + 1, grid.height)) if side is not None else ()
+    others = side is not None and any(one is not None and one.side != side.side for one in said)
+    return side if others else side_of_sheet(grid)
+
+
+def _beside(grid: Grid, row: int, name: int) -> set[str]:
+    """The texts of a row that stand right of its name."""
+    return {text for column in range(name + 1, grid.width) if (text := grid.text(row, column))}
 
 
 def section_below(grid: Grid, row: int, name: int, current: Side | None, words: Words) -> Side | None:

@@ -4,14 +4,15 @@ import re
 
 from attrs import define, evolve
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.beside import is_bearing_number
-from linter.reading.layouts.lone import SHARED, lone_speed
+from linter.reading.layouts.lone import SHARED, lone_speed, machine_heading
 from linter.reading.layouts.lost import row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.remarks import said_beside, speed_remarked
-from linter.reading.layouts.sections import section_below, section_label
-from linter.reading.layouts.sides import Side, judged_within, side_of, side_of_sheet, why, within
+from linter.reading.layouts.sections import part_over, section_below, section_label
+from linter.reading.layouts.sides import Side, judged_within, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
 from linter.reading.words.headings import Heading
@@ -37,7 +38,7 @@ class ByColumn(NamesDown):
             for column in columns:
                 station = "" if key == "machine" else stations[column]
                 self.pieces.add(heading, label, row, column, machines[column], station)
-        section = side_of_sheet(self.table.grid)
+        section = part_over(self.table.grid, self.table.header, self.table.name)
         between = range(self.table.machines + 1, self.table.header) if self.table.machines >= 0 else ()
         for row in (*between, *range(self.table.start, self.table.grid.height)):
             section = self._row(row, section, machines, stations)
@@ -122,8 +123,12 @@ class ByColumn(NamesDown):
         section = section_below(grid, row, at, section, self.words)
         section = self.table.parts.get(row) if self.table.parts else section
         label = self.label(row)
+        if self._heads_again(row, label, stations):
+            return side_of(label) or section
         heading = self._meant(row, label, section)
         if heading is not None and heading.parameter in ("machine", "station"):
+            return section
+        if self._beside_unit(row, label):
             return section
         filled = [column for column in machines if not is_blank(grid.columns[column][row])]
         if heading is None and len(filled) == 1 and label:
@@ -146,6 +151,43 @@ class ByColumn(NamesDown):
                 for found, at_remark, said in beside:
                     self.pieces.add(found, label, row, at_remark, machine, station, said)
         return section
+
+    def _heads_again(self, row: int, label: str, stations: dict[int, str]) -> bool:
+        """Whether a row names the stations again, as over each block; they hold below it as it has them, in any order.
+
+        A row of letters that says what it is (``Datum``) names none, nor does one that names others.
+        """
+        texts = {column: self.table.grid.text(row, column) for column in stations}
+        if len(texts) < 2 or not all(texts.values()) or self.table.header < 0:
+            return False
+        here = {column: self.words.station(text) for column, text in texts.items()}
+        if {*here.values()} != {*stations.values()} or len({*here.values()}) < len(here):
+            return False
+        if label and side_of(label) is None and not self._names_places(row, label):
+            return False
+        stations.update(here)
+        return True
+
+    def _names_places(self, row: int, label: str) -> bool:
+        """Whether the label of a row says that it names stations."""
+        heading = self._judged(row, label, self.words.heading(label))
+        return "NAME" in self.words.groups(label) or (heading is not None and heading.parameter == "station")
+
+    def _beside_unit(self, row: int, label: str) -> bool:
+        """Take the value of the machine that stands in the column of units, its unit in the first one of values."""
+        grid, at, columns = self.table.grid, self.one("UNIT"), self.columns_of("COLUMN")
+        texts = {c: text for c in columns if (text := grid.text(row, c))}
+        unit = texts.get(columns[0], "")
+        if at is None or not grid.text(row, at) or {*texts} - {columns[0]}:
+            return False
+        if known_unit(grid.text(row, at)) is not None or (unit and known_unit(unit) is None):
+            return False
+        heading = machine_heading(label, grid.text(row, at), unit, self.words)
+        if heading is None or (not unit and heading.entry.unit):
+            return False
+        shape = evolve(heading, unit=unit) if unit else heading
+        self.pieces.add(shape, label, row, at, self.outside.machine, "")
+        return True
 
     def _meant(self, row: int, label: str, section: Side | None) -> Heading | None:
         """What a row states, by its name, its cells and its remarks; a row of one value names no stations."""

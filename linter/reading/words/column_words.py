@@ -20,6 +20,9 @@ _KEYS: dict[str, tuple[str, ...]] = {
 
         "обозначение", "тип", "bearing type", "brg type", "bearing no", "brg no", "bearing p/n", "brg p/n", "name",
         "item", "code", "artikel", "bearing part number", "bearing model", "type de roulement", "tipo", "modello",
+        "тип подшипника", "модель подшипника", "марка подшипника", "tipo de rodamiento", "tipo rodamiento",
+        "modelo de rodamiento", "tipo di cuscinetto", "tipo cuscinetto", "type roulement", "wälzlagertyp",
+        "kugellagertyp", "軸受型式", "軸受の型式", "轴承类型", "轴承型式",
     ),
     "place": (
         "pos", "position", "location", "loc", "ref", "stelle", "ort", "emplacement", "repère", "ubicación", "pos no",
