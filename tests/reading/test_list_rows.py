@@ -88,14 +88,22 @@ def test_lines_of_what_is_said_of_the_bearing_begin_none(read):
 @pytest.mark.parametrize(
     ("columns", "cells", "housing"),
     [("Nominal;Upper;Lower", "52;+0.019;0", True), ("Nominal;Upper;Lower", "20;0;-0.010", False),
-     ("Nominal;Min;Max", "52;52.002;52.008", True), ("Nominal;Min;Max", "20;19.990;20.000", False),
-     ("Nominal;Min;Max", "20;;25", False), ("Nominal;Upper;Lower", "52 H6;;", True)],
+     ("Nominal;Min;Max", "52;52.002;52.008", True), ("Nominal;Min;Max", "20;19.990;20.000", False)],
 )  # fmt: skip
 def test_a_bore_with_a_limit_above_its_size_is_the_housings(read, columns, cells, housing):
     text = f"Characteristic;Pos.;{columns};Unit\nBearing bore Ø;front;{cells};mm\nBearing bore Ø;rear;{cells};mm\n"
     stations = read(f"{text}Shaft seat Ø;front;20;;;mm\nShaft seat Ø;rear;20;;;mm\n").stations
     assert stations.known("housing_seat_diameter").all() == housing
     assert stations.known("bore_diameter").any() != housing
+
+
+def test_a_class_behind_a_bore_says_the_housing_and_a_far_larger_number_does_not(read):
+    bearings = "Bearing DE;6204;;\nBearing NDE;6203;;\n"
+    stations = read(f"Item;Value;Unit\nBearing bore DE;47 H6;mm\nBearing bore NDE;40 J6;mm\n{bearings}").stations
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [47, 40]
+    stations = read(f"Item;Nominal;Max;Unit\nBearing bore DE;20;25;mm\nBearing bore NDE;17;22;mm\n{bearings}").stations
+    assert not stations.known("housing_seat_diameter").any()
+    assert stations.number("bore_diameter").tolist() == [20, 17]
 
 
 def test_a_column_of_parts_says_more_than_the_sizes_do(read):

@@ -1,4 +1,4 @@
-"""Whether a bore or a shoulder that a row names is the ring's or that of the part: the ring's has no tolerance of a seat.
+"""Whether a bore or a shoulder in a row is the ring's or that of the part: a ring's has no tolerance of a seat.
 
 A ring has no class of a hole, the upper deviation of its bore is zero (ISO 492, from memory), and its bore is as large
 as the shaft.
