@@ -200,3 +200,42 @@ def test_parts_that_state_the_same_are_no_positions(read, shaft, housing, featur
     assert sizes(reading, "shaft_seat_diameter") == [("A", 20.0), ("B", 17.0)]
     assert sizes(reading, "housing_seat_diameter") == [("A", 47.0), ("B", 40.0)]
     assert reading.stations.numbers["shaft_seat_cylindricity"].tolist() == [0.003, 0.003]
+
+
+@pytest.mark.parametrize(
+    ("head", "parts", "places", "names", "others"),
+    [
+        (
+            "Teil;Merkmal;Nennmaß;Einheit;Toleranz", ("Welle", "Gehäuse", "Lager"), ("A", "B"),
+            ("Durchmesser Lagersitz", "Bohrung", "Bezeichnung"),
+            ["Laufrad;Drehzahl max.;12000;1/min;", "Rotor;Masse;2,4;kg;", "Rotor;Drehzahl max.;9000;1/min;"],
+        ),
+        (
+            "Part;Characteristic;Nominal;Unit;Tolerance", ("Shaft", "Housing", "Bearing"), ("A", "B"),
+            ("Seat diameter", "Bore", "Designation"),
+            ["Lip seal;Type;25x35x7;;", "Impeller;Diameter;120;mm;h9", "Rotor assembly;Mass;2.4;kg;",
+             "Rotor assembly;Max. speed;9000;rpm;"],
+        ),
+        (
+            "部位;項目;値;単位;公差", ("軸", "ハウジング", "軸受"), ("駆動側", "反駆動側"),
+            ("はめあい径", "内径", "型番"), ["ロータ;質量;2.4;kg;", "ロータ;最高回転数;9000;min-1;"],
+        ),
+        (
+            "Деталь;Параметр;Значение;Ед.;Поле допуска", ("Вал", "Корпус", "Подшипник"), ("левый", "правый"),
+            ("Диаметр шейки", "Диаметр отверстия", "Обозначение"),
+            ["Ротор;Масса;2,4;кг;", "Ротор;Макс. частота вращения;9000;об/мин;", "Муфта;Момент;12;Нм;"],
+        ),
+    ],
+)  # fmt: skip
+def test_things_of_no_position_among_parts_with_theirs(read, head, parts, places, names, others):
+    """What turns is the machine's, what is of an impeller, seal or coupling is told and not used."""
+    values = (("25;mm;k5", "20;mm;k5"), ("52;mm;H6", "47;mm;J6"), ("6205-2RS;;", "6204-2RS;;"))
+    rows = [f"{part} {place};{name};{value}" for part, name, of in zip(parts, names, values, strict=True)
+            for place, value in zip(places, of, strict=True)]  # fmt: skip
+    reading = read("\n".join([head, *rows, *others, ""]))
+    bearings = reading.stations.text("bearing_designation").tolist()
+    seats = [[size for _, size in sizes(reading, f"{part}_seat_diameter")] for part in ("shaft", "housing")]
+    assert sorted(zip(bearings, *seats, strict=True)) == [("6204-2RS", 20.0, 47.0), ("6205-2RS", 25.0, 52.0)]
+    assert reading.stations.number("rotor_mass").tolist() == [2.4, 2.4]
+    assert reading.stations.number("speed_max").tolist() == [9000.0, 9000.0]
+    assert reading.stations.text("machine").tolist() == ["t", "t"]

@@ -157,15 +157,17 @@ class ByRow(NamesDown):
 
     def _meant(self, row: int, label: str, value_at: int | None) -> Heading | None:
         """What a row states, by its name, its cells, its remarks and what the rows above it say."""
-        grid = self.table.grid
-        named = self.of_ring_or_part(row, label, within(self.words, self._side(row), label))
-        heading = self.of_size_above(row, label, named)
+        grid, side = self.table.grid, self._side(row)
+        heading = within(self.words, side, label)
+        if side is not None and side.is_thing:
+            return heading
+        heading = self.of_size_above(row, label, self.of_ring_or_part(row, label, heading))
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
             heading = Heading("machine")
-        heading = self.with_its_unit(row, label, self._side(row), heading)
+        heading = self.with_its_unit(row, label, side, heading)
         if value_at is not None:
             cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)
-            heading = judged_within(self.words, self._side(row), label, heading, cells)
+            heading = judged_within(self.words, side, label, heading, cells)
             if self.station or self._states_station(row):
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
         if heading is None and value_at is not None:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from attrs import frozen
 
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.sides import Side, side_of
+from linter.reading.layouts.sides import THING, Side, is_use, side_of
 from linter.reading.words.bearing_words import designation_behind, names_bearing
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
@@ -105,13 +105,16 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
 
 def _says_whole(text: str, words: Words) -> bool:
     """Whether a text says the machine as a whole, alone or with one of its sides (``Assembly drive side``)."""
-    return words.of_whole(text) or any(words.of_whole(rest) for rest, _, _ in station_cuts(text))
+    if "rotor" in concepts_said(text):
+        return False  # Rotor assembly
+    return words.of_whole(text) or is_use(text) or any(words.of_whole(rest) for rest, _, _ in station_cuts(text))
 
 
 def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) -> tuple[int, dict[int, Placed]] | None:
     """The column whose cells say part and station of their rows, and what each row's cell says; or None.
 
-    Rows whose cell says the machine as a whole (``Assembly``) are of neither.
+    Rows whose cell says the machine as a whole (``Assembly``) or its use are of neither; things that are no part of a
+    position may stand in fewer rows than parts do (``Rotor``, ``Impeller``).
     """
     rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
     for column in columns:
@@ -119,7 +122,8 @@ def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) 
         if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
             continue
         texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
-        found = placed_apart(texts.values(), words)
-        if len({p.side.side for p in found.values()}) > 1:
-            return column, {row: found[text] for row, text in texts.items()}
+        things = {row: text for row, text in texts.items() if not _cuts(text, words)}
+        found = placed_apart((text for row, text in texts.items() if row not in things), words)
+        if 2 * len(things) < len(texts) and len({p.side.side for p in found.values()}) > 1:
+            return column, {r: found.get(text) or Placed(Side(THING, text), "") for r, text in texts.items()}
     return None

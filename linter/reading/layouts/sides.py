@@ -67,6 +67,8 @@ _CLASSED = {
     part: re.compile(rf"[Ø⌀φø]? ?\d[\d.,]* ?(?:mm )?(?:{letters})(?:[3-9]|1[0-2])(?!\d)(?: ?\(?[+\-±0].*)?")
     for part, letters in (("shaft", "js|[d-hjkmnpr]"), ("housing", "JS|[D-HJKMNPR]"))
 }
+#: What is no part of a bearing position (``Impeller``): of the machine only where it is what turns (``Rotor``).
+THING = "thing"
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -75,10 +77,15 @@ _OF_THE_RING = ("bore_diameter", "outside_diameter", "ring_width", "ring_chamfer
 
 @frozen
 class Side:
-    """A heading of a block: ``shaft``, ``housing``, ``bearing`` or empty for none of these, and its word."""
+    """A heading of a block, ``shaft``, ``housing``, ``bearing``, :data:`THING` or empty for none of these; its word."""
 
     side: str
     word: str
+
+    @property
+    def is_thing(self) -> bool:
+        """Whether it heads what is no part of a bearing position."""
+        return self.side == THING
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -140,6 +147,8 @@ def without_data(text: str) -> str:
 def within(words: Words, side: Side | None, label: str) -> Heading | None:
     """What a name means below a heading of a block: with the word of the heading before it, or else by itself."""
     alone = words.heading(label)
+    if side is not None and side.is_thing:
+        return _of_thing(words, side, label, alone)
     if side is None or (alone is not None and alone.parameter in ("machine", "station")):
         return alone
     if not side.side:
@@ -147,6 +156,16 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
     if side.side == "bearing":
         return alone if alone is not None else _of_bearing(words, side, label)
     return _of_seat(words, side, label, alone)
+
+
+def _of_thing(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
+    """What a name means of something that is no part of a position: of what turns, what is the machine's."""
+    if concepts_said(side.word) - {"mounting"} != {"rotor"}:
+        return None
+    if alone is None and set(words.groups(label)) <= {"NAME"} and not _is_no_name(label):
+        alone = words.heading(f"{side.word} {label}") or words.heading(f"rotor {label}")
+    said = alone is not None and alone.entry.level == "machine" and alone.parameter != "machine"
+    return alone if said else None
 
 
 def of_part_remarked(words: Words, label: str, remarks: Iterable[str]) -> Heading | None:
@@ -217,7 +236,7 @@ def _other(heading: Heading, side: Side) -> bool:
 def why(words: Words, side: Side | None, label: str) -> str:
     """Why a name below a heading of a block is not understood, as half a sentence."""
     if side is not None and words.heading(label) is not None:
-        head = f"a heading of the {side.side}" if side.side else side.word
+        head = side.word if side.side in ("", THING) else f"a heading of the {side.side}"
         return f"below {head} it is not clear what it means"
     return words.why(label)
 
