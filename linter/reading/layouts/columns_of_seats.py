@@ -54,7 +54,10 @@ def _candidate(grid: Grid, header: int, seats: dict[int, Placed], words: Words) 
     name = 0
     if min(seats) == name:
         return None
-    roles = {c: group for c in range(1, grid.width) if c not in seats and (group := words.group(grid.text(header, c)))}
+    above = bool(header) and any(side_of(grid.text(header - 1, c)) for c in range(grid.width))
+    others = [c for c in range(1, grid.width) if c not in seats]
+    heads = {c: grid.text(header, c) or (grid.text(header - 1, c) if above else "") for c in others}
+    roles = {c: group for c, head in heads.items() if (group := words.group(head))}
     roles |= dict.fromkeys(seats, "COLUMN")
     table = LongTable(grid, header, name, roles, 0, header + 1)
     reader = _BySeat(table, words, Found(), Outside(), seats)
@@ -63,7 +66,6 @@ def _candidate(grid: Grid, header: int, seats: dict[int, Placed], words: Words) 
     known = sum(1 for row in told if any(reader.heading(row, column) is not None for column in seats))
     if known < 2:
         return None
-    above = bool(header) and any(side_of(grid.text(header - 1, c)) for c in range(grid.width))
 
     def read(found: Found, outside: Outside) -> Block:
         return _BySeat(table, words, found, outside, seats).read()
