@@ -231,6 +231,7 @@ def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
     encoding = words.names.mapping.encoding or ""
     if is_equations(source, encoding):
         grid, notes = read_equations(source, encoding)
+        grid = without_quotes(grid)
         found.layouts.append("equations")
     elif is_list(source, encoding):
         grid, notes = read_list(source, encoding)

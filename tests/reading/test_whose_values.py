@@ -20,7 +20,7 @@ def names(stations):
 # --- quotation marks of the program that wrote a text
 
 
-@pytest.mark.parametrize("marks", ['"{}"', "'{}'", '="{}"', "“{}”", "„{}“", "«{}»", "'{}"])
+@pytest.mark.parametrize("marks", ['"{}"', "'{}'", '="{}"', "“{}”", "„{}“", "”{}”", "«{}»", "'{}"])
 def test_a_text_stands_without_the_marks_around_the_whole_of_it(tmp_path, marks):
     rows = (("Bearing DE", "6206-2Z/C3"), ("Shaft seat DE [mm]", "30 k5"), ("Housing material", "EN AW-6082"))
     lines = [f'{name};"{marks.format(value).replace(chr(34), 2 * chr(34))}"' for name, value in rows]
@@ -38,6 +38,13 @@ def test_marks_in_a_document_and_in_a_long_table(tmp_path):
     lines = [f"m{k},A,'6206',30" for k in range(20_001)]
     s = read(tmp_path, "machine,station,bearing_designation,bore_diameter\n" + "\n".join(lines) + "\n").stations
     assert set(s.text("bearing_designation").tolist()) == {"6206"}
+
+
+def test_marks_in_a_file_of_equations(tmp_path):
+    lines = ('"Bearing DE" = “6206-2Z”', '"Shaft seat DE" = ”30 k5”', '"Housing seat DE" = 62mm')
+    s = read(tmp_path, "\n".join(lines) + "\n", "t.txt").stations
+    assert s.text("bearing_designation").tolist() == ["6206-2Z"]
+    assert s.size("shaft_seat_diameter").nominal.tolist() == [30]
 
 
 @pytest.mark.parametrize("text", ['1.1811"', '1 3/16"', '30 mm "ground"', '"ground" 30 mm "k5"'])

@@ -14,9 +14,9 @@ from attrs import evolve
 
 from linter.reading.files.grids import Column, Grid, TextColumn
 
-_PAIRS = r"\"(?P<a>[^\"]+)\"|'(?P<b>[^']+)'|[“„](?P<c>[^“”„]+)[”“]|‘(?P<d>[^‘’]+)’|«(?P<e>[^«»]+)»"
+_PAIRS = r"\"(?P<a>[^\"]+)\"|'(?P<b>[^']+)'|[“„”](?P<c>[^“”„]+)[”“]|‘(?P<d>[^‘’]+)’|«(?P<e>[^«»]+)»"
 _QUOTED = re.compile(rf"\s*=?\s*(?:{_PAIRS})\s*|'(?P<f>[^'\s][^']*)")
-_FIRST = ('"', "'", "“", "„", "‘", "«", "=", " ", "\t")
+_FIRST = ('"', "'", "“", "„", "”", "‘", "«", "=", " ", "\t")
 _PLAIN = (ord('"'), ord("'"))
 
 

@@ -16,7 +16,7 @@ from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
-from linter.reading.layouts.remarks import in_quotes, said_beside, speed_remarked
+from linter.reading.layouts.remarks import said_beside, speed_remarked
 from linter.reading.layouts.requirement_columns import requirements_beside
 from linter.reading.layouts.sections import heads_machine, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
@@ -288,7 +288,6 @@ class ByRow(NamesDown):
                 self.leave_cell(label, row, at, "the limit beside it is the largest value")
                 value_at = limits[0]
         if value_at is not None:
-            part = part or in_quotes(grid.text(row, value_at), heading)
             self.pieces.add(heading, label, row, value_at, self.machine, station, part)
         self._tolerance(row, label, named, value_at, station)
         self._beside(row, label, named, station)

@@ -29,7 +29,6 @@ _WORD = re.compile(r"[^\W\d_]+")
 #: Deviations alone: ``±5``, ``+0.1/-0.2``, ``0 / -0,03``.
 _ONE = r"(?:[+\-−]\s*\d*[.,]?\d+|0)"
 _DEVIATIONS = re.compile(rf"±\s*\d*[.,]?\d+|(?=.*[+\-−]){_ONE}\s*[/;…\s]\s*{_ONE}")
-_QUOTED = re.compile(r"[\"“”„]([^\"“”„]+)[\"“”]")
 _PLAIN = re.compile(r"[Ø⌀φø]?\s*\d*[.,]?\d+")
 
 
@@ -101,9 +100,3 @@ def class_remarked(name: str, text: str) -> str:
     known = all(concept in concepts or (concepts and concepts <= _MAY_SAY) for concepts in said)
     plain = not re.search(r"\d", pattern.sub(" ", fold(text)))
     return codes[0] if plain and known and (not words or any(concept in concepts for concepts in said)) else ""
-
-
-def in_quotes(text: str, heading: Heading) -> str:
-    """The text of a name or a choice that stands in quotes, as expressions write it (``"6205-2Z"``); else empty."""
-    quoted = _QUOTED.fullmatch(text) if heading.entry.kind in ("text", "choice") else None
-    return quoted[1].strip() if quoted is not None else ""
