@@ -51,7 +51,8 @@ def of_part(
 
 
 def _has_class(table: LongTable, row: int) -> bool:
-    return any(map(HOLE.fullmatch, _texts(table, row, "CLASS", "VALUE", "EXPR")))
+    """Whether a column of classes says that of a hole; one in the value's cell may be of a hub, and is asked about."""
+    return any(map(HOLE.fullmatch, _texts(table, row, "CLASS")))
 
 
 def _is_above(table: LongTable, row: int) -> bool:
