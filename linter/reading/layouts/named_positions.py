@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from attrs import frozen
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, is_blank
+from linter.reading.layouts.block_heads import with_block_heads
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found, part_taken
 from linter.reading.words.codes import codes_told
@@ -27,6 +28,7 @@ _BESIDE, _BELOW = 4, 2
 
 def with_positions(grid: Grid, words: Words) -> Words:
     """The words, with what each name of a grid says without its position; as they are where none shows one."""
+    words = with_block_heads(grid, words)
     told: dict[str, Told] = {}
     deviations: dict[str, Deviation] = {}
     lists = [beside for beside in (*_columns(grid), *_rows(grid)) if len(beside.cells) >= _FEWEST]

@@ -18,8 +18,10 @@ _LONGEST_OTHER = 40  # signs of a heading that names no part
 
 
 def heads_machine(grid: Grid, row: int, name: int, words: Words) -> bool:
-    """Whether a row with nothing but its label heads what is stated of the whole machine (``[Machine]``)."""
+    """Whether a row with nothing but its label heads what is stated of the whole machine (``Divers``)."""
     section = section_label(grid, row, name)
+    if section and words.of_whole(section):
+        return True
     heading = words.heading(section) if section else None
     return heading is not None and heading.parameter == "machine" and not heading.station
 

@@ -27,6 +27,7 @@ from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import are_limits, parts_of_columns, seat_by_cells
 from linter.reading.words.place_columns import place_as_station
+from linter.reading.words.places import says_side
 from linter.reading.words.turning import are_speeds
 
 Column = Heading | None
@@ -157,6 +158,8 @@ def _designation_or_role(key: str, heading: Column, cells: Sequence[str]) -> str
     """A parameter that the cells show beyond doubt below a word that may say it; or empty."""
     if _are_designations(key, heading, cells):
         return "bearing_designation"
+    if heading == Heading("station") and len(cells) == 1 and says_side(cells[0]):
+        return ""  # Apoyo: Lado libre
     return "axial_role" if _say_role(key, cells) else ""
 
 

@@ -39,6 +39,8 @@ _OF_THE_WHOLE = frozenset(
         "beide seiten", "beide lager", "beide lagerstellen", "alle lagerstellen", "les deux", "les deux paliers",
         "deux côtés", "ambos", "ambos lados", "ambos apoyos", "entrambi", "entrambe", "entrambi i lati", "оба", "обе",
         "обе опоры", "обе стороны", "両方", "両側", "両端", "两端", "两侧", "双侧", "两端共用",
+        "divers", "autres", "sonstiges", "misc", "miscellaneous", "other", "varie", "altro", "varios", "otros",
+        "прочее", "другое", "その他", "其他", "其它",
     )
 )  # fmt: skip
 #: A basic number of a bearing, with letters before and behind it.

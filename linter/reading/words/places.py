@@ -145,6 +145,14 @@ def place_cuts(text: str) -> Iterator[tuple[str, str]]:
             yield rest, said
 
 
+_SIDE = re.compile(rf"(?:lado|lato) .+|.+ {caseless('сторона')}")
+
+
+def says_side(text: str) -> bool:
+    """Whether a text has the word for a side with what lies there, or what that bearing does (``lado libre``)."""
+    return _SIDE.fullmatch(caseless(text.strip())) is not None
+
+
 def is_no_place(word: str) -> bool:
     """Whether a word is said beside a side and names no place, or says a part, a feature or a limit."""
     return word_key(word) in _NO_PLACE or _is_part(word)

@@ -392,7 +392,7 @@ def run(tables: list[Table], folder: Path, command: list[str]) -> Iterator[Outco
         check=False,
     )
     (folder / "messages.txt").write_text(done.stdout + done.stderr, encoding="utf-8")
-    if done.returncode not in (0, 1, 2) or not out.is_dir():
+    if done.returncode not in (0, 1, 2, 3) or not out.is_dir():
         raise RuntimeError(f"{' '.join(command)} ended with {done.returncode}: {done.stderr[-2000:]}")
     for table in tables:
         path = out / f"{table.name}.result.json"
