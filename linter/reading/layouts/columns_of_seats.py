@@ -3,6 +3,8 @@
 ``Feature | Shaft DE | Shaft NDE | Housing DE | Housing NDE | Unit``; the part may stand in a row above the positions.
 """
 
+import re
+
 from attrs import define, evolve, field
 
 from linter.reading.cells.units import known_unit
@@ -18,6 +20,7 @@ from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
 _MOST_ROWS, _LONGEST = 30, 60
+_NUMBER = re.compile(r"\d{2,}|\d+[.,]\d+")
 _FEWEST = 3  # columns of seats
 
 
@@ -41,7 +44,8 @@ def _seats(grid: Grid, row: int, words: Words) -> dict[int, Placed]:
         if not text or len(text) > _LONGEST:
             continue
         both = placed(text, words)
-        station = words.station_said(text) if both is None and part else ""
+        number = _NUMBER.fullmatch(text) is not None  # a size below a part is no position
+        station = words.station_said(text) if both is None and part and not number else ""
         if station and (side := side_of(part)) is not None:
             both = Placed(side, station)
         if both is not None:
