@@ -1,6 +1,7 @@
 """JSON of stores of data: machines, positions and parts beside each other in one list, linked by keys or paths."""
 
 import json
+from math import isnan
 
 import pytest
 
@@ -144,3 +145,71 @@ def test_a_standard_part_names_the_position_it_is_at(tmp_path, place):
     assert stations.text("station").tolist() == ["A", "B"]
     assert stations.text("bearing_designation").tolist() == ["6004-2RS", "6003-2RS"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 17]
+
+
+# A machine with two positions, each with the same parts: number, what it is, number of what it is in, values.
+_TREE = [
+    (1, "Fan L-7", None, of_machine()), (2, "DE", 1, []), (3, "Shaft seat", 2, records(Diameter="20 k5")),
+    (4, "Housing bore", 2, records(Diameter="42 J6")), (5, "NDE", 1, []),
+    (6, "Shaft seat", 5, records(Diameter="25 k5")), (7, "Housing bore", 5, records(Diameter="47 J6")),
+]  # fmt: skip
+
+
+def tree(own="id", around="parent", order=range(7), number=lambda k: k):
+    """Objects of the tree in an order, by keys for their numbers and for what they are in; no key where it is empty."""
+    objects = []
+    for k, label, outer, values in (_TREE[place] for place in order):
+        link = {around: None if outer is None else number(outer)} if around else {}
+        objects.append({own: number(k), "label": label, "attrs": values} | link)
+    return {"objects": objects}
+
+
+def seats(reading):
+    """Positions of a reading, and the diameters of shaft seats and bores read for them; None where none is."""
+    sizes = [reading.stations.size(f"{part}_seat_diameter").nominal.tolist() for part in ("shaft", "housing")]
+    nominals = [[None if isnan(nominal) else nominal for nominal in size] for size in sizes]
+    return [*zip(reading.stations.text("station").tolist(), *nominals, strict=True)]
+
+
+_READ = [("DE", 20, 42), ("NDE", 25, 47)]
+
+
+@pytest.mark.parametrize("order", [range(7), (0, 1, 4, 2, 3, 5, 6), (6, 5, 4, 3, 2, 1, 0)])
+@pytest.mark.parametrize("number", [lambda k: k, "N{}".format])
+@pytest.mark.parametrize(
+    ("own", "around"),
+    [("oid", "parentOid"), ("uid", "belongsToUid"), ("pk", "superPk"), ("编号", "上级编号"), ("uid", "vorgaengerUid"),
+     ("nodeId", "rootNodeId"), ("nr", "stueck_nr")],
+)  # fmt: skip
+def test_any_key_by_which_objects_refer_to_others_as_a_tree_links_them(tmp_path, own, around, number, order):
+    assert sorted(seats(read(tmp_path, tree(own, around, order, number)))) == _READ
+
+
+def test_parts_behind_their_position_are_its_own_where_the_same_stand_behind_each(tmp_path):
+    assert seats(read(tmp_path, tree(around=""))) == _READ
+
+
+@pytest.mark.parametrize("order", [(0, 1, 4, 2, 3, 5, 6), (0, 1, 2, 4, 5, 3, 6), (0, 1, 2, 3, 4), (0, 1, 2, 4, 5, 6)])
+def test_parts_that_do_not_say_their_position_are_told_and_no_position_has_them(tmp_path, order):
+    reading = read(tmp_path, tree(around="", order=order))
+    told = {unused.place.pointer for unused in reading.unused}
+    parts = {f"/objects/{k}" for k, place in enumerate(order) if place in (2, 3, 5, 6)}
+    assert (parts <= told) and {seat[1:] for seat in seats(reading)} <= {(None, None)}
+
+
+@pytest.mark.parametrize("beside", ["levelNo", "mateId", "nextId"])
+def test_numbers_that_are_no_tree_link_nothing(tmp_path, beside):
+    document = tree(around="")
+    document["objects"] = [document["objects"][place] for place in (0, 1, 4, 2, 3, 5, 6)]
+    said = {"levelNo": [0, 1, 1, 2, 2, 2, 2], "mateId": [None, 5, 2, 4, 3, 7, 6], "nextId": [2, 5, 3, 4, 6, 7, None]}
+    for item, number in zip(document["objects"], said[beside], strict=True):
+        item[beside] = number
+    assert {seat[1:] for seat in seats(read(tmp_path, document))} <= {(None, None)}
+
+
+def test_a_part_of_an_object_that_is_not_there_is_told(tmp_path):
+    document = tree()
+    document["objects"][5]["parent"] = 77
+    reading = read(tmp_path, document)
+    assert "/objects/5" in {unused.place.pointer for unused in reading.unused}
+    assert seats(reading) == [("DE", 20, 42), ("NDE", None, 47)]

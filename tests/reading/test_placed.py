@@ -59,6 +59,9 @@ def test_unknown_positions_are_told_by_standing_behind_two_parts():
         ("All dimensions in mm, Ra in µm", {"size": "mm", "rough": "µm"}),
         ("Размеры и допуски формы и расположения в мм", {"size": "мм", "form": "мм"}),
         ("Dimensions and prices in mm", {}),
+        ("寸法単位 mm、許容差・幾何公差の単位 µm", {"size": "mm", "deviation": "µm", "form": "µm"}),
+        ("粗さ・振れの単位：µm、寸法の単位：mm", {"size": "mm", "rough": "µm", "form": "µm"}),
+        ("寸法・許容差 mm、幾何公差・面粗度 µm", {"size": "mm", "deviation": "mm", "form": "µm", "rough": "µm"}),
     ],
 )
 def test_sentences_that_state_one_unit_for_several_kinds(text, units):
@@ -203,6 +206,7 @@ def test_parts_that_state_the_same_are_no_positions(read, shaft, housing, featur
 
 
 @pytest.mark.parametrize(
+<<<<<<< HEAD
     ("head", "parts", "places", "names", "others"),
     [
         (
@@ -239,3 +243,23 @@ def test_things_of_no_position_among_parts_with_theirs(read, head, parts, places
     assert reading.stations.number("rotor_mass").tolist() == [2.4, 2.4]
     assert reading.stations.number("speed_max").tolist() == [9000.0, 9000.0]
     assert reading.stations.text("machine").tolist() == ["t", "t"]
+=======
+    ("names", "places"),
+    [
+        (("Tipo cuscinetto", "Diametro interno d", "Sede albero"), ("Lato comando", "Lato opposto")),
+        (("Lagertyp", "Lagerinnendurchmesser d", "Wellensitz"), ("Lager A", "Lager B")),
+        (("軸受形式", "軸受内径 d", "軸はめあい部径"), ("前側", "後側")),
+        (("Tipo de rodamiento", "Diámetro interior d", "Asiento del eje"), ("Lado accionamiento", "Lado opuesto")),
+    ],
+)
+def test_a_number_below_a_word_for_a_type_of_bearing_designates_it(read, names, places):
+    values = (("6201", "6304"), ("12", "20"), ("12 k5", "20 k5"))
+    rows = [
+        f"{name} - {place};{value};{'' if name == names[0] else 'mm'}"
+        for name, said in zip(names, values, strict=True)
+        for place, value in zip(places, said, strict=True)
+    ]
+    stations = read("\n".join(["Name;Wert;Einheit", *rows]) + "\n").stations
+    assert stations.text("bearing_designation").tolist() == ["6201", "6304"]
+    assert [p for p in stations.problems if p.parameter == "bearing_type"] == []
+>>>>>>> 2e655d00848376d03706ca93f66a48d07f06a2ff

@@ -29,11 +29,11 @@ _MOST_IN_TURN = 8
 #: Words of a speed that may be the highest or the one in use.
 
 
-def foot_of(grid: Grid, words: Words) -> int:
+def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
     """First row of the labels and values below a table with a heading row; the height of the grid where none stand.
 
     They are narrower than the table and follow a blank row or a note alone in its row, or begin with the name of a
-    value of the machine. None of them names a station or a bearing.
+    value of the machine. None of them names a station or a bearing. ``key`` is the column that rows of the table fill.
     """
     counts = [sum(not is_blank(cell) for cell in grid.row(row)) for row in _last_rows(grid)]
     first = grid.height - len(counts)
@@ -52,14 +52,14 @@ def foot_of(grid: Grid, words: Words) -> int:
             start = row
     above = next((c for c in reversed(counts[: max(start - first, 0)]) if c > 1), 0)
     pairs = start < grid.height and len(_texts(grid, start)) > MOST_IN_TITLE and _figures_in_turn(grid, start)
-    return start if above >= _BROAD or pairs or _stands_inside(grid, start) else grid.height
+    return start if above >= _BROAD or pairs or _stands_inside(grid, start, key) else grid.height
 
 
-def _stands_inside(grid: Grid, start: int) -> bool:
-    """Whether every row from one on leaves blank the first column, which all rows of the table above it fill."""
+def _stands_inside(grid: Grid, start: int, column: int) -> bool:
+    """Whether every row from one on leaves blank a column that all rows of the table above it fill."""
     below = [row for row in range(start, grid.height) if _texts(grid, row)]
     above = [row for row in range(max(start - len(below) - 1, 0), start) if _texts(grid, row)]
-    key = grid.columns[0]
+    key = grid.columns[column]
     return len(above) > 1 and all(is_blank(key[r]) for r in below) and not any(is_blank(key[r]) for r in above)
 
 

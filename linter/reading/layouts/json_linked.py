@@ -84,6 +84,7 @@ class _Trees:
             return None
         self._name(nodes)
         self._judge(nodes)
+        self._tell_alike(nodes)
         stations = {(node.station, id(node.around)) for node in nodes if node.station}
         if len(stations) < _FEWEST and not any(node.kind == "machine" for node in nodes):
             return None
@@ -97,7 +98,8 @@ class _Trees:
     def _in_order(self, nodes: Sequence[Node]) -> bool:
         """Link positions to the machine before them in a list of both, each with what it states in it; whether so."""
         held = all(any(isinstance(value, (dict, list)) for value in node.item.values()) for node in nodes)
-        if not held or self.groups.of_items([node.item for node in nodes]).level:
+        items = [{key: value for key, value in node.item.items() if local(key) != "id"} for node in nodes]
+        if not held or self.groups.of_items(items).level:
             return False
         self._name(nodes)
         said = [self._split(node.name)[0] for node in nodes]
@@ -110,7 +112,38 @@ class _Trees:
                 machine.inner.append(node)
             elif not station and not self._split(node.name)[1] and not self._says_nothing(node.name):
                 machine = node if self._states_machine(node.item) else machine
+        self._parts_in_order(nodes, said)
         return True
+
+    def _parts_in_order(self, nodes: Sequence[Node], said: Sequence[str]) -> None:
+        """Link parts to the position before them where the same stand behind each; else they are told."""
+        behind: list[list[Node]] = []
+        for node, station in zip(nodes, said, strict=True):
+            if station:
+                behind.append([node])
+            elif behind and self._split(node.name)[1]:
+                behind[-1].append(node)
+        names = [Counter(node.name for node in row[1:]) for row in behind]
+        if all(name == names[0] for name in names) and max(names[0].values(), default=0) == 1:
+            for position, *parts in behind:
+                for node in parts:
+                    node.around = position
+                    position.inner.append(node)
+            return
+        between = any(len(row) > 1 for row in behind[:-1])
+        for node in (node for row in behind for node in row[1:]):
+            if between or names[-1][node.name] > 1:
+                node.lost = "it does not say which position it is of"
+
+    def _tell_alike(self, nodes: Sequence[Node]) -> None:
+        """Parts of the same name in the same object, which are not told apart, are told."""
+        rows = Counter((id(node.around), node.name) for node in nodes)
+        for node in nodes:
+            several = rows[(id(node.around), node.name)] > 1 and node.kind not in ("machine", "station")
+            if several and not self._says_nothing(node.name):
+                node.lost = node.lost or "another object beside it has the same name"
+            if node.kind in ("machine", "station") or (node.around is None and node.inner):
+                node.lost = ""
 
     def _name(self, nodes: Sequence[Node]) -> None:
         """Give each object its name: by the key of a machine or position, else by one of the keys that hold names."""
@@ -244,6 +277,8 @@ class _Trees:
                 key = f"{node.at[-1]}{INNER}{node.name}"
                 here = (*path, key)
                 self.left[here] = "another object beside it has the same name"
+            elif node.lost:
+                self.left[here] = node.lost
             elif not self._says_nothing(node.name) and is_other_thing(node.name, self.words):
                 self.left[here] = "it is of another part"
             into[key] = own

@@ -19,15 +19,21 @@ _AROUND = re.compile(
     r"|gehört zu|gehoert zu|teil von|baugruppe|maschine|obergruppe|vater|appartient [àa]|parenté?|père|ensemble"
     r"|padre|pertenece a|parte de|conjunto|máquina|maquina|appartiene a|assieme|macchina|genitore|superior"
     r"|родитель|входит в|узел|машина|принадлежит|上级|父级|父节点|父项|所属|上层|属于|所属机器|设备|親|上位|所属先"
-    r"|親部品|親要素)(?: ?(?:id|ref|reference|key|no|nr|code|name|uid|uuid|guid|node|object|item|element|номер|编号"
-    r"|番号|号|名|コード))*"
+    r"|親部品|親要素)(?: ?(?:[a-z]?id|i ?d|ref|reference|key|pk|no|nr|nummer|number|num|code|name|uid|uuid|guid|node"
+    r"|object|obj|item|element|entity|index|idx|handle|link|pointer|номер|编号|标识符?|代号|番号|号|名|コード|識別子))*"
 )
+#: Ends of keys that refer to another object, and words of those that refer to one beside (common practice).
+_REFERS = re.compile(r"(?:.*[ _])?(?:[a-z]{0,2}id|i d|ref|reference|key|pk|no|nr|code|handle|link)")
+_BESIDE = re.compile(r"(?:.* )?(?:next|prev|previous|sibling|mate|mating|counter|opposite|pair|partner|successor"
+                     r"|predecessor|neighbou?r|replaces?|replaced|copy|template|base|related)(?: .*)?")  # fmt: skip
 _IDS = frozenset(
     ("id", "ref", "$ref", "key", "code", "uid", "uuid", "guid", "name", "no", "nr", "编号", "编码", "番号")
 )
 #: Numbers and marks of a store, which name nothing.
 STORED = re.compile(r"(?i)[{(]?(?:[0-9a-f]{6,}(?=.*\d)|[0-9a-f]{8}(?:-[0-9a-f]{4,12})+|\d+)[)}]?")
 _BETWEEN = re.compile(r"\s*(?:/|\\|\||>|→|::|»)\s*")
+#: What refers to nothing.
+_NONE = ("", "0", "-1")
 LONGEST = 80
 
 
@@ -35,7 +41,7 @@ LONGEST = 80
 class Node:
     """One object: where it stands, its name and the key that holds it, what is around and in it, what it is.
 
-    ``kind`` is machine, station, part, or empty; ``left`` are keys that only link it.
+    ``kind`` is machine, station, part, or empty; ``left`` are keys that only link it; ``lost`` is why it is not read.
     """
 
     item: dict[str, Any]
@@ -47,6 +53,7 @@ class Node:
     kind: str = ""
     station: str = ""
     part: str = ""
+    lost: str = ""
     left: set[str] = field(factory=set)
 
     def outer(self) -> Iterator["Node"]:
@@ -61,17 +68,11 @@ class Node:
 
 def by_keys(nodes: Sequence[Node], names: Sequence[str]) -> bool:
     """Link objects by keys that say what is around each, or what is in it; whether there are such keys."""
-    links = _links(nodes)
-    lists = any(_lists(node) for node in nodes) if not links else False
-    ids = _ids(nodes, names) if links or lists else {}
-    key, own = _link(links, ids)
-    if key:
-        for node in nodes:
-            node.around = ids[own].get(links[key].get(id(node), ""))
-    elif lists:
-        own = next((own for own, known in ids.items() if _by_lists(nodes, known)), "")
+    key, own = _join(nodes, names)
     held = [(node, node.around) for node in nodes if node.around is not None]
     if not held or any(outer is node or node in node.outer() for node, outer in held):
+        for node in nodes:
+            node.around, node.lost = None, ""
         return False
     for node, outer in held:
         outer.inner.append(node)
@@ -81,6 +82,26 @@ def by_keys(nodes: Sequence[Node], names: Sequence[str]) -> bool:
     for name, node in zip(names, nodes, strict=False):
         node.name = "" if STORED.fullmatch(name) else name
     return True
+
+
+def _join(nodes: Sequence[Node], names: Sequence[str]) -> tuple[str, str]:
+    """Set what is around each object; the key that says so and the key of what it refers to, empty where none does."""
+    links = _links(nodes)
+    lists = any(_lists(node) for node in nodes) if not links else False
+    texts = _texts(nodes)
+    ids = _ids(nodes, names) if links or lists or texts else {}
+    key, own = _link(links, ids)
+    if not key and lists:
+        own = next((own for own, known in ids.items() if _by_lists(nodes, known)), "")
+    if texts and not key and all(node.around is None for node in nodes):
+        links = texts
+        key, own = next(_trees(links, ids, len(nodes)), ("", ""))
+    for node in nodes if key else ():
+        said = links[key].get(id(node), "")
+        node.around = ids[own].get(said)
+        if node.around is None and said not in _NONE:
+            node.lost = f"{key} refers to no object beside it"
+    return key, own
 
 
 def _ids(nodes: Sequence[Node], names: Sequence[str]) -> dict[str, dict[str, Node]]:
@@ -118,6 +139,37 @@ def _links(nodes: Sequence[Node]) -> dict[str, dict[int, str]]:
             if said[key] and (text := _reference(value)):
                 links.setdefault(key, {})[id(node)] = text
     return links
+
+
+def _texts(nodes: Sequence[Node]) -> dict[str, dict[int, str]]:
+    """The texts of each key that may refer to an object around, by object: most objects have one, and not all."""
+    texts: dict[str, dict[int, str]] = {}
+    for key in dict.fromkeys(key for node in nodes for key in node.item):
+        word = word_key(bare(key))
+        if _REFERS.fullmatch(word) and not _BESIDE.fullmatch(word):
+            said = {id(node): text for node in nodes if (text := _reference(node.item.get(key))) not in _NONE}
+            texts |= {key: said} if len(nodes) > len(said) > len(nodes) / 2 else {}
+    return texts
+
+
+def _trees(links: dict[str, dict[int, str]], ids: dict[str, dict[str, Node]], count: int) -> Iterator[tuple[str, str]]:
+    """Keys of whatever word by which all objects but a few refer to another one, as a tree; and keys of those."""
+    for key, said in links.items():
+        for own, known in ids.items():
+            around = {number: known[text] for number, text in said.items() if text in known}
+            several = max(Counter(map(id, around.values())).values(), default=0) > 1
+            whole = len(known) == count and len(around) == len(said)
+            if key != own and whole and several and all(_ends(number, around) for number in around):
+                yield key, own
+
+
+def _ends(number: int, around: dict[int, Node]) -> bool:
+    """Whether the objects around one come to an end."""
+    for _ in range(DEEPEST):
+        if number not in around:
+            return True
+        number = id(around[number])
+    return False
 
 
 def _lists(node: Node) -> dict[str, list[str]]:

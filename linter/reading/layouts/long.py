@@ -4,14 +4,26 @@ from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts import part_heads
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.find_long import find_long
+from linter.reading.layouts.foot import foot_of, take_foot
 from linter.reading.layouts.item_rows import ByItem
 from linter.reading.layouts.long_rows import ByRow
+from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.position_spans import read_spans
 from linter.reading.layouts.prefixes import without_prefix
 from linter.reading.layouts.station_columns import tell_machines
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.transposed import ByColumn
 from linter.reading.words.headings import Words
+
+
+def _foot(table: LongTable, words: Words) -> Grid | None:
+    """Cut from a table what stands below it beside its column of names: labels and values of the machine; or None."""
+    grid = table.grid
+    below = foot_of(grid, words, table.name) if table.header >= 0 and not table.transposed else grid.height
+    if not table.start < below < grid.height or any(grid.text(row, table.name) for row in range(below, grid.height)):
+        return None
+    table.grid = grid.cut(slice(0, below))
+    return grid.cut(slice(below, None))
 
 
 def find(grid: Grid, words: Words) -> Candidate | None:
@@ -28,7 +40,11 @@ def find(grid: Grid, words: Words) -> Candidate | None:
         if table.spans:
             return read_spans(table, words, found, outside)
         by_row = ByItem if table.items else ByRow
-        return (ByColumn if table.transposed else by_row)(table, words, found, outside).read()
+        foot = _foot(table, words)
+        block = (ByColumn if table.transposed else by_row)(table, words, found, outside).read()
+        if foot is not None:
+            take_foot(foot, block, words, found)
+        return block
 
     return Candidate(
         score=table.score,

@@ -19,6 +19,7 @@ from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.units_row import NO_UNIT
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
@@ -191,9 +192,13 @@ class NamesDown:
         """The heading with the part of the size that the row states; None where that is not clear."""
         part_at = self.one("PART")
         word = self.table.grid.text(row, part_at) if part_at is not None else ""
-        if not word or self.words.group(word) == "VALUE":
+        if part_at is None or not word or self.words.group(word) == "VALUE":
             return heading
         aspect = ASPECTS.get(self.words.group(word), "")
+        always = {"max": IS_LARGEST, "min": IS_SMALLEST}.get(aspect, ())
+        remark = self.table.header >= 0 and self.words.group(self.table.grid.text(self.table.header, part_at)) == "NOTE"
+        if heading.parameter.endswith(always) or (remark and not aspect):
+            return heading  # a fillet radius is a largest one
         if not aspect:
             self.leave(row, label, f"what {visible(word, 40)} says of it is not known")
         elif heading.entry.kind != "toleranced":

@@ -63,7 +63,7 @@ _WORDS = {
 
 
 #: What stands between subjects of one clause, and what says all of them.
-_AND = re.compile(r"\s*(?:,|&|/|\+|[;、・和与]|及び?|ならびに|および|\b(?:and|und|sowie|et|y|e|и)\b)\s*")
+_AND = re.compile(r"\s*(?:,|&|/|\+|[;、・·和与]|及び?|ならびに|および|\b(?:and|und|sowie|et|y|e|и)\b)\s*")
 _ALL = re.compile(r"^(?:all|alle|toutes les|tutte le|todas las|все)\s+")
 
 

@@ -173,9 +173,10 @@ def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
     strengths = [designation_strength(cell) for cell in cells]
     if "no" in strengths:
         return key in KEYS["bearing"] and heading is None and all(map(_of_other_system, cells))
-    if heading is not None and heading.parameter != "station" and key not in KEYS["designation"]:
+    of_type = heading is not None and heading.parameter == "bearing_type"  # no word for a type is a number
+    if heading is not None and not of_type and heading.parameter != "station" and key not in KEYS["designation"]:
         return all(strength == "certain" for strength in strengths)
-    return "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
+    return of_type or "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
 
 
 def _of_other_system(cell: str) -> bool:
