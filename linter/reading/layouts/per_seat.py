@@ -11,8 +11,8 @@ from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_b
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.header_roles import header_roles
+from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of
 from linter.reading.layouts.names_down import Pieces
-from linter.reading.layouts.seat_columns import NO_VALUES, headings_of
 from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, row_said
 from linter.reading.layouts.sides import part_column, parts_below, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers

@@ -37,7 +37,7 @@ def _numbers_beside(
     named: Sequence[int],
     said: Sequence[int],
 ) -> None:
-    """Numbers below the word for a bearing are designations beside the one column of positions."""
+    """A column of numbers headed by the word for a bearing states designations beside the one column of positions."""
     numbers = [c for c in named if keys[c] in KEYS["bearing"] and _are_numbers(cells(c), words)]
     places = said if named == numbers else [c for c in named if c not in numbers and result[c] == Heading("station")]
     if len(numbers) == len(places) == 1 and result[numbers[0]] == Heading("station"):
