@@ -50,9 +50,6 @@ def is_bearing_number(words: Words, label: str, text: str) -> bool:
     return number and is_bearing(label) and not words.station_said(text)
 
 
-_LETTER_BEHIND = re.compile(r"(.*[^ _])[ _]([CFK])")
-
-
 def of_named_station(words: Words, label: str, heading: Heading | None) -> Heading | None:
     """What a name says where something else names its station: a letter behind it is its symbol or its unit then.
 
@@ -60,7 +57,4 @@ def of_named_station(words: Words, label: str, heading: Heading | None) -> Headi
     """
     if heading is not None and heading.station == parameter(heading.parameter).symbol != "":
         return evolve(heading, station="")
-    if heading is None and (letter := _LETTER_BEHIND.fullmatch(label)) is not None:
-        found = words.heading(f"{letter[1]} [°{letter[2]}]" if letter[2] != "K" else f"{letter[1]} [K]")
-        return found if found is not None and found.entry.unit == "degC" and not found.station else None
-    return heading
+    return words.with_letter_of_unit(label) if heading is None else heading

@@ -2,7 +2,7 @@
 
 from linter.reading.cells.signs import caseless
 from linter.reading.layouts.long_table import LongTable
-from linter.reading.words.measured_words import DESIGNED, FOUND
+from linter.reading.words.measured_words import DESIGNED, FOUND, LIMITS
 
 _AROUND = " -–—_:()[]/"
 
@@ -11,12 +11,15 @@ def _keys(words: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(sorted({caseless(word) for word in words}, key=len, reverse=True))
 
 
-_DESIGNED, _FOUND = _keys(DESIGNED), _keys(FOUND)
+_DESIGNED, _LIMITS = _keys(DESIGNED), _keys(LIMITS)
+_FOUND = _keys((*FOUND, *LIMITS))
 
 
 def put_found_aside(table: LongTable) -> None:
     """Make columns of what was found on a part those of results, where others state the same positions as designed."""
     heads = {c: table.grid.text(table.header, c) for c, role in table.roles.items() if role == "COLUMN"}
+    alone = {c for c, text in heads.items() if caseless(text).strip(_AROUND) in _LIMITS}
+    heads = {c: text for c, text in heads.items() if c not in alone}
     designed = {c: place for c, text in heads.items() if (place := _without(text, _DESIGNED))}
     found = {c: place for c, text in heads.items() if c not in designed and (place := _without(text, _FOUND))}
     places = set(designed.values())
@@ -26,12 +29,13 @@ def put_found_aside(table: LongTable) -> None:
             return
         designed = plain
     if len(designed) + len(found) == len(heads):
-        table.roles |= dict.fromkeys(found, "RESULT")
+        table.roles |= dict.fromkeys((*found, *alone), "RESULT")
         table.heads = designed
 
 
 def _without(text: str, words: tuple[str, ...]) -> str:
     """A head without one of some words at its beginning or end; empty where none stands there, or nothing else."""
+    text = text.strip(_AROUND)
     key = caseless(text)
     for word in words:
         if key.startswith(word) and (rest := text[len(word) :]).strip(_AROUND) and _is_apart(word, rest[0]):

@@ -194,7 +194,9 @@ class Meanings:
     def meaning(self, key: str, value: Any, here: Here, at: Path) -> Heading | None:
         """What a key names, where it holds a scalar also by that."""
         heading = self.heading(key, here, plain_cells(value))
-        heading = of_named_station(self.words, key, heading) if here.station else heading
+        if here.station:
+            in_part = self.words.with_letter_of_unit(" ".join((*here.trail[-1:], key))) if heading is None else None
+            heading = in_part or of_named_station(self.words, key, heading)
         if isinstance(value, (dict, list)):
             return heading
         text = cell_text(value)

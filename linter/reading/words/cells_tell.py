@@ -18,6 +18,13 @@ _HOURS = re.compile(
     re.IGNORECASE,
 )
 _GRADE = re.compile(r"(?:ISO\s*(?:1940|21940)\S*\s*)?G\s*\d{1,4}(?:[.,]\d)?(?!\d).*")
+#: Figures of three digits; as degrees Celsius none of a bearing in use (common practice: 220 degC and more).
+_KELVINS = re.compile(r"(?:2[2-9]|[34]\d)\d(?:[.,]\d{1,3})?")
+
+
+def are_kelvins(label: str, cells: Sequence[str]) -> bool:
+    """Whether the letter K behind a name is no station: its cells are temperatures in kelvins and in no other unit."""
+    return label.endswith("K") and bool(cells) and all(_KELVINS.fullmatch(cell.strip()) for cell in cells)
 
 
 def _is(name: str, cell: str) -> bool:

@@ -16,7 +16,7 @@ from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
-from linter.reading.words.cells_tell import parameter_told
+from linter.reading.words.cells_tell import are_kelvins, parameter_told
 from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
 from linter.reading.words.column_words import KEYS
@@ -138,6 +138,8 @@ def _by_cells(label: str, cells: Sequence[str], words: Words) -> Column:
         return Heading("speed_max", unit=unit if known_unit(unit := label.strip("[]() ")) is not None else "")
     if are_roles(cells):
         return Heading("axial_role")
+    if are_kelvins(label, cells) and (kelvins := words.with_letter_of_unit(label)) is not None:
+        return kelvins
     if told := code_said(label, cells) or parameter_told(words.names.split_unit(label)[0], cells):
         return Heading(told)
     return seat_by_cells(label, cells, words)
@@ -220,6 +222,8 @@ def judge_columns(
         heading_of(label, h, cells(c), words) if label else h
         for c, (label, h) in enumerate(zip(labels, headings, strict=True))
     ]
+    if any(h is not None and h.parameter == "station" for h in result):
+        result = [h or words.with_letter_of_unit(label) for label, h in zip(labels, result, strict=True)]
     mapped = [words.mapped(label) for label in labels]
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)

@@ -11,6 +11,7 @@ from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
+from linter.reading.words.match import TEMPERATURE_LETTER, UNIT_OF_LETTER
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
@@ -169,6 +170,12 @@ class Words:
         if (said := self.deviations.get(text)) is None or (size := self.heading(said.size)) is None:
             return None
         return evolve(size, aspect=said.aspect, unit="") if size.entry.kind == "toleranced" else None
+
+    def with_letter_of_unit(self, text: str) -> Heading | None:
+        """What a name means whose last letter is its unit of temperature and no station (``temp_bearing_C``)."""
+        letter = TEMPERATURE_LETTER.fullmatch(fold(text))
+        found = self.heading(f"{letter[1]} [{UNIT_OF_LETTER[letter[2]]}]") if letter else None
+        return found if found is not None and found.entry.unit == "degC" and not found.station else None
 
     def told_of(self, text: str) -> Told | None:
         """A name without the position that the names of the table show in it; a unit or a part may stand around it."""

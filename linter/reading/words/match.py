@@ -16,6 +16,7 @@ from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_par
 #: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
 _NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
 TEMPERATURE_LETTER = re.compile(r"(.*[^ _])(?:[ _]|(?<=[a-z]))([CFK])")
+UNIT_OF_LETTER = {"C": "degC", "F": "degF", "K": "K"}
 
 #: Letters that are the symbol of a kind of parameter, by the ends of their names.
 _SYMBOLS: dict[str, str | tuple[str, ...]] = {
@@ -71,14 +72,20 @@ def aspect_of(match: Match, aspect: Aspect, text: str) -> Match | None:
 
 
 def of_machine_with_letter(match: Match, text: str) -> Match | None:
-    """A temperature with the letter of a unit behind it; of a bearing that may be its station as well."""
-    letter = TEMPERATURE_LETTER.fullmatch(text) if parameter(match.parameter).level == "machine" else None
-    return evolve(match, unit={"C": "degC", "F": "degF", "K": "K"}[letter[2]]) if letter else None
+    """A temperature with the letter of a unit behind it; of a bearing without a station that may be its station."""
+    of_machine = parameter(match.parameter).level == "machine"
+    letter = TEMPERATURE_LETTER.fullmatch(text) if of_machine or match.station else None
+    return evolve(match, unit=UNIT_OF_LETTER[letter[2]]) if letter else None
 
 
 def is_letter_of_unit(letter: str, name: str) -> bool:
     """Whether a letter may be the unit of a parameter as well as a station (``T_SHAFT_C``, ``REGREASE_H``)."""
     return letter in {"degC": ("C", "F", "K"), "h": ("H", "h")}.get(parameter(name).unit, ())
+
+
+def is_letter_alone(match: Match, station: str | None) -> bool:
+    """Whether the letter behind the name of a bearing's temperature may be its station, which nothing else names."""
+    return bool(match.unit) and not station and parameter(match.parameter).level == "station"
 
 
 def with_letter_of_unit(match: Match, text: str) -> Match | None:
@@ -110,7 +117,10 @@ def together(text: str) -> Match | None:
 
 
 def named(text: str) -> Match | None:
-    """What the words of the trade in a name say, alone or beside a word for a part of the tolerance."""
+    """What the words of the trade in a name say, alone or beside a part of the tolerance or the letter of a unit."""
+    letter = TEMPERATURE_LETTER.fullmatch(text)
+    if letter and (of_rest := named_by_parts(letter[1])) and parameter(of_rest.parameter).unit == "degC":
+        return Match(of_rest.parameter, unit=UNIT_OF_LETTER[letter[2]])
     if (signed := sign_behind(text)) and (of_rest := named_by_parts(signed[0])):
         toleranced = parameter(of_rest.parameter).kind == "toleranced"
         return Match(of_rest.parameter, aspect=signed[1]) if toleranced else None

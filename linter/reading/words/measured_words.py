@@ -25,14 +25,28 @@ DRAWN = frozenset(
 )  # fmt: skip
 #: Words before or behind a position that say its values were found on a part, or are those of the design.
 FOUND = (
-    "as found", "as-found", "found", "as measured", "measured", "actual", "after", "before", "as received", "ist",
-    "gemessen", "istwert", "befund", "vorgefunden", "mesuré", "relevé", "constaté", "medido", "encontrado", "misurato",
-    "rilevato", "измерено", "факт", "фактически", "実測", "測定", "实测", "测量",
+    "as found", "as-found", "found", "as measured", "measured", "meas.", "actual", "actual value", "after", "before",
+    "as received", "as built", "as-built", "ist", "ist-wert", "gemessen", "istwert", "istmaß", "befund", "vorgefunden",
+    "messwert", "mesuré", "mesurée", "relevé", "relevée", "constaté", "réel", "réelle", "medido", "medida",
+    "encontrado", "real", "misurato", "misurata", "rilevato", "rilevata", "effettivo", "измерено", "факт",
+    "фактически", "фактическое", "実測", "実測値", "測定", "測定値", "实测", "实测值", "测量", "测量值",
 )  # fmt: skip
 DESIGNED = (
-    "as designed", "as-designed", "designed", "design", "nominal", "specified", "required", "per drawing", "drawing",
-    "soll", "sollwert", "nennwert", "zeichnung", "konstruktion", "nominale", "théorique", "plan", "prévu", "teórico",
-    "plano", "nominale", "teorico", "disegno", "чертёж", "по чертежу", "номинал", "設計", "図面", "设计", "图纸",
+    "as designed", "as-designed", "designed", "design", "nominal", "specified", "spec", "spec.", "required", "req.",
+    "requirement", "target", "per drawing", "drawing", "soll", "soll-wert", "sollwert", "sollmaß", "gefordert",
+    "vorgabe", "nennwert", "zeichnung", "konstruktion", "nominale", "théorique", "plan", "prévu", "demandé", "demandée",
+    "exigé", "exigée", "requis", "requise", "consigne", "spécifié", "teórico", "plano", "requerido", "requerida",
+    "exigido", "especificado", "pedido", "teorico", "disegno", "richiesto", "richiesta", "prescritto", "previsto",
+    "чертёж", "по чертежу", "номинал", "требуется", "требование", "требуемое", "задано", "設計", "設計値", "図面",
+    "図面値", "要求", "要求値", "規格", "規格値", "設定", "设计", "设计值", "图纸", "图纸值", "要求值", "规定",
+    "规定值",
+)  # fmt: skip
+#: The same of values at which a part is worn out.
+LIMITS = (
+    "limit", "limits", "wear limit", "limit value", "reject limit", "scrap limit", "grenze", "grenzwert",
+    "verschleißgrenze", "verschleissgrenze", "limite", "limite d'usure", "limite d’usure", "límite",
+    "límite de desgaste", "limite di usura", "limite d'uso", "предел", "предел износа", "предельное", "限界",
+    "摩耗限界", "限度", "磨损极限", "极限", "极限值", "报废极限",
 )  # fmt: skip
 #: Headings of the expanded uncertainty of each value.
 UNCERTAINTY = frozenset(

@@ -1,8 +1,7 @@
 """The words of a table to our parameters: built-in headings of eight languages, and a name mapping on top.
 
 A word is matched exactly after folding look-alike signs, with its case; only a word of a language may then match with
-its case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing is matched by likeness. A name that is
-not found comes with the reason.
+its case put aside, never a symbol (``d`` and ``D`` are two diameters). Nothing is matched by likeness.
 """
 
 import re
@@ -45,6 +44,7 @@ from linter.reading.words.match import (
     TEMPERATURE_LETTER,
     Match,
     aspect_of,
+    is_letter_alone,
     is_letter_of_unit,
     letter_of_bearing,
     named,
@@ -247,10 +247,10 @@ class Names:
         """What the words of a name mean with the station and the unit beside them, or None where these do not fit."""
         if station and is_letter_of_unit(station, match.parameter):
             return None if unit else with_letter_of_unit(match, core)
-        if unit and unit_trouble(match.parameter, unit):
+        if is_letter_alone(match, station) or (unit and (match.unit or unit_trouble(match.parameter, unit))):
             return None
         station = self._place_or_symbol(station, match.parameter, core) if station else None
-        return None if station == "?" else evolve(placed(match, station, ""), unit=unit or None)
+        return None if station == "?" else evolve(placed(match, station, ""), unit=unit or match.unit or None)
 
     def _ways(self, core: str) -> list[tuple[str, str | None]]:
         """A name whole and without a station, that first which its signs speak for."""
