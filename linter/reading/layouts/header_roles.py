@@ -1,6 +1,7 @@
 """What the columns of a list hold, by the words of its heading row."""
 
 import re
+from itertools import pairwise
 
 from linter.reading.cells.signs import caseless
 from linter.reading.files.grids import Grid, is_blank
@@ -11,6 +12,7 @@ from linter.reading.words.headings import Words
 from linter.reading.words.measured_words import DRAWN
 
 _SIGNS = ("+", "-", "−", "±")
+_CODE = re.compile(r"([A-Za-z]{1,8}[-_. ]?)(\d{1,4})")  # BR-01, REQ 12
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 
 
@@ -41,9 +43,7 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
         if heading is not None and heading.parameter in ("machine", "station"):
             roles[column] = heading.parameter.upper()
             continue
-        groups = words.groups(cell)
-        if not groups and (numbered := _NUMBERED.fullmatch(cell.strip())):
-            groups = tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
+        groups = _groups(grid, row, column, words)
         if "RESULT" in groups:
             roles[column] = "RESULT"
             measured += [column] if "VALUE" in groups else []
@@ -58,6 +58,25 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
         said = [c for c in range(grid.width) if c not in roles and caseless(grid.text(row, c)) in DRAWN]
         roles |= dict.fromkeys(said if len(said) == 1 else (), "VALUE")  # Drawing | Measured
     return roles
+
+
+def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
+    """Groups of a heading; of numbered ones (``Actual 2``) as of results, of one over numbers of rows as of these."""
+    text = grid.text(row, column)
+    groups = words.groups(text)
+    if "VALUE" in groups and _numbers_requirements(grid, column, row + 1):
+        return ("CHAR-ID",)
+    if not groups and (numbered := _NUMBERED.fullmatch(text.strip())):
+        return tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
+    return groups
+
+
+def _numbers_requirements(grid: Grid, column: int, start: int) -> bool:
+    """Whether a column headed by a word for values holds running numbers with letters (``BR-01``, ``BR-02``)."""
+    found = [_CODE.fullmatch(text) for row in range(start, grid.height) if (text := grid.text(row, column))]
+    codes = [(code[1], int(code[2])) for code in found if code is not None]
+    alike = len({letters for letters, _ in codes}) == 1 and len(codes) == len(found) > 2
+    return alike and all(a < b for (_, a), (_, b) in pairwise(codes))
 
 
 def _name_positions(grid: Grid, header: int, roles: dict[int, str], words: Words) -> bool:

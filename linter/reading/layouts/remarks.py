@@ -14,6 +14,7 @@ from linter.reading.cells.signs import fold
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.title import pair_in_cell
+from linter.reading.words.bearing_tables import balls_said
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
@@ -24,7 +25,10 @@ _CODES = {
     "tolerance_class": (re.compile(r"(?<![A-Za-z0-9])P(?:[2456]|4A)(?![A-Za-z0-9])"), "precision"),
 }
 _MAY_SAY = {"inside", "internal", "precision", "class", "bearing", "radial", "tolerance", "quality", "kind"}
-_SMALL = frozenset(("with", "mit", "avec", "con", "с", "de", "di", "der", "du", "in", "en"))
+_SMALL = frozenset(
+    ("both", "each", "beide", "je", "tous", "deux", "ambos", "entrambi", "оба", "with", "mit", "avec", "con", "с", "de",
+     "di", "der", "du", "in", "en")
+)  # fmt: skip
 _WORD = re.compile(r"[^\W\d_]+")
 #: Deviations alone: ``±5``, ``+0.1/-0.2``, ``0 / -0,03``.
 _ONE = r"(?:[+\-−]\s*\d*[.,]?\d+|0)"
@@ -69,6 +73,9 @@ def _said(text: str, value: str, heading: Heading, at: int) -> Iterator[tuple[He
         for name in _CODES:
             if code := class_remarked(name, text):
                 yield Heading(name, heading.station), at, code
+        balls = {said.reads for word in _WORD.findall(text) if (said := balls_said(word.upper()))}
+        for name, material in balls.pop() if len(balls) == 1 and not re.search(r"\d", text) else ():
+            yield Heading(name, heading.station), at, material
     elif heading.entry.kind == "toleranced" and _PLAIN.fullmatch(value.strip()) and _DEVIATIONS.fullmatch(text):
         yield evolve(heading, aspect="tolerance"), at, text
 

@@ -23,7 +23,8 @@ from linter.reading.settling.values import (
     spread,
     trouble_of,
 )
-from linter.reading.words.bearing_tables import without_words
+from linter.reading.words.bearing_tables import without_marks, without_words
+from linter.reading.words.bearings_in_cell import several_bearings
 from linter.reading.words.coded_columns import YES, choice_of_heading
 
 
@@ -45,8 +46,13 @@ def _read_texts(strip: Strip) -> Values:
     distinct, codes, others = distinct_texts(strip.cells)
     plain = [text.strip() for text in distinct]
     if strip.parameter == DESIGNATION:
-        plain = [without_words(text) for text in plain]
+        plain = [without_words(without_marks(text)) for text in plain]
     wrong: dict[int, Trouble] = {}
+    for index, text in enumerate(plain if strip.parameter == DESIGNATION else ()):
+        if several := several_bearings(text):
+            said = f"{' and '.join(several)} stand in one cell, and nothing says which of them is meant"
+            wrong[index] = Trouble(-1, "unreadable", "several-bearings", text, "the designation of one bearing", said)
+            plain[index] = ""
     for index, text in enumerate(plain if strip.parameter not in ("machine", "station") else ()):
         if _says_nothing(text) and (state := missing_state(text)) and state != "empty":
             said = MISSING[state.replace(" ", "-")]

@@ -184,6 +184,30 @@ def is_word(chunk: str) -> bool:
     return caseless(chunk) in _words()
 
 
+#: Signs of a footnote, and how many are wanted, behind a designation; quotes around it.
+_NOTE_BEHIND = re.compile(r"(?<=[\w)\]])(?: ?[*†‡]{1,3}\)?| ?[¹²³⁴⁵]{1,2}[)⁾]?| \([1-9]\)|(?<!\([A-Z]{4}) [1-9]\))$")
+_COUNT_BEHIND = re.compile(
+    r"[ ,]+(?:\(\s*(?:[1-9]\d? ?(?:off|pcs?\.?|pieces?|ea\.?|stk\.?|st\.|stück|pièces?"
+    r"|pzas?\.?|pezzi|pz\.?|uds?\.?|шт\.?|個|个|件)"
+    r"|[1-9]\d? ?[x×]|[x×] ?[1-9]\d?|qty\.?:? ?[1-9]\d?)\s*\)"
+    r"|[1-9]\d? ?(?:off|pcs\.?|stk\.?|stück|шт\.?))$",
+    re.IGNORECASE,
+)
+_QUOTED = re.compile(r"([\"'“„«])(.*[^\"'”“»])[\"'”“»]")
+_MOST_AROUND = 3
+
+
+def without_marks(text: str) -> str:
+    """A designation without quotes around it and the sign of a footnote or a number of pieces behind it."""
+    for _ in range(_MOST_AROUND):
+        quoted = _QUOTED.fullmatch(text)
+        plain = _COUNT_BEHIND.sub("", _NOTE_BEHIND.sub("", quoted[2] if quoted else text)).strip()
+        if plain == text or not any(map(str.isdigit, plain)):
+            break
+        text = plain
+    return text
+
+
 def without_words(text: str) -> str:
     """A designation without the words for a bearing before it (``Deep groove ball bearing 6203-2Z``); else the text."""
     pieces = text.split()

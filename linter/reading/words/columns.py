@@ -16,6 +16,7 @@ from linter.reading.cells.several import says_role
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, fold
 from linter.reading.cells.springs import method_by_cells
 from linter.reading.cells.units import known_unit
+from linter.reading.words.bearing_tables import without_marks
 from linter.reading.words.cells_tell import are_kelvins, parameter_told
 from linter.reading.words.coded_columns import choice_said, code_said
 from linter.reading.words.column_stations import station_beside, without_station
@@ -70,7 +71,7 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     """
     if words.names.mapping.find(fold(label)) is not None or (heading is not None and heading.own_unit):
         return heading  # the name mapping has the last word, and the vocabulary's own names mean themselves
-    cells = [fold(cell) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
+    cells = [fold(without_marks(cell.strip())) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
     if not cells or len(label) > LONGEST_TEXT:
         return heading
     if (told := words.told_of(label)) is not None and (heading is None or heading.station == told.station):
