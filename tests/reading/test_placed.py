@@ -206,7 +206,6 @@ def test_parts_that_state_the_same_are_no_positions(read, shaft, housing, featur
 
 
 @pytest.mark.parametrize(
-<<<<<<< HEAD
     ("head", "parts", "places", "names", "others"),
     [
         (
@@ -243,7 +242,9 @@ def test_things_of_no_position_among_parts_with_theirs(read, head, parts, places
     assert reading.stations.number("rotor_mass").tolist() == [2.4, 2.4]
     assert reading.stations.number("speed_max").tolist() == [9000.0, 9000.0]
     assert reading.stations.text("machine").tolist() == ["t", "t"]
-=======
+
+
+@pytest.mark.parametrize(
     ("names", "places"),
     [
         (("Tipo cuscinetto", "Diametro interno d", "Sede albero"), ("Lato comando", "Lato opposto")),
@@ -262,4 +263,3 @@ def test_a_number_below_a_word_for_a_type_of_bearing_designates_it(read, names, 
     stations = read("\n".join(["Name;Wert;Einheit", *rows]) + "\n").stations
     assert stations.text("bearing_designation").tolist() == ["6201", "6304"]
     assert [p for p in stations.problems if p.parameter == "bearing_type"] == []
->>>>>>> 2e655d00848376d03706ca93f66a48d07f06a2ff
