@@ -125,3 +125,63 @@ def test_values_of_the_machine_right_below_the_seats_are_read(tmp_path):
 def test_what_a_row_is_of(text, part, feature, station):
     said = row_said(text, WORDS)
     assert ((*said.key, said.station) if said else ("", "", "")) == (part, feature, station)
+
+
+def test_words_that_stand_below_shaft_and_housing_are_positions(tmp_path):
+    rows = [
+        "Положение;Подшипник;Размер, мм;Поле;Откл. верх., мкм;Откл. нижн., мкм;Ra, мкм;Буртик, мм",
+        "ВАЛ;;;;;;;", "привод;6206;30;k5;+11;+2;0,4;37", "вентилятор;6205;25;j5;+5;-4;0,4;31",
+        "КОРПУС;;;;;;;", "привод;6206;62;H6;+19;0;0,8;55", "вентилятор;6205;52;H7;+30;0;0,8;46",
+    ]  # fmt: skip
+    reading = read(tmp_path, rows)
+    assert list(reading.stations.text("station")) == ["привод", "вентилятор"]
+    assert limits(reading, "shaft_seat_diameter")[1] == pytest.approx((25, -0.004, 0.005))
+    assert limits(reading, "housing_seat_diameter")[1] == pytest.approx((52, 0, 0.03))
+    assert list(reading.stations.size("housing_shoulder_diameter").nominal) == [55, 46]
+
+
+@pytest.mark.parametrize("heads", ["Machine;Pos.;Part;Nominal mm", "Maschine;Lagerstelle;Teil;Maß mm"])
+def test_seats_of_several_machines(tmp_path, heads):
+    rows = [
+        f"{heads};Class;ES/es µm;EI/ei µm;Ra µm", "M-10;DE;shaft;20;k5;11;2;0.4", ";;housing;47;H6;16;0;0.8",
+        ";NDE;shaft;17;j5;5;-3;0.4", ";;housing;40;H7;25;0;0.8", "M-20;DE;shaft;30;k5;11;2;0.4",
+        ";;housing;62;H6;19;0;0.8", ";NDE;shaft;25;j5;5;-4;0.4", ";;housing;52;H7;30;0;0.8",
+    ]  # fmt: skip
+    reading = read(tmp_path, rows)
+    assert list(reading.stations.text("machine")) == ["M-10", "M-10", "M-20", "M-20"]
+    assert list(reading.stations.text("station")) == ["DE", "NDE", "DE", "NDE"]
+    assert [one[0] for one in limits(reading, "shaft_seat_diameter")] == [20, 17, 30, 25]
+    assert [one[2] for one in limits(reading, "housing_seat_diameter")] == pytest.approx([0.016, 0.025, 0.019, 0.03])
+
+
+@pytest.mark.parametrize("blank", [[], [";;;;;"]])
+@pytest.mark.parametrize(
+    ("shaft", "housing", "bearing", "heads"),
+    [
+        ("Arbre", "Logement", "Roulement", "Repère;Ø nominal;Ajustement;Ra µm;Cylindricité µm;Ø épaulement"),
+        ("Shaft", "Housing", "Bearing", "Position;Seat dia.;Class;Ra µm;Cylindricity µm;Shoulder dia."),
+    ],
+)
+def test_small_tables_each_below_the_word_for_its_part(tmp_path, blank, shaft, housing, bearing, heads):
+    rows = [
+        f"{shaft};;;;;", heads, "DE;25;k5;0,4;3;31", "NDE;20;j5;0,4;3;26", *blank,
+        f"{housing};;;;;", heads, "DE;52;H6;0,8;5;46", "NDE;47;H7;0,8;5;41", *blank,
+        f"{bearing};;;;;", f"{heads.split(';')[0]};Designation;Clearance;;;", "DE;6205;C3;;;", "NDE;6204;C3;;;",
+    ]  # fmt: skip
+    stations = read(tmp_path, rows).stations
+    assert list(stations.text("station")) == ["DE", "NDE"]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [25, 20]
+    assert list(stations.size("housing_seat_diameter").nominal) == [52, 47]
+    assert list(stations.size("housing_shoulder_diameter").nominal) == [46, 41]
+    assert list(stations.number("housing_seat_roughness")) == [0.8, 0.8]
+    assert list(stations.text("bearing_designation")) == ["6205", "6204"]
+
+
+def test_what_was_found_beside_a_position_with_a_word_before_it_is_no_position(tmp_path):
+    rows = [
+        "Merkmal;Einheit;Lager A;Lager B;Ist A;Ist B", "Lagerbezeichnung;;6204;6203;ok;ok",
+        "Wellensitz Ø;mm;20 k5;17 k5;20,004;17,003", "Gehäusebohrung Ø;mm;47 H6;40 H6;47,008;40,005",
+    ]  # fmt: skip
+    stations = read(tmp_path, rows).stations
+    assert list(stations.text("station")) == ["A", "B"]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [20, 17]

@@ -2,6 +2,7 @@
 
 from linter.reading.cells.signs import caseless
 from linter.reading.layouts.long_table import LongTable
+from linter.reading.words.headings import Words
 from linter.reading.words.measured_words import DESIGNED, FOUND, LIMITS
 
 _AROUND = " -–—_:()[]/"
@@ -15,7 +16,7 @@ _DESIGNED, _LIMITS = _keys(DESIGNED), _keys(LIMITS)
 _FOUND = _keys((*FOUND, *LIMITS))
 
 
-def put_found_aside(table: LongTable) -> None:
+def put_found_aside(table: LongTable, words: Words) -> None:
     """Make columns of what was found on a part those of results, where others state the same positions as designed."""
     heads = {c: table.grid.text(table.header, c) for c, role in table.roles.items() if role == "COLUMN"}
     alone = {c for c, text in heads.items() if caseless(text).strip(_AROUND) in _LIMITS}
@@ -25,7 +26,8 @@ def put_found_aside(table: LongTable) -> None:
     places = set(designed.values())
     if not found or len(places) < len(designed) or not set(found.values()) <= places:
         plain = {c: text for c, text in heads.items() if c not in found}
-        if not found or designed or not set(found.values()) <= set(plain.values()):
+        said = {words.station_said(text) or text for text in plain.values()}  # Lager A | Lager B | Ist A | Ist B
+        if not found or designed or not {words.station_said(place) or place for place in found.values()} <= said:
             return
         designed = plain
     if len(designed) + len(found) == len(heads):

@@ -82,7 +82,7 @@ def _headings(
             and (aspect := JOINABLE.get(words.group(label), "")) not in ("", "unit")
         ):
             heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
-        elif heading is not None:
+        elif heading is not None and (size is None or heading.parameter != size.parameter):
             size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
         unit = unit_below(grid, units, column, heading) if units >= 0 else ""
         if heading is not None and not heading.unit and unit:
@@ -99,7 +99,9 @@ def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> He
     groups = [words.group(grid.text(row, c)) if 0 <= c < grid.width else "" for c in range(column - 2, column + 2)]
     seat = Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
     if groups[2] == "VALUE" or (groups[2] == "NAME" and _holds_sizes(grid, row, column)):
-        return seat if groups[3] in ("UPPER", "LOWER", "CLASS", "MAX", "MIN") else None
+        behind = within(words, side, text) if column + 1 < grid.width and (text := grid.text(row, column + 1)) else None
+        of_seat = behind is not None and behind.parameter == seat.parameter and behind.aspect != "value"
+        return seat if of_seat or groups[3] in ("UPPER", "LOWER", "CLASS", "MAX", "MIN") else None
     for before, first in ((groups[1], column), (groups[0], column - 1)):
         limits = {words.group(grid.text(row, c)) for c in (first, first + 1) if 0 <= c < grid.width}
         if limits == {"MAX", "MIN"} and before != "VALUE" and _are_limits(grid, row, first):

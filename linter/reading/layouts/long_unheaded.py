@@ -59,7 +59,7 @@ def without_header(
     if table.transposed and header >= 0:
         table.machines = machines_above(grid, words, header, name, values) if header else -1
         _take_parts(table)
-        put_found_aside(table)
+        put_found_aside(table, words)
     if header < 0:
         table.start = _first_row(table, words)
     return table

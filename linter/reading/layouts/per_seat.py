@@ -134,8 +134,11 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
 def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     """The table below a row of headings, where one column below it says shaft, housing or bearing throughout."""
     cells = [cell for cell in grid.row(row) if not is_blank(cell)]
-    if len(cells) < 3 or any(type(cell) is not str for cell in cells) or is_title_row(grid, row, words):
+    if len(cells) < 3 or any(type(cell) is not str for cell in cells):
         return None
+    known = sum(1 for cell in cells if words.heading(cell) is not None or words.groups(cell))
+    if 3 * known <= 2 * len(cells) and is_title_row(grid, row, words):
+        return None  # labels and values in turn: no more than the labels are known
     roles = header_roles(grid, row, words)
     if (named := _rows(grid, row, words)) is None:
         return None
@@ -205,7 +208,7 @@ def _keys(
             keys.setdefault(role, column)
     if all(said.station for said in rows.values()):
         keys.pop("STATION", None)
-    elif "STATION" not in keys and (named := _column_of_stations(grid, row, part, rows, words)) is not None:
+    elif "STATION" not in keys and (named := _column_of_stations(grid, row, part, rows, keys, words)) is not None:
         keys["STATION"] = named
     return keys
 
@@ -221,21 +224,24 @@ def _judged_key(grid: Grid, row: int, column: int, rows: dict[int, SeatRow], wor
     return heading_of(label, words.heading(label), cells, words)
 
 
-def _column_of_stations(grid: Grid, row: int, part: int, rows: dict[int, SeatRow], words: Words) -> int | None:
+def _column_of_stations(
+    grid: Grid, row: int, part: int, rows: dict[int, SeatRow], named: dict[str, int], words: Words
+) -> int | None:
     """The column whose words name the stations under a heading that is not known: one seat of each for every part.
 
     Every part must come with the same words, each once, and each must be one for a station or a short code (``S1``).
     """
+    machines = _filled_down(grid, named["MACHINE"], rows, once=False) if "MACHINE" in named else {}
     for column in range(grid.width):
         label = grid.text(row, column)
         if column == part or words.heading(label) is not None or set(words.groups(label)) - {"CHAR-ID"}:
             continue  # a column whose heading says what it is
         seats = {r: said for r, said in rows.items() if said.feature == "seat"}
         filled = _filled_down(grid, column, rows)
-        keys = [(said.side.side, filled[r]) for r, said in seats.items()]
-        texts = {text for _, text in keys}
-        of_sides = [{text for side, text in keys if side == one} for one in {side for side, _ in keys}]
-        alike = len(of_sides) > 1 and all(named == texts for named in of_sides) and len(keys) == len(set(keys))
+        keys = [(machines.get(r, ""), said.side.side, filled[r]) for r, said in seats.items()]
+        texts = {text for *_, text in keys}
+        of_sides = [{text for _, side, text in keys if side == one} for one in {side for _, side, _ in keys}]
+        alike = len(of_sides) > 1 and all(one == texts for one in of_sides) and len(keys) == len(set(keys))
         if alike and len(texts) > 1 and all(words.names.station(text) or _CODE.fullmatch(text) for text in texts):
             return column
     return None

@@ -1,6 +1,6 @@
 """What the rows of a table with one row per seat are of: a part, what of it, and the bearing position."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 
 from attrs import evolve, frozen
@@ -89,9 +89,10 @@ def in_column(grid: Grid, column: int, start: int, words: Words) -> dict[int, Se
 def in_groups(grid: Grid, start: int, words: Words) -> dict[int, SeatRow]:
     """What each row is of by lines above it that hold one text: a part above positions, or a position above parts.
 
-    The other of both is the first text of each row.
+    The other of both is the first text of each row. Words that stand below several parts are positions.
     """
     found: dict[int, SeatRow] = {}
+    open_: list[tuple[int, SeatRow, str]] = []
     current: SeatRow | None = None
     station = ""
     for row in range(start, grid.height):
@@ -104,13 +105,25 @@ def in_groups(grid: Grid, start: int, words: Words) -> dict[int, SeatRow]:
             elif place:
                 current, station = None, place
         elif len(texts) > 1 and current is not None:
-            place = words.station_said(texts[0]) or station
-            if place:
+            if place := words.station_said(texts[0]) or station:
                 found[row] = evolve(current, station=place)
+            else:
+                open_.append((row, current, texts[0]))
         elif len(texts) > 1 and station and (said := row_said(texts[0], words)) is not None:
             found[row] = evolve(said, station=said.station or station)
+    again = _come_again([(said, text) for _, said, text in open_], words)
+    if len(again) > 1 or found:
+        found |= {row: evolve(said, station=text) for row, said, text in open_ if text in again}
     sides = {row.side.side for row in found.values()}
-    return found if {"shaft", "housing"} <= sides else {}
+    return dict(sorted(found.items())) if {"shaft", "housing"} <= sides else {}
+
+
+def _come_again(said: Sequence[tuple[SeatRow, str]], words: Words) -> set[str]:
+    """First texts of rows that stand below the shaft as well as below the housing and name nothing themselves."""
+    below: dict[str, set[str]] = {}
+    for part, text in said:
+        below.setdefault(text, set()).add(part.side.side)
+    return {text for text, sides in below.items() if {"shaft", "housing"} <= sides and words.heading(text) is None}
 
 
 def once_each(

@@ -29,7 +29,7 @@ from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.sheet_words import candidate_words
-from linter.reading.layouts.sides import side_above
+from linter.reading.layouts.sides import side_above, side_of
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
@@ -241,10 +241,10 @@ class _Sheet:
         return row
 
     def _names_next(self, row: int) -> bool:
-        """Whether a row above a heading is one text that names the table below it, or its station."""
+        """Whether a row above a heading is one text that names the table below it, its part or its station."""
         texts = [text for column in range(self.grid.width) if (text := self.grid.text(row, column))]
-        station = self.words.station_said(texts[0]) if len(texts) == 1 else ""
-        return bool(station) or caption_at(self.grid, row, self.words) is not None
+        said = len(texts) == 1 and (self.words.station_said(texts[0]) or side_of(texts[0]) is not None)
+        return bool(said) or caption_at(self.grid, row, self.words) is not None
 
     def _repeats(self, row: int, start: int, kinds: list[str]) -> bool:
         """Whether a row heads a new table without a blank row above it: the same sort of heading further down."""

@@ -56,14 +56,18 @@ _OF_SIZES = (
 _MOST_FORM = 0.2
 
 
+#: Shaft and housing seat in mm by machine and station.
+_Between = Mapping[tuple[str, str], tuple[float, float]]
+
+
 def unit_by_sizes(found: Found, file: str) -> None:
     """Give the lengths of a table without a unit the one that the designations in it show; told as an assumption."""
-    designated = _designated(found)
+    designated, between = _designated(found), _between(found)
     for block in found.blocks:
         if block.length_unit:
             continue
         if any(s.unit and known_unit(s.unit) for s in block.strips if _is_size(s)):
-            _beside_others(block, designated, found, file)
+            _beside_others(block, designated, between, found, file)
             continue
         by_ring, by_class = set(_votes(block.strips, block, designated)), set(_votes_of_classes(block))
         by_class = by_class or set(_votes_of_limits(block))
@@ -77,15 +81,16 @@ def unit_by_sizes(found: Found, file: str) -> None:
         block.strips[:] = strips
 
 
-def _beside_others(block: Block, designated: dict[tuple[str, str, str], float], found: Found, file: str) -> None:
+def _beside_others(
+    block: Block, designated: dict[tuple[str, str, str], float], between: _Between, found: Found, file: str
+) -> None:
     """Seats and rings without a unit beside lengths that carry one: each by the diameter of its own bearing alone.
 
     A seat with a class is in mm as it stands (ISO 286-1).
     """
     classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
-    between = _between(block)
     for k, strip in enumerate(block.strips):
-        if strip.parameter in _SHOULDERS and not strip.unit and _lie_between(strip, between):
+        if strip.parameter in _SHOULDERS and not strip.unit and _lie_between(strip, block, between):
             block.strips[k] = evolve(strip, unit="mm")
             _tell(found, file, block.strips[k], "mm", by_ring=True)
             continue
@@ -99,29 +104,32 @@ def _beside_others(block: Block, designated: dict[tuple[str, str, str], float], 
             _tell(found, file, block.strips[k], unit, by_ring=True)
 
 
-def _between(block: Block) -> dict[int, tuple[float, float]]:
-    """Shaft and housing seat of each row of a block in mm, where both carry that unit or a class."""
-    seats: dict[int, dict[str, float]] = defaultdict(dict)
-    classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
-    for strip in (s for s in block.strips if s.parameter in _SEATS and s.aspect in ("value", "max")):
-        for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
-            text = cell_text(cell)
-            figure = _FIGURE.fullmatch(text)
-            with_class = strip.parameter in classed or _WITH_CLASS.search(text) is not None
-            of_mm = conversion(strip.unit, "mm") == 1.0 if strip.unit else with_class
-            if figure is not None and of_mm:
-                seats[row][strip.parameter] = float(figure[1].replace(",", "."))
-    both = {row: (own.get("shaft_seat_diameter"), own.get("housing_seat_diameter")) for row, own in seats.items()}
-    return {row: (inner, outer) for row, (inner, outer) in both.items() if inner and outer and inner < outer}
+def _between(found: Found) -> _Between:
+    """Shaft and housing seat of each position in mm, where both carry that unit or a class."""
+    seats: dict[tuple[str, str], dict[str, float]] = defaultdict(dict)
+    for block in found.blocks:
+        classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
+        for strip in (s for s in block.strips if s.parameter in _SEATS and s.aspect in ("value", "max")):
+            for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+                text = cell_text(cell)
+                figure = _FIGURE.fullmatch(text)
+                with_class = strip.parameter in classed or _WITH_CLASS.search(text) is not None
+                of_mm = conversion(strip.unit, "mm") == 1.0 if strip.unit else with_class
+                if figure is not None and of_mm:
+                    place = block.machines[row], block.stations[row]
+                    seats[place][strip.parameter] = float(figure[1].replace(",", "."))
+    both = {at: (own.get("shaft_seat_diameter"), own.get("housing_seat_diameter")) for at, own in seats.items()}
+    return {at: (inner, outer) for at, (inner, outer) in both.items() if inner and outer and inner < outer}
 
 
-def _lie_between(strip: Strip, between: Mapping[int, tuple[float, float]]) -> bool:
+def _lie_between(strip: Strip, block: Block, between: _Between) -> bool:
     """Whether every shoulder of a column lies between the seats of its position, as figures in mm do."""
     rows, cells = strip.rows[:_MOST_ROWS].tolist(), map(cell_text, strip.cells[:_MOST_ROWS].tolist())
-    figures = [(row, _FIGURE.fullmatch(text)) for row, text in zip(rows, cells, strict=True) if text.strip()]
+    places = ((block.machines[row], block.stations[row]) for row in rows)
+    figures = [(at, _FIGURE.fullmatch(text)) for at, text in zip(places, cells, strict=True) if text.strip()]
     inside = [
-        f is not None and row in between and between[row][0] < float(f[1].replace(",", ".")) < between[row][1]
-        for row, f in figures
+        f is not None and at in between and between[at][0] < float(f[1].replace(",", ".")) < between[at][1]
+        for at, f in figures
     ]
     return strip.aspect == "value" and not strip.own_unit and len(inside) > 0 and all(inside)
 
