@@ -346,8 +346,9 @@ def _judged(case: Case, text: str, reading: Reading | None) -> tuple[str, str]:
             if cell in values and (head in headings or (is_list and line[0] in headings)):
                 places.add(f"{chr(65 + c)}{r + 1}")
     taken = {u.parameter for u in reading.cells() if u.place.cell in places}
-    sizes = {name.replace("_form", f"_{size}") for size in ("radius", "depth")}  # of an undercut: F 0,6x0,3
-    if taken - {name} - (sizes if name in taken else set()):
+    others = {name.replace("_form", f"_{size}") for size in ("radius", "depth")}  # of an undercut: F 0,6x0,3
+    others |= {"preload_method"} if name == "preload_force" else set()  # the force of a spring
+    if taken - {name} - (others if name in taken else set()):
         return "wrong", " ".join(sorted(taken - {name}))
     if not taken:
         return "asked", ""
