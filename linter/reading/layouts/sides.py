@@ -69,6 +69,7 @@ _CLASSED = {
 }
 #: What is no part of a bearing position (``Impeller``): of the machine only where it is what turns (``Rotor``).
 THING = "thing"
+_TURNS = "rotor"
 #: Rows between a heading and its table, blank ones.
 _MOST_ABOVE = 50
 #: Sizes of the bearing itself: such a word below a heading of the shaft or housing may mean another size.
@@ -160,10 +161,10 @@ def within(words: Words, side: Side | None, label: str) -> Heading | None:
 
 def _of_thing(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
     """What a name means of something that is no part of a position: of what turns, what is the machine's."""
-    if concepts_said(side.word) - {"mounting"} != {"rotor"}:
+    if concepts_said(side.word) - {"mounting"} != {_TURNS}:
         return None
     if alone is None and set(words.groups(label)) <= {"NAME"} and not _is_no_name(label):
-        alone = words.heading(f"{side.word} {label}") or words.heading(f"rotor {label}")
+        alone = words.heading(f"{side.word} {label}") or words.heading(f"{_TURNS} {label}")
     said = alone is not None and alone.entry.level == "machine" and alone.parameter != "machine"
     return alone if said else None
 
