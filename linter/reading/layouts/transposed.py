@@ -183,8 +183,11 @@ class ByColumn(NamesDown):
         if known_unit(grid.text(row, at)) is not None or (unit and known_unit(unit) is None):
             return False
         heading = machine_heading(label, grid.text(row, at), unit, self.words)
-        if heading is None or (not unit and heading.entry.unit):
+        if heading is None:
             return False
+        if not unit and heading.entry.unit and not heading.unit:
+            self.leave_cell(label, row, at, "no unit stands beside it")
+            return True
         shape = evolve(heading, unit=unit) if unit else heading
         self.pieces.add(shape, label, row, at, self.outside.machine, "")
         return True
