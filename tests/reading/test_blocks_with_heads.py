@@ -123,7 +123,9 @@ def test_a_value_in_the_column_of_units_without_a_unit_is_not_read(read):
     assert not stations.known("rotor_mass").any()
 
 
-@pytest.mark.parametrize(("speed", "read"), [("Max. speed [rpm]", True), ("最大转速 [rpm]", True), ("Max. speed", False)])
+@pytest.mark.parametrize(
+    ("speed", "read"), [("Max. speed [rpm]", True), ("最大转速 [rpm]", True), ("Max. speed", False)]
+)
 def test_values_of_the_machine_in_the_column_of_units_are_read_or_asked_about(tmp_path, speed, read):
     path = tmp_path / "t.csv"
     rows = ["Item;Unit;DE;NDE", "Bearing;;6204;6203", "Shaft;;;", "Diameter;mm;20 k5;17 k5", "Machine data;;;"]

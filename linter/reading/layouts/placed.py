@@ -124,6 +124,8 @@ def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) 
         texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
         things = {row: text for row, text in texts.items() if not _cuts(text, words)}
         found = placed_apart((text for row, text in texts.items() if row not in things), words)
+        if any(map(side_of, things.values())):
+            continue  # a part without its position
         if 2 * len(things) < len(texts) and len({p.side.side for p in found.values()}) > 1:
             return column, {r: found.get(text) or Placed(Side(THING, text), "") for r, text in texts.items()}
     return None

@@ -44,6 +44,10 @@ _OF_BEARING = frozenset(
     ("bearing_designation", "bearing_type", "bore_diameter", "outside_diameter", "ring_width", "axial_role")
 )
 _OF_OIL = ("lubrication", "base_oil_viscosity_40")
+#: Headings over what the names mean, not over what is remarked on their values.
+_OF_NAMES = frozenset(
+    ("meaning", "bedeutung", "signification", "significado", "significato", "意味", "含义", "значение")
+)
 _FIT = frozenset(("fit", "tolerance", "class"))
 _SHORTEST = 4  # letters of a word for a role
 #: Words for a bearing with rings of steel and balls of silicon nitride (ISO 26602), from memory.
@@ -123,7 +127,8 @@ def take_remarks(grid: Grid, blocks: Sequence[Block], words: Words, found: Found
         _list_the_rest(grid, column, header, own, found)
     named = {unused.place.cell for unused in found.unused if unused.place.sheet == grid.sheet}
     for key, remark in remarks.items():
-        if remark.at not in read and remark.at not in named and may_say(remark.text):
+        of_name = caseless(grid.text(heads[key[1]], key[1])) in _OF_NAMES
+        if not of_name and remark.at not in read and remark.at not in named and may_say(remark.text):
             found.leave(Unused(grid.text(heads[key[1]], key[1]), visible(remark.text), grid.place(*key), _MAY_SAY))
 
 

@@ -73,9 +73,9 @@ def test_choices_that_a_name_lists_name_their_parameter(text: str, name: str) ->
 
 
 @pytest.mark.parametrize("text", ["图号/版本号", "Drawing no./Rev", "Zeichnungsnr./Index"])
-def test_two_texts_under_one_name_are_asked(text: str) -> None:
-    assert _named(text)[0] == ""
-    assert "can mean" in WORDS.why(text)
+def test_a_drawing_and_its_revision_under_one_name_are_the_drawing(text: str) -> None:
+    """Their cells are parted where they hold both (``GB-7 / C``)."""
+    assert _named(text)[0] == "drawing_number"
 
 
 def test_small_letters_are_a_symbol_and_capitals_a_place() -> None:
