@@ -532,8 +532,9 @@ def test_the_bounds_hold_for_the_whole_of_a_table(review, here, monkeypatch):
             pass
 
     monkeypatch.setattr(linter.review.plan.planned, "with_plan", endless)
-    result = review("fan.csv", "--seconds", "0.5", code=2)
-    assert "more than 0.5 s of processor time" in result.stderr
+    # time enough to come to the plan: an alarm that falls into a collector's callback is lost until it comes again
+    result = review("fan.csv", "--seconds", "4", code=2)
+    assert "more than 4 s of processor time" in result.stderr
 
 
 def run_alone(here: Path, *arguments: str, **environment: str) -> subprocess.CompletedProcess[bytes]:
