@@ -90,3 +90,20 @@ def test_the_ring_that_may_move_is_read_with_the_function(tmp_path, text, role):
     stations = read_table(path).stations
     assert stations.choice("axial_role").texts().tolist() == [role]
     assert stations.choice("free_ring").texts().tolist() == ["outer"]
+
+
+@pytest.mark.parametrize(
+    ("cell", "read"),
+    [("lithium complex", True), ("LGX-2", True), ("KP2K-30", True), ("without", False), ("dry", False),
+     ("see note 3", False), ("none", False)],
+)  # fmt: skip
+def test_a_grease_below_its_word_is_named_by_its_make_or_its_designation(tmp_path, cell, read):
+    path = tmp_path / "t.csv"
+    rows = [
+        "Position;Bearing;Shaft seat;Housing seat;Grease",
+        f"DE;6204;20 k5;47 H6;{cell}",
+        f"NDE;6203;17 k5;40 H6;{cell}",
+    ]
+    path.write_text("\n".join([*rows, ""]), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.choice("lubrication").texts().tolist() == (["grease"] * 2 if read else [""] * 2)

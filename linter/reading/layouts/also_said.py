@@ -124,11 +124,21 @@ def _method_or_force(strip: Strip) -> Strip:
     return strip if name == strip.parameter else evolve(strip, parameter=name, unit="", own_unit=False)
 
 
+#: A name that holds a number (``LGX-2``), as the designation of a grease does and a remark (``see note 3``) does not.
+_NAMED = re.compile(r"(?<![^\W_])[^\W\d_]{1,6}-?\d")
+
+
+def _is_grease(text: str) -> bool:
+    """Whether a text says a grease where one stands: what it is made of, or its designation."""
+    pieces = (text, *re.split(r"\s*[,;/]\s*|\s+", text))
+    return any(read_choice("lubrication", p) == "grease" for p in pieces if p) or _NAMED.search(text) is not None
+
+
 def _named_grease(strip: Strip) -> Strip:
     """A strip below the word for a grease, whose cells may give the name of one (``Grease``: *lithium complex*)."""
     texts = [cell_text(cell) for cell in strip.cells.tolist()]
-    named = [bool(text) and not isinstance(read_choice("lubrication", text), str) and not missing_state(text)
-             and not fill_said(text) for text in texts]  # fmt: skip
+    named = [not isinstance(read_choice("lubrication", text), str) and not missing_state(text)
+             and not fill_said(text) and _is_grease(text) for text in texts]  # fmt: skip
     if not any(named):
         return strip
     cells = object_column(["grease" if named[k] else cell for k, cell in enumerate(strip.cells.tolist())])
