@@ -5,8 +5,11 @@ The head of a column says part and position together, or one of them stands abov
 the housing's in the next.
 """
 
+import re
+
 from attrs import define, evolve, field
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.long_table import LongTable
@@ -18,7 +21,11 @@ from linter.reading.words.headings import Heading, Words
 
 #: Rows among which the heads are looked for, and names that are to be known below them.
 _ROWS, _ENOUGH = 50, 2
+#: Columns of seats that are needed beside a column of something else.
+_FEWEST = 3
 _BESIDE = ("UNIT", "NOTE", "CHAR-ID")
+_LONGEST = 60
+_NUMBER = re.compile(r"\d{2,}|\d+[.,]\d+")
 
 
 def find(grid: Grid, words: Words) -> Candidate | None:
@@ -37,18 +44,20 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
 
 def _heads(grid: Grid, row: int, words: Words) -> dict[int, Placed]:
-    """Part and position of each column by a row, or by that row and the one above it."""
+    """Part and position of the columns by a row, or by that row and the one above it; few are none beside others."""
     found: dict[int, Placed] = {}
-    above = ""
+    above, others = "", False
     for column in range(1, grid.width):
         text = grid.text(row, column)
         above = (grid.text(row - 1, column) if row else "") or above
         if not text or words.group(text) in _BESIDE:
             continue
-        if (said := placed(text, words) or _from_two(text, above, words)) is None or said.side.side == "bearing":
-            return {}
-        found[column] = said
-    return found
+        fits = len(text) <= _LONGEST and not _NUMBER.fullmatch(text)  # a size below a part is no position
+        if (said := (placed(text, words) or _from_two(text, above, words)) if fits else None) is None:
+            others = True
+        else:
+            found[column] = said
+    return found if not others or len(found) >= _FEWEST else {}
 
 
 def _from_two(text: str, above: str, words: Words) -> Placed | None:
@@ -89,6 +98,7 @@ def _candidate(grid: Grid, row: int, name: int, heads: dict[int, Placed], words:
         words=[text for r in range(row, min(grid.height, row + 12)) if (text := grid.text(r, name))],
         layout_of=lambda block: "one column per seat",
         read=read,
+        settled=True,
     )
 
 
@@ -106,7 +116,11 @@ class _ByPart(NamesDown):
             label, filled = self.label(row), self._filled(row)
             if not label and filled:
                 self.leave(row, "a row without a name", "no name stands beside it")
-            elif label and not self._of_machine(row, label, filled):
+                continue
+            units = [text for column in filled if known_unit(text := self.table.grid.text(row, column)) is not None]
+            behind = units[0] if len(units) == 1 and len(filled) == 2 else ""  # 4500 | 1/min
+            filled = filled[:1] if behind else filled
+            if label and not self._of_machine(row, label, filled, behind):
                 self._of_parts(row, label, filled)
         self.tell_twice()
         self.leave_columns()
@@ -115,8 +129,8 @@ class _ByPart(NamesDown):
     def _filled(self, row: int) -> list[int]:
         return [column for column in self.heads if not is_blank(self.table.grid.columns[column][row])]
 
-    def _of_machine(self, row: int, label: str, filled: list[int]) -> bool:
-        """Take a row whose one value is the machine's, or of a position that its own name says."""
+    def _of_machine(self, row: int, label: str, filled: list[int], behind: str) -> bool:
+        """Take a row whose one value is the machine's, maybe before its unit, or of a position that its name says."""
         heading = self.with_its_unit(row, label, None, self.words.heading(label))
         cells = [self.table.grid.text(row, column) for column in filled]
         heading = judged_within(self.words, None, label, heading, cells) if len(cells) == 1 else heading
@@ -126,8 +140,9 @@ class _ByPart(NamesDown):
             return False
         if heading.entry.level == "station" and not heading.station:
             return False
+        shape = self.with_unit(row, filled[0], heading) if filled else heading
+        shape = evolve(shape, unit=behind) if behind and not shape.unit else shape
         for column in filled[:1]:
-            shape = self.with_unit(row, column, heading)
             self.pieces.add(shape, label, row, column, self.outside.machine, heading.station)
         for column in filled[1:]:
             self.leave_cell(label, row, column, "the value beside it is of the whole machine")

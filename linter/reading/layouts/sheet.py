@@ -10,7 +10,7 @@ from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
-from linter.reading.layouts import columns_of_seats, long, per_seat, wide
+from linter.reading.layouts import long, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Find, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.commented_rows import without_commented
@@ -46,7 +46,7 @@ from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
-LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find, columns_of_seats.find)
+LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
