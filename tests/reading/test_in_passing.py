@@ -3,6 +3,7 @@
 import pytest
 
 from linter.reading import read_table
+from linter.reading.layouts.in_passing import said_in_passing
 
 
 def read(folder, text, name="t.csv"):
@@ -137,3 +138,9 @@ def test_the_revision_stands_beside_the_number(tmp_path, head, line):
     ).stations
     assert s.text("drawing_number").tolist() == ["GB-12"]
     assert s.text("drawing_revision").tolist() == ["3"]
+
+
+@pytest.mark.parametrize("text", ["定位置予圧", "定位置预紧", "予圧は定位置"])
+def test_a_preload_by_position_locates_no_bearing(text):
+    assert "axial_role" not in said_in_passing(text, of_spring=True)
+    assert said_in_passing(f"固定側、{text}", of_spring=False) == {"axial_role": "locating"}

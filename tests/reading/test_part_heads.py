@@ -147,3 +147,11 @@ def test_columns_of_bearings_stand_beside_those_of_their_seats(tmp_path):
     s = read(tmp_path, "\n".join([*rows, ""])).stations
     held = zip(s.text("bearing_designation").tolist(), s.size("shaft_seat_diameter").nominal.tolist(), strict=True)
     assert sorted(held) == [("6203", 17), ("6204", 20)]
+
+
+def test_names_below_the_parts_head_rows_of_machines(tmp_path):
+    rows = [";;DE;;NDE;", ";;Shaft;Housing;Shaft;Housing", "Machine;Max. speed [rpm]" + 4 * ";Diameter [mm]",
+            "LW-64;6000;20 k5;47 H6;17 k5;40 H6", "DR-25;9000;25 k5;52 H6;20 k5;47 H6"]  # fmt: skip
+    s = read(tmp_path, "\n".join([*rows, ""])).stations
+    assert sorted(set(s.machines)) == ["DR-25", "LW-64"]
+    assert sorted(s.size("shaft_seat_diameter").nominal.tolist()) == [17, 20, 20, 25]

@@ -50,6 +50,15 @@ def _texts(name: str) -> tuple[tuple[str, str], ...]:
     return tuple(sorted(long.items(), key=lambda pair: -len(pair[0])))
 
 
+@cache
+def _of_others(name: str) -> tuple[str, ...]:
+    """Spellings of a way of preloading that hold one of a choice and are none of it: ``定位置予圧`` and ``定位``."""
+    own = dict(_texts(name))
+    eastern = [spelling for spelling in own if EASTERN.search(spelling)]
+    others = (text for text, _ in _texts("preload_method") if text not in own and EASTERN.search(text))
+    return tuple(text for text in others if any(spelling in text for spelling in eastern))
+
+
 @lru_cache(maxsize=MOST_REMEMBERED)
 def inside(name: str, text: str) -> frozenset[str]:
     """The choices whose words stand inside a text.
@@ -60,6 +69,8 @@ def inside(name: str, text: str) -> frozenset[str]:
         Words of the vocabulary; a longer spelling hides the shorter ones in it.
     """
     rest, said = caseless(text) if len(text) <= LONGEST_TEXT else "", set()
+    for longer in _of_others(name):
+        rest = rest.replace(longer, " ; ")
     for spelling, word in _texts(name):
         if spelling not in rest:
             continue

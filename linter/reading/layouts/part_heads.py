@@ -33,8 +33,9 @@ def find(grid: Grid, words: Words) -> Candidate | None:
     rows = range(min(grid.height - 2, _ROWS)) if grid.height <= LONGEST_MIXED else ()
     for row in rows:
         heads = _heads(grid, row, words)
-        if not {"shaft", "housing"} <= {said.side.side for said in heads.values()}:
-            continue
+        below = sum(within(words, s.side, grid.text(row + 1, column)) is not None for column, s in heads.items())
+        if not {"shaft", "housing"} <= {said.side.side for said in heads.values()} or 2 * below > len(heads):
+            continue  # names below the parts: the rows are machines or positions
         name = min(heads) - 1
         while name >= 0 and _names(grid, name, row, heads, words) < _ENOUGH:
             name -= 1

@@ -22,8 +22,8 @@ from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 
-#: Columns that may name the parts, and names that settle the layout.
-_NAMING, _SETTLED = 6, 4
+#: Columns among which one may name the parts, and names that settle the layout.
+_NAMING, _SETTLED = 12, 4
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
 #: Blank rows that may end a table of seats.
