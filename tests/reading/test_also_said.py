@@ -94,7 +94,8 @@ def test_the_ring_that_may_move_is_read_with_the_function(tmp_path, text, role):
 
 @pytest.mark.parametrize(
     ("cell", "read"),
-    [("lithium complex", True), ("LGX-2", True), ("KP2K-30", True), ("without", False), ("dry", False),
+    [("lithium complex", True), ("LGX-2", True), ("KP2K-30", True), ("ウレア系", True), ("聚脲", True),
+     ("without", False), ("dry", False),
      ("see note 3", False), ("none", False)],
 )  # fmt: skip
 def test_a_grease_below_its_word_is_named_by_its_make_or_its_designation(tmp_path, cell, read):

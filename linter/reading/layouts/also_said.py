@@ -14,7 +14,7 @@ from attrs import evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.several import fill_said, of_duty, of_lubrication, of_role, of_undercut
-from linter.reading.cells.signs import LONGEST_TEXT, missing_state
+from linter.reading.cells.signs import LONGEST_TEXT, caseless, missing_state
 from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_spring
 from linter.reading.files.grids import cell_text, is_blank, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
@@ -124,14 +124,18 @@ def _method_or_force(strip: Strip) -> Strip:
     return strip if name == strip.parameter else evolve(strip, parameter=name, unit="", own_unit=False)
 
 
+#: What greases are thickened with (common practice).
+_MAKE = re.compile(
+    r"lithium|litio|лити|урет|мочевин|urea|urée|harnstoff|[ck]al[cz]i|кальци|nlgi|ptfe|bentonit|бентонит|polyur"
+    r"|リチウム|ウレア|カルシウム|锂|脲|钙"
+)
 #: A name that holds a number (``LGX-2``), as the designation of a grease does and a remark (``see note 3``) does not.
 _NAMED = re.compile(r"(?<![^\W_])[^\W\d_]{1,6}-?\d")
 
 
 def _is_grease(text: str) -> bool:
     """Whether a text says a grease where one stands: what it is made of, or its designation."""
-    pieces = (text, *re.split(r"\s*[,;/]\s*|\s+", text))
-    return any(read_choice("lubrication", p) == "grease" for p in pieces if p) or _NAMED.search(text) is not None
+    return _MAKE.search(caseless(text)) is not None or _NAMED.search(text) is not None
 
 
 def _named_grease(strip: Strip) -> Strip:
