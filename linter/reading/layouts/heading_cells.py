@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -32,7 +32,7 @@ def told_by_cells(
         return list(headings)
     start += is_units_row(grid, start)
     end = start
-    while end < min(grid.height, start + _MOST_BELOW) and any(not is_blank(cell) for cell in grid.row(end)):
+    while end < min(grid.height, start + _MOST_BELOW) and grid.filled[end]:
         end += 1
 
     def cells(column: int) -> list[str]:

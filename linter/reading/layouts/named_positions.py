@@ -91,7 +91,7 @@ def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:
         for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
             side = side_of(text) if (text := grid.text(row, column)) and any(map(str.isalpha, text)) else None
             if side is not None and side.side in PARTS and words.heading(text) is None:
-                found.append((row, column, sum(1 for cell in grid.row(row) if not is_blank(cell)) == 1))
+                found.append((row, column, grid.filled[row] == 1))
     return found
 
 

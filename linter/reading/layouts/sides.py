@@ -291,14 +291,14 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
     result, current = {}, None
     for row in range(start, grid.height):
         current = stated.get(row, None if grid.text(row, column) else current)
-        if current is not None and sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1:
+        if current is not None and grid.filled[row] > 1:
             result[row] = current
     return result
 
 
 def _heads_groups(grid: Grid, start: int, stated: dict[int, Side]) -> bool:
     """Whether a column says the part at the head of each group of rows: the first row has it, and half have none."""
-    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
     follows = any((one := stated.get(a)) and (two := stated.get(b)) and one.side == two.side for a, b in pairwise(rows))
     return bool(rows) and rows[0] in stated and 2 * len(stated) <= len(rows) and not follows
 

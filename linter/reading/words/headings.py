@@ -147,8 +147,10 @@ class Words:
     names: Names
     told: dict[str, Told] = field(factory=dict)
     deviations: dict[str, Deviation] = field(factory=dict)
+    asked: dict[Any, Any] = field(factory=dict)
     _known: dict[str, Heading | None] = field(factory=dict)
     _groups: dict[str, str] = field(factory=dict)
+    _stations: dict[str, str] = field(factory=dict)
 
     def heading(self, text: str) -> Heading | None:
         """What a word names, or None; a bearing in brackets is no part of it."""
@@ -247,6 +249,11 @@ class Words:
 
         A word that says only bearing needs a word for a station behind it: what follows may be its number.
         """
+        if text not in self._stations:
+            self._stations[text] = self._station_of(text)
+        return self._stations[text]
+
+    def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
