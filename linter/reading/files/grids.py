@@ -262,8 +262,8 @@ class Grid:
         """How many cells of each row hold something."""
         counts = [0] * self.height
         for column in self.columns:
-            for row, cell in enumerate(column):
-                counts[row] += not is_blank(cell)
+            for row in range(self.height):
+                counts[row] += not is_blank(column[row])
         return counts
 
     def cut(self, rows: slice, columns: slice = slice(None)) -> "Grid":

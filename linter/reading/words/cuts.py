@@ -268,8 +268,7 @@ def station_cuts(text: str) -> tuple[tuple[str, str, bool], ...]:
         if capital or (word and word_key(inner[1]) in dictionary().stations):
             found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
             break
-    found.extend((rest, place, True) for rest, place in place_cuts(text))
-    return tuple(found)
+    return *found, *((rest, place, True) for rest, place in place_cuts(text))
 
 
 _WORDS = re.compile(r"[^\W_]+")
@@ -324,8 +323,7 @@ def spelled_out(key: str) -> tuple[str, ...]:
     """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
     if key.startswith("brg "):
         key = "bearing " + key[4:]
-    last = key.rpartition(" ")[2]
-    if last not in ("dia", "diam", "ø"):
+    if (last := key.rpartition(" ")[2]) not in ("dia", "diam", "ø"):
         return (key,)
     rest = key[: -len(last)].rstrip()
     return key, f"{rest} diameter", f"{rest}durchmesser"

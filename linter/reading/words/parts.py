@@ -19,14 +19,7 @@ from attrs import frozen
 from linter.model.packaged import columns_of
 from linter.model.vocabulary import parameter
 from linter.reading.cells.signs import EASTERN
-from linter.reading.words.dictionary import (
-    MOST_REMEMBERED,
-    dictionary,
-    latin_spellings,
-    plain_spellings,
-    without_links,
-    word_key,
-)
+from linter.reading.words.dictionary import dictionary, latin_spellings, plain_spellings, without_links, word_key
 from linter.reading.words.limits import IS_LARGEST
 from linter.reading.words.mapping import Aspect
 
@@ -140,7 +133,7 @@ def tells_feature(text: str) -> bool:
     return any(concepts - {"machine"} for concepts in said)
 
 
-@lru_cache(maxsize=MOST_REMEMBERED)
+@lru_cache(maxsize=2**14)
 def concepts_said(text: str) -> Concepts:
     """Everything that words of the trade in a text may say, whatever else stands there."""
     said: set[str] = set()
