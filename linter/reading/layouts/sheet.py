@@ -26,6 +26,7 @@ from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
+from linter.reading.layouts.pair_cells import with_pairs_apart
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.sheet_words import candidate_words
@@ -51,9 +52,8 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
-    grid = with_labels_apart(grid, words)
-    grid = without_numbers(grid, words)
-    words = with_positions(grid, words)
+    grid, words = with_pairs_apart(with_labels_apart(grid, words), words)
+    words = with_positions(grid := without_numbers(grid, words), words)
     tell_parts(grid, words, found)
     before = sum(len(block.strips) for block in found.blocks)
     tables = len(found.blocks)

@@ -196,14 +196,19 @@ def judged_within(
 
     A word for a nominal below shaft or housing is of the seat where its cells carry a class of that sort (``25m6``).
     """
-    if heading is None and side is not None and words.group(label) == "VALUE" and (classed := _CLASSED.get(side.side)):
-        texts = [fold(cell).strip() for cell in cells if cell.strip()]
-        if texts and all(map(classed.fullmatch, texts)):
-            return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
+    of_seat = heading is None and side is not None and side.side in _CLASSED and words.group(label) == "VALUE"
+    if of_seat and side is not None and are_classed(side.side, cells):
+        return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
     if heading is None and side is not None and side.side != "bearing" and "undercut" in concepts_said(label):
         return heading_of(f"{side.side} {label}", heading, cells, words)
     of_bearing = heading is None and side is not None and side.side == "bearing" and words.group(label) == "CLASS"
     return heading_of(f"{side.word} {label}" if of_bearing and side is not None else label, heading, cells, words)
+
+
+def are_classed(part: str, cells: Iterable[str]) -> bool:
+    """Whether cells are sizes with a class of a shaft or of a housing, and nothing else."""
+    texts = [fold(cell).strip() for cell in cells if cell.strip()]
+    return bool(texts) and all(map(_CLASSED[part].fullmatch, texts))
 
 
 def _is_bearings(heading: Heading, label: str) -> bool:
