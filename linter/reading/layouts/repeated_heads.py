@@ -10,14 +10,50 @@ from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import side_of
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
 
 _MOST_COLUMNS = 12
+_TWO_PARTS = ({"shaft", "bore"}, {"shaft", "housing"})
 _SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
-    return positions_once(parts_over_positions(with_corners_apart(grid, words), words), words)
+    grid = parts_over_equal_heads(with_corners_apart(grid, words), words)
+    return positions_once(parts_over_positions(grid, words), words)
+
+
+def parts_over_equal_heads(grid: Grid, words: Words) -> Grid:
+    """A grid whose equal tables of shaft and housing say their part alone above them, a bore the housing.
+
+    ``Alésage`` alone is no part, and may be of a bearing; above the heading, or the first names, that stand below a
+    word for the shaft too, it is the other seat.
+    """
+    if grid.height > LONGEST_MIXED or grid.width < 3:
+        return grid
+    tables: dict[tuple[str, ...], dict[int, str]] = {}
+    for row in range(grid.height - 2):
+        if (label := section_label(grid, row, 0)) and (part := _part_of_table(label)):
+            heading, names = _texts(grid, row + 1), (grid.text(row + 1, 0), grid.text(row + 2, 0))
+            if heading[0] and sum(map(bool, heading)) > 2:
+                tables.setdefault(tuple(heading), {})[row] = part
+            if all(names):
+                tables.setdefault(names, {})[row] = part
+    said = {row: part for parts in tables.values() if {*parts.values()} in _TWO_PARTS for row, part in parts.items()}
+    said = {row: part for row, part in said.items() if side_of(grid.text(row, 0)) is None}
+    if not said:
+        return grid
+    names = list(grid.columns[0].tolist())
+    for row, part in said.items():
+        names[row] = part.replace("bore", "housing")
+    return evolve(grid, columns=[object_column(names), *grid.columns[1:]])
+
+
+def _part_of_table(label: str) -> str:
+    """``shaft``, ``housing`` or ``bore`` where a word above a table says that; or empty."""
+    said, side = concepts_said(label), side_of(label)
+    parts = {side.side} if side is not None else said & {"shaft", "housing"}
+    return next(iter(parts)) if len(parts) == 1 else "bore" if said == {"bore"} else ""
 
 
 def parts_over_positions(grid: Grid, words: Words) -> Grid:
