@@ -59,3 +59,15 @@ def test_bore_alone_is_of_no_part(tmp_path):
     )
     reading = read_table(path)
     assert not any(n == n for n in reading.stations.size("shaft_seat_diameter").nominal.tolist())
+
+
+def test_positions_beside_the_parts_stay(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "Name;Value;Unit\nShaft DE\nDiameter;25;mm\nRa;0.8;µm\nBore DE\nDiameter;47;mm\nRa;1.6;µm\n"
+        "Shaft NDE\nDiameter;20;mm\nRa;0.4;µm\nBore NDE\nDiameter;42;mm\nRa;1.6;µm\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20]

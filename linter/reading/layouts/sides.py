@@ -47,7 +47,7 @@ _OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
 _BESIDE = re.compile(
     r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|spec|specs|specifications?|seite|daten|angaben|maße|sitz"
-    r"|de|del|della|du|dati|datos|données|caractéristiques|características|caratteristiche|параметры|данные|характеристики)\b"
+    r"|de|del|della|du|dati|datos|données|details?|détails?|detalles?|dettagli|сведения|caractéristiques|características|caratteristiche|параметры|данные|характеристики)\b"
     r"\s*",
     re.IGNORECASE,
 )
