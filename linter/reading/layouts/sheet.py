@@ -29,6 +29,7 @@ from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.pair_cells import with_pairs_apart
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
+from linter.reading.layouts.revision_list import without_revision_list
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above, side_of
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
@@ -52,11 +53,10 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
-    grid, words = with_pairs_apart(with_labels_apart(grid, words), words)
+    grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
     words = with_positions(grid := without_numbers(grid, words), words)
     tell_parts(grid, words, found)
-    before = sum(len(block.strips) for block in found.blocks)
-    tables = len(found.blocks)
+    before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
     give_kind_units(grid, found.blocks[tables:], found)
     take_remarks(grid, found.blocks[tables:], words, found)

@@ -62,7 +62,9 @@ _LABELS = frozenset(
         "fecha, autor, dibujado, revisado, aprobado, cambio, hoja, escala, por",
         "data, autore, disegnato, controllato, approvato, modifica, foglio, scala",
         "дата, автор, изменение, лист, масштаб",
-        "日付, 作成, 作成者, 承認, 変更, 変更内容, 日期, 作者, 设计, 审核, 批准, 更改",
+        "descrizione, descripción, motif, motivo, objet, libellé, descrizione modifica, описание, содержание",
+        "日付, 作成, 作成者, 承認, 変更, 変更内容, 日期, 作者, 设计, 审核, 批准, 更改, 内容, 改訂内容",
+        "更改内容, 修改内容, 变更内容",
     )
     for word in words.split(", ")
 )

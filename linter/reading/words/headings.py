@@ -12,7 +12,7 @@ from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.match import TEMPERATURE_LETTER, UNIT_OF_LETTER
-from linter.reading.words.measured_words import IN_NAMES, without, without_found
+from linter.reading.words.measured_words import FOUND_REASON, IN_NAMES, without, without_found
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
@@ -59,8 +59,6 @@ _SMALL_WORDS = frozenset(
     ("at", "the", "on", "of", "no", "no.", "nr.", "am", "an", "der", "auf", "du", "de", "la", "del", "della", "da",
      "di", "thrust", "radial", "axial", "guide", "main", "support", "ball", "roller", "на", "со", "с", "№", "n°", "#")
 )  # fmt: skip
-#: What a part was found to have states nothing of its design.
-_MEASURED = "measured values; the design states what is reviewed"
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
 
@@ -311,17 +309,15 @@ class Words:
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
-        if self.of_design(text, "found") is not None:
-            return _MEASURED
-        return self.names.why(text.strip()) or "the name is not recognised"
+        measured = FOUND_REASON if self.of_design(text, "found") is not None else ""
+        return measured or self.names.why(text.strip()) or "the name is not recognised"
 
     def of_design(self, text: str, words: str = "designed") -> Heading | None:
         """What a name of a seat's size or form names without a word that says whose value it is."""
         core, unit = self.names.split_unit(text)
         rest = without_found(core) if words == "found" else without(core, IN_NAMES[words])
         found = self.heading(f"{rest} [{unit}]" if unit else rest) if rest else None
-        of_seat = found is not None and found.entry.level == "station" and found.entry.unit in ("mm", "um")
-        return found if of_seat else None
+        return found if found and found.entry.level == "station" and found.entry.unit in ("mm", "um") else None
 
     def _in_two_scripts(self, text: str) -> Heading | None:
         """A name in two languages (``Место установки Location``): what one says, the other saying that or nothing."""

@@ -90,6 +90,8 @@ OF_PARTS = {
 }  # fmt: skip
 BY_WORD = {caseless(word): name for name, words in OF_PARTS.items() for word in words}
 UNITS = {"ring_bore": "mm", "ring_outside": "mm", "spring_force": "N"}
+#: What a part was found to have states nothing of its design.
+FOUND_REASON = "measured values; the design states what is reviewed"
 _AROUND = " -–—_:,()[]/"
 
 
