@@ -18,7 +18,7 @@ from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.headings import Told, Words
 from linter.reading.words.pairs import PAIR
 from linter.reading.words.parts import concepts_said
-from linter.reading.words.two_sides import Sides, part_of, sides_said, two_parts
+from linter.reading.words.sides_said import Sides, part_of, sides_said, two_parts
 
 #: Rows and columns that are looked at; rows that may hold a heading; columns that may hold names.
 _MOST_ROWS, _MOST_COLUMNS, _HEADINGS, _COLUMNS = 400, 40, 30, 3
