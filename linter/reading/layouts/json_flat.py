@@ -6,8 +6,10 @@ from typing import Any
 from attrs import define, field
 
 from linter.reading.cells.units import known_unit
-from linter.reading.layouts.json_keys import Path
+from linter.reading.layouts.json_joined import joined
+from linter.reading.layouts.json_keys import Path, names_place
 from linter.reading.layouts.json_records import deviations_in, is_aspect
+from linter.reading.layouts.json_tables import inner_tables, rows_of
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.headings import Words
@@ -53,6 +55,7 @@ class Unflattened:
 def unflattened(document: Any, words: Words) -> Unflattened:
     """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
     result = _unflattened(document, words)
+    result.document = joined(result.document, words, result.origin, result.left)
     result.document = _with_deviations(result.document, (), result.origin)
     return result
 
@@ -73,10 +76,10 @@ def _with_deviations(node: Any, at: Path, origin: dict[Path, Path]) -> Any:
 def _unflattened(document: Any, words: Words) -> Unflattened:
     """The document with its flat objects as trees and its tables as lists of objects."""
     result = Unflattened(document)
-    if (rows := _rows_of(document, (), result.origin, words)) is not None:
+    if (rows := rows_of(document, (), result.origin, words)) is not None:
         result.document = rows
         return result
-    if (inner := _inner_tables(document, (), words, result.origin, 0)) is not document:
+    if (inner := inner_tables(document, (), words, result.origin)) is not document:
         result.document = inner
     elif isinstance(document, dict):
         result.document = _tree(document, (), words, result.origin)
@@ -151,21 +154,6 @@ def _with_lists(node: Any, path: Path, before: Path, places: dict[Path, Path]) -
 
 #: Key of rows that a document states by their numbers.
 _NUMBERED = "rows"
-#: Keys of a list of stations beside lists of their values, and how many of those there are at least.
-_STATIONS = ("stations", "positions", "bearings", "station", "position", "locations", "seats", "places")
-_FEWEST_COLUMNS = 2
-#: Keys of the headings and of the rows of a table that stands as lists.
-_DEEPEST_TABLE = 3
-_HEADS, _ROWS = ("columns", "header", "headers", "headings", "fields"), ("rows", "data", "values", "records")
-
-
-def _is_headed(rows: list[list[Any]], words: Words) -> bool:
-    """Whether the first of some rows heads them, and none names the parameters down a column instead."""
-
-    def known(texts: list[Any]) -> int:
-        return sum(isinstance(t, str) and (words.heading(t) is not None or bool(words.groups(t))) for t in texts)
-
-    return known(rows[0]) >= max(known([row[0] for row in rows[1:]]), 1) or not known([row[0] for row in rows])
 
 
 def crossed(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]) -> dict[str, Any]:
@@ -215,108 +203,4 @@ def _says_something(key: str, words: Words) -> bool:
     """Whether a key says a part of a value, a unit or a parameter."""
     heading = words.heading(key)
     named = heading is not None and heading.parameter != "station"
-    return is_aspect(key) or says_unit(key) or named or (is_no_position(key) and not words.names.station(key))
-
-
-def _rows_of(node: Any, at: Path, origin: dict[Path, Path], words: Words) -> Any:
-    """A table that stands as lists (headings and rows, rows alone, or a list for each column) as a list of objects."""
-    if isinstance(node, list):
-        return (
-            _objects(node[0], node[1:], (*at, 1), at, origin) if _is_table(node) and _is_headed(node, words) else None
-        )
-    if not isinstance(node, dict):
-        return None
-    heads = next((key for key in node if key.casefold() in _HEADS), None)
-    rows = next((key for key in node if key.casefold() in _ROWS), None)
-    if (
-        heads is not None
-        and rows is not None
-        and isinstance(node[rows], list)
-        and _is_table([node[heads], *node[rows]])
-    ):
-        units = next((key for key in node if says_unit(key) and _are_units(node[key], len(node[heads]))), None)
-        names = _with_units(node[heads], node[units]) if units else node[heads]
-        rest = {key: value for key, value in node.items() if key not in (heads, rows, units)}
-        found = _objects(names, node[rows], (*at, rows, 0), (*at, rows) if rest else at, origin)
-        return {**rest, rows: found} if rest else found
-    return _of_columns(node, at, origin) or _of_stations(node, at, origin)
-
-
-def _are_units(value: Any, count: int) -> bool:
-    """Whether a list holds a unit or nothing for each of some columns."""
-    return (
-        isinstance(value, list)
-        and len(value) == count
-        and all(
-            text is None or (isinstance(text, str) and (not text.strip("- ") or known_unit(text))) for text in value
-        )
-    )
-
-
-def _with_units(heads: list[str], units: list[str | None]) -> list[str]:
-    return [f"{head} [{unit}]" if unit and unit.strip("- ") else head for head, unit in zip(heads, units, strict=True)]
-
-
-def _inner_tables(node: Any, at: Path, words: Words, origin: dict[Path, Path], depth: int) -> Any:
-    """A document with the tables below its top that stand as lists of headings and rows, as lists of objects."""
-    if not isinstance(node, dict) or depth > _DEEPEST_TABLE:
-        return node
-    result = {}
-    for key, value in node.items():
-        inside = (*at, key)
-        heads = isinstance(value, dict) and {key.casefold() for key in value} & {*_HEADS}
-        rows = _rows_of(value, inside, origin, words) if heads else None
-        result[key] = rows if rows is not None else _inner_tables(value, inside, words, origin, depth + 1)
-    return result if any(result[key] is not node[key] for key in node) else node
-
-
-def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> dict[str, Any] | None:
-    """An object with a list of stations and lists of a value for each of them beside it, or None."""
-    named = next((key for key, value in node.items() if key.casefold() in _STATIONS and _are_names(value)), None)
-    if named is None:
-        return None
-    count = len(node[named])
-    beside = [key for key, value in node.items() if isinstance(value, list) and len(value) == count and key != named]
-    beside = [key for key in beside if not any(isinstance(cell, (dict, list)) for cell in node[key])]
-    if len(beside) < _FEWEST_COLUMNS:
-        return None
-    columns = {"station": named} | {key: key for key in beside}
-    origin.update({(*at, named, k, key): (*at, own, k) for k in range(count) for key, own in columns.items()})
-    rows = [{key: node[own][k] for key, own in columns.items()} for k in range(count)]
-    return {key: rows if key == named else value for key, value in node.items() if key not in beside}
-
-
-def _are_names(value: Any) -> bool:
-    """Whether a list holds two different texts or more and nothing else."""
-    texts = isinstance(value, list) and len(value) > 1 and all(isinstance(text, str) and text for text in value)
-    return texts and len(set(value)) == len(value)
-
-
-def _of_columns(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> list[dict[str, Any]] | None:
-    """The objects of a table that stands as one list for each of its columns, and nothing else beside them."""
-    columns = [key for key, value in node.items() if isinstance(value, list)]
-    lengths = {len(node[key]) for key in columns}
-    plain = all(not isinstance(cell, (dict, list)) for key in columns for cell in node[key])
-    if len(columns) < 3 or len(columns) < len(node) or len(lengths) != 1 or lengths == {0} or not plain:
-        return None
-    count = lengths.pop()
-    origin.update({(*at, k, key): (*at, key, k) for k in range(count) for key in columns})
-    return [{key: node[key][k] for key in columns} for k in range(count)]
-
-
-def _is_table(rows: list[Any]) -> bool:
-    """Whether lists of plain values of one length stand below a list of different texts."""
-    if len(rows) < 2 or not all(isinstance(row, list) and len(row) == len(rows[0]) for row in rows):
-        return False
-    texts = all(isinstance(cell, str) and cell for cell in rows[0]) and len(set(rows[0])) == len(rows[0]) > 1
-    return texts and not any(isinstance(cell, (dict, list)) for row in rows for cell in row)
-
-
-def _objects(
-    heads: list[str], rows: list[list[Any]], first: Path, at: Path, origin: dict[Path, Path]
-) -> list[dict[str, Any]]:
-    """Rows below headings as objects; ``first`` is the place of the first row, ``at`` that of the list they come to."""
-    shift = first[-1] if isinstance(first[-1], int) else 0
-    for k, row in enumerate(rows):
-        origin.update({(*at, k, key): (*first[:-1], k + shift, c) for c, key in enumerate(heads[: len(row)])})
-    return [dict(zip(heads, row, strict=True)) for row in rows]
+    return is_aspect(key) or says_unit(key) or named or (is_no_position(key) and not names_place(key, words))

@@ -5,17 +5,18 @@ parameters of a seat or bearing are positions, and objects that hold positions e
 Parts (shaft, housing), parts of a value, and words for one of several statements or states never are.
 """
 
-import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from itertools import filterfalse, islice
+from itertools import islice
 from typing import Any
 
 from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import OF_DOCUMENT, bare, key_text, local
-from linter.reading.layouts.json_records import is_aspect, is_quantity
+from linter.reading.layouts.json_items import unwrapped
+from linter.reading.layouts.json_keys import key_text, local, names_place
+from linter.reading.layouts.json_records import CONTEXT, aspect_of, is_aspect, is_nominal, is_quantity
+from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import designation_strength
@@ -28,13 +29,6 @@ from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 _ENOUGH = 2
 #: Words of a layout that say a place in a machine as well.
 _OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
-#: Keys of what a store of data adds to an item (common practice).
-_OF_STORE = re.compile(
-    r"(?:[a-z]+ )?(?:u?u?id|guid|key|index|row|seq|etag|href|url|link|hash|checksum|created|modified|updated|version)"
-    r"(?: at| time| on)?"
-)
-#: Keys of the kind of an item in a store, which no designation stands under.
-_KINDS = ("type", "class", "kind", "object_type", "objecttype")
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
 #: Keys of the name of an object (common practice).
@@ -140,15 +134,15 @@ class Groups:
     def over_designations(self, node: Any) -> bool:
         """Whether an object holds nothing but the bearing of each of some positions."""
         texts = node if isinstance(node, dict) and len(node) > 1 else {}
-        placed = bool(texts) and all(key in self.places or self.words.names.station(key) for key in texts)
+        placed = bool(texts) and all(key in self.places or names_place(key, self.words) for key in texts)
         return placed and all(isinstance(t, str) and designation_strength(t) != "no" for t in texts.values())
 
     def of_object(self, node: dict[str, Any]) -> Group:
         """The members of an object that are positions or machines."""
         if placed := self._placed(node):
-            return Group("station", placed, assumed=frozenset(filterfalse(self.words.names.station, placed)))
+            return self._stations(placed)
         inner = {key: value for key, value in node.items() if isinstance(value, dict)}
-        known = {k for k, v in inner.items() if self.words.names.station(k) or self._is_over_another(k, v, False)}
+        known = {k for k, v in inner.items() if names_place(k, self.words) or self._is_over_another(k, v, False)}
         objects = [key for key, value in node.items() if isinstance(value, dict) and self._may_be_name(key, value)]
         if len(objects) < 2:
             return Group()
@@ -161,6 +155,31 @@ class Groups:
         of_machines |= not known and all(self._states_machine(node[key]) for key in members)
         level = "machine" if of_machines else "station"
         return Group(level, tuple(members), assumed=frozenset(members) - known)
+
+    def below(self, node: dict[str, Any], trail: Sequence[str]) -> Group:
+        """The members of an object below some keys that are positions or machines."""
+        sizes = self._over_sizes(node, trail)
+        return sizes if sizes.members else self.of_object(node)
+
+    def _over_sizes(self, node: dict[str, Any], trail: Sequence[str]) -> Group:
+        """The members of an object right below a part that are positions over the size of their seat.
+
+        Two at least, which words name or which the document has elsewhere, or which say nothing and state the same.
+        """
+        side = side_of(trail[-1]) if trail else None
+        if side is None or side.side not in ("shaft", "housing"):
+            return Group()
+        keys = [key for key, value in node.items() if isinstance(value, dict) and _is_seat_size(value)]
+        known = {key for key in keys if key in self.places or names_place(key, self.words)}
+        if len(known) < len(keys) and all(node[key].keys() == node[keys[0]].keys() for key in keys):
+            known |= {key for key in keys if self._says_nothing(key) and not is_no_position(key)}
+        members = tuple(key for key in keys if key in known)
+        if len(members) < 2 or len(members) < len(keys):
+            return Group()
+        return self._stations(members)
+
+    def _stations(self, keys: tuple[str, ...]) -> Group:
+        return Group("station", keys, assumed=frozenset(key for key in keys if not names_place(key, self.words)))
 
     def _alike(self, node: dict[str, Any], keys: Sequence[str], known: set[str]) -> list[str]:
         """Keys of an object over the same parameters: two at least, one where a word says that they are positions."""
@@ -176,15 +195,19 @@ class Groups:
 
     def _may_be_name(self, key: str, value: dict[str, Any]) -> bool:
         """Whether a key says nothing that is known but a position or machine."""
-        if not key.strip() or len(key) > _LONGEST or is_quantity(value):
+        if is_quantity(value):
             return False
-        if self.words.names.station(key):
+        return self._says_nothing(key) or self._is_over_another(key, value, True)
+
+    def _says_nothing(self, key: str) -> bool:
+        """Whether a key says nothing that is known but a position or machine."""
+        if not key.strip() or len(key) > _LONGEST:
+            return False
+        if names_place(key, self.words):
             return True
         heading = self.words.heading(key)
         if heading is not None and heading.parameter not in ("machine", "station"):
             return False
-        if self._is_over_another(key, value, True):
-            return True
         parts = all(map(tells_feature, word_key(key).split()))  # inner ring
         return not (parts or side_of(key) or is_use(key) or is_aspect(key) or self.words.groups(key))
 
@@ -236,7 +259,7 @@ class Groups:
         if len(over) != 1 or not isinstance(node[over[0]], dict) or not self._may_be_name(over[0], node[over[0]]):
             return ""
         inner, own = node[over[0]], any(sign.isdigit() or sign == " " for sign in over[0])
-        if not own or self.words.names.station(over[0]) or not self.holds_positions(inner):
+        if not own or names_place(over[0], self.words) or not self.holds_positions(inner):
             return ""
         return "" if key_text(inner, "machine", self.words)[1] else over[0]
 
@@ -292,68 +315,17 @@ class Groups:
         return {k: t for k, t in found.items() if not all(designation_strength(text) == "certain" for text in t)}
 
 
-def unwrapped(nodes: list[Any]) -> tuple[list[Any], tuple[str, ...]]:
-    """The items of a list without the one object that each holds under the same key, and that key.
-
-    Beside it an item may have what numbers it in its store (``{"id": 7, "fields": {...}}``).
-    """
-    keys = {key for node in nodes for key in (_held(node) if isinstance(node, dict) else [""])}
-    key = keys.pop() if len(keys) == 1 else ""
-    if len(nodes) < 2 or not key or not all(key in node and _is_wrapped(node, key) for node in nodes):
-        return nodes, ()
-    return [node[key] for node in nodes], (key,)
-
-
-def members(
-    value: Any, at: tuple[str | int, ...]
-) -> tuple[Any, tuple[str | int, ...], list[tuple[tuple[str | int, ...], Any, str]] | None, tuple[str, ...]]:
-    """The objects of positions or machines below a key that says so: what holds them, its path, and each with its path.
-
-    A frame around them (``{"data": [...]}``) is passed, and so is the object that each item of a list holds alone; its
-    key comes last. A text in place of objects gives None.
-    """
-    while isinstance(value, dict):
-        held = _held(value)
-        if len(held) != 1 or local(held[0]) not in OF_DOCUMENT:
-            return value, at, [((*at, key), child, key) for key, child in value.items()], ()
-        value, at = value[held[0]], (*at, held[0])
-    if not isinstance(value, list):
-        return value, at, None, ()
-    nodes, inside = unwrapped(value)
-    return value, at, [((*at, k, *inside), child, str(k + 1)) for k, child in enumerate(nodes)], inside
+def _is_seat_size(value: dict[str, Any]) -> bool:
+    """Whether an object holds a nominal size and its tolerance as plain values, or in objects for them, alone."""
+    said = {aspect_of(key)[0] for key in value}
+    rest = [key for key in value if not is_aspect(key) and not says_unit(key) and local(key) not in CONTEXT]
+    return any(map(is_nominal, value)) and len(said & {"upper", "lower", "tolerance", "half"}) > 0 and not rest
 
 
 def _is_mark(key: str, value: Any) -> bool:
     """Whether a key holds a plain value and is no word for a name over one (``nom: turbine``)."""
     named = local(key) in _CALLED and not any(map(str.isdigit, cell_text(value)))
     return not isinstance(value, (dict, list)) and not named
-
-
-def _held(node: dict[str, Any]) -> list[str]:
-    return [key for key, value in node.items() if isinstance(value, (dict, list))]
-
-
-def _is_wrapped(node: dict[str, Any], key: str) -> bool:
-    """Whether an item is an object under one key, and numbers or marks of a store beside it."""
-    marks = {k: cell_text(value) for k, value in node.items() if k != key}
-    return isinstance(node[key], dict) and all(
-        _OF_STORE.fullmatch(word_key(bare(k))) or (local(k) in _KINDS and not any(map(str.isdigit, text)))
-        for k, text in marks.items()
-    )
-
-
-def why_left(nodes: list[Any]) -> str:
-    """Why a whole list is not read, as half a sentence: it holds values without names, or references; or empty."""
-    if nodes and not any(isinstance(node, (dict, list)) for node in nodes):
-        return "a list of values without names"
-    refers = nodes and all(isinstance(node, dict) and _is_reference(node) for node in nodes)
-    return "references to other objects" if refers else ""
-
-
-def _is_reference(node: dict[str, Any]) -> bool:
-    """Whether an object holds nothing but the kind and number of another (``{"type": "bearing", "id": "7"}``)."""
-    keys = {local(key) for key in node}
-    return "id" in keys and len(keys) == 2 and bool(keys & {*_KINDS})
 
 
 def _is_designation(key: str, text: str) -> bool:

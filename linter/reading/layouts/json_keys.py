@@ -35,6 +35,11 @@ OF_DOCUMENT = frozenset((
     "piezas", "partes", "componentes", "elementos", "cotas", "dimensiones", "geometría", "propiedades", "feature",
     "атрибуты", "характеристики", "параметры", "данные", "значения", "детали", "части", "компоненты", "элементы",
     "размеры", "свойства", "геометрия", "属性", "特性", "参数", "数据", "数值", "零件", "零部件", "部件", "组件",
+    "groups", "group", "sections", "section", "blocks", "block", "sets", "tables", "table", "objects", "gruppen",
+    "gruppe", "abschnitte", "tabellen", "tabelle", "objekte", "groupes", "groupe", "tableaux", "tableau", "objets",
+    "grupos", "grupo", "secciones", "tablas", "tabla", "objetos", "gruppi", "gruppo", "sezioni", "oggetti",
+    "группы", "группа", "разделы", "таблицы", "таблица", "объекты", "分组", "列表", "对象", "グループ",
+    "テーブル", "一覧",
     "尺寸", "几何", "パラメータ", "データ", "部品", "構成部品", "寸法", "要素", "仕様", "諸元", "特征", "形状",
 ))  # fmt: skip
 
@@ -67,6 +72,15 @@ def _holds_bearing(key: str, text: str) -> bool:
     return local(key) in _ASSEMBLIES and bool(concepts_said(text) & {"housing", "bearing", "seat", "bore"})
 
 
+def names_place(key: str, words: Words) -> bool:
+    """Whether a key is a position: by itself, or with the word for one before it (``Palier avant``); no seat."""
+    if words.names.station(key):
+        return True
+    heading = words.heading(key)
+    there = heading is not None and heading.parameter == "station" and heading.station != ""
+    return there and not concepts_said(key) & {"seat", "bore", "shoulder", "fillet", "shaft"}
+
+
 def part_key(nodes: Sequence[Any]) -> str:
     """The key that says of each object of a list of what part it is (shaft, housing, bearing), two of them at least."""
     objects = [node for node in nodes if isinstance(node, dict)]
@@ -89,6 +103,7 @@ def key_text(node: dict[str, Any], wanted: str, words: Words) -> tuple[str, str]
         if isinstance(value, (str, int)) and not isinstance(value, bool):
             heading = heading_of(key, words.heading(key), (cell_text(value),), words)
             said = heading is not None and heading.parameter == wanted and heading.aspect == "value"
+            said = said and not (wanted == "station" and heading is not None and heading.station)
             if said and not (wanted == "machine" and _holds_bearing(key, cell_text(value))):
                 if local(key) not in _PROJECTS:
                     return key, cell_text(value)
@@ -116,7 +131,7 @@ def stations_among(
     """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
     found = [
         key for key, value in node.items()
-        if isinstance(value, dict) and words.names.station(key) and not is_quantity(value)
+        if isinstance(value, dict) and names_place(key, words) and not is_quantity(value)
     ]  # fmt: skip
     return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
 
@@ -147,7 +162,7 @@ def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[st
     if len(objects) < 2 or len(objects) < len(nodes):
         return "", ()
     common = [key for key in objects[0] if all(key in node for node in objects)]
-    stations = [key for key in common if words.names.station(key) and not isinstance(objects[0][key], (dict, list))]
+    stations = [key for key in common if names_place(key, words) and not isinstance(objects[0][key], (dict, list))]
     if len(stations) < 2:
         return "", ()
     known = {

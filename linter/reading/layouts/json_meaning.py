@@ -9,13 +9,13 @@ from linter.reading.cells.fit_classes import HOLE
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
-from linter.reading.layouts.json_keys import Path
-from linter.reading.layouts.json_records import Here, aspect_of, is_nominal
+from linter.reading.layouts.json_keys import Path, local
+from linter.reading.layouts.json_records import Here, aspect_of, is_nominal, says_size
 from linter.reading.layouts.json_things import is_of_other, is_of_rotor, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
 from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
-from linter.reading.words.designations import read_designation
+from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
 
@@ -62,6 +62,12 @@ def plain_cells(value: Any) -> tuple[str, ...]:
     ]
 
 
+def _says_fit(word: str) -> bool:
+    """Whether a key around a value says only that fits or tolerances stand in it."""
+    said = concepts_said(word)
+    return bool(said) and said <= {"fit", "tolerance"}
+
+
 def says_more(name: str, words: Words) -> bool:
     """Whether the position in a name is news: what it means by itself has none."""
     return (heading := words.heading(name)) is None or (heading.entry.level == "station" and not heading.station)
@@ -99,7 +105,7 @@ class Meanings:
             return self._of_layout_word(key, here, cells)
         if (told := self._of_position(key, here, cells)) is not None:
             return told
-        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self.says_place(word))
+        trail = self._trail(key, here)
         at, side = next(((i, s) for i, word in enumerate(trail) if (s := side_of(word))), (-1, None))
         alone = self.words.heading(key)
         own = alone if alone is not None and alone.entry.level == "machine" and alone.parameter != "machine" else None
@@ -109,6 +115,13 @@ class Meanings:
                 return heading  # shaft: {n_max} is no size of the shaft
         between = tuple(word for word in trail[at + 1 :] if not self.words.names.station(word))
         return own or self._of_part(key, side, between, here.station != "")
+
+    def _trail(self, key: str, here: Here) -> tuple[str, ...]:
+        """The keys around a key that say what it is of."""
+        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self.says_place(word))
+        if says_size(local(key)) or is_nominal(key):
+            return tuple(word for word in trail if not _says_fit(word))  # Посадки: [{Диаметр, Посадка}]
+        return trail
 
     def _of_layout_word(self, key: str, here: Here, cells: tuple[str, ...]) -> Heading | None:
         """What a word of a layout (type, designation) names with the key around it: a choice, or the bearing's."""
@@ -200,6 +213,9 @@ class Meanings:
         if isinstance(value, (dict, list)):
             return heading
         text = cell_text(value)
+        sized = heading is not None and heading.entry.kind == "toleranced" and is_bearing(key)
+        if sized and designation_strength(text) == "certain":
+            return Heading("bearing_designation")  # 轴承位: [{"轴承": "6205-2Z"}]
         if heading is None and (nominal := self._nominal(key, here)) is not None:
             return self.of_size_before(key, nominal, at[:-1])
         heading = self.of_size_before(key, heading, at[:-1], text)

@@ -8,10 +8,10 @@ from linter.reading.cells.fit_classes import HOLE
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.json_cells import Cells
-from linter.reading.layouts.json_groups import unwrapped
+from linter.reading.layouts.json_items import unwrapped
 from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import Here
-from linter.reading.layouts.json_shapes import Shape, opened, record_shape
+from linter.reading.layouts.json_shapes import Shape, is_record, opened, record_shape
 from linter.reading.layouts.json_things import part_said
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
@@ -55,6 +55,10 @@ class RecordCells(Cells):
         if shape is None and (inside := opened(nodes)) != nodes:
             shape = record_shape(inside, self.words) or self._known_shape(inside)
             nodes = inside if shape else nodes
+        elif shape is not None and not all(is_record(node, shape) for node in nodes):
+            inside = opened(nodes)  # a tolerance as an object, where there is one
+            if (whole := record_shape(inside, self.words)) and all(is_record(node, whole) for node in inside):
+                shape, nodes = whole, inside
         return (shape, nodes, ()) if shape else (None, *unwrapped(nodes))
 
     def _known_shape(self, nodes: list[Any]) -> Shape | None:

@@ -50,7 +50,7 @@ _ASPECTS = {
 #: Keys of half the width of a tolerance (common practice).
 _HALF = re.compile(r"±|\+/?-|\+-|plus[ _]?(?:/|or)?[ _]?minus|(?:tol[a-z]*[ _])?(?:sym[a-z]*|half[ _]width)")
 #: Words for the nominal size (ISO 286-1 and its translations, from memory).
-_NOMINAL = re.compile(r"nom|nenn|size|diam|基本|公称|呼び|номин")
+_NOMINAL = re.compile(r"nom|nenn|size|diam|基本|基準|公称|呼び|номин")
 #: What the words of a layout for a part of a value say of it.
 _OF_GROUPS = {"VALUE": "value", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance"}
 
@@ -118,7 +118,8 @@ def deviations_in(node: dict[str, Any]) -> dict[str, str]:
 
 def is_nominal(key: str) -> bool:
     """Whether a key says the nominal size, and not only that a value stands there."""
-    return aspect_of(key)[0] == "value" and _NOMINAL.match(word_key(bare(key))) is not None
+    said = any(_NOMINAL.match(word) for word in (word_key(bare(key)), local(key)))
+    return said and aspect_of(key)[0] == "value"
 
 
 def has_tolerance(node: Any) -> bool:

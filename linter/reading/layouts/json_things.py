@@ -5,13 +5,13 @@ what its text names, as if that were a key around it.
 """
 
 import re
-from collections.abc import Callable, Container, Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 from typing import Any
 
-from linter.reading.layouts.json_keys import OF_DOCUMENT, local
+from linter.reading.layouts.json_keys import OF_DOCUMENT, local, names_place
 from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.words.dictionary import word_key
-from linter.reading.words.headings import Words
+from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 
 #: Parts and features that hold or carry a bearing, and the bearing itself.
@@ -76,14 +76,12 @@ def names_seat(text: str) -> bool:
     return of_part or bool(concepts_said(text) & _THINGS - {"rotor", "spring"})
 
 
-def thing_key(
-    nodes: Sequence[Any], trail: Sequence[str], says_place: Callable[[str], bool], called: Container[str]
-) -> str:
+def thing_key(nodes: Sequence[Any], trail: Sequence[str], words: Words, called: Container[str]) -> str:
     """The key whose text says of each item of a list which part or feature it is; empty where none does.
 
     Half of the texts at least name one, and one of them a part or feature that no position is called after; below a key
-    of a part, its seats are features. Below a key that says position (``says_place``) alike texts are positions.
-    So does a key of the names of records elsewhere in the document (``called``).
+    of a part, its seats are features. Below a key that says position alike texts are positions, as names of positions
+    are below any (``Supporto lato motore``). So does a key of the names of records elsewhere (``called``).
     """
     objects = [node for node in nodes if isinstance(node, dict)]
     if len(objects) < 2 or len(objects) < len(nodes):
@@ -92,7 +90,9 @@ def thing_key(
     for key in objects[0] if objects else ():
         texts = [text.strip() for node in objects if isinstance(text := node.get(key), str)]
         whole = len(texts) == len(objects) and all(0 < len(text) <= _LONGEST for text in texts) and local(key) != "unit"
-        if whole and _name_things(texts, below, says_place(key), key in called):
+        if not whole or all(names_place(text, words) for text in texts):
+            continue
+        if _name_things(texts, below, words.heading(key) == Heading("station"), key in called):
             return key
     return ""
 

@@ -11,8 +11,9 @@ from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key, parts_assumed
 from linter.reading.layouts.json_flat import crossed, unflattened
-from linter.reading.layouts.json_groups import Group, Groups, members, why_left
+from linter.reading.layouts.json_groups import Group, Groups
 from linter.reading.layouts.json_head import Header, header_of
+from linter.reading.layouts.json_items import members, why_left
 from linter.reading.layouts.json_keys import INNER, Path, bare, local
 from linter.reading.layouts.json_linked import linked
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
@@ -147,7 +148,7 @@ class _Walk(RecordCells):
         if any(self._states_both(node) for node in nodes if isinstance(node, dict)):
             return ""  # positions, which are called after a part
         named = {shape.name for shape in self.shapes.values()}
-        return thing_key(nodes, here.trail, self.says_place, named)
+        return thing_key(nodes, here.trail, self.words, named)
 
     def _states_both(self, node: dict[str, Any]) -> bool:
         """Whether the keys of an object name values of the shaft and of the housing."""
@@ -278,7 +279,7 @@ class _Walk(RecordCells):
         if not here.machine and (lone := self.groups.lone_machine(node)):
             group = Group("machine", (lone,), assumed=frozenset((lone,)))
         else:
-            group = self.groups.of_object(node)
+            group = self.groups.below(node, here.trail)
         if not group.members and (members := json_keys.stations_among(node, self.words, is_quantity)):
             return Group("station", members)
         for key in group.members:

@@ -5,8 +5,7 @@ apart, a machine, a drawing or its revision and one more label. The new rows kee
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
-from typing import Any
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 from attrs import evolve, frozen
@@ -57,7 +56,7 @@ def with_labels_apart(grid: Grid, words: Words) -> Grid:
     for row in range(grid.height):
         more = list(_rows_of(grid, row, words))
         rows += [(row, cells) for cells in more] or [(row, None)]
-    return grid if len(rows) == grid.height else of_rows(grid, rows)
+    return grid if len(rows) == grid.height else _of_rows(grid, rows)
 
 
 def _rows_of(grid: Grid, row: int, words: Words) -> Iterator[dict[int, str]]:
@@ -216,7 +215,7 @@ def _label(label: str, words: Words) -> str:
     return heading.parameter if of_machine and heading is not None and heading.parameter != "station" else ""
 
 
-def of_rows(grid: Grid, rows: Sequence[tuple[int, Mapping[int, Any] | None]]) -> Grid:
+def _of_rows(grid: Grid, rows: Sequence[tuple[int, dict[int, str] | None]]) -> Grid:
     """The grid that rows of another make, some of them with other cells."""
     origin = np.array([row for row, _ in rows], dtype=np.intp)
     columns: list[Column] = []
