@@ -69,7 +69,7 @@ def test_a_value_spoilt_in_the_table_opens_no_gate():
 
 @pytest.mark.slow
 def test_a_value_spoilt_in_the_table_opens_no_gate_of_many():
-    none_open(sweep.sweep_spoil(50 * len(VALUE_WAYS), 6, BOOK))
+    none_open(sweep.sweep_spoil(20 * len(VALUE_WAYS), 6, BOOK))
 
 
 @pytest.mark.slow
@@ -108,7 +108,7 @@ def test_what_passes_more_easily_without_a_value_is_told_or_undecided():
 
 @pytest.mark.slow
 def test_what_passes_more_easily_without_a_value_is_told_or_undecided_in_many():
-    found = gone.sweep_milder(40, 6, BOOK)
+    found = gone.sweep_milder(20, 6, BOOK)
     assert found.counts["milder and untold"] == 0, found.text(5)
 
 
@@ -143,7 +143,7 @@ def test_a_lost_station_opens_no_gate():
 
 @pytest.mark.slow
 def test_a_lost_station_opens_no_gate_of_many():
-    none_open(sweep.sweep_station(40 * len(STATION_WAYS), 6, BOOK))
+    none_open(sweep.sweep_station(20 * len(STATION_WAYS), 6, BOOK))
 
 
 def test_a_lost_row_would_open_it_if_nobody_asked_for_the_position(tmp_path):

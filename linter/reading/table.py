@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
+from linter.reading.layouts.part_numbers import leave_part_numbers
 from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.remark_columns import take_remarks_of_objects
 from linter.reading.layouts.roughness import by_custom
@@ -202,6 +203,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     leave_rated_speed(found, source.file)
+    leave_part_numbers(found, source.file)
     tell_unheaded_rows(found)
     if seen is not None:
         seen.extend(grids)

@@ -34,12 +34,14 @@ _WORDS = (
     "unit_table.py", "columns.py", "headings.py", "measured_words.py", "measured.py", "title.py", "formats.py",
     "proposal.py", "column_words.py", "places.py", "eastern.py", "dictionary.py", "turning.py", "inside.py",
     "told_parts.py", "parts.py", "machine_words.py", "run_sorts.py", "json_shapes.py", "json_things.py",
+    "pair_cells.py", "words_around.py",
 )  # fmt: skip
 _TEXT = re.compile(r"[A-Za-z]{2,}")
 #: Patterns, types, lists of words in many languages: no sentences.
 _NO_TEXT = re.compile(
     r"\\|\(\?|\| |\[\^|[à-èê-ÿа-я一-鿿]|^#|^<|^t |^zone|^seen |^here |guess$|half whole|width=|\n| \*\*? |deg\."
-    r"|^an? angular$|AM/PM$|h:mm$|^class no$|^names stand$|^\{1\} diameter$|^\(sep= line\)$|^\{1\} for \{2\} by \{3\}"
+    r"|^an? angular$|AM/PM$|h:mm$|^class no$|^names stand$"
+    r"|^\{1\} (?:seat )?diameter$|^\(sep= line\)$|^\{1\} for \{2\} by \{3\}"
     r"|: gate \{|^\^|^\[A-Za-z\]|^ambient (?:air|range)$|ambiant$|ambiente$|^(?:low|high) limit$|^drawing number$"
     r"|^frame \{1\}$"
 )

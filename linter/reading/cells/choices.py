@@ -7,7 +7,7 @@ more than one word there (``ceramic``) is an error, not a choice. A material may
 
 import re
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from linter.model.packaged import columns_of
@@ -18,6 +18,7 @@ from linter.reading.cells.phrases import phrase_of, plain_letters
 from linter.reading.cells.signs import LONGEST_TEXT, ReadError, caseless, missing_state, shown
 
 _DATA = Path(__file__).resolve().parent / "data" / "choices.csv"
+_SHORT, _MOST_REMEMBERED = 100, 16_384
 _WORDS = re.compile(r"[^\W\d_]+")
 #: A duty type with its cyclic duration factor or its minutes (IEC 60034-1, from memory): ``S3 40 %``, ``S2-30 min``.
 _DUTY_TYPE = re.compile(r"(s(?:[1-9]|10)),? *\(?\d{1,3} ?(?:%|min\.?)(?: ed)?\)?")
@@ -149,6 +150,17 @@ def read_choice(name: str, text: str, more: Mapping[str, str] | None = None) -> 
         Codes ``unknown-choice``, ``ambiguous-choice``, ``too-long``, and ``empty``, ``not-applicable``, ``not-known``,
         ``see-above`` for a text that says the value is missing and is no choice of this parameter.
     """
+    if more or len(text) > _SHORT:
+        return _read_choice(name, text, more)
+    return _choice_of(name, text)
+
+
+@lru_cache(maxsize=_MOST_REMEMBERED)
+def _choice_of(name: str, text: str) -> str | ReadError:
+    return _read_choice(name, text, None)
+
+
+def _read_choice(name: str, text: str, more: Mapping[str, str] | None) -> str | ReadError:
     words = parameter(name).choices
     expected = "one of: " + ", ".join(words)
     if len(text) > LONGEST_TEXT:

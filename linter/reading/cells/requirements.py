@@ -7,7 +7,7 @@ follows from the feature that its row names; a requirement that no parameter sta
 """
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from attrs import frozen
@@ -89,8 +89,11 @@ def _key(text: str) -> str:
 
 def characteristic_of(text: str) -> str:
     """The characteristic that a word or a symbol names, with its symbol behind it or not; empty for none."""
-    if not 0 < len(text) <= 60:
-        return ""
+    return _characteristic_of(text) if 0 < len(text) <= 60 else ""
+
+
+@lru_cache(maxsize=4096)
+def _characteristic_of(text: str) -> str:
     if (found := _words().get(_key(text), "")) or (with_symbol := _RA_BEHIND.fullmatch(text.strip())) is None:
         return found
     return found if (found := _words().get(_key(with_symbol[1]), "")) == "roughness Ra" else ""

@@ -257,6 +257,15 @@ class Grid:
         """The cells of one row."""
         return [column[row] for column in self.columns]
 
+    @cached_property
+    def filled(self) -> list[int]:
+        """How many cells of each row hold something."""
+        counts = [0] * self.height
+        for column in self.columns:
+            for row in range(self.height):
+                counts[row] += not is_blank(column[row])
+        return counts
+
     def cut(self, rows: slice, columns: slice = slice(None)) -> "Grid":
         """A rectangle of the grid as a grid of its own, with its true places."""
         top, bottom, _ = rows.indices(self.height)

@@ -3,17 +3,11 @@
 from linter.reading.cells.signs import caseless
 from linter.reading.layouts.long_table import LongTable
 from linter.reading.words.headings import Words
-from linter.reading.words.measured_words import DESIGNED, FOUND, LIMITS
+from linter.reading.words.measured_words import DESIGNED, FOUND, LIMITS, keys_of, without
 
 _AROUND = " -–—_:()[]/"
-
-
-def _keys(words: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(sorted({caseless(word) for word in words}, key=len, reverse=True))
-
-
-_DESIGNED, _LIMITS = _keys(DESIGNED), _keys(LIMITS)
-_FOUND = _keys((*FOUND, *LIMITS))
+_DESIGNED, _LIMITS = keys_of(DESIGNED), keys_of(LIMITS)
+_FOUND = keys_of((*FOUND, *LIMITS))
 
 
 def put_found_aside(table: LongTable, words: Words) -> None:
@@ -21,8 +15,8 @@ def put_found_aside(table: LongTable, words: Words) -> None:
     heads = {c: table.grid.text(table.header, c) for c, role in table.roles.items() if role == "COLUMN"}
     alone = {c for c, text in heads.items() if caseless(text).strip(_AROUND) in _LIMITS}
     heads = {c: text for c, text in heads.items() if c not in alone}
-    designed = {c: place for c, text in heads.items() if (place := _without(text, _DESIGNED))}
-    found = {c: place for c, text in heads.items() if c not in designed and (place := _without(text, _FOUND))}
+    designed = {c: place for c, text in heads.items() if (place := without(text, _DESIGNED))}
+    found = {c: place for c, text in heads.items() if c not in designed and (place := without(text, _FOUND))}
     places = set(designed.values())
     if not found or len(places) < len(designed) or not set(found.values()) <= places:
         plain = {c: text for c, text in heads.items() if c not in found}
@@ -33,20 +27,3 @@ def put_found_aside(table: LongTable, words: Words) -> None:
     if len(designed) + len(found) == len(heads):
         table.roles |= dict.fromkeys((*found, *alone), "RESULT")
         table.heads = designed
-
-
-def _without(text: str, words: tuple[str, ...]) -> str:
-    """A head without one of some words at its beginning or end; empty where none stands there, or nothing else."""
-    text = text.strip(_AROUND)
-    key = caseless(text)
-    for word in words:
-        if key.startswith(word) and (rest := text[len(word) :]).strip(_AROUND) and _is_apart(word, rest[0]):
-            return rest.strip(_AROUND)
-        if key.endswith(word) and (rest := text[: -len(word)]).strip(_AROUND) and _is_apart(word, rest[-1]):
-            return rest.strip(_AROUND)
-    return ""
-
-
-def _is_apart(word: str, sign: str) -> bool:
-    """Whether a word and the sign beside it are two words; Chinese and Japanese set no blanks."""
-    return not word[0].isascii() or not sign.isalnum()

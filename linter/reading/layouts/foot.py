@@ -7,14 +7,14 @@ import numpy as np
 from linter.model.stations import Unused
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.files.intake import visible
-from linter.reading.layouts.lone import machine_heading
+from linter.reading.layouts.lone import machine_heading, name_and_quantity
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
     Title,
     TitleCell,
-    label_and_value,
     names_value,
+    pair_in_cell,
     read_title,
 )
 from linter.reading.words.designations import read_designation
@@ -55,6 +55,17 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
     return start if above >= _BROAD or pairs or _stands_inside(grid, start, key) else grid.height
 
 
+def lone_foot(grid: Grid, words: Words) -> int:
+    """First of the last rows that each hold one text, from one with a name and a quantity on; else the height."""
+    start = grid.height
+    for row in reversed(_last_rows(grid)):
+        texts = _texts(grid, row)
+        if len(texts) > 1:
+            break
+        start = row if texts and name_and_quantity(texts[0][1], words)[0] else start
+    return start if start > 0 and grid.width > 1 else grid.height
+
+
 def _stands_inside(grid: Grid, start: int, column: int) -> bool:
     """Whether every row from one on leaves blank a column that all rows of the table above it fill."""
     below = [row for row in range(start, grid.height) if _texts(grid, row)]
@@ -85,7 +96,7 @@ def _is_of_table(grid: Grid, row: int, words: Words) -> bool:
 def _states_machine(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row holds the name of a value of the machine and its value, in one cell or two; no machine alone."""
     texts = [text for _, text in _texts(grid, row)]
-    alone = [label_and_value(text) for text in texts] if len(texts) == 1 else []
+    alone = [pair_in_cell(text, words) for text in texts] if len(texts) == 1 else []
     pairs = alone or list(zip(texts[::2], texts[1::2], strict=False))
     unit = texts[2] if len(texts) == MOST_IN_TITLE else ""
     found = [machine_heading(label, value, unit, words) for label, value in pairs if value]

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -32,7 +32,7 @@ def told_by_cells(
         return list(headings)
     start += is_units_row(grid, start)
     end = start
-    while end < min(grid.height, start + _MOST_BELOW) and any(not is_blank(cell) for cell in grid.row(end)):
+    while end < min(grid.height, start + _MOST_BELOW) and grid.filled[end]:
         end += 1
 
     def cells(column: int) -> list[str]:
@@ -40,3 +40,18 @@ def told_by_cells(
 
     judged = judge_columns(labels, list(headings), cells, words)
     return [judged[c] if c in open_ones else h for c, h in enumerate(headings)]
+
+
+def beside_found(labels: Sequence[str], headings: Sequence[Heading | None], words: Words) -> list[Heading | None]:
+    """Headings with those that say the drawing, where another column holds what was found (``図面 | 実測``)."""
+    found = [
+        words.of_design(label, "found") if label and not h else None for label, h in zip(labels, headings, strict=True)
+    ]
+    if not any(found):
+        return list(headings)
+    drawn = [
+        None if h or not label else words.of_design(label, "drawn") for label, h in zip(labels, headings, strict=True)
+    ]
+    of = {(h.parameter, h.station) for h in found if h is not None}
+    pairs = zip(headings, drawn, strict=True)
+    return [d if d is not None and (d.parameter, d.station) in of else h for h, d in pairs]

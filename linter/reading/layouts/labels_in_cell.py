@@ -5,7 +5,8 @@ apart, a machine, a drawing or its revision and one more label. The new rows kee
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
 
 import numpy as np
 from attrs import evolve, frozen
@@ -56,7 +57,7 @@ def with_labels_apart(grid: Grid, words: Words) -> Grid:
     for row in range(grid.height):
         more = list(_rows_of(grid, row, words))
         rows += [(row, cells) for cells in more] or [(row, None)]
-    return grid if len(rows) == grid.height else _of_rows(grid, rows)
+    return grid if len(rows) == grid.height else of_rows(grid, rows)
 
 
 def _rows_of(grid: Grid, row: int, words: Words) -> Iterator[dict[int, str]]:
@@ -215,7 +216,7 @@ def _label(label: str, words: Words) -> str:
     return heading.parameter if of_machine and heading is not None and heading.parameter != "station" else ""
 
 
-def _of_rows(grid: Grid, rows: Sequence[tuple[int, dict[int, str] | None]]) -> Grid:
+def of_rows(grid: Grid, rows: Sequence[tuple[int, Mapping[int, Any] | None]]) -> Grid:
     """The grid that rows of another make, some of them with other cells."""
     origin = np.array([row for row, _ in rows], dtype=np.intp)
     columns: list[Column] = []

@@ -28,6 +28,15 @@ _AROUND = frozenset(
         "aire ambiente", "окружающая среда", "окруж. среда", "среда", "周囲", "環境", "雰囲気", "环境", "周围环境",
     )
 )  # fmt: skip
+#: Name, number and unit in one text; a sign of equality or a word for about may stand before the number.
+_ABOUTS = ("ca", "approx", "about", "etwa", "rund", "env", "environ", "circa", "aprox")
+_NO_ABOUT, _ABOUT = "".join(rf"(?<!\s{word})" for word in _ABOUTS), rf"(?:{'|'.join(_ABOUTS)})\.?\s+"
+_QUANTITY = re.compile(
+    rf"(?P<name>.*[^\s=:~≈≤<\d.,]){_NO_ABOUT}\.?\s*(?:[=:~≈≤<]\s*|\s)"
+    rf"(?P<value>(?:{_ABOUT})?\d[\d.,' \u00a0\u202f]*?\s*(?P<unit>(?:1/)?[^\d\s=.,'][^=,;]{{0,11}}))",
+    re.IGNORECASE,
+)
+_MOST_WORDS, _LONGEST = 5, 60
 _IN_WORDS = re.compile(r"[^\W\d_]+")
 
 
@@ -46,6 +55,19 @@ def machine_heading(label: str, value: str, unit: str, words: Words) -> Heading 
     of_number = heading.entry.kind in ("number", "toleranced")
     fits = not of_number or any(map(str.isdigit, value))
     return heading if fits and (shared or heading.entry.level == "machine") else None
+
+
+def name_and_quantity(text: str, words: Words) -> tuple[str, str]:
+    """A name of the machine and its quantity out of one text (``n_max = 12000 rpm``); empty texts for another one."""
+    found = _QUANTITY.fullmatch(text.strip()) if len(text) <= _LONGEST else None
+    if found is None or len(found["name"].split()) > _MOST_WORDS:
+        return "", ""
+    unit, name = known_unit(found["unit"].strip()), found["name"].strip(" .,-")
+    heading = None if unit is None else machine_heading(name, found["value"], "", words)
+    own = None if heading is None else known_unit(heading.entry.unit)
+    if unit is None or own is None or own.dimension != unit.dimension:
+        return "", ""
+    return name, found["value"]
 
 
 def _lone_ambient(label: str, value: str, unit: str, words: Words) -> Heading | None:

@@ -18,7 +18,7 @@ from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.remarks import said_beside, speed_remarked
 from linter.reading.layouts.requirement_columns import requirements_beside
-from linter.reading.layouts.sections import heads_machine, section_below, section_label
+from linter.reading.layouts.sections import heads_machine, part_stations, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
 from linter.reading.layouts.single_values import of_all_positions, single_values
 from linter.reading.layouts.station_columns import are_groups, may_be_of_station, word_for_all
@@ -215,7 +215,7 @@ class ByRow(NamesDown):
             self.pieces.add(material, section, row, of_part[1], self.machine, "", of_part[2])
         both = placed(section, self.words) if section else None
         station = self._section_station(section) if section else ""
-        if both is not None and both.side.side != "bearing":
+        if both is not None and (both.side.side != "bearing" or self._is_other_place(both.station, station)):
             self.section, self.station, self.of_machine = both.side, both.station, False
             said = f"the {both.side.side} of {visible(both.station)}"
         elif not station and (side := side_of(section)):
@@ -362,6 +362,11 @@ class ByRow(NamesDown):
             said = (self.words.station_said(text) or _beside_bearing(text) for text in sections)
             self.several = len({*said} - {""}) > 1
         return (self.words.station_said(section) or _beside_bearing(section)) if self.several else ""
+
+    def _is_other_place(self, place: str, station: str) -> bool:
+        """Whether a line for the bearing of a place (``Bearing data DE``) says no other station, or one of a part."""
+        named = part_stations(self.table.grid, self.table.name, self.table.start, self.words) if station else ()
+        return place != station and (not station or place in named)
 
     def _begin(self, level: str) -> None:
         """A row that heads the rows below it: of the outer sort, those of the inner sort before it hold no more."""

@@ -12,6 +12,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads import heads_a_list, heads_another
 from linter.reading.layouts.heads_above import header_above, machines_above
 from linter.reading.layouts.long_table import ASPECTS, LongTable, sample, says_parts_of_size
+from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sections import heads_machine, numbers_rows, section_label, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of, within
 from linter.reading.layouts.title import heads_rows, is_label, names_value
@@ -211,7 +212,7 @@ def _first_row(table: LongTable, words: Words) -> int:
         section = section_label(grid, row, table.name)
         names_part = bool(section) and (
             bool(words.station_said(section))
-            or side_of(section) is not None
+            or part_said(section, words) is not None
             or heads_machine(grid, row, table.name, words)
         )
         if names_part or any(not is_blank(grid.columns[c][row]) for c in values):

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable, Iterator
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, is_blank
 from linter.reading.layouts.block_heads import with_block_heads
@@ -31,7 +31,7 @@ def with_positions(grid: Grid, words: Words) -> Words:
     words = with_block_heads(grid, words)
     told: dict[str, Told] = {}
     deviations: dict[str, Deviation] = {}
-    lists = [beside for beside in (*_columns(grid), *_rows(grid)) if len(beside.cells) >= _FEWEST]
+    lists = [beside.of_design(words) for beside in (*_columns(grid), *_rows(grid)) if len(beside.cells) >= _FEWEST]
     for beside in lists:
         deviations.update(deviation_names(beside.cells))
         told.update(positions_inside(beside.cells, words, beside.cells))
@@ -75,6 +75,10 @@ class _Beside:
     cells: dict[str, tuple[str, ...]]
     again: frozenset[str]
 
+    def of_design(self, words: Words) -> "_Beside":
+        """The names without those of measured values, which nothing beside them makes those of the design."""
+        return evolve(self, cells={n: c for n, c in self.cells.items() if words.of_design(n, "found") is None})
+
     def is_below(self, row: int, column: int, alone: bool) -> bool:
         """Whether a word for a part may say of these names which part they are of."""
         return row < self.row if self.row >= 0 else column != self.column or alone
@@ -91,7 +95,7 @@ def _heads_of_parts(grid: Grid, words: Words) -> list[tuple[int, int, bool]]:
         for column in range(grid.width if row < _ROWS else min(grid.width, _COLUMNS)):
             side = side_of(text) if (text := grid.text(row, column)) and any(map(str.isalpha, text)) else None
             if side is not None and side.side in PARTS and words.heading(text) is None:
-                found.append((row, column, sum(1 for cell in grid.row(row) if not is_blank(cell)) == 1))
+                found.append((row, column, grid.filled[row] == 1))
     return found
 
 

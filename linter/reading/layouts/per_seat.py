@@ -104,7 +104,7 @@ def end_of_seats(grid: Grid, words: Words) -> int:
     """
     if grid.height > LONGEST_MIXED or not _speaks_of_parts(grid, words):
         return 0
-    blank = [row for row in range(2, grid.height - 1) if all(map(is_blank, grid.row(row)))][:_MOST_BLANK]
+    blank = [row for row in range(2, grid.height - 1) if not grid.filled[row]][:_MOST_BLANK]
     if (table := _best(grid, words)) is not None:
         below = max(table.rows) + 1
         label = next((text for text in map(cell_text, grid.row(below)) if text), "") if below < grid.height else ""
@@ -121,7 +121,7 @@ def headed_seats(grid: Grid, candidates: Sequence[Candidate], words: Words) -> C
 
 def heads_seats(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row can head a table whose rows are a shaft and a housing: two features of the part below it."""
-    if row + 1 >= grid.height or sum(1 for cell in grid.row(row) if not is_blank(cell)) < 3:
+    if row + 1 >= grid.height or grid.filled[row] < 3:
         return False
     sides = [side for c in range(grid.width) if (side := side_of(grid.text(row + 1, c))) is not None]
     if len(sides) != 1 or sides[0].side == "bearing":

@@ -4,12 +4,13 @@ from collections.abc import Iterable, Sequence
 
 from attrs import frozen
 
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.sides import THING, Side, is_use, side_of
 from linter.reading.words.bearing_words import designation_behind, names_bearing
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
+from linter.reading.words.remembered import remembered
 
 _LONGEST = 60
 
@@ -22,6 +23,7 @@ class Placed:
     station: str
 
 
+@remembered
 def _cuts(text: str, words: Words) -> list[tuple[Side, str]]:
     """Ways to cut a text into a word for a part alone and the rest; the word that stands first comes first."""
     found: list[tuple[Side, str]] = []
@@ -38,6 +40,7 @@ def _goes_on(rest: str, side: Side, words: Words) -> bool:
     return any(one is not None and one.side == side.side and part_alone(one.word) for one in inner) and " " in side.word
 
 
+@remembered
 def placed(text: str, words: Words) -> Placed | None:
     """The part and the known station that a text says, or None; a word for part and place (``supporto A``) is open.
 
@@ -116,7 +119,7 @@ def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) 
     Rows whose cell says the machine as a whole (``Assembly``) or its use are of neither; things that are no part of a
     position may stand in fewer rows than parts do (``Rotor``, ``Impeller``).
     """
-    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
     for column in columns:
         texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
         if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):

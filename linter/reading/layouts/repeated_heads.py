@@ -7,17 +7,71 @@ from attrs import evolve
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
 from linter.reading.layouts.part_corners import with_corners_apart
+from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import side_of
+from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
 
 _MOST_COLUMNS = 12
+_TWO_PARTS = ({"shaft", "bore"}, {"shaft", "housing"})
 _SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
-    return positions_once(parts_over_positions(with_corners_apart(grid, words), words), words)
+    grid = parts_over_equal_heads(with_corners_apart(grid, words), words)
+    return positions_once(parts_over_positions(grid, words), words)
+
+
+def parts_over_equal_heads(grid: Grid, words: Words) -> Grid:
+    """A grid whose equal tables of shaft and housing say their part alone above them, a bore the housing.
+
+    ``Alésage`` alone is no part, and may be of a bearing; above the heading, or the first names, that stand below a
+    word for the shaft too, it is the other seat.
+    """
+    if grid.height > LONGEST_MIXED or grid.width < 3:
+        return grid
+    tables: dict[tuple[str, ...], dict[int, str]] = {}
+    bores: dict[int, str] = {}
+    for row in range(grid.height - 2):
+        part, said = _part_of_table(label, words) if (label := section_label(grid, row, 0)) else ("", "")
+        if not part:
+            continue
+        heading, names = _texts(grid, row + 1), (grid.text(row + 1, 0), grid.text(row + 2, 0))
+        if heading[0] and sum(map(bool, heading)) > 2:
+            tables.setdefault(tuple(heading), {})[row] = part
+        if all(names):
+            tables.setdefault(names, {})[row] = part
+        bores |= {row: said} if said else {}
+    both = {row for parts in tables.values() if {*parts.values()} in _TWO_PARTS for row in parts}
+    if not both & bores.keys():
+        return grid
+    cells = list(grid.columns[0].tolist())
+    for row in both & bores.keys():
+        cells[row] = bores[row]
+    return evolve(grid, columns=[object_column(cells), *grid.columns[1:]])
+
+
+def _part_of_table(label: str, words: Words) -> tuple[str, str]:
+    """``shaft``, ``housing`` or ``bore`` where a word above a table says that, and what it is called if none is known.
+
+    A position may stand with the word.
+    """
+    if (whole := placed(label, words)) is not None:
+        return whole.side.side, ""
+    for rest, place, _ in ((label, "", False), *station_cuts(label)):
+        pieces = rest.strip(" :.").split()
+        if not all(concepts_said(piece) or (len(piece) <= 3 and piece.islower()) for piece in pieces):
+            continue  # a word more may be a position
+        said, side = concepts_said(rest), side_of(rest)
+        parts = {side.side} if side is not None else said & {"shaft", "housing"}
+        part = next(iter(parts)) if len(parts) == 1 else "bore" if said == {"bore"} else ""
+        if part and (not place or words.station_said(place)):
+            called = f"{part.replace('bore', 'housing')} {words.station_said(place)}".strip()
+            return part, called if side is None else ""
+    return "", ""
 
 
 def parts_over_positions(grid: Grid, words: Words) -> Grid:

@@ -5,11 +5,12 @@ from types import MappingProxyType
 
 from attrs import evolve, frozen
 
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.placed import placed, placed_apart
 from linter.reading.layouts.sides import Side, side_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
+from linter.reading.words.remembered import remembered
 
 #: What a row may state of a part, by the parameter that its words name with a diameter or a radius.
 _FEATURES = {
@@ -47,6 +48,7 @@ class SeatRow:
         return self.side.side, self.feature
 
 
+@remembered
 def row_said(text: str, words: Words) -> SeatRow | None:
     """What a text says that a row is of, or None."""
     if not 0 < len(text) <= _LONGEST or not any(map(str.isalpha, text)) or concepts_said(text) & _SIZES:
@@ -75,7 +77,7 @@ def rows_said(texts: Iterable[str], words: Words) -> dict[str, SeatRow]:
 
 def in_column(grid: Grid, column: int, start: int, words: Words) -> dict[int, SeatRow]:
     """What each row is of by the words of one column; empty where that does not say shaft and housing of most rows."""
-    rows = [r for r in range(start, grid.height) if _filled(grid, r) > 1]
+    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
     texts = {r: text for r in rows if (text := grid.merged_text(r, column))}
     if len(texts) < 2 or 2 * len(texts) < len(rows) or len(set(texts.values())) < 2:
         return {}
@@ -150,7 +152,3 @@ def own_fillet(words: Words, side: Side, label: str) -> Heading | None:
     if side.side not in ("shaft", "housing") or "radius" not in said or not said <= {"radius", "largest"}:
         return None
     return Heading(f"{side.side}_fillet_radius", unit=words.unit_of(label))
-
-
-def _filled(grid: Grid, row: int) -> int:
-    return sum(1 for cell in grid.row(row) if not is_blank(cell))

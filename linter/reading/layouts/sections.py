@@ -4,7 +4,7 @@ import re
 from itertools import pairwise
 
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.placed import side_placed
+from linter.reading.layouts.placed import placed, side_placed
 from linter.reading.layouts.sides import Side, side_above, side_of, side_of_sheet, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import word_key
@@ -115,6 +115,13 @@ def sections(grid: Grid, column: int, start: int, words: Words) -> dict[int, Sid
         elif current is not None:
             result[row] = current
     return result
+
+
+def part_stations(grid: Grid, column: int, start: int, words: Words) -> set[str]:
+    """The stations that lines of a column say together with shaft or housing (``Rotor shaft DE``)."""
+    labels = (section_label(grid, row, column) for row in range(start, min(grid.height, start + _MOST_ROWS)))
+    said = (placed(label, words) for label in labels if label)
+    return {both.station for both in said if both is not None and both.side.side != "bearing"}
 
 
 def named_by_part(grid: Grid, column: int, parts: dict[int, Side], words: Words) -> int:

@@ -15,7 +15,7 @@ from linter.reading.layouts.candidate import Candidate, Find, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.commented_rows import without_commented
 from linter.reading.layouts.find_long import find_long
-from linter.reading.layouts.foot import foot_of, strips_for_all, take_foot
+from linter.reading.layouts.foot import foot_of, lone_foot, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles, heads_places
 from linter.reading.layouts.heading_cells import told_by_cells
@@ -26,8 +26,10 @@ from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
+from linter.reading.layouts.pair_cells import with_pairs_apart
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
+from linter.reading.layouts.revision_list import without_revision_list
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above, side_of
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
@@ -51,12 +53,10 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
-    grid = with_labels_apart(grid, words)
-    grid = without_numbers(grid, words)
-    words = with_positions(grid, words)
+    grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
+    words = with_positions(grid := without_numbers(grid, words), words)
     tell_parts(grid, words, found)
-    before = sum(len(block.strips) for block in found.blocks)
-    tables = len(found.blocks)
+    before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
     give_kind_units(grid, found.blocks[tables:], found)
     take_remarks(grid, found.blocks[tables:], words, found)
@@ -286,16 +286,16 @@ class _Sheet:
             for part in (slice(0, end), slice(end, None)):
                 self._region(grid.cut(part))
             return
+        whole, grid = grid, grid.cut(slice(0, lone_foot(grid, self.words)))
         found, candidates = self.found, self._candidates(grid)
         if not candidates:
-            self._only_title(grid)
+            self._only_title(whole)
             return
         table = self._below_a_list(grid, candidates, best(candidates))
-        foot: Grid | None = None
         if (below := foot_of(grid, self.words)) < grid.height:
             above = self._candidates(grid.cut(slice(0, below)))
             if above and (own := best(above)).where == wide.WHERE and own.heading.stop < below:
-                foot, grid, candidates, table = grid.cut(slice(below, None)), grid.cut(slice(0, below)), above, own
+                grid, candidates, table = grid.cut(slice(0, below)), above, own
         if not table.headed and (seats := per_seat.headed_seats(grid, candidates, self.words)) is not None:
             table = seats
         self.title.station = ""  # a station is named above its own table only
@@ -310,8 +310,8 @@ class _Sheet:
             found.say(f"{where}read as {layout}: {' and '.join([first, *others])}")
         if layout not in found.layouts:
             found.layouts.append(layout)
-        if foot is not None:
-            take_foot(foot, block, self.words, found)
+        if grid.height < whole.height:
+            take_foot(whole.cut(slice(grid.height, None)), block, self.words, found)
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
         if table.one_station:

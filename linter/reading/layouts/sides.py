@@ -47,7 +47,7 @@ _OF_USE = frozenset(caseless(word) for word in _USE.split(", "))
 _SIDES = {caseless(word): side for side, words in _WORDS.items() for word in words.split(", ")}
 _BESIDE = re.compile(
     r"\s*\b(?:side|seat|seats|data|dimensions?|features?|parameters?|spec|specs|specifications?|seite|daten|angaben|maße|sitz"
-    r"|de|del|della|du|dati|datos|données|caractéristiques|características|caratteristiche|параметры|данные|характеристики)\b"
+    r"|de|del|della|du|dati|datos|données|details?|détails?|detalles?|dettagli|сведения|caractéristiques|características|caratteristiche|параметры|данные|характеристики)\b"
     r"\s*",
     re.IGNORECASE,
 )
@@ -196,14 +196,19 @@ def judged_within(
 
     A word for a nominal below shaft or housing is of the seat where its cells carry a class of that sort (``25m6``).
     """
-    if heading is None and side is not None and words.group(label) == "VALUE" and (classed := _CLASSED.get(side.side)):
-        texts = [fold(cell).strip() for cell in cells if cell.strip()]
-        if texts and all(map(classed.fullmatch, texts)):
-            return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
+    of_seat = heading is None and side is not None and side.side in _CLASSED and words.group(label) == "VALUE"
+    if of_seat and side is not None and are_classed(side.side, cells):
+        return Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
     if heading is None and side is not None and side.side != "bearing" and "undercut" in concepts_said(label):
         return heading_of(f"{side.side} {label}", heading, cells, words)
     of_bearing = heading is None and side is not None and side.side == "bearing" and words.group(label) == "CLASS"
     return heading_of(f"{side.word} {label}" if of_bearing and side is not None else label, heading, cells, words)
+
+
+def are_classed(part: str, cells: Iterable[str]) -> bool:
+    """Whether cells are sizes with a class of a shaft or of a housing, and nothing else."""
+    texts = [fold(cell).strip() for cell in cells if cell.strip()]
+    return bool(texts) and all(map(_CLASSED[part].fullmatch, texts))
 
 
 def _is_bearings(heading: Heading, label: str) -> bool:
@@ -291,14 +296,14 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
     result, current = {}, None
     for row in range(start, grid.height):
         current = stated.get(row, None if grid.text(row, column) else current)
-        if current is not None and sum(1 for cell in grid.row(row) if not is_blank(cell)) > 1:
+        if current is not None and grid.filled[row] > 1:
             result[row] = current
     return result
 
 
 def _heads_groups(grid: Grid, start: int, stated: dict[int, Side]) -> bool:
     """Whether a column says the part at the head of each group of rows: the first row has it, and half have none."""
-    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1]
+    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
     follows = any((one := stated.get(a)) and (two := stated.get(b)) and one.side == two.side for a, b in pairwise(rows))
     return bool(rows) and rows[0] in stated and 2 * len(stated) <= len(rows) and not follows
 

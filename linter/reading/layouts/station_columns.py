@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from linter.model.stations import Problem
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.files.intake import visible
 from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.sides import is_use, side_of
@@ -105,7 +105,7 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
     Numbers that count the rows name no stations, and words that come again and again number no rows: where no column
     names the stations, they do.
     """
-    rows = [r for r in range(start, grid.height) if sum(1 for cell in grid.row(r) if not is_blank(cell)) > 1][:_SAMPLE]
+    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1][:_SAMPLE]
     for column in [c for c, role in roles.items() if role == "STATION"]:
         texts = [text for row in rows if (text := grid.text(row, column))]
         counted = [int(text) for text in texts if text.isdigit()]

@@ -8,7 +8,7 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
-from linter.reading.layouts.lone import SHARED, machine_heading
+from linter.reading.layouts.lone import SHARED, machine_heading, name_and_quantity
 from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -62,7 +62,9 @@ _LABELS = frozenset(
         "fecha, autor, dibujado, revisado, aprobado, cambio, hoja, escala, por",
         "data, autore, disegnato, controllato, approvato, modifica, foglio, scala",
         "дата, автор, изменение, лист, масштаб",
-        "日付, 作成, 作成者, 承認, 変更, 変更内容, 日期, 作者, 设计, 审核, 批准, 更改",
+        "descrizione, descripción, motif, motivo, objet, libellé, descrizione modifica, описание, содержание",
+        "日付, 作成, 作成者, 承認, 変更, 変更内容, 日期, 作者, 设计, 审核, 批准, 更改, 内容, 改訂内容",
+        "更改内容, 修改内容, 变更内容",
     )
     for word in words.split(", ")
 )
@@ -80,7 +82,7 @@ def label_and_value(text: str) -> tuple[str, str]:
 
 
 def pair_in_cell(text: str, words: Words) -> tuple[str, str]:
-    """Label and value of one cell: a colon between them, or a number or revision right behind its word (``Rev 1``)."""
+    """Label and value of one cell: a colon between them, or what stands right behind its word (``Rev 1``)."""
     label, value = label_and_value(text)
     if value or len(text) > _LONGEST_NUMBER:
         return label, value
@@ -94,7 +96,8 @@ def pair_in_cell(text: str, words: Words) -> tuple[str, str]:
         code = len(pieces) - count == 1 and (any(map(str.isdigit, value)) or (len(value) == 1 and value.isalpha()))
         if code and (whole is None or whole.station or whole.parameter == heading.parameter):
             return label, value
-    return text, ""
+    named = name_and_quantity(text, words)
+    return named if named[0] else (text, "")
 
 
 def begins_with_label(text: str) -> bool:

@@ -94,6 +94,9 @@ def _beside_others(
             block.strips[k] = evolve(strip, unit="mm")
             _tell(found, file, block.strips[k], "mm", by_ring=True)
             continue
+        if unit := _unit_of_limits(strip, block):
+            block.strips[k] = evolve(strip, unit=unit)  # a nominal that lies at its two limits is stated as they are
+            continue
         in_cells = any(_WITH_CLASS.search(cell_text(cell)) for cell in strip.cells[:_MOST_ROWS].tolist())
         if strip.unit or not _is_length(strip) or strip.parameter in classed or in_cells:
             continue
@@ -102,6 +105,27 @@ def _beside_others(
         if unit:
             block.strips[k] = evolve(strip, unit=unit)
             _tell(found, file, block.strips[k], unit, by_ring=True)
+
+
+def _unit_of_limits(strip: Strip, block: Block) -> str:
+    """The unit of the limits beside a nominal without one, where each figure lies at those of its row; or empty."""
+    if strip.unit or strip.own_unit or strip.aspect != "value" or parameter(strip.parameter).kind != "toleranced":
+        return ""
+    limits: dict[tuple[int, str], tuple[str, float]] = {}
+    for other in block.strips:
+        if other.parameter == strip.parameter and other.aspect in ("min", "max") and known_unit(other.unit):
+            for row, cell in zip(other.rows[:_MOST_ROWS].tolist(), other.cells[:_MOST_ROWS].tolist(), strict=True):
+                if (figure := _FIGURE.fullmatch(cell_text(cell))) is not None:
+                    limits[row, other.aspect] = other.unit, float(figure[1].replace(",", "."))
+    units: set[str] = set()
+    for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
+        figure, both = _FIGURE.fullmatch(cell_text(cell)), [limits.get((row, aspect)) for aspect in ("min", "max")]
+        if figure is None or None in both:
+            return ""
+        size = float(figure[1].replace(",", "."))
+        near = [limit[0] for limit in both if limit is not None and abs(limit[1] - size) <= _SAME * size]
+        units.update(near if len(near) == 2 else ("", "other"))
+    return units.pop() if len(units) == 1 else ""
 
 
 def _between(found: Found) -> _Between:

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.heading_cells import told_by_cells
+from linter.reading.layouts.heading_cells import beside_found, told_by_cells
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
@@ -260,7 +260,7 @@ def named_below(words: Words, side: Side | None, labels: Sequence[str]) -> list[
     Bore and outside diameter beside each other are those of the bearing, whatever stands above them.
     """
     alone = [words.heading(label) if names_value(words, label) else None for label in labels]
-    alone = limits_of_parts(labels, alone, words)
+    alone = beside_found(labels, limits_of_parts(labels, alone, words), words)
     if {"bore_diameter", "outside_diameter"} <= {h.parameter for h in alone if h is not None}:
         return alone
     return [

@@ -3,7 +3,7 @@
 import re
 
 import numpy as np
-from attrs import frozen
+from attrs import evolve, frozen
 
 from linter.model.vocabulary import Parameter
 from linter.reading.cells.numbers import read_numbers
@@ -19,6 +19,7 @@ from linter.reading.cells.signs import ReadError, shown
 from linter.reading.cells.size import Size
 from linter.reading.cells.tolerance import read_deviation_pair, read_size
 from linter.reading.cells.units import dimension_of, factor_to, split_quantity
+from linter.reading.cells.words_around import without_words
 from linter.reading.layouts.strips import Strip
 from linter.reading.settling.measure import DIFFERENCES, Measure
 from linter.reading.settling.values import MISSING, Terms, Trouble, trouble_of
@@ -31,6 +32,8 @@ _GRADE = re.compile(
     r"(?:[^\W\d_]+\.?[ -]){0,2}[GQ][ -]?(?P<grade>\d{1,4}(?:[.,]\d{1,2})?)(?: ?mm/s)?(?: ?[级級])?"
     r"(?:[ ,;(]+(?:[^\W\d_]+\.? ){0,2}(?:ISO|DIN|VDI|JIS|ГОСТ|GB)[\w /.:-]*\)?)?"
 )
+#: Parameters of which a limit below is the value.
+_REQUIRED = "required_"
 _SIZE = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
 
@@ -109,6 +112,8 @@ class CellReader:
             text = bare
         if self.is_size:
             return self._tolerance(text)
+        if (cell := self._in_words(text, error)) is not None:
+            return cell
         if isinstance(stated := read_requirement(text), Requirement):
             return self._requirement(stated, text)
         if (cell := self._quantity(text)) is not None:
@@ -117,6 +122,21 @@ class CellReader:
         if cell.trouble is not None and cell.trouble.code == "not-a-size":
             return Cell(own_unit=cell.own_unit, trouble=trouble_of(error))
         return cell
+
+    def _in_words(self, text: str, error: ReadError) -> Cell | None:
+        """A number beside words for about, at most or at least; None for any other text, or a limit of another sort."""
+        rest, said = without_words(text) if self.strip.aspect == "value" else ("", "")
+        limit = "least" if self.entry.name.startswith(_REQUIRED) else "most"
+        if not rest or said not in ("about", limit):
+            return None
+        if not np.isnan(number := self._number(rest)):
+            cell = Cell(tidy(number * self.measure.factor + self.measure.offset))
+        else:
+            cell = self.read(rest, error)
+        if said != "about" or cell.trouble is not None:
+            return cell
+        taken = f"“{shown(text)}” states about how much; the number is taken"
+        return evolve(cell, trouble=Trouble(-1, "assumption", "about", text, f"one number in {self.entry.unit}", taken))
 
     def _number(self, text: str) -> float:
         """A plain number as it stands, NaN for any other text."""

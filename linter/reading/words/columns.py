@@ -219,6 +219,11 @@ def judge_columns(
     list of Heading or None
         None for a column that is not read.
     """
+    measured = [
+        h is None and label and words.of_design(label, "found") is not None
+        for label, h in zip(labels, headings, strict=True)
+    ]
+    labels = ["" if left else label for label, left in zip(labels, measured, strict=True)]  # its cells tell nothing
     result = [
         heading_of(label, h, cells(c), words) if label else h
         for c, (label, h) in enumerate(zip(labels, headings, strict=True))

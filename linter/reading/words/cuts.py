@@ -243,7 +243,8 @@ def version_cuts(text: str) -> list[tuple[str, Version]]:
     return [(rest, version) for rest, version in found if rest]
 
 
-def station_cuts(text: str) -> list[tuple[str, str, bool]]:
+@lru_cache(maxsize=MOST_REMEMBERED)
+def station_cuts(text: str) -> tuple[tuple[str, str, bool], ...]:
     """Ways to cut a name into a rest and a station or feature; strict where the sign between them is made for that."""
     found: list[tuple[str, str, bool]] = []
     for sign, name_first in (("@", True), ("::", False), (":", False), ("/", False), (".", False)):
@@ -267,8 +268,7 @@ def station_cuts(text: str) -> list[tuple[str, str, bool]]:
         if capital or (word and word_key(inner[1]) in dictionary().stations):
             found.append((f"{text[: inner.start()]} {text[inner.end() + 1 :]}", inner[1], False))
             break
-    found.extend((rest, place, True) for rest, place in place_cuts(text))
-    return found
+    return *found, *((rest, place, True) for rest, place in place_cuts(text))
 
 
 _WORDS = re.compile(r"[^\W_]+")
@@ -323,8 +323,7 @@ def spelled_out(key: str) -> tuple[str, ...]:
     """A word key, and what it says where it writes diameter or bearing in short (``shaft dia``, ``Brg Bore``)."""
     if key.startswith("brg "):
         key = "bearing " + key[4:]
-    last = key.rpartition(" ")[2]
-    if last not in ("dia", "diam", "ø"):
+    if (last := key.rpartition(" ")[2]) not in ("dia", "diam", "ø"):
         return (key,)
     rest = key[: -len(last)].rstrip()
     return key, f"{rest} diameter", f"{rest}durchmesser"
@@ -332,8 +331,13 @@ def spelled_out(key: str) -> tuple[str, ...]:
 
 def unit_behind(text: str) -> tuple[str, str]:
     """A heading and the unit behind it, in brackets or in one of the other ways of writing; no unit where none is."""
-    if len(text) > LONGEST_TEXT or _AT_TEMPERATURE.search(text):
-        return text, ""  # no heading, or the temperature at which the value holds
+    return (text, "") if len(text) > LONGEST_TEXT else _unit_behind(text)
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def _unit_behind(text: str) -> tuple[str, str]:
+    if _AT_TEMPERATURE.search(text):
+        return text, ""  # the temperature at which the value holds
     if camel := _CAMEL_UNIT.fullmatch(text):
         return camel[1], _CAMEL_UNITS[camel[2]]
     rest, unit = split_heading_unit(text)

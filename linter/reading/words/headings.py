@@ -12,6 +12,7 @@ from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.match import TEMPERATURE_LETTER, UNIT_OF_LETTER
+from linter.reading.words.measured_words import FOUND_REASON, IN_NAMES, without, without_found
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
@@ -147,8 +148,10 @@ class Words:
     names: Names
     told: dict[str, Told] = field(factory=dict)
     deviations: dict[str, Deviation] = field(factory=dict)
+    asked: dict[Any, Any] = field(factory=dict)
     _known: dict[str, Heading | None] = field(factory=dict)
     _groups: dict[str, str] = field(factory=dict)
+    _stations: dict[str, str] = field(factory=dict)
 
     def heading(self, text: str) -> Heading | None:
         """What a word names, or None; a bearing in brackets is no part of it."""
@@ -247,6 +250,11 @@ class Words:
 
         A word that says only bearing needs a word for a station behind it: what follows may be its number.
         """
+        if text not in self._stations:
+            self._stations[text] = self._station_of(text)
+        return self._stations[text]
+
+    def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
@@ -301,7 +309,15 @@ class Words:
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
-        return self.names.why(text.strip()) or "the name is not recognised"
+        measured = FOUND_REASON if self.of_design(text, "found") is not None else ""
+        return measured or self.names.why(text.strip()) or "the name is not recognised"
+
+    def of_design(self, text: str, words: str = "designed") -> Heading | None:
+        """What a name of a seat's size or form names without a word that says whose value it is."""
+        core, unit = self.names.split_unit(text)
+        rest = without_found(core) if words == "found" else without(core, IN_NAMES[words])
+        found = self.heading(f"{rest} [{unit}]" if unit else rest) if rest else None
+        return found if found and found.entry.level == "station" and found.entry.unit in ("mm", "um") else None
 
     def _in_two_scripts(self, text: str) -> Heading | None:
         """A name in two languages (``Место установки Location``): what one says, the other saying that or nothing."""
@@ -366,11 +382,14 @@ class Words:
         if (drawing := self._of_drawing(text)) is not None:
             return drawing
         match = self.names.find(text)
+        if (match is None or not match.mapped) and self.of_design(text, "found") is not None:
+            return None  # Wellensitz Ist
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)
             own = Heading(keys[groups[0]]) if len(groups) == 1 and groups[0] in keys else None
-            return own or self._in_two_scripts(text) or self._in_two_languages(text) or self._beside_bearing(text)
+            own = own or self._in_two_scripts(text) or self._in_two_languages(text) or self._beside_bearing(text)
+            return own or self.of_design(text)
         return Heading(
             match.parameter,
             match.station or "",

@@ -1,6 +1,10 @@
-"""Words of lists of measured values, folded and without case."""
+"""Words of measured values and of what the design says beside them, folded and without case."""
 
-from linter.reading.cells.signs import caseless
+import re
+from collections.abc import Iterable
+
+from linter.reading.cells.signs import EASTERN, caseless
+from linter.reading.words.dictionary import CAMEL
 
 #: Headings of a column of measured values (folded); those of verdicts are among the reader's words and are none.
 MEASURED = frozenset(
@@ -29,7 +33,9 @@ FOUND = (
     "as received", "as built", "as-built", "ist", "ist-wert", "gemessen", "istwert", "istmaß", "befund", "vorgefunden",
     "messwert", "mesuré", "mesurée", "relevé", "relevée", "constaté", "réel", "réelle", "medido", "medida",
     "encontrado", "real", "misurato", "misurata", "rilevato", "rilevata", "effettivo", "измерено", "факт",
-    "фактически", "фактическое", "実測", "実測値", "測定", "測定値", "实测", "实测值", "测量", "测量值",
+    "фактически", "фактическое", "фактический", "фактическая", "фактич.", "измеренный", "измеренная",
+    "действительный", "действительная",
+    "実測", "実測値", "測定", "測定値", "実寸", "実寸法", "实测", "实测值", "测量", "测量值",
 )  # fmt: skip
 DESIGNED = (
     "as designed", "as-designed", "designed", "design", "nominal", "specified", "spec", "spec.", "required", "req.",
@@ -38,8 +44,13 @@ DESIGNED = (
     "exigé", "exigée", "requis", "requise", "consigne", "spécifié", "teórico", "plano", "requerido", "requerida",
     "exigido", "especificado", "pedido", "teorico", "disegno", "richiesto", "richiesta", "prescritto", "previsto",
     "чертёж", "по чертежу", "номинал", "требуется", "требование", "требуемое", "задано", "設計", "設計値", "図面",
-    "図面値", "要求", "要求値", "規格", "規格値", "設定", "设计", "设计值", "图纸", "图纸值", "要求值", "规定",
-    "规定值",
+    "図面値", "要求", "要求値", "規格", "規格値", "指示値", "設定", "设计", "设计值", "图纸", "图纸值", "要求值",
+    "规定", "规定值",
+)  # fmt: skip
+#: Words of the two that say something else in names of sizes: a time, the drawing, a size (``Medida asiento``).
+_NOT_IN_NAMES = frozenset(
+    ("after", "before", "found", "medida", "drawing", "design", "zeichnung", "konstruktion", "plan", "plano", "disegno",
+     "чертёж", "図面", "图纸", "設計", "设计")
 )  # fmt: skip
 #: The same of values at which a part is worn out.
 LIMITS = (
@@ -79,3 +90,58 @@ OF_PARTS = {
 }  # fmt: skip
 BY_WORD = {caseless(word): name for name, words in OF_PARTS.items() for word in words}
 UNITS = {"ring_bore": "mm", "ring_outside": "mm", "spring_force": "N"}
+#: What a part was found to have states nothing of its design.
+FOUND_REASON = "measured values; the design states what is reviewed"
+_AROUND = " -–—_:,()[]/"
+
+
+def keys_of(words: Iterable[str]) -> tuple[str, ...]:
+    """Words as :func:`without` wants them: without case, the longest first."""
+    return tuple(sorted({caseless(word) for word in words}, key=lambda word: (-len(word), word)))
+
+
+IN_NAMES = {
+    "designed": keys_of(word for word in DESIGNED if word not in _NOT_IN_NAMES),
+    "drawn": keys_of(word for word in DESIGNED if word in _NOT_IN_NAMES),
+}
+
+
+def _pattern(words: Iterable[str]) -> str:
+    return "|".join(re.sub(r"\\?[ -]", r"[\\s_-]?", re.escape(word)) for word in sorted(words, key=len)[::-1])
+
+
+_STATEMENTS = frozenset(keys_of((*FOUND, *DESIGNED)))
+_FOUND_SAID = re.compile(
+    rf"(?<![^\W\d_])(?:{_pattern(w for w in FOUND if w not in _NOT_IN_NAMES and not EASTERN.match(w))}"
+    rf"|(?<=[\s(_-])medida)(?![^\W\d_])|{_pattern(w for w in FOUND if EASTERN.match(w))}",
+    re.IGNORECASE,
+)
+
+
+def is_statement(text: str) -> bool:
+    """Whether a text is no more than a word for what was found or for what the design says."""
+    return caseless(text).strip(_AROUND) in _STATEMENTS
+
+
+def without_found(text: str) -> str:
+    """A name without the word that says its values were found on a part; empty where none stands in it."""
+    text = CAMEL.sub(" ", text)
+    rest, count = _FOUND_SAID.subn(" ", text)
+    return re.sub(r"\(\s*\)|\[\s*\]|（\s*）|\s+", " ", rest).strip(_AROUND) if count == 1 else ""
+
+
+def without(text: str, words: tuple[str, ...]) -> str:
+    """A text without one of some words at its beginning or end; empty where none stands there, or nothing else."""
+    text = text.strip(_AROUND)
+    key = caseless(text)
+    for word in words if len(key) == len(text) else ():
+        if key.startswith(word) and (rest := text[len(word) :]).strip(_AROUND) and _is_apart(word, rest[0]):
+            return rest.strip(_AROUND)
+        if key.endswith(word) and (rest := text[: -len(word)]).strip(_AROUND) and _is_apart(word, rest[-1]):
+            return rest.strip(_AROUND)
+    return ""
+
+
+def _is_apart(word: str, sign: str) -> bool:
+    """Whether a word and the sign beside it are two words; Chinese and Japanese set no blanks."""
+    return EASTERN.match(word) is not None or not sign.isalnum()

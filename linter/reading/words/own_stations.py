@@ -15,6 +15,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.words.cuts import joint_cuts
 from linter.reading.words.dictionary import dictionary, group_key, word_key
 from linter.reading.words.headings import Words
+from linter.reading.words.measured_words import is_statement
 from linter.reading.words.names import Names
 from linter.reading.words.parts import names_place, part_alone
 
@@ -72,7 +73,7 @@ def _of_station(text: str, words: Words) -> str:
 
 def is_no_position(text: str) -> bool:
     """Whether a word says one of several statements, states or trials, or a unit, and so no position."""
-    said = word_key(text) in dictionary().versions or _NO_POSITION.fullmatch(text) is not None
+    said = word_key(text) in dictionary().versions or _NO_POSITION.fullmatch(text) is not None or is_statement(text)
     return said or known_unit(text) is not None
 
 

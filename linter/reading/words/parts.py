@@ -10,7 +10,7 @@ two parameters.
 import re
 from bisect import bisect_left
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
 from itertools import islice, product, takewhile
 from pathlib import Path
 
@@ -133,6 +133,7 @@ def tells_feature(text: str) -> bool:
     return any(concepts - {"machine"} for concepts in said)
 
 
+@lru_cache(maxsize=2**14)
 def concepts_said(text: str) -> Concepts:
     """Everything that words of the trade in a text may say, whatever else stands there."""
     said: set[str] = set()

@@ -6,7 +6,7 @@ written as a file to check and save, and nothing is ever applied from it silentl
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from functools import cache
+from functools import cache, lru_cache
 
 from attrs import evolve, frozen
 
@@ -152,20 +152,26 @@ def _candidates(word: str, names: Names) -> tuple[Candidate, ...]:
 
 def _alike(piece: _Core) -> Iterator[tuple[str, str, float]]:
     """Parameters whose words are like a core, with the word and its likeness."""
+    for name, known, likeness in _like(_plain(piece.text)):
+        if piece.aspect in ("value", "unit") or parameter(name).kind == "toleranced":
+            yield name, known, likeness
+
+
+@lru_cache(maxsize=4096)
+def _like(wanted: str) -> tuple[tuple[str, str, float], ...]:
     from rapidfuzz import fuzz, process
 
-    wanted = _plain(piece.text)
     if len(wanted) < 2:
-        return
+        return ()
     keys, targets = _pool()
+    found: list[tuple[str, str, float]] = []
     for scorer, weight in ((fuzz.ratio, 1.0), (fuzz.token_sort_ratio, 0.98), (fuzz.token_set_ratio, 0.85)):
         for _, likeness, index in process.extract(wanted, keys, scorer=scorer, limit=12, score_cutoff=LOWEST / weight):
             name, known = targets[index]
-            if piece.aspect not in ("value", "unit") and parameter(name).kind != "toleranced":
-                continue
             if name in ("machine", "station") and scorer is fuzz.token_set_ratio:
                 continue  # the bearing is part of many names
-            yield name, known, likeness * weight
+            found.append((name, known, likeness * weight))
+    return tuple(found)
 
 
 def _word_by_word(text: str, known: str) -> bool:
