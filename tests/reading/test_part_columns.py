@@ -169,3 +169,43 @@ def test_a_bore_before_its_limits_is_the_housing_s(tmp_path):
     heads = "Repère|Alésage [mm]|Alésage max [mm]|Alésage min [mm]|Arbre max [mm]|Arbre min [mm]"
     reading = read(tmp_path, [heads, "A|52|52.019|52.0|25.011|25.002", "B|47|47.016|47.0|20.011|20.002"])
     assert list(reading.stations.size("housing_seat_diameter").nominal) == [52, 47]
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        "Position|Bearing|shaft_d [mm]|shaft_up [µm]|shaft_lo [µm]|hsg_D [mm]|hsg_up [µm]|hsg_lo [µm]",
+        "Stelle|Lager|Welle Ø [mm]|Welle oben [µm]|Welle unten [µm]|Gehäuse Ø [mm]|Gehäuse oben [µm]|Gehäuse unten [µm]",
+        "Posición|Rodamiento|Ø eje [mm]|T. sup. [µm]|T. inf. [µm]|Ø alojamiento [mm]|T. sup. [µm]|T. inf. [µm]",
+        "位置|軸受型番|軸径 (mm)|上 (μm)|下 (μm)|ハウジング径 (mm)|上 (μm)|下 (μm)",
+        "Позиция|Подшипник|Вал Ø, мм|Верх., мкм|Ниж. откл., мкм|Корпус Ø, мм|Верх., мкм|Ниж. откл., мкм",
+    ],
+)
+def test_deviations_behind_a_size_may_say_their_part_or_their_side_only(tmp_path, heads):
+    reading = read(tmp_path, [heads, "A|6202|15|+2|-4|35|+5|-4", "B|6201|12|+2|-5|32|+14|+6"])
+    shaft, housing = (reading.stations.size(f"{part}_seat_diameter") for part in ("shaft", "housing"))
+    assert list(shaft.nominal) == [15, 12] and list(housing.nominal) == [35, 32]
+    assert list(shaft.lower) == pytest.approx([-0.004, -0.005]) and list(shaft.upper) == pytest.approx([0.002, 0.002])
+    assert list(housing.lower) == pytest.approx([-0.004, 0.006])
+
+
+def test_upper_and_lower_beside_no_size_are_no_deviations(tmp_path):
+    heads = "Machine|Bearing upper|Bearing lower|Shaft upper|Shaft lower"
+    reading = read(tmp_path, [heads, "M1|6202|6201|15 k5|12 k5", "M2|6203|6202|17 k5|15 k5"])
+    assert list(reading.stations.size("shaft_seat_diameter").nominal) == [15, 12, 17, 15]
+
+
+@pytest.mark.parametrize(
+    ("shaft", "housing"),
+    [
+        ("Shaft diameter and fit", "Housing diameter and fit"),
+        ("Wellendurchmesser und Passung", "Gehäusebohrung mit Passung"),
+        ("Diamètre arbre et ajustement", "Alésage logement et ajustement"),
+        ("Diámetro eje y ajuste", "Diámetro alojamiento y ajuste"),
+        ("軸径とはめあい", "ハウジング内径とはめあい"),
+    ],
+)
+def test_a_size_with_its_fit_is_named_as_the_size(tmp_path, shaft, housing):
+    reading = read(tmp_path, [f"Position|Bearing|{shaft}|{housing}", "A|6205|25 k5|52 H6", "B|6204|20 k5|47 H6"])
+    assert list(reading.stations.size("shaft_seat_diameter").nominal) == [25, 20]
+    assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["H6", "H6"]

@@ -19,6 +19,7 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.cuts import aspect_cuts, station_cuts, unit_trouble
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.mapping import Aspect
 from linter.reading.words.part_evidence import FITS, PARTS, numbers_of, rings_of, same_sizes
 from linter.reading.words.parts import concepts_said, is_tolerance_of_bore, part_alone, tells_feature
 from linter.reading.words.told_parts import Rest, may_be_of_part, of_parts
@@ -30,6 +31,8 @@ _PIECE = re.compile(r"[^\W\d_⌀Øø]+")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
 _LIMITS = re.compile(r"[Ø⌀]? ?(\d*[.,]?\d+) ?(?:-|–|/|\.{2,3}|…|to|bis) ?[Ø⌀]? ?(\d*[.,]?\d+)")
+#: The two limits of a size, and its two deviations.
+_ENDS: tuple[tuple[Aspect, Aspect], ...] = (("max", "min"), ("upper", "lower"))
 #: Limits of one size differ by less than this share of it.
 _LIKE_LIMITS = 0.01
 #: A ring has the size of the shaft that it sits on: a bore larger than that by more is another one.
@@ -292,7 +295,7 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     """Headings with those of the two limits of a seat (``Shaft max``, ``Shaft min``; ``Bore max``, ``Bore min``).
 
     A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
-    bearing are its class.
+    bearing are its class. Beside the size of a seat two deviations may say its part only (``shaft_up``, ``shaft_lo``).
     """
     result = list(headings)
     found: dict[tuple[str, str], int] = {}
@@ -301,14 +304,17 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
         cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
         for rest, aspect in cuts:
             part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
-            if part and aspect in ("max", "min"):
+            if part and aspect in ("max", "min", "upper", "lower"):
                 found.setdefault((part, aspect), c)
+    stated = {h.parameter for h in headings if h is not None and h.aspect == "value" and not h.station}
     of_shaft = (
         any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
     )
     for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
-        pair = [(limit, found[part, limit]) for limit in ("max", "min") if (part, limit) in found]
-        for limit, c in pair if len(pair) == 2 and name else ():
-            unit = words.unit_of(labels[c])
-            result[c] = Heading(f"{name}_seat_diameter", unit=unit, aspect=limit, assumed=part == "bore")
+        for ends in _ENDS:
+            pair = [(end, found[part, end]) for end in ends if (part, end) in found]
+            limits = ends == _ENDS[0] or (part != "bore" and f"{part}_seat_diameter" in stated)
+            for end, c in pair if len(pair) == 2 and name and limits else ():
+                unit = words.unit_of(labels[c])
+                result[c] = Heading(f"{name}_seat_diameter", unit=unit, aspect=end, assumed=part == "bore")
     return result
