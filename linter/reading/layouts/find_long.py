@@ -81,7 +81,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     }
     own = names_below(grid, part, row + 1, words) if part in candidates else 0
     most = max(counts.values(), default=0)
-    if part is not None and own > most and not (both is not None and most > 2):
+    if part is not None and own > (3 * most if both is not None and most > 2 else most):
         counts, part, parts, both = {part: own}, None, {}, None  # "Shaft seat", "Housing seat" are the names themselves
     best = max(counts, key=lambda c: counts[c], default=-1)
     if best < 0 or not counts[best]:
