@@ -172,7 +172,7 @@ class ByRow(NamesDown):
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
         if heading is None and value_at is not None:
             heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
-        if value_at is not None and self._is_position_of_bearing(label, grid.text(row, value_at)):
+        if value_at is not None and self._is_position_of_bearing(side, label, grid.text(row, value_at)):
             heading = Heading("bearing_designation", self.words.station_said(label))
         heading = speed_remarked(self.table, row, label, heading, self.words)
         if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
@@ -195,9 +195,9 @@ class ByRow(NamesDown):
         classes = [said for said in classes if CLASS.fullmatch(said)]
         return f"{value} {classes[0]}" if len(classes) == 1 and value[:1].isdigit() else value
 
-    def _is_position_of_bearing(self, label: str, value: str) -> bool:
-        """Whether a row, below a line that heads the bearings, is a position and the designation there."""
-        below = self.section is not None and self.section.side == "bearing"
+    def _is_position_of_bearing(self, side: Side | None, label: str, value: str) -> bool:
+        """Whether a row, below a word that heads the bearings, is a position and the designation there."""
+        below = side is not None and side.side == "bearing"
         return below and bool(self.words.station_said(label)) and designation_strength(value) != "no"
 
     def _names_machine(self, label: str, value: str) -> bool:

@@ -15,6 +15,7 @@ from linter.reading.layouts.characteristics import Characteristics
 from linter.reading.layouts.long_table import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
 from linter.reading.layouts.ring_or_part import of_part
+from linter.reading.layouts.sections import head_left
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.units_row import NO_UNIT
@@ -177,7 +178,7 @@ class NamesDown:
     def label(self, row: int) -> str:
         """Name of a row; a row that says which part of a size it states (``Min``) may have it from the row above."""
         grid, part_at = self.table.grid, self.one("PART")
-        label = grid.text(row, self.table.name)
+        label = grid.text(row, self.table.name) or head_left(grid, row, self.table.name)
         if label or part_at is None or not grid.text(row, part_at):
             return label
         above = row - 1

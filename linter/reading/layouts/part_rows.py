@@ -5,6 +5,7 @@ import re
 from linter.reading.cells.choices import read_choice
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.long_table import LongTable
+from linter.reading.layouts.sections import head_left
 from linter.reading.layouts.sides import Side, side_of
 from linter.reading.words.parts import concepts_said
 
@@ -22,7 +23,8 @@ def part_with_material(table: LongTable, row: int) -> tuple[Side, int, str] | No
         None for a row that states a value, that names no shaft or housing, or whose other cell is no material.
     """
     grid = table.grid
-    side = side_of(grid.text(row, table.name).strip(" :【】[]"))
+    label = grid.text(row, table.name) or head_left(grid, row, table.name)
+    side = side_of(label.strip(" :【】[]"))
     if side is None or side.side not in ("shaft", "housing"):
         return None
     filled = [c for c in range(table.name + 1, grid.width) if not is_blank(grid.columns[c][row])]

@@ -26,12 +26,26 @@ def heads_machine(grid: Grid, row: int, name: int, words: Words) -> bool:
     return heading is not None and heading.parameter == "machine" and not heading.station
 
 
+def head_left(grid: Grid, row: int, name: int) -> str:
+    """The text that heads the rows below it from a column left of the names, where no name stands; or empty.
+
+    It is the only one there, and the row below has a name and nothing in its column.
+    """
+    if name == 0 or row + 1 >= grid.height or grid.text(row, name) or not grid.text(row + 1, name):
+        return ""
+    left = [c for c in range(name) if not is_blank(grid.columns[c][row])]
+    text = grid.text(row, left[0]) if len(left) == 1 and is_blank(grid.columns[left[0]][row + 1]) else ""
+    return text if any(map(str.isalpha, text)) and not _NUMBERING.fullmatch(text) else ""
+
+
 def section_label(grid: Grid, row: int, name: int) -> str:
     """The words of a row with nothing but its label, without the signs around them; empty for another row."""
-    label = grid.text(row, name)
+    left = head_left(grid, row, name)
+    label = left or grid.text(row, name)
     if len(label) >= 60 or any(not is_blank(grid.columns[c][row]) for c in range(name + 1, grid.width)):
         return ""
-    if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in range(name)):
+    before = range(0 if left else name)
+    if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in before):
         return ""
     inner = _SECTION.fullmatch(label)
     return _without_number(grid, name, inner.group(1)) if inner else ""
