@@ -175,7 +175,7 @@ def test_a_bore_before_its_limits_is_the_housing_s(tmp_path):
     "heads",
     [
         "Position|Bearing|shaft_d [mm]|shaft_up [µm]|shaft_lo [µm]|hsg_D [mm]|hsg_up [µm]|hsg_lo [µm]",
-        "Stelle|Lager|Welle Ø [mm]|Welle oben [µm]|Welle unten [µm]|Gehäuse Ø [mm]|Gehäuse oben [µm]|Gehäuse unten [µm]",
+        "Stelle|Lager|Welle Ø [mm]|Welle oben [µm]|Welle unten [µm]|Geh. Ø [mm]|Geh. oben [µm]|Geh. unten [µm]",
         "Posición|Rodamiento|Ø eje [mm]|T. sup. [µm]|T. inf. [µm]|Ø alojamiento [mm]|T. sup. [µm]|T. inf. [µm]",
         "位置|軸受型番|軸径 (mm)|上 (μm)|下 (μm)|ハウジング径 (mm)|上 (μm)|下 (μm)",
         "Позиция|Подшипник|Вал Ø, мм|Верх., мкм|Ниж. откл., мкм|Корпус Ø, мм|Верх., мкм|Ниж. откл., мкм",

@@ -320,6 +320,8 @@ class ByRow(NamesDown):
             for column in self.columns_of(role):
                 if is_blank(grid.columns[column][row]) or column == value_at:
                     continue
+                if role == "CLASS" and (unit := self.unit_at(row)) and unit == grid.text(row, column):
+                    continue  # the unit of the value
                 shape = self.with_unit(row, column, named)
                 if toleranced:
                     minus = role == "LOWER" and self.table.header >= 0  # its heading may hold the sign of the column

@@ -21,6 +21,11 @@ from linter.reading.words.headings import Heading, Words
 
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
+#: Two deviations or half the band, without a size.
+_DEVIATIONS = re.compile(
+    r"\(?(?:[±]\s?\d[\d.,]*|(?:[+\-−]\s?\d[\d.,]*|0)\s?[/;|\s]\s?(?:[+\-−]\s?\d[\d.,]*|0))\)?(?: ?[µu]m| ?mm)?"
+)
+_PLAIN = re.compile(r"[\d.,]+")
 
 #: Begins like a value, maybe with the sign of a diameter, a radius or a roughness before it.
 _LIKE_SIZE = re.compile(r"[\W_]*(?:[ØøφΦϕФ]|Ra?|max\.?|min\.?)?[\W_]*\d", re.IGNORECASE)
@@ -146,7 +151,11 @@ def _roles_by_content(
         if not cells:
             continue
         units = sum(1 for cell in cells if type(cell) is str and known_unit(cell.strip("[]() ")) is not None)
-        if values and "CLASS" not in roles.values() and _are_classes(cells):
+        if (
+            values
+            and "CLASS" not in roles.values()
+            and (_are_classes(cells) or _hold_deviations(grid, column, named, first))
+        ):
             roles[column] = "CLASS"
         elif says_parts_of_size(cells, words):  # max, min: the latter is a unit too
             roles[column] = "PART"
@@ -162,6 +171,18 @@ def _roles_by_content(
 def _are_classes(cells: Sequence[Any]) -> bool:
     """Whether cells, two of them or more, are tolerance classes and nothing else."""
     return len(cells) > 1 and all(type(cell) is str and _CLASS.fullmatch(cell) is not None for cell in cells)
+
+
+def _hold_deviations(grid: Grid, column: int, named: Sequence[Heading | None], start: int) -> bool:
+    """Whether a column states deviations beside each size that it says more of, two or more; units beside the others.
+
+    ``30 | +0,002/-0,004``, ``12000 | U/min``, ``30 | ±0.01``.
+    """
+    sizes = [h is not None and h.entry.kind == "toleranced" for h in named]
+    texts = [(of_size, text) for r, of_size in enumerate(sizes) if r >= start and (text := grid.text(r, column))]
+    beside = [text for of_size, text in texts if of_size]
+    others = [text for of_size, text in texts if not of_size and text[0].isdigit() and known_unit(text) is None]
+    return len(beside) > 1 and all(map(_DEVIATIONS.fullmatch, beside)) and not any(map(_PLAIN.fullmatch, others))
 
 
 def _first_named(grid: Grid, words: Words, named: Sequence[Heading | None], values: Sequence[int]) -> int:

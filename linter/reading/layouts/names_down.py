@@ -131,9 +131,10 @@ class NamesDown:
 
     def unit_at(self, row: int) -> str:
         """The unit that stands in a row, without the sign of the roughness before it (``Ra``, ``Ra µm``)."""
-        at = self.one("UNIT")
-        unit = self.table.grid.text(row, at).strip("[] ") if at is not None else ""
-        return _ROUGHNESS.sub("", unit)
+        at, text = self.one("UNIT"), self.table.grid.text
+        classes = self.columns_of("CLASS") if at is None else ()  # deviations of sizes, units beside other values
+        beside = (said for c in classes if known_unit(said := text(row, c).strip("[] ")) is not None)
+        return _ROUGHNESS.sub("", text(row, at).strip("[] ") if at is not None else next(beside, ""))
 
     def with_unit(self, row: int, column: int, heading: Heading) -> Heading:
         """The heading with the unit of its row or of the column's header."""
