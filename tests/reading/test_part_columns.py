@@ -209,3 +209,30 @@ def test_a_size_with_its_fit_is_named_as_the_size(tmp_path, shaft, housing):
     reading = read(tmp_path, [f"Position|Bearing|{shaft}|{housing}", "A|6205|25 k5|52 H6", "B|6204|20 k5|47 H6"])
     assert list(reading.stations.size("shaft_seat_diameter").nominal) == [25, 20]
     assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["H6", "H6"]
+
+
+@pytest.mark.parametrize(
+    ("above", "heads"),
+    [
+        ("Type|Drawing|DE bearing||||NDE bearing||||Rotor||Speed|", "No.|shaft|housing|shoulder|mass kg|max rpm|IC"),
+        ("Typ|Zeichnung|Lager AS||||Lager BS||||Rotor||Drehzahl|", "Nr.|Welle|Gehäuse|Schulter|Masse kg|max. 1/min|IC"),
+        ("Modèle|Plan|Palier avant||||Palier arrière||||Rotor||Vitesse|",
+         "Réf.|arbre|logement|épaulement|masse kg|maxi tr/min|IC"),
+    ],
+)  # fmt: skip
+def test_parts_alone_below_positions_of_each_machine(tmp_path, above, heads):
+    number, shaft, housing, shoulder, mass, speed, other = heads.split("|")
+    position = "|".join((number, shaft, housing, shoulder))
+    rows = [
+        above,
+        f"||{position}|{position}|{mass}|G|{speed}|{other}",
+        "SM-56|SM56-01|6004-2Z|20 k5|42 J6|24|6003-2Z|17 k5|35 H6|20.5|1.2|2.5|9000|a",
+        "SM-71|SM71-01|6205-2Z|25 k5|52 J6|31|6204-2Z|20 k5|47 H6|26|2.9|2.5|8000|b",
+        "Prepared",
+    ]
+    reading = read(tmp_path, rows)
+    assert [machine for machine, _ in keys(reading)] == ["SM-56", "SM-56", "SM-71", "SM-71"]
+    assert list(reading.stations.size("shaft_seat_diameter").nominal) == [20, 17, 25, 20]
+    assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["J6", "H6", "J6", "H6"]
+    assert list(reading.stations.number("rotor_mass")) == [1.2, 1.2, 2.9, 2.9]
+    assert list(reading.stations.number("speed_max")) == [9000, 9000, 8000, 8000]

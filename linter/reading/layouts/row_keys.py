@@ -29,9 +29,7 @@ def name_rows(
 
     ``headings`` is what the columns are so far, ``rows`` are those below the heading.
     """
-    if table.positions:
-        return headings
-    if any(h is not None and h.station for h in headings):
+    if table.positions or any(h is not None and h.station for h in headings):
         return _rows_of_machines(table, headings, rows)
     of_stations = [c for c, h in enumerate(headings) if h is not None and h.entry.level == "station"]
     stated = [c for c in of_stations if headings[c] != Heading("station")]
@@ -63,7 +61,7 @@ def _rows_of_machines(table: WideTable, headings: list[Heading | None], rows: Se
     if any(h is not None and (h.parameter == "machine" or h == Heading("station")) for h in headings):
         return headings
     filled = [row for row in rows if any(table.grid.text(row, c) for c, h in enumerate(headings) if h is not None)]
-    if not filled or not _of_positions(headings):
+    if not filled or not (table.positions or _of_positions(headings)):
         return headings
     texts = _columns_of_texts(table, headings, filled) if len(filled) > 1 else {}
     named = next((c for c in range(len(headings)) if _heads_machines(table, headings, c, filled)), None)

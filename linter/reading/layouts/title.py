@@ -352,10 +352,11 @@ def is_title_row(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row is of a title block: labels and values in turn, and all labels that are known are of the machine.
 
     A unit may stand behind a value, a label and its value in one cell, and lubrication and its like are mostly the same
-    for all stations.
+    for all stations. Words that come again are headings below positions (``Shaft | Housing | Shaft | Housing``).
     """
     texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    known, at = 0, 0
+    words_again = [text for text in {*texts} if texts.count(text) > 1 and text.replace(" ", "").isalpha()]
+    known, at = 0, len(texts) if len(words_again) > 1 else 0
     while at < len(texts):
         label, value = pair_in_cell(texts[at], words)
         inline = bool(value)

@@ -184,9 +184,11 @@ def _beside_positions(
     labels, headings = [*table.labels], [*table.headings]
     for column, text in enumerate(texts):
         if text and column not in inside and headings[column] is None:
-            unit = unit_text(labels[column])
-            of_unit = f"{text} [{unit}]" if known_unit(unit) is not None else text
+            unit, below = unit_text(labels[column]), labels[column]
+            of_unit = f"{text} [{unit}]" if known_unit(unit) is not None else f"{text} {below}" if below else text
             headings[column], labels[column] = words.heading(of_unit) or words.heading(text), text
+            if below and of_unit == f"{text} {below}":  # Rotor above mass: its mass, and no machine
+                headings[column], labels[column] = words.heading(of_unit), of_unit
     return labels, headings
 
 

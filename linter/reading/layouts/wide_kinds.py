@@ -122,7 +122,8 @@ class RowKinds:
         if column == self.station_at:
             return self._is_foot(text)
         if column == self.machine_at:
-            return bool(units_said(text)) or (self.station_at is not None and not self._opens_machine(row))
+            of_positions = self.station_at is None and bool(self.table.positions)  # no row below it goes on with it
+            return bool(units_said(text)) or of_positions or not (self.station_at is None or self._opens_machine(row))
         return self.table.headings[column] is None or column == 0
 
     def _is_foot(self, text: str) -> bool:
