@@ -1,5 +1,6 @@
 """The names of a grid, down its first columns and along its first rows, and the positions that they show."""
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Iterator
 
@@ -21,6 +22,7 @@ from linter.reading.words.told_parts import parts_of_names
 #: Columns and rows that may hold names, and rows of a column that are looked at.
 _COLUMNS, _ROWS, _LONGEST = 4, 30, 1000
 _FEWEST = 4
+_ZONE = re.compile(r"[A-L][ -]?\d{1,2}")
 _FEWEST_HEADS = 3
 #: Cells beside a name, and below one, that may tell whose size it is.
 _BESIDE, _BELOW = 4, 2
@@ -115,10 +117,17 @@ def _columns(grid: Grid) -> Iterator[_Beside]:
     for column in range(min(grid.width, _COLUMNS) if grid.height <= LONGEST_MIXED else 0):
         if isinstance(cells := grid.columns[column], TextColumn):
             continue
-        right = range(column + 1, min(column + 1 + _BESIDE, grid.width))
+        right = [c for c in range(column + 1, min(column + 1 + _BESIDE, grid.width)) if not _are_zones(grid, c)]
         listed = [(cell.strip(), row) for row, cell in enumerate(cells[:_LONGEST].tolist()) if type(cell) is str]
-        beside = dict(_with_bearing(text, [grid.text(row, c) for c in right]) for text, row in listed)
+        beside = dict(_with_bearing(text, [grid.text(row, c) for c in right]) for text, row in reversed(listed))
         yield _Beside(-1, column, beside, _again(text for text, _ in listed))
+
+
+def _are_zones(grid: Grid, column: int) -> bool:
+    """Whether a column says where on a drawing things stand (``B4``, ``E5``), which looks like classes of holes."""
+    texts = [text for row in range(min(grid.height, _ROWS)) if (text := grid.text(row, column))]
+    zones = [text for text in texts if _ZONE.fullmatch(text)]
+    return len(zones) > 2 and len(zones) + 1 >= len(texts) and any(text[0] in "ABC" for text in zones)
 
 
 def _with_bearing(name: str, cells: list[str]) -> tuple[str, tuple[str, ...]]:

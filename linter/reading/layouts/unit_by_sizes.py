@@ -7,7 +7,7 @@ beside a class: those of ISO 286-1 in mm (``30 | +0.011 | +0.002 | k5``).
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 
 import numpy as np
 from attrs import evolve
@@ -35,10 +35,16 @@ _SEATS, _ENOUGH_SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter"
 #: Shoulders lie between the seats of shaft and housing.
 _SHOULDERS = ("shaft_shoulder_diameter", "housing_shoulder_diameter")
 _INCH = 25.4
+_UNITS = (("mm", 1.0), ("in", _INCH))
 _MOST_ROWS = 2000
 _SIGNED = re.compile(r"[+\-−]?\d*[.,]?\d+")
 _WITH_CLASS = re.compile(r"(?<![A-Za-z])(?:JS|js|[A-Za-z])\d{1,2}(?!\d)")
 _CLASS = re.compile(r"(?:JS|js|[A-Za-z]{1,2})\d{1,2}")
+#: A size with its deviations in one cell, with its class or without (``Ø25 k5 (+0.011/+0.002)``, ``52 +0.013/-0.006``).
+_IN_CELL = re.compile(
+    r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(?P<size>\d*[.,]?\d+)\s*(?P<class>(?:JS|js|[A-Za-z])\d{1,2})?\s*[(\[]?\s*"
+    r"(?P<one>0|[+\-−]\s?\d*[.,]?\d+)\s?[/|;\s]\s?(?P<other>0|[+\-−]\s?\d*[.,]?\d+)\s*[)\]]?\s*"
+)
 #: Deviations are written to whole or half micrometres.
 _ROUNDED = 0.6
 #: Sizes that lie between those of a seat and a ring: figures beyond are in another unit, or a form tolerance in µm.
@@ -225,7 +231,7 @@ def _votes(strips: Sequence[Strip], block: Block, designated: dict[tuple[str, st
             if size is None or figure is None:
                 continue
             value = float(figure[1].replace(",", "."))
-            near = {unit for unit, one in (("mm", 1.0), ("in", _INCH)) if abs(value * one - size) <= _SAME * size}
+            near = {unit for unit, one in _UNITS if abs(value * one - size) <= _SAME * size}
             yield near.pop() if near else "other"
 
 
@@ -239,6 +245,10 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
                 units[strip.parameter, strip.aspect] = factor
             for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
                 stated[strip.parameter, row].setdefault(strip.aspect, cell_text(cell).strip())
+    for tolerance, nominal, lower, upper in filter(None, map(_with_deviations, _cells_of_seats(block))):
+        if tolerance:
+            near = [u for u, one in _UNITS if _are_of_class(tolerance, nominal * one, lower * one, upper * one)]
+            yield near[0] if near else "other"
     for (name, _), of_size in stated.items():
         if not {"value", "tolerance", "upper", "lower"} <= of_size.keys() or not _CLASS.fullmatch(of_size["tolerance"]):
             continue
@@ -248,7 +258,7 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
         nominal, lower, upper = (float(f or 0.0) for f in figures)
         near = [
             unit
-            for unit, one in (("mm", 1.0), ("in", _INCH))
+            for unit, one in _UNITS
             if _are_of_class(
                 of_size["tolerance"],
                 nominal * one,
@@ -260,7 +270,10 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
 
 
 def _votes_of_limits(block: Block) -> Iterator[str]:
-    """Mm where the limits of every seat are those of a class at a size of whole millimetres, of three seats or more."""
+    """Mm where the limits of every seat are those of a class at a size of whole millimetres, of three seats or more.
+
+    The deviations beside each size in its cell may say the limits.
+    """
     stated: dict[tuple[str, int], dict[str, str]] = defaultdict(dict)
     for strip in block.strips:
         if strip.parameter in _SEATS and strip.aspect in ("min", "max") and not strip.own_unit:
@@ -272,8 +285,38 @@ def _votes_of_limits(block: Block) -> Iterator[str]:
         if low is None or high is None:
             return
         seats.append((_SEATS[name], low, high))
+    in_cells = [] if seats else [*_cells_of_seats(block, _SEATS)]
+    said = [*filter(None, map(_with_deviations, in_cells))]
+    if len(said) == len(in_cells):
+        kinds = (
+            _SEATS[strip.parameter]
+            for strip in block.strips
+            if _states_seats(strip, _SEATS)
+            for _ in strip.cells.tolist()
+        )
+        seats += [(kind, size + low, size + high) for kind, (_, size, low, high) in zip(kinds, said, strict=True)]
     if len(seats) >= _ENOUGH_SEATS and all(_are_limits_of_class(*seat) for seat in seats):
         yield "mm"
+
+
+def _states_seats(strip: Strip, names: Container[str]) -> bool:
+    return strip.parameter in names and strip.aspect == "value" and not (strip.own_unit or strip.unit)
+
+
+def _cells_of_seats(block: Block, names: Container[str] = _SEATS) -> Iterator[str]:
+    """The texts that state whole seats without a unit beside them."""
+    for strip in block.strips:
+        if _states_seats(strip, names):
+            yield from map(cell_text, strip.cells[:_MOST_ROWS].tolist())
+
+
+def _with_deviations(text: str) -> tuple[str, float, float, float] | None:
+    """The class (or empty), the size and both deviations that one cell states; None where it does not."""
+    found = _IN_CELL.fullmatch(text)
+    if found is None:
+        return None
+    size, one, other = (_signed(found[name].replace(" ", "")) or 0.0 for name in ("size", "one", "other"))
+    return found["class"] or "", size, min(one, other), max(one, other)
 
 
 def _are_limits_of_class(kind: str, low: float, high: float) -> bool:

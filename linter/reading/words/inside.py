@@ -57,6 +57,9 @@ _OF_PARTS = frozenset(
     ("bearing", "shaft", "housing", "seat", "bore", "ring", "inside", "outside", "shoulder", "fillet", "chamfer",
      "closure", "tolerance", "fit", "class", "groove", "sleeve", "nut", "washer")
 )  # fmt: skip
+#: What says a seat or a shoulder and leaves its part open (``Bearing shoulder``), and what it may say beside that.
+_OF_NO_PART = frozenset(("seat", "shoulder"))
+_MAY_SAY = _OF_NO_PART | {"bearing", "diameter", "abutment"}
 #: The drive end, which is an article elsewhere, and its other end.
 _DRIVE, _OTHER_END = "de", ("nde", "ode")
 
@@ -298,6 +301,7 @@ def _parameter(cut: Cut, words: Words) -> str:
             return f"{part}_seat_diameter"  # Eje LB: Ø17 k6
         if heading is None and not cut.seat and may_say_seat(rest, PARTS[1]):
             return "housing_seat_diameter"  # Alésage palier avant: 52 H6
-    of_seat = cut.seat and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
+    of_no_part = any(_OF_NO_PART & (said := concepts_said(rest)) and said <= _MAY_SAY for rest in cut.rests)
+    of_seat = (cut.seat or of_no_part) and with_part(Rest(cut.run, "", cut.rests), PARTS[0], words)
     heading = words.heading(of_seat) if of_seat else None
     return heading.parameter if heading is not None else ""
