@@ -277,3 +277,23 @@ def test_the_letter_of_a_symbol_is_no_station() -> None:
     heading = Words(Names()).heading("OD bearing B")
     assert heading is not None
     assert heading.station == "B"
+
+
+@pytest.mark.parametrize(
+    ("name", "parameter", "station"),
+    [
+        ("Eje resalte lado bomba diámetro", "shaft_shoulder_diameter", "lado bomba"),
+        ("Spallamento albero lato pompa diametro", "shaft_shoulder_diameter", "lato pompa"),
+        ("Épaulement arbre côté turbine Ø", "shaft_shoulder_diameter", "côté turbine"),
+        ("Épaulement arbre, côté turbine", "shaft_shoulder_diameter", "côté turbine"),
+        ("Wellenbund Pumpenseite Durchmesser", "shaft_shoulder_diameter", "Pumpenseite"),
+    ],
+)
+def test_a_side_inside_a_name_is_its_position(name, parameter, station):
+    match = Names.built_in().find(name)
+    assert match is not None and (match.parameter, match.station) == (parameter, station)
+
+
+@pytest.mark.parametrize("name", ["Portée de turbine", "Sitz Turbine", "Portée ventilateur", "Generator seat"])
+def test_a_machine_in_a_compound_for_its_shaft_is_no_shaft(name):
+    assert Names.built_in().find(name) is None

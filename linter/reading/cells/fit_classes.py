@@ -8,7 +8,7 @@ _REST = r"(?: ?\(.*\))?"
 #: Of shafts and holes that carry bearings, alone; with more in brackets; behind a size.
 CLASS = re.compile(f"(?:JS|js|Js|[D-Hd-hJKMNPRjkmnpr]){_GRADE}")
 CLASS_ONLY = re.compile(f"{CLASS.pattern}{_REST}")
-SIZE_AND_CLASS = re.compile(rf"{_SIZE}\d[\d.,]* ?(?:mm )?{CLASS.pattern}{_REST}")
+SIZE_AND_CLASS = re.compile(rf"{_SIZE}\d[\d.,]* ?(?:mm )?{CLASS.pattern}(?: mm)?{_REST}")
 #: Of one sort, with or without a size, whatever stands behind them.
 HOLE = re.compile(rf"(?:{_SIZE}[\d.,]+ ?)?(?:JS|Js|[D-HJKMNPR]){_GRADE}(?!\d).*")
 SHAFT = re.compile(rf"(?:{_SIZE}[\d.,]+ ?)?(?:js|[d-hjkmnpr]){_GRADE}(?!\d).*")

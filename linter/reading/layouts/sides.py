@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from linter.reading.cells.signs import caseless, fold
 from linter.reading.cells.units import known_unit
@@ -182,10 +182,12 @@ def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Hea
         return None  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
     if alone is not None and _is_bearings(alone, label):
         return alone
-    for word in (side.word, side.side, f"{side.side} seat"):
-        joined = words.heading(f"{word} {label}") if label else None
-        if joined is not None and joined.parameter.startswith(side.side):
-            return joined
+    told = words.told_of(label) if alone is None else None
+    for text, station in ((label, ""), *(((told.rest, told.station),) if told is not None else ())):
+        for word in (side.word, side.side, f"{side.side} seat"):
+            joined = words.heading(f"{word} {text}") if text else None
+            if joined is not None and joined.parameter.startswith(side.side) and not (station and joined.station):
+                return evolve(joined, station=station or joined.station)
     return None if alone is not None and (alone.parameter in _OF_THE_RING or _other(alone, side)) else alone
 
 

@@ -15,8 +15,9 @@ from linter.reading.words.parts import concepts_said, is_bearing
 
 _WORD = re.compile(r"[^\W\d_]{3,}")
 _LEAST = {"shaft": 2, "housing": 1}
-#: What a word says that may also be one for a housing: a shield is the end of a motor, or of a bearing.
-_ALSO = frozenset(("closure", "rating"))
+#: What a word says that may also be one for a housing: a shield is the end of a motor, or of a bearing; a spindle runs
+#: in a sleeve.
+_ALSO = frozenset(("closure", "rating", "sleeve"))
 _SMALLEST = 3.0  # [mm]: smaller figures are deviations
 _MOST = 200
 

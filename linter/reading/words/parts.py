@@ -32,8 +32,7 @@ _SCRIPTS = re.compile(
     r"(?<=[\u3040-\u30ff\u3400-\u9fff])(?=[A-Za-z0-9ø±])|(?<=[A-Za-z0-9ø±])(?=[\u3040-\u30ff\u3400-\u9fff])"
 )
 #: German compounds are cut inside a word, and so are the languages that set no blanks; no piece of one letter is cut.
-_SHORTEST_PIECE = 3
-_LONGEST_OF_SIGNS = 8
+_SHORTEST_PIECE, _LONGEST_OF_SIGNS = 3, 8
 #: Ends of German plurals, behind a word that is long enough not to be another one with them.
 _PLURALS, _LONG_ENOUGH = ("e", "en", "er", "es"), 5
 #: Words of one term at most, and ways to understand a heading that are tried.
@@ -322,7 +321,7 @@ def _fits(meaning: _Meaning, concepts: Concepts) -> bool:
 def _of_shortened(word: str) -> tuple[Concepts, ...]:
     """What a word cut short or without its vowels says, if it is no station (``front``).
 
-    It is what all the words that it may stand for have in common.
+    It is what all the words that it may stand for have in common; a compound (``Turbinenwelle``) is no longer turbine.
     """
     if len(word) < _SHORTEST_PIECE or not word.isalpha() or EASTERN.search(word) or word in dictionary().stations:
         return ()
@@ -330,7 +329,8 @@ def _of_shortened(word: str) -> tuple[Concepts, ...]:
     if len(word) > _SHORTEST_PIECE:
         keys = _single_words()
         begin_so = takewhile(lambda key: key.startswith(word), islice(keys, bisect_left(keys, word), None))
-        longer = [set(_lexicon()[key]) for key in begin_so]
+        behind = ((key, [key[len(word) + n :] for n in range(3)]) for key in begin_so)
+        longer = [set(_lexicon()[k]) for k, ends in behind if not any(len(e) > 3 and e in _lexicon() for e in ends)]
     if not longer and _CONSONANTS.fullmatch(word):
         longer = [set(said) for said in _without_vowels().get(word, ())]
     return tuple(sorted(set.intersection(*longer), key=sorted)) if longer else ()

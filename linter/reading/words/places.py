@@ -66,6 +66,11 @@ _BEARINGS = (
     "wälzlager wälzlagers kugellager kugellagers lagerung lagerstelle"
 )
 _BESIDE = "под у для на в am auf für beim bei im zum des der das dem"
+#: A side inside a name, with the one word that says what lies there (``Resalte lado bomba diámetro``).
+_INSIDE = re.compile(
+    r"(?P<before>[^,;:]+?)[ ,]+(?P<place>(?:lato|lado|côté|coté) [^ ,]+|[^\W_]{2,20}seite)[ ,]+(?P<behind>[^ ,].*)",
+    re.IGNORECASE,
+)
 
 
 def _any_of(words: str) -> str:
@@ -121,6 +126,7 @@ def place_said(text: str) -> str:
             return text if text[-1].isupper() else ""
         words = re.split(r"[ _'’-]+", found["of"])
         plain = all(word.isalpha() or len(word) == 1 for word in words) and len(words) <= _MOST_WORDS
+        plain = plain and words[-1] not in ("ø", "φ", "⌀")  # of the size, not of the place
         return text if plain and not any(map(is_no_place, words[:1])) and not any(map(_is_part, words)) else ""
     return ""
 
@@ -137,6 +143,8 @@ def place_cuts(text: str) -> Iterator[tuple[str, str]]:
     before, comma, behind = text.rpartition(",")
     if comma and before.strip() and behind[:1].strip():
         yield before.strip(), behind.strip()
+    if (found := _INSIDE.fullmatch(text)) and place_said(found["place"]):
+        yield f"{found['before']} {found['behind']}", found["place"]
     plain = caseless(text)
     if len(plain) == len(text) and (found := _INFLECTED.search(plain)):
         said = _STEMS[found["stem"]]
