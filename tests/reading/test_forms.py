@@ -79,3 +79,39 @@ def test_a_number_of_a_national_system_names_the_bearing(read):
     stations = read("Машина;Насос\nПоложение;левая\nПодшипник;80206\nДиаметр отверстия подшипника d (мм);30\n").stations
     assert stations.text("station").tolist() == ["левая"]
     assert stations.text("bearing_designation").tolist() == ["80206"]
+
+
+TITLES = [
+    (
+        "Motor|EM 90|||Auftrag|24-118\nZeichn.-Nr.|4.117||| Rev.|B\nNenndrehzahl|2860|min-1||Bauform|B3\n"
+        "Läufergewicht|4,9|kg||geford. Lebensdauer|20000 h",
+        "Antriebsseite (AS)|||Gegenseite (BS)||",
+        ("Wälzlager", "Wellensitz", "Wellenschulter Ø"),
+    ),
+    (
+        "Motor|EM 90|||Order|24-118\nDrawing no.|4.117|||Rev.|B\nRated speed|2860|rpm||Mounting|B3\n"
+        "Rotor mass|4.9|kg||Required life|20000 h",
+        "Drive end (DE)|||Non-drive end (NDE)||",
+        ("Bearing", "Shaft seat", "Shaft shoulder dia."),
+    ),
+    (
+        "Moteur|EM 90|||Commande|24-118\nN° de plan|4.117|||Indice|B\nVitesse nominale|2860|tr/min||Montage|B3\n"
+        "Masse du rotor|4,9|kg||Durée de vie exigée|20000 h",
+        "Côté accouplement|||Côté ventilateur||",
+        ("Roulement", "Portée d'arbre", "Épaulement arbre Ø"),
+    ),
+]
+
+
+@pytest.mark.parametrize(("title", "places", "names"), TITLES)
+def test_positions_side_by_side_below_a_title_with_its_names_elsewhere(tmp_path, title, places, names):
+    rows = [("6205-2Z/C3", "6204-2Z/C3", ""), ("25 k5", "20 k5", ""), ("31,5", "26", "mm")]
+    lines = [f"{n}|{a}|{unit}|{n}|{b}|{unit}" for n, (a, b, unit) in zip(names, rows, strict=True)]
+    path = tmp_path / "card.tsv"
+    path.write_text("\n".join(["Card", title, "", places, *lines]).replace("|", "\t"), encoding="utf-8")
+    stations = read_table(path).stations
+    assert list(stations.text("bearing_designation")) == ["6205-2Z/C3", "6204-2Z/C3"]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [25, 20]
+    assert list(stations.size("shaft_shoulder_diameter").nominal) == [31.5, 26]
+    assert set(stations.text("drawing_revision")) == {"B"}
+    assert set(stations.number("rotor_mass")) == {4.9} and set(stations.number("required_life")) == {20000}

@@ -59,12 +59,28 @@ def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[
 
 
 def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> list[tuple[int, int]]:
-    """The pairs of a row of a title whose names stand elsewhere than those of the form; none for another row."""
-    filled = [column for column in range(grid.width) if not is_blank(grid.columns[column][row])]
-    names = filled[::2]
-    if len(filled) % 2 or len(names) < 2 or set(names) <= set(starts) or not is_title_row(grid, row, words):
+    """The pairs of a row of a title whose names stand elsewhere than those of the form; none for another row.
+
+    A row of unknown words (``Motor | EM 90 | Order | 24-118``) is one beside another with its names in the same places.
+    """
+    names = _names_in_turn(grid, row)
+    if len(names) < 2 or set(names) <= set(starts):
+        return []
+    beside = (r for r in (row - 1, row + 1) if 0 <= r < grid.height and _names_in_turn(grid, r) == names)
+    if not is_title_row(grid, row, words) and not any(is_title_row(grid, r, words) for r in beside):
         return []
     return list(zip(names, [*names[1:], grid.width], strict=True))
+
+
+def _names_in_turn(grid: Grid, row: int) -> list[int]:
+    """The columns of names of a row that is name and value in turn, maybe with a unit behind; none for another."""
+    filled = [column for column in range(grid.width) if not is_blank(grid.columns[column][row])]
+    names, at = [], 0
+    while at + 1 < len(filled):
+        names.append(filled[at])
+        behind = filled[at + 2] if at + 2 < len(filled) else 0
+        at += 3 if behind == filled[at + 1] + 1 and _is_unit(grid.text(row, behind)) else 2
+    return names if at == len(filled) else []
 
 
 def _with_units(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> list[tuple[int, int]]:
