@@ -231,3 +231,23 @@ def test_a_shoulder_at_a_ring_with_deviations_is_that_of_the_part_beside(tmp_pat
     stations = read_table(path).stations
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [31]
     assert stations.size("housing_shoulder_diameter").nominal.tolist() == [46]
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "parts"),
+    [
+        ("la", "lr", ("rodamiento", "eje_mm", "eje_tol", "aloj_mm", "aloj_tol", "resalte_eje_mm", "funcion")),
+        ("la", "lb", ("cuscinetto", "albero_mm", "albero_toll", "sede_mm", "sede_toll", "spallamento_albero_mm", "ruolo")),
+        ("le", "lm", ("roulement", "arbre_mm", "arbre_tol", "alesage_mm", "alesage_tol", "epaulement_arbre_mm", "fonction")),
+    ],
+)  # fmt: skip
+def test_two_letters_that_begin_names_are_positions_though_one_is_an_article(tmp_path, one, other, parts):
+    path = tmp_path / "table.csv"
+    heads = ",".join(("modelo", *(f"{side}_{part}" for side in (one, other) for part in parts)))
+    rows = (f"VC-{k},6305,25,k6,62,H7,32,,6306,30,k6,72,J7,37.5," for k in (315, 355))
+    path.write_text("\n".join((heads, *rows)), encoding="utf-8")
+    stations = read_table(path).stations
+    assert list(stations.text("station")) == [one, other] * 2
+    assert list(stations.text("bearing_designation")) == ["6305", "6306"] * 2
+    assert list(stations.size("shaft_seat_diameter").nominal) == [25, 30] * 2
+    assert list(stations.size("housing_seat_diameter").tolerance_class) == ["H7", "J7"] * 2

@@ -240,7 +240,11 @@ def _pairs(
     inside = {run for frame, cuts in frames.items() if frame[1] for run in cuts}
     together: dict[tuple[str, str], list[Frame]] = defaultdict(list)
     for frame, cuts in frames.items():
-        runs = sorted(run for run in cuts if sorts.setdefault(run, _may_be(run, words, run in inside)))
+        codes = {run for run in cuts if not frame[0] and len(run) == 2 and run.isalpha()}
+        for run in cuts:
+            as_code = any(run != code and run[0] == code[0] for code in codes) if run in codes else False
+            sorts[run] = sorts.get(run) or _may_be(run, words, run in inside) or ("words" if as_code else "")
+        runs = sorted(run for run in cuts if sorts[run])
         if len(runs) > _MOST_POSITIONS:
             continue
         for k, one in enumerate(runs):
