@@ -237,8 +237,8 @@ def test_a_shoulder_at_a_ring_with_deviations_is_that_of_the_part_beside(tmp_pat
     ("one", "other", "parts"),
     [
         ("la", "lr", ("rodamiento", "eje_mm", "eje_tol", "aloj_mm", "aloj_tol", "resalte_eje_mm", "funcion")),
-        ("la", "lb", ("cuscinetto", "albero_mm", "albero_toll", "sede_mm", "sede_toll", "spallamento_albero_mm", "ruolo")),
-        ("le", "lm", ("roulement", "arbre_mm", "arbre_tol", "alesage_mm", "alesage_tol", "epaulement_arbre_mm", "fonction")),
+        ("la", "lb", ("cuscinetto", "albero_mm", "albero_toll", "sede_mm", "sede_toll", "spallamento_albero", "ruolo")),
+        ("le", "lm", ("roulement", "arbre_mm", "arbre_tol", "alesage_mm", "alesage_tol", "epaulement_arbre", "rôle")),
     ],
 )  # fmt: skip
 def test_two_letters_that_begin_names_are_positions_though_one_is_an_article(tmp_path, one, other, parts):
