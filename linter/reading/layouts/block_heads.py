@@ -27,6 +27,7 @@ _WORDS = re.compile(r"[^\W\d_]+")
 _EASTERN = re.compile(r"(?:軸受|轴承|ベアリング|支承)(?:部|座|位置|单元|ユニット)?")
 _APART = re.compile(r"\s*[,;:–—]\s*|\s+-\s+")
 _BRACKET = re.compile(r"(?P<before>[^()（）]+?)\s*[(（](?P<inner>[^()（）]+)[)）]")
+_COMPOUND = re.compile(r"([^\W\d_]{3,}?)-?lager", re.IGNORECASE)
 #: What holds a bearing, beside the words for a bearing and for a position itself.
 _UNITS = frozenset(
     map(word_key, ("узел", "подшипниковый", "journal", "support", "apoyo", "supporto", "portée", "stelle"))
@@ -57,6 +58,10 @@ def with_block_heads(grid: Grid, words: Words) -> Words:
             alike = [head for head in heads if _first(head.text) == first]
             if first and _are_positions(first, alike, words):
                 found.update(_called([head.text for head in alike], words))
+        ending = {turned: head for head in heads if (turned := _turned(head.text))}
+        alike = [evolve(head, text=turned) for turned, head in ending.items()]
+        if alike and len({*map(_first, ending)}) == 1 and _are_positions(_first(alike[0].text), alike, words):
+            found.update({head.text: head.text for head in ending.values()})
     found = {text: name for text, name in found.items() if not words.station_said(text)}
     if not found:
         return words
@@ -70,6 +75,15 @@ def _first(text: str) -> str:
     eastern = _EASTERN.match(text)
     word = eastern or _WORDS.match(text)
     return word_key(word[0]) if word else ""
+
+
+def _turned(text: str) -> str:
+    """A heading with its last word first where that says bearing (``Tail bearing``, ``Kollektorlager``); or empty."""
+    before, _, last = text.strip().rpartition(" ")
+    if before and is_bearing(last):
+        return f"{last} {before}"
+    compound = _COMPOUND.fullmatch(text.strip())
+    return f"Lager {compound[1]}" if compound else ""
 
 
 def _heads(grid: Grid, column: int, words: Words) -> list[_Head]:

@@ -24,6 +24,8 @@ def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int
     columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
     for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
         texts = {row: text for row in rows if (text := grid.text(row, column))}
+        if len({*texts.values()}) == len(texts) and all(text.strip(".)").isdigit() for text in texts.values()):
+            continue  # running numbers
         said = {text: words.station_said(text) for text in set(texts.values())}
         keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
         again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}

@@ -1,0 +1,56 @@
+"""Questionnaires: questions and answers with running numbers, blocks below words for each bearing."""
+
+import pytest
+
+from linter.reading import Reading, read_table
+
+FORMS = [
+    (
+        "#|Question|Answer|Rev",
+        ("DRIVE BEARING", "TAIL BEARING"),
+        ("Bearing number", "Shaft seat diameter [mm]", "Housing bore diameter [mm]", "Shaft shoulder diameter [mm]"),
+    ),
+    (
+        "Nr.|Frage|Antwort|Bemerkung",
+        ("Ventilatorlager", "Kollektorlager"),
+        ("Lagerbezeichnung", "Wellensitz Ø [mm]", "Gehäusebohrung Ø [mm]", "Wellenschulter Ø [mm]"),
+    ),
+    (
+        "Item|Description|Bidder's data|Remark",
+        ("Wheel bearing", "Coupling bearing"),
+        ("Bearing", "Shaft diameter and fit", "Housing diameter and fit", "Shaft shoulder diameter [mm]"),
+    ),
+    (
+        "N°|Question|Réponse|Remarque",
+        ("Palier roue", "Palier accouplement"),
+        ("Roulement", "Portée d'arbre [mm]", "Alésage logement [mm]", "Épaulement arbre Ø [mm]"),
+    ),
+]
+
+
+def read(tmp_path, lines: list[str]) -> Reading:
+    path = tmp_path / "form.tsv"
+    path.write_text("\n".join(lines).replace("|", "\t"), encoding="utf-8")
+    return read_table(path)
+
+
+@pytest.mark.parametrize(("head", "places", "names"), FORMS)
+def test_running_numbers_beside_answers_are_no_positions(tmp_path, head, places, names):
+    values = (("6208-2RS", "40 k5", "80 H6", "49"), ("6207-2RS", "35 k5", "72 J6", "44"))
+    lines, number = [head], 0
+    for place, own in zip(places, values, strict=True):
+        lines.append(f"|{place}||")
+        for name, value in zip(names, own, strict=True):
+            number += 1
+            lines.append(f"{number}|{name}|{value}|")
+    stations = read(tmp_path, lines).stations
+    assert list(stations.text("station")) == list(places)
+    assert sorted(stations.text("bearing_designation")) == ["6207-2RS", "6208-2RS"]
+    assert sorted(stations.size("shaft_seat_diameter").nominal) == [35, 40]
+    assert sorted(stations.size("shaft_shoulder_diameter").nominal) == [44, 49]
+
+
+def test_a_lone_heading_that_ends_in_a_bearing_is_one_of_no_positions(tmp_path):
+    lines = ["Question|Answer", "Thrust bearing|", "Bearing number|6208", "Shaft seat diameter [mm]|40 k5"]
+    stations = read(tmp_path, lines).stations
+    assert len(stations.text("station")) == 1 and "Thrust bearing" not in set(stations.text("station"))
