@@ -27,14 +27,13 @@ _ASPECTS: dict[str, Aspect] = {
 }  # fmt: skip
 BRACKET = re.compile(r"(.*\S)[ _]*[\[({]([^\[\](){}]+)[\])}]")
 _UNIT_BEFORE = re.compile(r"[\[(]([^\[\](){}]+)[\])][ _]*([^\W\d].*[^\W_][^\[(]*)")
+_FITS = f"fit|passung|ajustement|ajuste|accoppiamento|{fold('посадка')}"
 #: Words that say a size stands with its tolerance, which its cells show anyway.
 WITH_TOLERANCE = re.compile(
     r"[ _,]*[(\[]?(?:\bw/|\b(?:with|incl|including|mit|inkl|avec|con|and|und|et|y|e|и)\b\.?|&|\+(?=[ _])|(?<=[^ _])\+)"
-    r"[ _]?(?:its )?(?:tol(?:erance|eranz|érance|leranza|l|erancia)?s?|допуск|fit|passung|ajustement|ajuste"
-    rf"|accoppiamento|{fold('посадка')})\b\.?[)\]]?$"
-    r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$|[と与和及](?:はめあい|配合|公差)$",
-    re.IGNORECASE,
-)
+    rf"[ _]?(?:its )?(?:tol(?:erance|eranz|érance|leranza|l|erancia)?s?|допуск|{_FITS})\b\.?[)\]]?$"
+    r"|[(（]?(?:公差付き?|含公差|带公差)[)）]?$|[と与和及](?:はめあい|配合|公差)$", re.IGNORECASE,
+)  # fmt: skip
 # Units as the last word of a name in camel case (boreDiameterMm); a capital there begins a word and is no SI prefix.
 _CAMEL_UNITS = {
     "Mm": "mm", "Um": "um", "Microns": "um", "Micron": "um", "Rpm": "rpm", "DegC": "degC", "Celsius": "degC",

@@ -297,15 +297,7 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
     bearing are its class. Beside the size of a seat two deviations may say its part only (``shaft_up``, ``shaft_lo``).
     """
-    result = list(headings)
-    found: dict[tuple[str, str], int] = {}
-    for c, label in enumerate(labels):
-        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
-        cuts = aspect_cuts(words.names.split_unit(label)[0]) if short else ()
-        for rest, aspect in cuts:
-            part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
-            if part and aspect in ("max", "min", "upper", "lower"):
-                found.setdefault((part, aspect), c)
+    result, found = list(headings), _ends_said(labels, headings, words)
     stated = {h.parameter for h in headings if h is not None and h.aspect == "value" and not h.station}
     of_shaft = (
         any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
@@ -318,3 +310,15 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
                 unit = words.unit_of(labels[c])
                 result[c] = Heading(f"{name}_seat_diameter", unit=unit, aspect=end, assumed=part == "bore")
     return result
+
+
+def _ends_said(labels: Sequence[str], headings: Sequence[Column], words: Words) -> dict[tuple[str, str], int]:
+    """Columns that no name explains by the part and the limit or deviation that their headings say."""
+    found: dict[tuple[str, str], int] = {}
+    for c, label in enumerate(labels):
+        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
+        for rest, aspect in aspect_cuts(words.names.split_unit(label)[0]) if short else ():
+            part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
+            if part and aspect in ("max", "min", "upper", "lower"):
+                found.setdefault((part, aspect), c)
+    return found
