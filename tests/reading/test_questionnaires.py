@@ -54,3 +54,28 @@ def test_a_lone_heading_that_ends_in_a_bearing_is_one_of_no_positions(tmp_path):
     lines = ["Question|Answer", "Thrust bearing|", "Bearing number|6208", "Shaft seat diameter [mm]|40 k5"]
     stations = read(tmp_path, lines).stations
     assert len(stations.text("station")) == 1 and "Thrust bearing" not in set(stations.text("station"))
+
+
+@pytest.mark.parametrize(
+    ("head", "names"),
+    [
+        ("item|old value|new value", ("front bearing", "front shaft seat diameter [mm]", "max. speed [rpm]")),
+        ("Merkmal|Wert alt|Wert neu|Grund", ("Lager vorn", "Wellensitz vorn [mm]", "Höchstdrehzahl [1/min]")),
+        ("項目|変更前|変更後|理由", ("前側軸受", "前側軸はめあい径 [mm]", "最高回転数 [min-1]")),
+        ("repère|ancienne valeur|nouvelle valeur", ("palier avant", "portée arbre avant [mm]", "régime maxi [rpm]")),
+    ],
+)  # fmt: skip
+def test_of_values_before_and_after_a_change_the_new_ones_are_read(tmp_path, head, names):
+    rows = (("7006 C P4", "7007 C P4"), ("30 k4", "35 k4"), ("24000", "22000"))
+    lines = [f"{name}|{old}|{new}|" for name, (old, new) in zip(names, rows, strict=True)]
+    stations = read(tmp_path, [head, *lines]).stations
+    assert list(stations.text("bearing_designation")) == ["7007 C P4"]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [35]
+    assert list(stations.number("speed_max")) == [22000]
+
+
+def test_no_change_is_no_value_and_the_old_one_is_not_taken(tmp_path):
+    lines = ["item|old value|new value", "front bearing|606|607", "front shaft seat diameter [mm]|30 k4|no change"]
+    stations = read(tmp_path, [*lines, "front shaft shoulder diameter [mm]|36|41"]).stations
+    assert not stations.known("shaft_seat_diameter").any()
+    assert any("no change" in problem.message for problem in stations.problems)

@@ -8,9 +8,12 @@ from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
+from linter.reading.words.cuts import version_cuts
+from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.measured_words import DRAWN
 
+_LONGEST = 40
 _SIGNS = ("+", "-", "−", "±")
 _CODE = re.compile(r"([A-Za-z]{1,8}[-_. ]?)(\d{1,4})")  # BR-01, REQ 12
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
@@ -52,12 +55,28 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
             roles[column] = "VALUE" if values == 1 else "NOTE"
         elif groups:
             roles[column] = groups[0]
+    if not values:
+        roles |= _changed(grid, row, words)
     if len(measured) == 1 and not values and not set(roles.values()) & {"EXPR", *ASPECTS}:
         roles[measured[0]] = "VALUE"  # the only value there is: the actual one of the model, not a measurement
     if "RESULT" in roles.values() and not values:
         said = [c for c in range(grid.width) if c not in roles and caseless(grid.text(row, c)) in DRAWN]
         roles |= dict.fromkeys(said if len(said) == 1 else (), "VALUE")  # Drawing | Measured
     return roles
+
+
+def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
+    """The columns of values before and after a change (``old value | new value``): the new ones are read."""
+    said: dict[int, str] = {}
+    for column in range(grid.width):
+        text = grid.text(row, column)
+        cuts = version_cuts(text) if 1 < len(text) <= _LONGEST else []
+        said[column] = dictionary().versions.get(word_key(text), "") or next(
+            (v for rest, v in cuts if "VALUE" in words.groups(rest)), ""
+        )
+    newer = [column for column, version in said.items() if version == "newer"]
+    older = [column for column, version in said.items() if version == "older"]
+    return {newer[0]: "VALUE", **dict.fromkeys(older, "NOTE")} if len(newer) == 1 and older else {}
 
 
 def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
