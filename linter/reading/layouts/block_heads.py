@@ -83,7 +83,7 @@ def _turned(text: str) -> str:
     if before and is_bearing(last):
         return f"{last} {before}"
     compound = _COMPOUND.fullmatch(text.strip())
-    return f"Lager {compound[1]}" if compound else ""
+    return " ".join(("Lager", compound[1])) if compound else ""
 
 
 def _heads(grid: Grid, column: int, words: Words) -> list[_Head]:
