@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from attrs import define, evolve, field
 
 from linter.model.stations import Unused
+from linter.reading.cells.requirements import SIZES, Requirement, parameter_of, read_requirement
 from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
@@ -21,11 +22,14 @@ from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.part_evidence import PARTS
 
 #: Columns among which one may name the parts, and names that settle the layout.
 _NAMING, _SETTLED = 12, 4
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
+#: Limits of form and run-out in mm (common practice).
+_MOST_FORM = 0.2
 #: Blank rows that may end a table of seats.
 _MOST_BLANK = 3
 _OTHER_PART = "every other place has shaft and housing, and this one a shaft alone: it may be no seat of a bearing"
@@ -261,6 +265,24 @@ def _filled_down(grid: Grid, column: int, rows: dict[int, SeatRow], *, once: boo
     return result
 
 
+def _required(text: str, said: SeatRow, table: _Seats) -> tuple[Heading, str] | None:
+    """What a cell limits of the seat or shoulder of its row in words or signs (``cyl. 0,004``), and its number.
+
+    A limit as small as those in millimetres are has the unit of the sizes, as on a drawing (ISO 1101, from memory).
+    """
+    stated = read_requirement(text) if said.side.side in PARTS and said.feature in ("seat", "shoulder") else None
+    if not isinstance(stated, Requirement) or stated.characteristic in SIZES:
+        return None
+    of_part = f"{said.side.side}_{said.feature}_diameter"
+    name, _ = parameter_of(of_part, stated.characteristic)
+    if not name or name == of_part or not name.startswith(f"{said.side.side}_{said.feature}_"):
+        return None
+    sizes = {h.unit for h in table.headings.values() if h.parameter == of_part and h.aspect == "value"}
+    usual = float(stated.number.replace(",", ".")) <= _MOST_FORM and stated.characteristic != "roughness Ra"
+    unit = stated.unit or ("µm" if stated.characteristic == "roughness Ra" else "")
+    return Heading(name, unit=unit or ("mm" if sizes == {"mm"} and usual else "")), stated.number
+
+
 @define(eq=False)
 class _Reader:
     table: _Seats
@@ -330,7 +352,9 @@ class _Reader:
             of_station = heading is not None and heading.entry.level == "station"
             if column == table.unit:
                 continue
-            if heading is None or (of_station and not station and table.placed):
+            if heading is None and (required := _required(grid.text(row, column), said, table)) is not None:
+                self.pieces.add(required[0], label, row, column, machine, station, required[1])
+            elif heading is None or (of_station and not station and table.placed):
                 reason = why(self.words, said.side, label) if heading is None else "the row names no station"
                 if self.words.group(label) not in NO_VALUES:
                     self._unused(row, column, label, reason)

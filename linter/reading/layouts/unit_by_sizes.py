@@ -333,7 +333,8 @@ def _are_of_class(tolerance: str, nominal: float, lower: float, upper: float) ->
 
 
 def _signed(text: str) -> float | None:
-    """A number that may carry a sign; None for any other text."""
+    """A number that may carry a sign, or that of a diameter; None for any other text."""
+    text = text.lstrip("Ø⌀øφΦϕ∅Ф ")
     return float(text.replace(",", ".").replace("−", "-")) if _SIGNED.fullmatch(text) else None
 
 
