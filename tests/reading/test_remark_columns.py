@@ -79,3 +79,22 @@ def test_no_default_stands_in_for_words_that_are_not_understood(tmp_path):
     assert "ambiguous-choice" in {p.code for p in rows.stations.problems}
     found = with_defaults(rows.stations, load("ruleset/current"))
     assert found.choice("ball_material").texts().tolist() == ["", "steel"]
+
+
+@pytest.mark.parametrize(
+    ("shaft", "housing", "known"),
+    [
+        ("shaft seat bearing 1, k5", "housing seat bearing 1, J6", True),
+        ("Sitz, geschliffen, k5", "Sitz, gehont, J6", True),
+        ("portée rectifiée, k5", "alésage, J6", True),
+        ("軸受部、研削, k5", "内径, J6", True),
+        ("was k6, k5", "H7 before, J6", False),
+        ("mates with part, M10", "thread, M8", False),
+        ("for hub, J6", "for shaft, k5", False),
+    ],
+)
+def test_a_class_that_ends_a_remark_is_that_of_the_seat(tmp_path, shaft, housing, known):
+    text = f"Name;Value;Unit;Comment\nShaft seat A;25;mm;{shaft}\nHousing seat A;52;mm;{housing}\nBearing A;6205;;\n"
+    stations = read(tmp_path, text + "Shaft shoulder A;31;mm;\n").stations
+    assert list(stations.size("shaft_seat_diameter").tolerance_class) == (["k5"] if known else [""])
+    assert list(stations.size("housing_seat_diameter").tolerance_class) == (["J6"] if known else [""])

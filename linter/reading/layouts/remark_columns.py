@@ -30,6 +30,7 @@ from linter.reading.words.parts import concepts_said
 _LONGEST_HEAD = 30
 _HEADS = 60  # rows that may hold the heading of a table
 _CLASS = re.compile(r"(?P<word>[^\d(（]{2,20}?)?[ :：=]*[(（]?(?P<name>(?:js|JS|[a-zA-Z])\d{1,2})(?![\w/])(?P<rest>.*)")
+_ALONE = re.compile(r"\s*(?:js|JS|[a-zA-Z])\d{1,2}\s*")  # the last piece of a remark
 _OTHER_CLASS = re.compile(r"(?<![^\W\d_])(?:js|JS|[d-hjkmnprsD-HJKMNPRS])(?:[3-9]|1[01])(?![^\W_])")
 _HAS_CLASS = re.compile(r"(?:^|[\d\s(/])(?:js|JS|[a-hj-zA-HJ-Z])\d{1,2}(?!\d|[.,]\d)")
 _THREAD = re.compile(r"M\d{1,2}")
@@ -293,8 +294,9 @@ class _Remarks:
                 yield _Said(name, word, word, at)
 
     def _class(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
-        """The class that a remark is or begins with, for the seats of its row that carry none."""
-        match = _CLASS.match(text)
+        """The class that a remark is, begins with or ends in, for the seats of its row that carry none."""
+        before, _, last = text.replace(";", ",").rpartition(",")
+        match = _CLASS.match(text if _OTHER_CLASS.search(before) or not _ALONE.fullmatch(last) else last.strip())
         if match is None or _OTHER_CLASS.search(match["rest"]) or (_THREAD.fullmatch(match["name"]) and match["rest"]):
             return
         name, word = match["name"], (match["word"] or "").strip()
