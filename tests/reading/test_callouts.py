@@ -67,3 +67,10 @@ def test_fields_of_a_drawing_are_no_classes_of_holes(tmp_path):
 def test_deviations_of_no_class_prove_no_unit(tmp_path, deviations):
     stations = read(tmp_path, JAPANESE.replace("+0.011/+0.002", deviations)).stations
     assert not stations.known("shaft_seat_diameter").any()
+
+
+def test_deviations_in_micrometres_in_the_cells_leave_the_unit_of_the_sizes_to_the_bearings(tmp_path):
+    text = "位置,轴承型号,轴承档尺寸,轴承室尺寸,轴肩\n轴伸端,6205,φ25k5(+11/+2),φ52H6(+19/0),φ31\n"
+    stations = read(tmp_path, text + "非轴伸端,6204,φ20j5(+5/-4),φ47H7(+25/0),φ26\n").stations
+    assert list(stations.size("shaft_seat_diameter").upper) == [pytest.approx(0.011), pytest.approx(0.005)]
+    assert list(stations.size("shaft_shoulder_diameter").nominal) == [31, 26]

@@ -246,9 +246,10 @@ def _votes_of_classes(block: Block) -> Iterator[str]:
             for row, cell in zip(strip.rows[:_MOST_ROWS].tolist(), strip.cells[:_MOST_ROWS].tolist(), strict=True):
                 stated[strip.parameter, row].setdefault(strip.aspect, cell_text(cell).strip())
     for tolerance, nominal, lower, upper in filter(None, map(_with_deviations, _cells_of_seats(block))):
-        if tolerance:
+        if tolerance:  # deviations of whole numbers are in micrometres: the size is in mm
             near = [u for u, one in _UNITS if _are_of_class(tolerance, nominal * one, lower * one, upper * one)]
-            yield near[0] if near else "other"
+            micro = _are_of_class(tolerance, nominal, 1e-3 * lower, 1e-3 * upper)
+            yield from near[:1] or (["mm"] if micro else [])
     for (name, _), of_size in stated.items():
         if not {"value", "tolerance", "upper", "lower"} <= of_size.keys() or not _CLASS.fullmatch(of_size["tolerance"]):
             continue
