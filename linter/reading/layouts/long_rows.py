@@ -16,7 +16,7 @@ from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
 from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
-from linter.reading.layouts.remarks import said_beside, speed_remarked
+from linter.reading.layouts.remarks import said_beside, says_both, speed_remarked
 from linter.reading.layouts.requirement_columns import requirements_beside
 from linter.reading.layouts.sections import heads_machine, part_stations, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
@@ -294,7 +294,8 @@ class ByRow(NamesDown):
         self._bearing_in_brackets(row, label, named, station)
         beside = said_beside(self.table, row, value_at, heading, self.words) if value_at is not None else ()
         for found, column, said in (*beside, *requirements_beside(self.table, row, named)):
-            self.pieces.add(found, label, row, column, self.machine, station, said)
+            at_station = "" if says_both(grid.text(row, column)) else station
+            self.pieces.add(found, label, row, column, self.machine, at_station, said)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
 

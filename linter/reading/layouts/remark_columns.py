@@ -21,13 +21,12 @@ from linter.reading.cells.springs import of_oil
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.in_passing import may_say, names_position, positions_in, said_in_passing, without
-from linter.reading.layouts.remarks import class_remarked
+from linter.reading.layouts.remarks import class_remarked, heads_remarks, says_both
 from linter.reading.layouts.springs_of_names import OF_SPRING
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
-_LONGEST_HEAD = 30
 _HEADS = 60  # rows that may hold the heading of a table
 _CLASS = re.compile(r"(?P<word>[^\d(（]{2,20}?)?[ :：=]*[(（]?(?P<name>(?:js|JS|[a-zA-Z])\d{1,2})(?![\w/])(?P<rest>.*)")
 _ALONE = re.compile(r"\s*(?:js|JS|[a-zA-Z])\d{1,2}\s*")  # the last piece of a remark
@@ -148,16 +147,7 @@ def take_remarks_of_objects(blocks: Sequence[Block], words: Words, found: Found)
 def _heading_row(grid: Grid, column: int, words: Words) -> int | None:
     """The row of a column that heads remarks."""
     rows = range(min(grid.height, _HEADS))
-    return next((row for row in rows if (text := grid.text(row, column)) and _heads_remarks(text, words)), None)
-
-
-def _heads_remarks(text: str, words: Words) -> bool:
-    """Whether a text is a word for remarks, maybe with others that say nothing (``my notes``)."""
-    if "NOTE" in words.groups(text):
-        return True
-    pieces = text.split() if len(text) <= _LONGEST_HEAD else []
-    several = 1 < len(pieces) < 4 and not words.groups(text) and words.heading(text) is None
-    return several and any("NOTE" in words.groups(piece) for piece in pieces) and not concepts_said(text)
+    return next((row for row in rows if (text := grid.text(row, column)) and heads_remarks(text, words)), None)
 
 
 def _in_grid(grid: Grid, row: int, column: int, header: int) -> _Remark:
@@ -269,9 +259,19 @@ class _Remarks:
             return
         for name, words in said.items():
             meaning = read_choice(name, words)
-            one = _Said(name, words, meaning if isinstance(meaning, str) else words, (of_station or [*cells])[0])
-            if one.key not in self.stated:
-                yield one
+            for at in self._whose(text, name, (of_station or [*cells])[0]):
+                one = _Said(name, words, meaning if isinstance(meaning, str) else words, at)
+                if one.key not in self.stated:
+                    yield one
+
+    @staticmethod
+    def _whose(text: str, name: str, beside: _Cell) -> Sequence[_Cell]:
+        """The cells of whose positions a remark says something: of the one beside it, of both for a class of both."""
+        block, machine = beside.block, beside.block.machines[beside.row]
+        both = name.endswith("_class") and says_both(text)
+        rows = zip(block.machines, block.stations, strict=True)
+        places = dict.fromkeys(place for of, place in rows if both and of == machine and place)
+        return [at for place in places if (at := _cell_of(block, place, beside)) is not None] or [beside]
 
     def _in_passing(self, text: str, cells: Sequence[_Cell]) -> Iterator[_Said]:
         """What a remark says in passing of the bearing at the position that it names, or else at that of its row."""

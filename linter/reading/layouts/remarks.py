@@ -18,17 +18,21 @@ from linter.reading.words.bearing_tables import balls_said
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
-_LONGEST = 40
+_LONGEST, _LONGEST_HEAD = 40, 30
 #: Codes of ISO 5753-1 and ISO 492 (from memory), with what the words beside them speak of.
 _CODES = {
     "clearance_class": (re.compile(r"(?<![A-Za-z0-9])(?:C[2-5N]|CM)(?![A-Za-z0-9])"), "clearance"),
     "tolerance_class": (re.compile(r"(?<![A-Za-z0-9])P(?:[2456]|4A)(?![A-Za-z0-9])"), "precision"),
 }
 _MAY_SAY = {"inside", "internal", "precision", "class", "bearing", "radial", "tolerance", "quality", "kind"}
-_SMALL = frozenset(
-    ("both", "each", "beide", "je", "tous", "deux", "ambos", "entrambi", "оба", "with", "mit", "avec", "con", "с", "de",
-     "di", "der", "du", "in", "en")
+#: Words that a remark is of both positions or of all of them (common practice).
+_BOTH = frozenset(
+    ("both", "each", "all", "beide", "beides", "beidseitig", "je", "jeweils", "alle", "tous", "toutes", "les", "deux",
+     "chaque", "chacun", "ambos", "ambas", "los", "dos", "todos", "cada", "entrambi", "entrambe", "tutti", "ciascuno",
+     "оба", "обе", "все", "каждый", "両方", "両方とも", "両側", "共に",
+     "とも", "两个", "两端", "两者", "均", "均为", "全部", "都")
 )  # fmt: skip
+_SMALL = _BOTH | {"with", "mit", "avec", "con", "с", "de", "di", "der", "du", "in", "en"}
 _WORD = re.compile(r"[^\W\d_]+")
 #: Deviations alone: ``±5``, ``+0.1/-0.2``, ``0 / -0,03``.
 _ONE = r"(?:[+\-−]\s*\d*[.,]?\d+|0)"
@@ -44,9 +48,11 @@ def said_beside(
     if heading == Heading("drawing_number"):
         yield from _revision(table, row, [c for c in filled if c > column], words)
         return
+    of_bearing = heading.parameter == "bearing_designation"  # which has no unit
     if not {"UPPER", "LOWER", "CLASS"} & {table.roles.get(c) for c in filled}:
         for at in filled:
-            if table.name < at != column and table.roles.get(at, "NOTE") == "NOTE":
+            remark = table.roles.get(at, "NOTE")
+            if table.name < at != column and (remark == "NOTE" or (of_bearing and remark == "UNIT")):
                 yield from _said(table.grid.text(row, at), table.grid.text(row, column), heading, at)
 
 
@@ -106,4 +112,18 @@ def class_remarked(name: str, text: str) -> str:
     said = [concepts_said(word) for word in words if word.casefold() not in _SMALL]
     known = all(concept in concepts or (concepts and concepts <= _MAY_SAY) for concepts in said)
     plain = not re.search(r"\d", pattern.sub(" ", fold(text)))
-    return codes[0] if plain and known and (not words or any(concept in concepts for concepts in said)) else ""
+    return codes[0] if plain and known and (not said or any(concept in concepts for concepts in said)) else ""
+
+
+def says_both(text: str) -> bool:
+    """Whether a remark says that it is of both positions (``both C3``)."""
+    return any(word.casefold() in _BOTH for word in _WORD.findall(fold(text)))
+
+
+def heads_remarks(text: str, words: Words) -> bool:
+    """Whether a text is a word for remarks, maybe with others that say nothing (``my notes``)."""
+    if "NOTE" in words.groups(text):
+        return True
+    pieces = text.split() if len(text) <= _LONGEST_HEAD else []
+    several = 1 < len(pieces) < 4 and not words.groups(text) and words.heading(text) is None
+    return several and any("NOTE" in words.groups(piece) for piece in pieces) and not concepts_said(text)
