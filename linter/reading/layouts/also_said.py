@@ -3,7 +3,8 @@
 What a cell says of the spring behind the way of preloading, the axial function or the kind of spring (its kind, its
 force, the length that it has then), and the class of viscosity behind a lubrication (ISO 3448: kinematic viscosity at
 40 °C, from memory), is read as a value of its own where the table states it nowhere else. So are the times of a duty
-(``intermittent, 20 min on / 10 min off``) and the sizes of an undercut (``F0,6x0,3``).
+(``intermittent, 20 min on / 10 min off``), the sizes of an undercut (``F0,6x0,3``) and the roughness of a seat behind
+its size (``Ø20 k5 Ra 0.4``).
 """
 
 import re
@@ -58,6 +59,21 @@ def _of_undercut(name: str, text: str, words: Words) -> Said:
     return {f"{part}_{size}": said for size, said in of_undercut(text).items()}
 
 
+#: A size and the roughness of its seat behind it; a bare number is in µm where seats have such a one.
+_ROUGH = re.compile(
+    r"(?P<size>.*\d.*?)\s*[,;/|(]?\s*Ra\s*[=:≤<]?\s*(?P<number>\d+(?:[.,]\d+)?)(?P<unit>\s*(?:[\u00b5\u03bcu]m|[\u00b5\u03bcu]in))?\s*\)?"
+)
+_LARGEST_RA = 6.3
+
+
+def _of_seat(name: str, text: str, words: Words) -> Said:
+    """A size and the roughness of the seat (``Ø20 k5 Ra 0.4``)."""
+    found = _ROUGH.fullmatch(text.strip()) if "Ra" in text else None
+    if found is None or not (found["unit"] or float(found["number"].replace(",", ".")) <= _LARGEST_RA):
+        return {}
+    return {name: found["size"], name.replace("_diameter", "_roughness"): f"{found['number']} {found['unit'] or 'µm'}"}
+
+
 #: A force that is not zero.
 _FORCE = re.compile("[1-9]")
 #: What the cells of a parameter may say beside it.
@@ -69,6 +85,7 @@ _OTHERS: dict[str, Callable[[str, str, Words], Said]] = {
     "duty": lambda name, text, words: of_duty(text),
     **dict.fromkeys(("shaft_undercut_form", "housing_undercut_form"), _of_undercut),
     "drawing_number": _of_drawing,
+    **dict.fromkeys(("shaft_seat_diameter", "housing_seat_diameter"), _of_seat),
 }
 
 

@@ -293,9 +293,8 @@ class ByRow(NamesDown):
         self._beside(row, label, named, station)
         self._bearing_in_brackets(row, label, named, station)
         beside = said_beside(self.table, row, value_at, heading, self.words) if value_at is not None else ()
-        for found, column, said in (*beside, *requirements_beside(self.table, row, named)):
-            at_station = "" if says_both(grid.text(row, column)) else station
-            self.pieces.add(found, label, row, column, self.machine, at_station, said)
+        for found, c, said in (*beside, *requirements_beside(self.table, row, named)):
+            self.pieces.add(found, label, row, c, self.machine, station * (not says_both(grid.text(row, c))), said)
         if all(is_blank(grid.columns[c][row]) for c in self.table.roles):
             self.found.seen.append(label)
 

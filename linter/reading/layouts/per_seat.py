@@ -30,6 +30,8 @@ _NAMING, _SETTLED = 12, 4
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
 #: Limits of form and run-out in mm (common practice).
 _MOST_FORM = 0.2
+#: Letters of positions beside each other, and those of sizes, among which B is the width of a ring.
+_POSITIONS, _SIZES = {"A", "B"}, {"d", "D"}
 #: Blank rows that may end a table of seats.
 _MOST_BLANK = 3
 _OTHER_PART = "every other place has shaft and housing, and this one a shaft alone: it may be no seat of a bearing"
@@ -87,9 +89,16 @@ def _best(grid: Grid, words: Words) -> _Seats | None:
     """The heading that names most over rows of parts, or None."""
     if grid.height > LONGEST_MIXED or not _speaks_of_parts(grid, words):
         return None
-    found = (table for row in range(min(grid.height - 1, 50)) if (table := _headed(grid, row, words)) is not None)
+    rows = (row for row in range(min(grid.height - 1, 50)) if not _heads_letters(grid, row))
+    found = (table for row in rows if (table := _headed(grid, row, words)) is not None)
     best = max(found, key=lambda table: table.score, default=None)
     return None if best is None or best.score < 2 else best
+
+
+def _heads_letters(grid: Grid, row: int) -> bool:
+    """Whether letters of a row are positions (``Item``, ``A``, ``B``), so that the second is no width of a ring."""
+    texts = {cell_text(cell) for cell in grid.row(row)}
+    return texts >= _POSITIONS and not _SIZES & texts
 
 
 def _speaks_of_parts(grid: Grid, words: Words) -> bool:
