@@ -76,7 +76,7 @@ def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
         )
     newer = [column for column, version in said.items() if version == "newer"]
     older = [column for column, version in said.items() if version == "older"]
-    return {newer[0]: "VALUE", **dict.fromkeys(older, "NOTE")} if len(newer) == 1 and older else {}
+    return {newer[0]: "VALUE", **dict.fromkeys(older, "OLDER")} if len(newer) == 1 and older else {}
 
 
 def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:

@@ -250,7 +250,7 @@ class ByRow(NamesDown):
     def _value_column(self, row: int) -> int | None:
         """Value cell of a row: of the value column, or of the expression where no value stands."""
         grid = self.table.grid
-        value, expression = self.one("VALUE"), self.one("EXPR")
+        value, expression = self.value_at(row), self.one("EXPR")
         if value is not None and not is_blank(grid.columns[value][row]):
             return value
         if expression is not None and not is_blank(grid.columns[expression][row]):

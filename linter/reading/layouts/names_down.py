@@ -7,6 +7,7 @@ from attrs import define, evolve, field
 
 from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import vocabulary
+from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
@@ -21,12 +22,14 @@ from linter.reading.layouts.strips import Block, Found, grid_strip
 from linter.reading.layouts.units_row import NO_UNIT
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
+from linter.reading.words.measured_words import UNCHANGED
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
 _PLAIN_NUMBER = re.compile(r"[Ø⌀øφΦϕ∅Ф]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
 _NO_VALUES = (
     "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE", "ELSEWHERE",
+    "OLDER",
 )  # fmt: skip
 #: What the columns that are not read are, by their role.
 _UNREAD = {
@@ -35,6 +38,7 @@ _UNREAD = {
     "RESULT": "measured values or verdicts; the design states what is reviewed",
     "CHAR-ID": "numbers of characteristics",
     "DATUM": "datums",
+    "OLDER": "values before a change; the new ones are read",
     "UNNAMED": "no heading says whose values these are",
 }
 
@@ -128,6 +132,12 @@ class NamesDown:
         filled = [c for c in columns if not is_blank(grid.columns[c][row]) and c not in but]
         for column in filled or ([] if but else [self.table.name]):
             self.leave_cell(name, row, column, reason)
+
+    def value_at(self, row: int) -> int | None:
+        """The column of values; that of the values before a change where a row says that nothing changes."""
+        at, older = self.one("VALUE"), self.one("OLDER")
+        unchanged = at is not None and older is not None and caseless(self.table.grid.text(row, at)) in UNCHANGED
+        return older if unchanged else at
 
     def unit_at(self, row: int) -> str:
         """The unit that stands in a row, without the sign of the roughness before it (``Ra``, ``Ra µm``)."""

@@ -94,6 +94,16 @@ UNITS = {"ring_bore": "mm", "ring_outside": "mm", "spring_force": "N"}
 FOUND_REASON = "measured values; the design states what is reviewed"
 _AROUND = " -–—_:,()[]/"
 
+#: What stands in place of a new value where the old one remains (common practice).
+UNCHANGED = frozenset(
+    caseless(word)
+    for word in (
+        "no change", "unchanged", "not changed", "as before", "as is", "unverändert", "keine Änderung", "wie bisher",
+        "bleibt", "inchangé", "inchangée", "sans changement", "sin cambio", "sin cambios", "sin modificar", "invariato",
+        "nessuna modifica", "変更なし", "不变", "无变更", "无变化", "без изменений", "не меняется",
+    )
+)  # fmt: skip
+
 
 def keys_of(words: Iterable[str]) -> tuple[str, ...]:
     """Words as :func:`without` wants them: without case, the longest first."""
