@@ -236,3 +236,19 @@ def test_parts_alone_below_positions_of_each_machine(tmp_path, above, heads):
     assert list(reading.stations.size("housing_seat_diameter").tolerance_class) == ["J6", "H6", "J6", "H6"]
     assert list(reading.stations.number("rotor_mass")) == [1.2, 1.2, 2.9, 2.9]
     assert list(reading.stations.number("speed_max")) == [9000, 9000, 8000, 8000]
+
+
+@pytest.mark.parametrize(
+    ("item", "above", "below", "names"),
+    [
+        ("项目", "上", "下", ("轴承档直径 最大(mm)", "轴承档直径 最小(mm)", "轴肩直径(mm)")),
+        ("項目", "上", "下", ("軸はめあい径 最大(mm)", "軸はめあい径 最小(mm)", "軸肩径(mm)")),
+        ("Параметр", "Верх.", "Низ.", ("Вал наибольший, мм", "Вал наименьший, мм", "Диаметр заплечика вала, мм")),
+        ("Item", "up", "lo", ("Shaft seat max [mm]", "Shaft seat min [mm]", "Shaft shoulder diameter [mm]")),
+    ],
+)
+def test_upper_and_lower_over_columns_of_values_are_positions(tmp_path, item, above, below, names):
+    rows = [f"{names[0]}|15.009|12.009", f"{names[1]}|15.001|12.001", f"{names[2]}|19|16"]
+    stations = read(tmp_path, [f"{item}|{above}|{below}", *rows]).stations
+    assert len(stations.text("station")) == 2
+    assert sorted(stations.size("shaft_shoulder_diameter").nominal) == [16, 19]

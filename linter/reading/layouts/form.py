@@ -41,21 +41,48 @@ def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
 
 
 def _pieces(grid: Grid, spans: Sequence[tuple[int, int]], words: Words) -> list[tuple[int, int, int]]:
-    """Row, first column and column behind the last of each pair, in the order in which they are read."""
+    """Row, first column and column behind the last of each pair, in the order in which they are read.
+
+    Pairs below positions or parts side by side are of the whole machine, where their names differ from side to side:
+    they are read before those.
+    """
     pieces: list[tuple[int, int, int]] = []
-    row = 0
+    below: list[tuple[int, int, int]] = []
+    first, row = -1, 0
     while row < grid.height:
         end = _end_of_parts(grid, row, spans, words)
         if end > row:
+            first = len(pieces) if first < 0 else first
             pieces += [(r, a, b) for a, b in spans for r in range(row, end) if _filled(grid, r, a, b)]
             row = end
             continue
         own = _title_pairs(grid, row, [a for a, _ in spans], words) or _with_units(grid, row, spans)
         filled = [(row, a, b) for a, b in own if _filled(grid, row, a, b)]
         filled.sort(key=lambda piece: not _names_station(grid, piece[0], piece[1], words))
-        pieces += filled or [(row, *spans[0])]
+        (below if first >= 0 and _all_differ(grid, row, spans) else pieces).extend(filled or [(row, *spans[0])])
         row += 1
-    return pieces
+    headed = any(_heads_one(grid, r, a, words) for r, a, _ in pieces[:first]) if first > 0 else False
+    at = len(pieces) if first < 0 or headed else first
+    return [*pieces[:at], *below, *pieces[at:]]
+
+
+def _all_differ(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> bool:
+    """Whether the rows from one on have other names in each span, up to a blank row; the first may head them."""
+    pairs = 0
+    while row < grid.height and any(_filled(grid, row, a, b) for a, b in spans):
+        names = [text for a, _ in spans if (text := grid.text(row, a))]
+        if len({*names}) < len(names):
+            return False
+        pairs += len(names) > 1
+        row += 1
+    return pairs > 0
+
+
+def _heads_one(grid: Grid, row: int, column: int, words: Words) -> bool:
+    """Whether a row holds one text alone that says a part or a position of the rows below it."""
+    text = grid.text(row, column)
+    alone = sum(not is_blank(cell) for cell in grid.row(row)) == 1
+    return alone and (side_of(text) is not None or bool(words.station_said(text)))
 
 
 def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> list[tuple[int, int]]:
@@ -219,5 +246,7 @@ def _end_of_parts(grid: Grid, row: int, spans: Sequence[tuple[int, int]], words:
         return row
     end = row + 1
     while end < grid.height and any(_filled(grid, end, a, b) for a, b in spans) and not heads(end):
+        if sum(not is_blank(cell) for cell in grid.row(end)) == 1 and _all_differ(grid, end + 1, spans):
+            break  # the heading of what the machine has
         end += 1
     return end

@@ -21,7 +21,7 @@ from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import says_greater
 from linter.reading.words.other_cells import is_role
-from linter.reading.words.part_columns import limits_of_parts
+from linter.reading.words.part_columns import limits_of_parts, side_behind
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
@@ -35,7 +35,7 @@ JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLA
 def aspect_behind(size: Heading, label: str, words: Words) -> str:
     """The part of a size that a heading behind the name of the size states, or empty."""
     greater = "max" if size.aspect == "min" and says_greater(label) else ""
-    return JOINABLE.get(words.group(label), greater)
+    return JOINABLE.get(words.group(label), greater or side_behind(words.names.split_unit(label)[0]))
 
 
 @define(eq=False)

@@ -27,6 +27,16 @@ from linter.reading.words.told_parts import Rest, may_be_of_part, of_parts
 Column = Heading | None
 
 _ASPECTS = {"CLASS": "tolerance", "UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min"}
+_BEHIND = {
+    "上": "upper",
+    "下": "lower",
+    "Верх": "upper",
+    "Низ": "lower",
+    "Верхн": "upper",
+    "Нижн": "lower",
+    "up": "upper",
+    "lo": "lower",
+}
 _PIECE = re.compile(r"[^\W\d_⌀Øø]+")
 _OF_SYMBOL = re.compile(r"(?:\W*)(?P<word>[^\W\d_]+\.?)(?P<joint>[ _./]*)[Ø⌀øφΦ]?(?P<symbol>[dD])\W*")
 _FIGURES = re.compile(r"[0-9 .,+/-]*")
@@ -39,6 +49,11 @@ _LIKE_LIMITS = 0.01
 _LARGER = 1.15
 _OF_BORE = frozenset(("bore", "diameter", "dimensions", "inside"))
 _OF_BEARING_BORE = _OF_BORE | {"bearing", "seat", "housing"}
+
+
+def side_behind(label: str) -> str:
+    """The deviation that a word right behind a size says which names a position elsewhere (``軸径 | 上 | 下``)."""
+    return _BEHIND.get(label.strip(" ."), "")
 
 
 def says_bore(name: str, key: str) -> bool:
@@ -188,7 +203,9 @@ class _Columns:
         """Columns right behind a size that say only which part of its tolerance they hold."""
         found: list[tuple[int, str]] = []
         for k in range(column + 1, len(self.labels)):
-            own, aspect = self.result[k], _ASPECTS.get(self.words.group(self.labels[k]), "")
+            label = self.labels[k]
+            own, aspect = self.result[k], _ASPECTS.get(self.words.group(label), "")
+            aspect = aspect or side_behind(self.words.names.split_unit(label)[0])
             if own is not None:  # Bore tol: H6
                 aspect = own.aspect if own.parameter == f"{part}_seat_diameter" and own.aspect != "value" else ""
             if not aspect or aspect in (known for _, known in found):
@@ -317,7 +334,9 @@ def _ends_said(labels: Sequence[str], headings: Sequence[Column], words: Words) 
     found: dict[tuple[str, str], int] = {}
     for c, label in enumerate(labels):
         short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
-        for rest, aspect in aspect_cuts(words.names.split_unit(label)[0]) if short else ():
+        core = words.names.split_unit(label)[0]
+        before, _, last = core.replace("_", " ").rpartition(" ")
+        for rest, aspect in (*aspect_cuts(core), (before, side_behind(last))) if short else ():
             part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
             if part and aspect in ("max", "min", "upper", "lower"):
                 found.setdefault((part, aspect), c)
