@@ -12,10 +12,11 @@ from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
-from linter.reading.layouts.json_keys import Path, key_text
+from linter.reading.layouts.json_keys import Path, bare, key_text
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import names_machine
 from linter.reading.words.parts import tells_feature
 
 Columns = dict[str, Heading | None]
@@ -83,8 +84,12 @@ def machine_key(items: Sequence[dict[str, Any]], words: Words) -> str:
     if "" in places or len(set(places)) == len(places) or any(key_text(item, "machine", words)[1] for item in items):
         return ""
     for key in items[0]:
-        texts = [text.strip() if isinstance(text := item.get(key), str) else "" for item in items]
-        if not all(0 < len(text) <= _LONGEST and any(map(str.isalpha, text)) for text in texts):
+        kind = names_machine(bare(key)) in ("kind", "both")  # whose names may be numbers (``size: 200``)
+        cells = [item.get(key) for item in items]
+        texts = [
+            cell_text(cell).strip() if isinstance(cell, str) or (kind and _is_whole(cell)) else "" for cell in cells
+        ]
+        if not all(0 < len(text) <= _LONGEST and (kind or any(map(str.isalpha, text))) for text in texts):
             continue
         if words.heading(key) is not None or all(map(tells_feature, set(texts))):
             continue
@@ -95,6 +100,10 @@ def machine_key(items: Sequence[dict[str, Any]], words: Words) -> str:
         if several and runs == len(set(texts)) and len({*zip(texts, places, strict=True)}) == len(texts):
             return key
     return ""
+
+
+def _is_whole(cell: Any) -> bool:
+    return isinstance(cell, int) and not isinstance(cell, bool)
 
 
 def assumed_machine(place: Place, key: str, text: str) -> Problem:

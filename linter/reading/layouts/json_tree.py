@@ -179,7 +179,7 @@ class _Walk(RecordCells):
         self.found.problems.extend(part_taken(self.place(at), *said) for at, *said in parts_assumed(judged))
         machine = "" if here.machine else machine_key([node for _, node in items], self.words)
         for at, node in items if machine else ():
-            text, where = node[machine].strip(), (*at, machine)
+            text, where = cell_text(node[machine]).strip(), (*at, machine)
             self.found.problems.append(assumed_machine(self.place(where), machine, text))
             self.cell(Heading("machine"), machine, text, where, here.at(text, ""))
             self.taken.add(where)

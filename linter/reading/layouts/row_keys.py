@@ -17,7 +17,7 @@ from linter.reading.words.columns import key_of
 from linter.reading.words.designations import looks_like_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.machine_words import names_machine
-from linter.reading.words.parts import tells_feature
+from linter.reading.words.parts import concepts_said, tells_feature
 
 _LONGEST = 60
 
@@ -36,6 +36,7 @@ def name_rows(
     rows = [row for row in rows if any(table.grid.text(row, c) for c in stated)]
     if len(rows) < 2:
         return headings
+    headings = _beside_count(table, headings, rows, words)
     named = {h.parameter: c for c, h in reversed([*enumerate(headings)]) if h is not None}
     station = named.get("station")
     if station is None:
@@ -51,6 +52,23 @@ def name_rows(
     elif len(set(places)) < len(places) and "station" not in named:
         return headings  # what tells the rows apart is not known
     return _with(headings, station, machine)
+
+
+def _beside_count(
+    table: WideTable, headings: list[Heading | None], rows: Sequence[int], words: Words
+) -> list[Heading | None]:
+    """The headings with the column of positions that come again, where the one that says position counts the rows."""
+    station = next((c for c, h in enumerate(headings) if h is not None and h.parameter == "station"), None)
+    if station is None or len(rows) < 3 or any(h is not None and h.parameter == "machine" for h in headings):
+        return headings
+    if any(table.grid.text(row, station) != f"{k}" for k, row in enumerate(rows, 1)):
+        return headings
+    without = [None if column == station else heading for column, heading in enumerate(headings)]
+    place = _place(table, without, rows, words)
+    places = [table.grid.text(row, place) for row in rows] if place is not None else []
+    without = _with(without, place, None)
+    apart = len(set(places)) < len(places) and _apart(table, without, rows, places, words) is not None
+    return without if apart else headings
 
 
 def _rows_of_machines(table: WideTable, headings: list[Heading | None], rows: Sequence[int]) -> list[Heading | None]:
@@ -122,10 +140,15 @@ def _apart(
 ) -> int | None:
     """The first column that keeps rows of one position apart: each text of it stands in neighbouring rows."""
     for column, cells in _merged_down(table, headings, rows).items():
-        if words.groups(table.labels[column]) or any(looks_like_designation(cell) == "certain" for cell in cells):
+        kind = names_machine(table.labels[column]) != ""
+        if not kind and words.groups(table.labels[column]):
+            continue
+        if any(looks_like_designation(cell) == "certain" for cell in cells):
             continue
         if all(tells_feature(cell) for cell in dict.fromkeys(cells)):
             continue  # shaft, housing: parts of one machine
+        if kind and any(concepts_said(cell) & {"bearing", "ball", "roller", "ring"} for cell in dict.fromkeys(cells)):
+            continue  # the sort of a bearing
         several = 1 < len(set(cells)) < len(cells)
         runs = 1 + sum(a != b for a, b in pairwise(cells))
         if several and runs == len(set(cells)) and len({*zip(cells, places, strict=True)}) == len(cells):
@@ -134,16 +157,22 @@ def _apart(
 
 
 def _merged_down(table: WideTable, headings: Sequence[Heading | None], rows: Sequence[int]) -> dict[int, list[str]]:
-    """Columns that are not read, left of everything read but the position, blanks taken for the text above them."""
+    """Columns that are not read, blanks taken for the text above them.
+
+    They stand left of everything read but the position and hold names; one that is headed by a word for the sort or
+    size of a machine (``Baureihe``) may stand anywhere and hold numbers.
+    """
     read = [c for c, h in enumerate(headings) if h is not None and h.parameter != "station"]
+    first = min(read, default=0)
     found = {}
-    for column in range(min(read, default=0)):
-        if headings[column] is not None:
+    for column, heading in enumerate(headings):
+        kind = heading is None and names_machine(table.labels[column]) in ("kind", "both")
+        if heading is not None or not (column < first or kind):
             continue
         cells: list[str] = []
         for row in rows:
             cells.append(table.grid.text(row, column) or (cells[-1] if cells else ""))
-        if all(0 < len(cell) <= _LONGEST for cell in cells) and _no_numbers(cells):
+        if all(0 < len(cell) <= _LONGEST for cell in cells) and (kind or _no_numbers(cells)):
             found[column] = cells
     return found
 
