@@ -31,7 +31,7 @@ def unfolded(grid: Grid, words: Words) -> Grid:
         return grid
     spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
     pieces = _pieces(grid, spans, words)
-    return _of_pieces(grid, pieces, max(b - a for _, a, b in pieces))
+    return of_pieces(grid, pieces, max(b - a for _, a, b in pieces))
 
 
 def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
@@ -126,7 +126,7 @@ def _is_unit(text: str) -> bool:
     return bool(text) and known_unit(text.strip("[]() ")) is not None
 
 
-def _of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) -> Grid:
+def of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) -> Grid:
     """A grid of a row for each pair, with their places."""
     columns: list[Column] = [
         object_column([grid.columns[a + k][r] if a + k < b else None for r, a, b in pieces]) for k in range(width)

@@ -7,6 +7,7 @@ from attrs import evolve
 
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
 from linter.reading.layouts.part_corners import with_corners_apart
+from linter.reading.layouts.parts_beside import parts_below_each_other
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import side_of
@@ -21,7 +22,7 @@ _SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
-    grid = parts_over_equal_heads(with_corners_apart(grid, words), words)
+    grid = parts_over_equal_heads(with_corners_apart(parts_below_each_other(grid, words), words), words)
     return positions_once(parts_over_positions(grid, words), words)
 
 

@@ -53,6 +53,7 @@ _BESIDE = re.compile(
 )
 #: Data, where the language sets no blank before the word.
 _DATA = re.compile(r"(?:仕様|諸元|データ|参数|数据|规格|信息|情報)$")
+_COMPOUND = re.compile(r"(?<=[a-zß])(?:daten|angaben|abmessungen)$")
 #: Brackets behind the word for a part that only say more of it: the ring that sits there, or where the data are from.
 _MORE = re.compile(r"(?P<word>[^()\[\]（）]+?)\s*[(\[（](?P<more>[^()\[\]（）]+)[)\]）]")
 _FROM = re.compile(r"(?:katalog|catal|catál|каталог|目录|样本|カタログ|型録)", re.IGNORECASE)
@@ -98,13 +99,18 @@ def side_of(text: str) -> Side | None:
         return side_of(more["word"])
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word) or ("bearing" if is_bearing(word) else "")
-    if not side and (plain := _DATA.sub("", word)) != word and (side := _SIDES.get(plain, "")):
+    if not side and (plain := _COMPOUND.sub("", _DATA.sub("", word))) != word and (side := _plain_part(plain)):
         word = plain
     if not side and (side := _part_of_block(word)):
         word = side
     if side == "bearing" and _SEAT.search(text):
         return None  # the seats of a bearing are those of shaft and housing: a title
     return Side(side, word) if side else None
+
+
+def _plain_part(text: str) -> str:
+    """The part that a word without its word for data says (``Lagerdaten``, ``軸仕様``); or empty."""
+    return _SIDES.get(caseless(text), "") or part_alone(text) or ("bearing" if is_bearing(text) else "")
 
 
 def _part_of_block(text: str) -> str:
