@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 from attrs import define
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import TextColumn, cell_text, is_blank
 from linter.reading.layouts.lost import ENOUGH, values_of
 from linter.reading.layouts.title import MOST_IN_TITLE, begins_with_label, is_label, units_said
@@ -75,9 +76,17 @@ class RowKinds:
             return _OTHER_ROW
         if len(filled) <= MOST_IN_TITLE < behind(self.table) - 1 and filled[0] in keys and self._states_machine(text):
             return _OTHER_ROW
+        if filled[0] == self.station_at and self._is_name_with_unit(text):
+            return _OTHER_ROW
         if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
         return ""
+
+    def _is_name_with_unit(self, text: str) -> bool:
+        """Whether a text in the place of a station ends in a unit, as names of values do (``Mass kg``)."""
+        core, unit = self.words.names.split_unit(text)
+        sure = len(unit) > 1 and unit != "in" and known_unit(unit) is not None
+        return sure and any(map(str.isalpha, core)) and not self.words.station_said(core)
 
     def _is_in_turn(self, row: int, filled: Sequence[int]) -> bool:
         """Whether a row is word and value in turn, with words below headings of numbers (``Winding | star | Wire``)."""
