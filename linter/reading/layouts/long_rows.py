@@ -163,8 +163,7 @@ class ByRow(NamesDown):
             return heading
         heading = self.of_size_above(row, label, self.of_ring_or_part(row, label, heading))
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
-            said = value_at is None or any(map(str.isalpha, grid.text(row, value_at)))
-            heading = Heading("machine") if said else None  # Quantity | 1
+            heading = None if value_at is not None and grid.text(row, value_at).isdigit() else Heading("machine")
         heading = self.with_its_unit(row, label, side, heading)
         if value_at is not None:
             cells = (self._with_class(row, value_at) if heading is None else grid.text(row, value_at),)

@@ -99,7 +99,9 @@ def side_of(text: str) -> Side | None:
         return side_of(more["word"])
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word) or ("bearing" if is_bearing(word) else "")
-    if not side and (plain := _COMPOUND.sub("", _DATA.sub("", word))) != word and (side := _plain_part(plain)):
+    if not side and (plain := _DATA.sub("", word)) != word and (side := _SIDES.get(plain, "")):
+        word = plain
+    if not side and (plain := _COMPOUND.sub("", word)) != word and (side := _part_of_data(plain)):
         word = plain
     if not side and (side := _part_of_block(word)):
         word = side
@@ -108,8 +110,8 @@ def side_of(text: str) -> Side | None:
     return Side(side, word) if side else None
 
 
-def _plain_part(text: str) -> str:
-    """The part that a word without its word for data says (``Lagerdaten``, ``軸仕様``); or empty."""
+def _part_of_data(text: str) -> str:
+    """The part that a German word says without that for its data (``Lagerdaten``); or empty."""
     return _SIDES.get(caseless(text), "") or part_alone(text) or ("bearing" if is_bearing(text) else "")
 
 

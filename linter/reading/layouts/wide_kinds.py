@@ -56,7 +56,8 @@ class RowKinds:
 
     def no_data(self, row: int, filled: Sequence[int]) -> str:
         """What a row is that holds no data, in words; empty for a row of data."""
-        return self._other(row, filled) or (_OTHER_ROW if self._is_in_turn(row, filled) else "")
+        named = filled[0] == self.station_at and self._is_name_with_unit(self.table.grid.text(row, filled[0]))
+        return self._other(row, filled) or (_OTHER_ROW if named or self._is_in_turn(row, filled) else "")
 
     def _other(self, row: int, filled: Sequence[int]) -> str:
         """What a row is by its first cell, by its length, or as one that states nothing; empty for another."""
@@ -75,8 +76,6 @@ class RowKinds:
         if filled[0] in keys and is_label(text) and values < ENOUGH:
             return _OTHER_ROW
         if len(filled) <= MOST_IN_TITLE < behind(self.table) - 1 and filled[0] in keys and self._states_machine(text):
-            return _OTHER_ROW
-        if filled[0] == self.station_at and self._is_name_with_unit(text):
             return _OTHER_ROW
         if not values and any(self._is_foot(grid.text(row, c)) for c in keys if c in filled):
             return _OTHER_ROW
