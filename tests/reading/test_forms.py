@@ -115,3 +115,30 @@ def test_positions_side_by_side_below_a_title_with_its_names_elsewhere(tmp_path,
     assert list(stations.size("shaft_shoulder_diameter").nominal) == [31.5, 26]
     assert set(stations.text("drawing_revision")) == {"B"}
     assert set(stations.number("rotor_mass")) == {4.9} and set(stations.number("required_life")) == {20000}
+
+
+@pytest.mark.parametrize("between", ["", "Datos generales|||\n", "General|||\n", "Allgemein|||\n"])
+def test_pairs_below_positions_side_by_side_are_of_the_whole_machine(tmp_path, between):
+    blocks = "Lado libre||Lado fijo|\nRodamiento|NU 312|Rodamiento|7312\nEje|60 m6|Eje|60 k6\n"
+    blocks += "Alojamiento|130 H7|Alojamiento|130 J7\n"
+    below = "Velocidad máxima|1490 rpm|Lubricación|baño de aceite VG 68\nMasa del rotor|74 kg|Caudal|320"
+    lines = blocks + (between or "|||\n") + below
+    path = tmp_path / "card.tsv"
+    path.write_text(lines.replace("|", "\t"), encoding="utf-8")
+    stations = read_table(path).stations
+    assert len(stations.text("station")) == 2
+    assert set(stations.choice("lubrication").texts()) == {"oil bath"}
+    assert set(stations.number("base_oil_viscosity_40")) == {68}
+    assert set(stations.number("rotor_mass")) == {74} and set(stations.number("speed_max")) == {1490}
+
+
+def test_a_label_alone_inside_a_block_does_not_end_it(tmp_path):
+    lines = (
+        "Drive end||Non-drive end|\nBearing|6205|Bearing|6204\nRemark|||\nShaft seat|25 k5|Shaft seat|20 k5\n"
+        "Lubrication|grease|Lubrication|oil bath\nRadial load [N]|300|Radial load [N]|120"
+    )
+    path = tmp_path / "card.tsv"
+    path.write_text(lines.replace("|", "\t"), encoding="utf-8")
+    stations = read_table(path).stations
+    assert list(stations.choice("lubrication").texts()) == ["grease", "oil bath"]
+    assert list(stations.number("radial_load")) == [300, 120]
