@@ -86,3 +86,47 @@ def test_a_new_value_that_is_not_understood_leaves_the_old_one_unread(tmp_path):
     lines = ["item|old value|new value", "front bearing|606|607", "front shaft seat diameter [mm]|30 k4|see sketch"]
     stations = read(tmp_path, [*lines, "front shaft shoulder diameter [mm]|36|41"]).stations
     assert not stations.known("shaft_seat_diameter").any()
+
+
+@pytest.mark.parametrize(
+    ("head", "places", "whole", "names"),
+    [
+        (
+            "Узел|Параметр|Значение|Ед. изм.",
+            ("опора колеса", "опора муфты"),
+            "насос",
+            ("Диаметр вала|мм", "Диаметр заплечика вала|мм", "Радиальная нагрузка|Н", "Масса ротора|кг"),
+        ),
+        (
+            "Machine|Parameter|Value|Unit",
+            ("Front bearing", "Rear bearing"),
+            "Blower",
+            ("Shaft seat diameter|mm", "Shaft shoulder diameter|mm", "Radial load|N", "Rotor mass|kg"),
+        ),
+        (
+            "Maschine|Merkmal|Wert|Einheit",
+            ("Lager vorn", "Lager hinten"),
+            "Gebläse",
+            ("Wellensitz Durchmesser|mm", "Wellenschulter Durchmesser|mm", "Radialkraft|N", "Rotormasse|kg"),
+        ),
+    ],
+)
+def test_positions_in_a_column_of_machines_beside_the_machine_itself(tmp_path, head, places, whole, names):
+    values = (("30", "25"), ("38", "33"), ("480", "310"))
+    lines = [head]
+    for row, pair in zip(names, values, strict=False):
+        name, unit = row.split("|")
+        lines += [f"{place}|{name}|{value}|{unit}" for place, value in zip(places, pair, strict=True)]
+    name, unit = names[3].split("|")
+    stations = read(tmp_path, [*lines, f"{whole}|{name}|8.7|{unit}"]).stations
+    assert len(stations.machines) == 1 and len(stations.text("station")) == 2
+    assert list(stations.number("radial_load")) == [480, 310]
+    assert list(stations.size("shaft_seat_diameter").nominal) == [30, 25]
+    assert set(stations.number("rotor_mass")) == {8.7}
+
+
+def test_machines_with_letters_stay_machines(tmp_path):
+    rows = [f"Pump {k}|{n}|{v}|{u}" for k in "AB" for n, v, u in (("Rotor mass", 8, "kg"), ("Max. speed", 3000, "rpm"))]
+    rows += [f"Pump {k}|Shaft seat diameter|25|mm" for k in "AB"]
+    stations = read(tmp_path, ["Machine|Parameter|Value|Units", *rows]).stations
+    assert sorted(stations.machines) == ["Pump A", "Pump B"]

@@ -16,6 +16,7 @@ from linter.reading.layouts.station_columns import (
     judge_numbers,
     machines_of_rows,
     numbered_stations,
+    positions_in_machines,
     stations_of_objects,
 )
 from linter.reading.words.headings import Words
@@ -97,6 +98,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     requirements_below(grid, best, roles, row + 1)
     _beside(grid, row, best, roles, parts, words)
     drop_groups(grid, best, roles, row + 1, words)
+    positions_in_machines(grid, best, roles, row + 1, words)
     numbered_stations(grid, best, part, roles, row + 1)
     machines_of_rows(grid, best, roles, row + 1, words)
     if both is not None:

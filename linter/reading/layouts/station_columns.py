@@ -16,6 +16,27 @@ _FEWEST = 4  # names of a machine
 _SAMPLE = 300  # cells that tell what a column holds
 
 
+def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
+    """A column headed as one of machines whose texts are positions and the machine itself is one of objects.
+
+    ``Unit``: *wheel bearing*, *coupling bearing*, *pump*; what is stated of the machine stands beside that word alone,
+    and what is stated of positions beside the others.
+    """
+    column = next((c for c, role in roles.items() if role == "MACHINE"), None)
+    if column is None or {"STATION", "STATION-OF"} & set(roles.values()):
+        return
+    levels: dict[str, set[str]] = {}
+    for row in range(start, min(grid.height, start + _MOST_NAMES)):
+        heading = words.heading(label) if (label := grid.text(row, name)) else None
+        if (text := grid.text(row, column)) and heading is not None and not heading.station:
+            levels.setdefault(text, set()).add(heading.entry.level)
+    places = {text for text in levels if len(text) > 2 and words.station_said(text)}
+    whole = levels.keys() - places
+    apart = all(levels[text] == {"station"} for text in places) and all("machine" in levels[text] for text in whole)
+    if len(places) > 1 and len(whole) == 1 and apart:
+        roles[column] = "NOTE"
+
+
 def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:
     """Stations of rows whose names come again, from a column of objects of which some are stations."""
     if {"STATION", "MACHINE"} & set(roles.values()):
