@@ -6,6 +6,7 @@ import numpy as np
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
+from linter.reading.layouts.blocks_beside import blocks_beside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sides import Side, judged_within, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
@@ -18,14 +19,16 @@ _LEAST, _MOST_COLUMNS = 2, 24
 def unfolded(grid: Grid, words: Words) -> Grid:
     """A form with one pair of name and value in a row, each with its true place; another grid as it stands.
 
-    Two or more columns hold names, each with a column of values behind it, and the names in a row differ: blocks of
-    stations side by side repeat them. Below words for parts in one row (``Shaft``, ``Housing``) each part keeps its own
-    rows together.
+    Two or more columns hold names, each with a column of values behind it, and the names in a row differ. Blocks of
+    positions side by side repeat them; they are put below each other. Below words for parts in one row (``Shaft``,
+    ``Housing``) each part keeps its own rows together.
     """
     if grid.height > LONGEST_MIXED or not 4 <= grid.width <= _MOST_COLUMNS:
         return grid
     if grid.whole_lines or any(top != bottom for top, _, bottom, _ in grid.merged):
         return grid
+    if pieces := blocks_beside(grid, words):
+        return of_pieces(grid, pieces, grid.width)
     starts = _columns_of_names(grid, words)
     if len(starts) < 2 or any(_heads_a_list(grid, row, words) for row in range(grid.height)):
         return grid

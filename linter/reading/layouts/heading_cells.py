@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from typing import Any
 
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.units_row import is_units_row
@@ -55,3 +56,8 @@ def beside_found(labels: Sequence[str], headings: Sequence[Heading | None], word
     of = {(h.parameter, h.station) for h in found if h is not None}
     pairs = zip(headings, drawn, strict=True)
     return [d if d is not None and (d.parameter, d.station) in of else h for h, d in pairs]
+
+
+def may_head(cells: Sequence[Any]) -> bool:
+    """Whether cells are texts, most of them no numbers."""
+    return all(type(cell) is str for cell in cells) and 2 * sum(c.strip().isdigit() for c in cells) < len(cells)

@@ -1,6 +1,8 @@
 """JSON objects whose keys are paths (``shaft.seat_A.diameter``, ``bearings[0]/bore``) as the trees that they name."""
 
 import re
+from collections.abc import Iterable
+from itertools import product
 from typing import Any
 
 from attrs import define, field
@@ -169,6 +171,8 @@ def crossed(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Pat
     outer = [key for key, value in objects.items() if value.keys() == inner.keys()]
     if any(_says_something(key, words) for key in inner) or not _are_parameters(objects, outer, words):
         return node
+    if _say_together(outer, inner, words):
+        return node
     origin.update({(*at, key, name): (*at, name, key) for key in inner for name in outer})
     turned = {key: {name: node[name][key] for name in outer} for key in inner}
     rest = {key: value for key, value in node.items() if key not in outer}
@@ -176,6 +180,12 @@ def crossed(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Pat
         origin.update({(*at, _NUMBERED, k, name): (*at, name, key) for k, key in enumerate(inner) for name in outer})
         return {**rest, _NUMBERED: list(turned.values())}
     return node if rest.keys() & turned.keys() else {**rest, **turned}
+
+
+def _say_together(outer: Iterable[str], inner: Iterable[str], words: Words) -> bool:
+    """Whether a key and one inside it name a value together, and no position (``shaft_seat: {cylindricity_mm}``)."""
+    both = (words.heading(f"{name} {key}") for name, key in product(outer, inner))
+    return any(heading is not None and not heading.station for heading in both)
 
 
 def _are_parameters(objects: dict[str, dict[str, Any]], outer: list[str], words: Words) -> bool:

@@ -161,7 +161,7 @@ class ByRow(NamesDown):
         heading = within(self.words, side, label)
         if side is not None and side.is_thing:
             return heading
-        heading = self.of_size_above(row, label, self.of_ring_or_part(row, label, heading))
+        heading = self.of_size_above(row, label, self.of_ring_or_part(row, label, heading), side)
         if heading is None and self.of_machine and "NAME" in self.words.groups(label):
             heading = None if value_at is not None and grid.text(row, value_at).isdigit() else Heading("machine")
         heading = self.with_its_unit(row, label, side, heading)
@@ -359,11 +359,12 @@ class ByRow(NamesDown):
         if station := self.words.names.station(section):
             return station
         if not self.several:
-            grid, at = self.table.grid, self.table.name
-            sections = {section_label(grid, row, at) for row in range(self.table.start, grid.height)} - {""}
+            rows = range(self.table.start, self.table.grid.height)
+            sections = {section_label(self.table.grid, row, self.table.name) for row in rows} - {""}
             said = (self.words.station_said(text) or _beside_bearing(text) for text in sections)
             self.several = len({*said} - {""}) > 1
-        return (self.words.station_said(section) or _beside_bearing(section)) if self.several else ""
+        own = self.named_by_head(section) if self.words.station_said(section) else _beside_bearing(section)
+        return own if self.several else ""
 
     def _is_other_place(self, place: str, station: str) -> bool:
         """Whether a line for the bearing of a place (``Bearing data DE``) says no other station, or one of a part."""
@@ -380,8 +381,7 @@ class ByRow(NamesDown):
 
     def _side(self, row: int) -> Side | None:
         """The part that a row is of: as its own column says, or the heading of its block."""
-        own = self.section or side_of_sheet(self.table.grid)
-        return self.table.parts.get(row, None if self.table.parts else own)
+        return self.table.parts.get(row, None if self.table.parts else self.section or side_of_sheet(self.table.grid))
 
     def _tell_lost(self) -> None:
         """Rows that are not read and hold values, and rows that state again what stands above them."""

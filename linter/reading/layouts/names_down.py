@@ -23,6 +23,7 @@ from linter.reading.layouts.units_row import NO_UNIT
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.measured_words import UNCHANGED
+from linter.reading.words.parts import concepts_said
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
@@ -186,12 +187,23 @@ class NamesDown:
         )
         return unit
 
+    def named_by_head(self, text: str) -> str:
+        """The station that a head over values says: behind a colon or as a letter alone (``Lagerstelle A``).
+
+        Other words behind that for a bearing or a position are part of the name (``Palier avant``).
+        """
+        said = self.words.station_said(text)
+        whole = text[-1:] in (")", "）")  # Brg 1 (pump end)
+        behind_colon = text.removesuffix(said).rstrip()[-1:] in (":", "：")
+        told = said and not whole and (said.isupper() or len(said) < 3 or behind_colon)
+        return said if told else self.words.station(text)
+
     def label(self, row: int) -> str:
         """Name of a row; a row that says which part of a size it states (``Min``) may have it from the row above."""
         grid, part_at = self.table.grid, self.one("PART")
         label = grid.text(row, self.table.name) or head_left(grid, row, self.table.name)
         if label or part_at is None or not grid.text(row, part_at):
-            return label
+            return label or self._before_names(row)
         above = row - 1
         while above >= self.table.start and not grid.text(above, self.table.name) and grid.text(above, part_at):
             above -= 1
@@ -199,6 +211,15 @@ class NamesDown:
             return ""
         self.found.say("a row that states another part of a size (Max, Min) takes the name that stands above it")
         return grid.text(above, self.table.name)
+
+    def _before_names(self, row: int) -> str:
+        """The name of a row that stands below the head of the numbers, as one of the whole machine may; else empty."""
+        grid, column = self.table.grid, self.table.name - 1
+        text = grid.text(row, column) if column >= 0 else ""
+        if not text or self.table.roles.get(column, "CHAR-ID") != "CHAR-ID" or self.words.heading(text) is None:
+            return ""
+        numbers = sum(grid.text(r, column).rstrip(".").isdigit() for r in range(self.table.start, grid.height))
+        return text if numbers > 2 else ""
 
     def part(self, row: int, label: str, heading: Heading) -> Heading | None:
         """The heading with the part of the size that the row states; None where that is not clear."""
@@ -223,17 +244,27 @@ class NamesDown:
         """The heading of a row; a bore or a shoulder is that of the part where its row or those below it say so."""
         return heading and of_part(self.table, row, label, heading, self.words, self.label)
 
-    def of_size_above(self, row: int, label: str, heading: Heading | None) -> Heading | None:
+    def of_size_above(self, row: int, label: str, heading: Heading | None, side: Side | None) -> Heading | None:
         """The heading of a row; a row that says a part of a size only (``es``, ``Upper dev.``) is of the size above.
 
-        Rows of sizes and of their parts follow each other; any other row ends that.
+        Rows of sizes and of their parts follow each other; any other row ends that. A nominal size alone below the word
+        for a shaft or a housing, with its tolerance in the rows below it, is that of the seat.
         """
+        if heading is None and side is not None and self._is_nominal(row, label, side):
+            heading = Heading(f"{side.side}_seat_diameter", unit=self.words.unit_of(label))
         if heading is None and self.size is not None and (aspect := ASPECTS.get(self.words.group(label), "")):
             return evolve(self.size, aspect=aspect, unit=self.words.unit_of(label) or self.size.unit)
         if label or any(not is_blank(cell) for cell in self.table.grid.row(row)):
             toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
             self.size = heading if toleranced else None
         return heading
+
+    def _is_nominal(self, row: int, label: str, side: Side) -> bool:
+        """Whether a row states the nominal size of a seat: it says so, and a class or a deviation stands below it."""
+        if side.side not in ("shaft", "housing") or concepts_said(side.word) & {"shoulder", "fillet"}:
+            return False
+        below = next((text for r in range(row + 1, self.table.grid.height) if (text := self.label(r))), "")
+        return self.words.group(label) == "VALUE" and self.words.group(below) in {*ASPECTS} - {"MAX", "MIN"}
 
     def with_its_unit(self, row: int, label: str, side: Side | None, heading: Heading | None) -> Heading | None:
         """What a name says together with the unit of its row, where it says nothing alone (``Speed``, ``1/min``)."""

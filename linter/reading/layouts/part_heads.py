@@ -168,7 +168,7 @@ class _ByPart(NamesDown):
             heading = Heading(f"{said.side.side}_seat_diameter", unit=self.words.unit_of(label))
         if heading is None or heading.aspect == "value":
             self.size = self.sizes.get(column)
-            heading = self.of_size_above(row, label, heading)
+            heading = self.of_size_above(row, label, heading, said.side)
             self.sizes[column] = self.size
         cells = [self.table.grid.text(row, c) for c, one in self.heads.items() if one.side.side == said.side.side]
         heading = judged_within(self.words, said.side, label, heading, [cell for cell in cells if cell])

@@ -12,6 +12,7 @@ from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_b
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.header_roles import header_roles
+from linter.reading.layouts.heading_cells import may_head
 from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of
 from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, row_said
@@ -147,7 +148,7 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
 def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     """The table below a row of headings, where one column below it says shaft, housing or bearing throughout."""
     cells = [cell for cell in grid.row(row) if not is_blank(cell)]
-    if len(cells) < 3 or any(type(cell) is not str for cell in cells):
+    if len(cells) < 3 or not may_head(cells):
         return None
     known = sum(1 for cell in cells if words.heading(cell) is not None or words.groups(cell))
     if 3 * known <= 2 * len(cells) and is_title_row(grid, row, words):

@@ -5,6 +5,7 @@ from typing import Any
 
 from attrs import evolve
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
 from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.layouts.parts_beside import parts_below_each_other
@@ -113,7 +114,11 @@ def positions_once(grid: Grid, words: Words) -> Grid:
     if len(again) < 2 and not _is_title(heads):
         return grid
     again = [row for row in again if grid.text(row, 0)]
-    columns = [grid.columns[0]]
+    first, names = heads[0], list(grid.columns[0].tolist())
+    blank = first > 0 and not grid.filled[first - 1] and not grid.text(first, 1)
+    if again and blank and side_of(grid.text(first, 0)) is not None:
+        names[first - 1], names[first] = names[first], None  # the part stands over its positions
+    columns: list[Any] = [object_column(names)]
     for column in grid.columns[1:]:
         cells: list[Any] = list(column.tolist())
         for row in again:
@@ -129,9 +134,17 @@ def _texts(grid: Grid, row: int) -> list[str]:
 def _says_positions(grid: Grid, row: int, words: Words) -> bool:
     """Whether the cells of a row behind its first say positions, two or more and all different."""
     texts: Sequence[str] = [text for text in _texts(grid, row)[1:] if text]
-    if len(texts) < 2 or len({*texts}) < len(texts) or is_blank(grid.columns[1][row]):
+    if len(texts) < 2 or len({*texts}) < len(texts):
+        return False
+    if is_blank(grid.columns[1][row]) and not _holds_units(grid):
         return False
     return all(len(text) > 1 and words.station_said(text) for text in texts)
+
+
+def _holds_units(grid: Grid) -> bool:
+    """Whether the second column holds units, and at most one other text."""
+    texts = [text for row in range(grid.height) if (text := grid.text(row, 1))]
+    return len(texts) > 1 and sum(known_unit(text) is None for text in texts) < 2
 
 
 def _is_title(heads: Sequence[int]) -> bool:

@@ -29,12 +29,13 @@ def heads_machine(grid: Grid, row: int, name: int, words: Words) -> bool:
 def head_left(grid: Grid, row: int, name: int) -> str:
     """The text that heads the rows below it from a column left of the names, where no name stands; or empty.
 
-    It is the only one there, and the row below has a name and nothing in its column.
+    It is the only one there, and the row below has a name and nothing but its number in that column.
     """
     if name == 0 or row + 1 >= grid.height or grid.text(row, name) or not grid.text(row + 1, name):
         return ""
     left = [c for c in range(name) if not is_blank(grid.columns[c][row])]
-    text = grid.text(row, left[0]) if len(left) == 1 and is_blank(grid.columns[left[0]][row + 1]) else ""
+    below = grid.text(row + 1, left[0]) if len(left) == 1 else "more"
+    text = grid.text(row, left[0]) if not below or _NUMBERING.fullmatch(below) else ""
     return text if any(map(str.isalpha, text)) and not _NUMBERING.fullmatch(text) else ""
 
 

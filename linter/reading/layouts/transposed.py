@@ -100,19 +100,8 @@ class ByColumn(NamesDown):
         if header >= 0:
             self.found.say(f"stations are named by the heading row {grid.lines[header]}")
             heads = {c: self.table.heads.get(c, grid.text(header, c)) for c in columns}
-            return {c: self._named_by(text) for c, text in heads.items()}
+            return {c: self.named_by_head(text) for c, text in heads.items()}
         return dict.fromkeys(columns, "")
-
-    def _named_by(self, text: str) -> str:
-        """The station that the head of a column says: behind a colon or as a letter alone (``Lagerstelle A``).
-
-        Other words behind that for a bearing or a position are part of the name (``Palier avant``).
-        """
-        said = self.words.station_said(text)
-        whole = text[-1:] in (")", "）")  # Brg 1 (pump end)
-        behind_colon = text.removesuffix(said).rstrip()[-1:] in (":", "：")
-        told = said and not whole and (said.isupper() or len(said) < 3 or behind_colon)
-        return said if told else self.words.station(text)
 
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:
         """One row: what it names, in every column; returns the section that holds below it."""
@@ -196,7 +185,7 @@ class ByColumn(NamesDown):
         """What a row states, by its name, its cells and its remarks; a row of one value names no stations."""
         named = self.of_ring_or_part(row, label, within(self.words, section, label))
         named = self.with_its_unit(row, label, section, named)
-        heading = self.of_size_above(row, label, self._judged(row, label, named, section))
+        heading = self.of_size_above(row, label, self._judged(row, label, named, section), section)
         heading = speed_remarked(self.table, row, label, heading, self.words) or self._machine_of_kind(row, label)
         return None if heading is not None and heading.parameter == "station" and self._is_of_all(row) else heading
 
@@ -215,7 +204,7 @@ class ByColumn(NamesDown):
         for other in range(self.table.start, grid.height):
             if is_blank(grid.columns[first][other]) or any(not is_blank(grid.columns[c][other]) for c in others):
                 continue
-            label = grid.text(other, self.table.name)
+            label = self.label(other)
             named = self.with_its_unit(other, label, None, self.words.heading(label))
             if named is not None and named.entry.level == "machine":
                 return len(machines) > 1

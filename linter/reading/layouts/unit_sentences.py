@@ -74,7 +74,7 @@ def _kinds() -> dict[str, str]:
 
 def _subjects(text: str) -> list[str]:
     """Kinds of value that words speak of (``Dimensions and geometrical tolerances``); none where one is not known."""
-    whole = _ALL.sub("", caseless(text).strip())
+    whole = _ALL.sub("", caseless(text).strip()).removesuffix(" ra")
     ends = [(m.start(), m.end()) for m in _AND.finditer(whole)] + [(len(whole), len(whole))]
     found, start = [], 0
     while start < len(whole):

@@ -7,10 +7,11 @@ from linter.reading.words.dictionary import word_key
 
 _KEYS: dict[str, tuple[str, ...]] = {
     "bearing": (
-        "bearing", "bearings", "brg", "lager", "wälzlager", "kugellager", "roulement", "roulements", "cuscinetto",
-        "rodamiento", "軸受", "ベアリング", "轴承", "подшипник", "ball bearing", "rolling bearing", "rillenkugellager",
-        "deep groove ball bearing", "roulement à billes", "rodamiento de bolas", "cuscinetto a sfere", "玉軸受",
-        "深溝玉軸受", "転がり軸受", "球轴承", "深沟球轴承", "滚动轴承", "шарикоподшипник", "подшипник качения",
+        "bearing", "bearings", "brg", "lager", "wälzlager", "waelzlager", "kugellager", "roulement", "roulements",
+        "cuscinetto", "rodamiento", "軸受", "ベアリング", "轴承", "подшипник", "ball bearing", "rolling bearing",
+        "rillenkugellager", "deep groove ball bearing", "roulement à billes", "rodamiento de bolas",
+        "cuscinetto a sfere", "玉軸受", "深溝玉軸受", "転がり軸受", "球轴承", "深沟球轴承", "滚动轴承",
+        "шарикоподшипник", "подшипник качения",
     ),
     "designation": (
         "designation", "type", "typ", "p/n", "pn", "part no", "part number", "part", "model", "ref", "reference",

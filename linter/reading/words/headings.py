@@ -11,11 +11,13 @@ from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
+from linter.reading.words.limits import without_limits
 from linter.reading.words.match import TEMPERATURE_LETTER, UNIT_OF_LETTER
 from linter.reading.words.measured_words import FOUND_REASON, IN_NAMES, without, without_found
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
+from linter.reading.words.positions_said import is_bearing_there, is_counted, station_with_more
 
 #: Begins like a value and has no letters that only names have (a viscosity is headed ``40 °C粘度``, a speed
 #: ``1st critical``).
@@ -49,16 +51,8 @@ _OF_THE_WHOLE = frozenset(
 _DESIGNATED = re.compile(r"(?:[A-Z]{1,4} ?)?\d{3,5}(?:[ /-]?[A-Z0-9]{1,6}){0,3}")
 _PARTS_OF_SEATS = ("shaft_seat", "housing_seat", "shaft_shoulder", "housing_shoulder", "shaft_fillet", "housing_fillet")
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
-#: A position and which of several there (``anteriore 1``, ``front II``, ``前側2``).
-_COUNTED = re.compile(r"(?P<place>.*[^\W\d_])(?P<blank>[ _-]?)(?P<count>[1-9]|I{1,3}|[A-D])")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
-#: Between the words of a position, and words that join it with the one for a bearing.
-_BETWEEN, _LONGEST_PLACE = re.compile(r"[\s()\[\]:–—]+|(?<!\S)-(?!\S)"), 60
-_SMALL_WORDS = frozenset(
-    ("at", "the", "on", "of", "no", "no.", "nr.", "am", "an", "der", "auf", "du", "de", "la", "del", "della", "da",
-     "di", "thrust", "radial", "axial", "guide", "main", "support", "ball", "roller", "на", "со", "с", "№", "n°", "#")
-)  # fmt: skip
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
 
@@ -259,7 +253,7 @@ class Words:
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
             return own  # 左側軸受
-        if own := self._with_more(text):
+        if own := station_with_more(text, self.names):
             return own
         for cut in _AFTER_WORD.finditer(text):
             head, rest = text[: cut.start()], text[cut.end() :].strip()
@@ -274,38 +268,7 @@ class Words:
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
             return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
-        return text if self._is_bearing_there(text) or self._counted(text) else ""
-
-    def _is_bearing_there(self, text: str) -> bool:
-        """Whether a text is a position and the word for a bearing in any order (``Drive end bearing``, ``DE Brg.``)."""
-        pieces = _BETWEEN.split(text.strip()) if len(text) <= _LONGEST_PLACE else []
-        rest = [piece for piece in pieces if piece and not is_bearing(piece.rstrip("."))]
-        if not rest or len(rest) == len([piece for piece in pieces if piece]):
-            return False
-        while len(rest) > 1 and rest[0].casefold() in _SMALL_WORDS:
-            rest = rest[1:]
-        if len(rest) > 1 and self.names.station(" ".join(rest[1:])) and self.names.station(rest[0]):
-            return True  # Bearing no. 1 (fan side)
-        place = " ".join(rest)
-        return bool(self.names.station(place)) and (len(place) > 1 or place.isdigit() or place.isupper())
-
-    def _counted(self, text: str) -> bool:
-        """Whether a text is a position and which of several there (``anteriore 1``)."""
-        found = _COUNTED.fullmatch(text)
-        if found is None or not (found["blank"] or found["count"].isdigit()):
-            return False
-        place = found["place"]
-        return bool((len(place) > 2 or not place.isascii()) and self.names.station(place))
-
-    def _with_more(self, text: str) -> str:
-        """The station of a text that says in brackets where it lies, or has the word for the bearing behind it."""
-        bracket = BRACKET.fullmatch(fold(text))
-        if bracket is not None and self.names.station(bracket[2]) and (own := self.names.station(bracket[1])):
-            return own  # Lagerstelle A (Pumpenseite)
-        before, _, last = text.rpartition(" ")
-        if before and is_bearing(last) and len(before) > 1 and (own := self.names.station(before)):
-            return own  # DE bearing
-        return ""
+        return text if is_bearing_there(text, self.names) or is_counted(text, self.names) else ""
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
@@ -384,6 +347,9 @@ class Words:
         match = self.names.find(text)
         if (match is None or not match.mapped) and self.of_design(text, "found") is not None:
             return None  # Wellensitz Ist
+        if match is None and (rest := without_limits(text)) != text:
+            match = self.names.find(rest)  # two limits in one cell are a size
+            match = match if match is not None and parameter(match.parameter).kind == "toleranced" else None
         if match is None:
             keys = {"STATION": "station", "MACHINE": "machine"}
             groups = self.names.groups(text)

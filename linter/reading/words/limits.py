@@ -38,6 +38,22 @@ _SIGNS_LEAST, _SIGNS_LARGEST = (
 _TO = re.compile(rf"(?:to|bis|hasta|{word_key('до')})(?:,? ?[\[(]?(?:mm|in|inch|{word_key('мм')})[\])]?)?")
 
 
+#: A least and a largest size as words, which a cell below them states both (``Ø min – max``, ``d (min/max)``).
+_BOTH = re.compile(
+    r"[ ,;:]*[(\[]?\b(?:min|mini|minimum|minimal|mín|mínimo|minimo|мин|наим)\b\.?"
+    r"\s*(?:[-–—/~～|…]|\.{2,3}|to|bis|à|a|до)\s*"
+    r"(?:max|maxi|maximum|maximal|máx|máximo|massimo|макс|наиб)\b\.?[)\]]?"
+    r"|[ ,;:]*[(\[（]?(?:最小|下限)[-–—/~～・]?(?:最大|上限)[)\]）]?",
+    re.IGNORECASE,
+)
+
+
+def without_limits(text: str) -> str:
+    """A name without the words for a least and a largest size beside each other."""
+    found = _BOTH.search(text)
+    return f"{text[: found.start()]}{text[found.end() :]}".strip() if found and found.start() else text
+
+
 @cache
 def _keys(words: str) -> frozenset[str]:
     return frozenset(word_key(word) for word in words.split())

@@ -1,0 +1,89 @@
+"""Sheets of one machine as an office lays them out: parts among the numbers of the rows, blocks, positions again."""
+
+import json
+
+import pytest
+
+from linter.reading import read_table
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
+
+_HEAD = "Lfd.;Merkmal;Einh.;Antriebsseite;Lüfterseite\n1;Lagerbezeichnung;;6210;6209\n"
+TABLES = {
+    "parts among numbers": f"{_HEAD}Welle;;;;\n2;Nennmaß;mm;50;45\n3;Toleranzklasse;;k5;k5\n4;Rauheit Ra;µm;0,8;0,4\n"
+    "Gehäuse;;;;\n5;Nennmaß;mm;90;85\n6;Toleranzklasse;;H6;H6\n;;;;\nDrehzahl max.;;1/min;3000;\n",
+    "deviations below a nominal": "项目;单位;前轴承;后轴承\n轴承代号;;6210;6209\n轴;;;\n公称尺寸;mm;50;45\n"
+    "上偏差;μm;13;13\n下偏差;μm;2;2\n表面粗糙度Ra;μm;0.8;0.4\n轴承座孔;;;\n公称尺寸;mm;90;85\n上偏差;μm;22;22\n"
+    "下偏差;μm;0;0\n最高转速;r/min;3000;\n",
+    "positions again": "Fan F-1;;;\n;;;\nSHAFT SEATS;;Drive end;Fan end\nDiameter;mm;50 k5;45 k5\n"
+    "Roughness Ra;µm;0.8;0.4\n;;;\nHOUSING SEATS;;Drive end;Fan end\nDiameter;mm;90 H6;85 H6\n;;;\n"
+    "BEARINGS;;Drive end;Fan end\n"
+    "Designation;;6210;6209\nMax. speed;rpm;3000;\n",
+    "blocks side by side": "Machine;F-1;;;\nMax. speed;3000;rpm;;\n;;;;\nFront bearing;;;Rear bearing;\n"
+    "Bearing;6210;;Bearing;6209\nShaft seat;50 k5 mm;;Shaft seat;45 k5 mm\nRa shaft seat;0.8 µm;;Ra shaft seat;0.4 µm\n"
+    "Housing seat;90 H6 mm;;Housing seat;85 H6 mm\n",
+    "blocks with limits": "Vitesse maximale : 3000 tr/min;\n;\nRoulement côté poulie;\nDésignation;6210\n"
+    "Diamètre portée d'arbre mini - maxi [mm];50,002 - 50,013\nRugosité Ra portée d'arbre [µm];0,8\n"
+    "Diamètre logement mini - maxi [mm];90,000 - 90,022\n;\nRoulement côté libre;\nDésignation;6209\n"
+    "Diamètre portée d'arbre mini - maxi [mm];45,002 - 45,013\nRugosité Ra portée d'arbre [µm];0,4\n"
+    "Diamètre logement mini - maxi [mm];85,000 - 85,022\n",
+}
+
+
+@pytest.mark.parametrize("kind", TABLES)
+def test_each_value_belongs_to_its_seat(tmp_path, kind):
+    path = tmp_path / "table.csv"
+    path.write_text(TABLES[kind], "utf-8")
+    stations = read_table(path).stations
+    shaft, housing = (stations.size(f"{part}_seat_diameter") for part in ("shaft", "housing"))
+    read = zip(
+        stations.text("bearing_designation"),
+        (shaft.nominal + shaft.lower).round(4).tolist(),
+        (housing.nominal + housing.upper).round(4).tolist(),
+        stations.number("shaft_seat_roughness").tolist(),
+        stations.number("speed_max").tolist(),
+        strict=True,
+    )
+    assert sorted(read) == [("6209", 45.002, 85.022, 0.4, 3000.0), ("6210", 50.002, 90.022, 0.8, 3000.0)]
+
+
+def test_a_nominal_of_nothing_that_is_named_is_not_taken(tmp_path):
+    path = tmp_path / "table.csv"
+    path.write_text("Item;Unit;Drive end;Fan end\nBearing;;6210;6209\nNominal size;mm;50;45\nClass;;k5;k5\n", "utf-8")
+    reading = read_table(path)
+    assert not reading.stations.known("shaft_seat_diameter").any()
+    assert {unused.name for unused in reading.unused} >= {"Nominal size"}
+
+
+def test_keys_that_say_something_together_with_their_seat_are_no_positions(tmp_path):
+    def seats(shaft: str, housing: str) -> dict[str, dict[str, object]]:
+        return {
+            "shaft_seat": {"diameter_mm": shaft, "cylindricity_mm": 0.003},
+            "housing_seat": {"diameter_mm": housing, "cylindricity_mm": 0.005},
+        }
+
+    path = tmp_path / "table.json"
+    path.write_text(json.dumps({"bearings": {"front": seats("50 k5", "90 H6"), "rear": seats("45 k5", "85 H6")}}))
+    stations = read_table(path).stations
+    assert sorted(stations.text("station")) == ["front", "rear"]
+    assert stations.number("shaft_seat_cylindricity").tolist() == [0.003, 0.003]
+    assert stations.number("housing_seat_cylindricity").tolist() == [0.005, 0.005]
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Shaft seat diameter min/max [mm]",
+        "Wellensitz Ø min – max",
+        "軸径 最小～最大",
+        "Диаметр шейки вала мин - макс, мм",
+    ],
+)
+def test_a_size_may_be_headed_by_both_of_its_limits(name):
+    heading = Words(Names.built_in()).heading(name)
+    assert (heading.parameter, heading.aspect) == ("shaft_seat_diameter", "value")
+
+
+@pytest.mark.parametrize("name", ["min - max", "Ra min/max", "Speed min - max [rpm]"])
+def test_limits_of_no_size_head_none(name):
+    assert Words(Names.built_in()).heading(name) is None
