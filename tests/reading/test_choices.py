@@ -110,3 +110,8 @@ def test_a_mapping_goes_first() -> None:
 @given(st.text(), st.sampled_from([entry.name for entry in CHOICES]))
 def test_any_text_gives_a_word_or_an_error(text: str, name: str) -> None:
     assert isinstance(read_choice(name, text), (str, ReadError))
+
+
+@pytest.mark.parametrize("text", ["for life", "à vie", "a vita", "de por vida", "lebensdauergeschmiert", "终身润滑"])
+def test_a_lubrication_for_life_is_grease(text):
+    assert read_choice("lubrication", text) == "grease"
