@@ -108,3 +108,12 @@ def test_a_grease_below_its_word_is_named_by_its_make_or_its_designation(tmp_pat
     path.write_text("\n".join([*rows, ""]), encoding="utf-8")
     stations = read_table(path).stations
     assert stations.choice("lubrication").texts().tolist() == (["grease"] * 2 if read else [""] * 2)
+
+
+@pytest.mark.parametrize("cell", ["for life, 25 %", "grease, 30%", "Fett, 25 %", "graisse, 25 %", "グリース, 25 %"])
+def test_a_share_behind_a_grease_is_its_fill(tmp_path, cell):
+    path = tmp_path / "t.tsv"
+    path.write_text(f"Position\tBearing\tLubrication\nA\t6205\t{cell}\nB\t6204\t{cell}", encoding="utf-8")
+    stations = read_table(path).stations
+    assert set(stations.choice("lubrication").texts()) == {"grease"}
+    assert set(stations.number("grease_fill")) <= {25, 30}

@@ -62,6 +62,7 @@ _SPRING = re.compile(caseless("spring|feder|ressort|muelle|resorte|molla|molle|�
 _APART = re.compile(rf"[,;，；、:：/+()（）]| (?:{caseless('with|mit|avec|con|с|со|and|und|et|y|e|и')}) ")
 _AROUND = " ,;:，；、：-–—/+()（）"
 _ALONE_FREE = re.compile(rf"(?:{_FREE})")
+_GREASES = ("grease", "grease for high speed")
 _FILL = re.compile(r"(?P<number>\d{1,3}(?:[.,]\d+)?) ?%")
 _FILL_WORDS = re.compile(
     caseless("fill|füllung|gefüllt|füllgrad|remplissage|rempli|relleno|llenado|riempimento|заполнен|充填|封入|填充")
@@ -153,6 +154,14 @@ def is_free(text: str) -> bool:
 def of_lubrication(text: str) -> Said:
     """The class of viscosity and the fill of grease that a text about a lubrication states."""
     said = of_oil("lubrication", text)
+    before, _, share = (piece.strip() for piece in text.rpartition(","))
+    if (
+        before
+        and len(text) <= LONGEST_TEXT
+        and _FILL.fullmatch(share)
+        and read_choice("lubrication", before) in _GREASES
+    ):
+        return {"lubrication": before, "grease_fill": share}  # for life, 25 %
     fill = fill_said(text)
     return said | ({"grease_fill": fill} if fill else {})
 
