@@ -24,6 +24,8 @@ from linter.reading.words.headings import Words
 _MOST_ROWS = 40
 #: Filled cells of a row of the table itself, at least: one more than label, value, unit and remark.
 _BROAD = 5
+#: The last rows of the table itself that are looked at for that: not each fills every column.
+_ROWS_ABOVE = 4
 #: Filled cells of a row of labels and values in turn, at most.
 _MOST_IN_TURN = 8
 #: Words of a speed that may be the highest or the one in use.
@@ -50,7 +52,7 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
             break
         if own or (count > 1 and apart):
             start = row
-    above = next((c for c in reversed(counts[: max(start - first, 0)]) if c > 1), 0)
+    above = max([c for c in counts[: max(start - first, 0)] if c > 1][-_ROWS_ABOVE:], default=0)
     pairs = start < grid.height and len(_texts(grid, start)) > MOST_IN_TITLE and _figures_in_turn(grid, start)
     return start if above >= _BROAD or pairs or _stands_inside(grid, start, key) else grid.height
 

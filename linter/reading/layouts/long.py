@@ -1,5 +1,6 @@
 """Tables with the parameter names down a column: one row per parameter, or one column per station (transposed)."""
 
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts import part_heads
 from linter.reading.layouts.candidate import Candidate, Outside
@@ -20,7 +21,8 @@ def _foot(table: LongTable, words: Words) -> Grid | None:
     """Cut from a table what stands below it beside its column of names: labels and values of the machine; or None."""
     grid = table.grid
     below = foot_of(grid, words, table.name) if table.header >= 0 and not table.transposed else grid.height
-    if not table.start < below < grid.height or any(grid.text(row, table.name) for row in range(below, grid.height)):
+    named = [text for row in range(below, grid.height) if (text := grid.text(row, table.name))]
+    if not table.start < below < grid.height or not all(known_unit(text) is not None for text in named):
         return None
     table.grid = grid.cut(slice(0, below))
     return grid.cut(slice(below, None))
