@@ -87,3 +87,31 @@ def test_a_size_may_be_headed_by_both_of_its_limits(name):
 @pytest.mark.parametrize("name", ["min - max", "Ra min/max", "Speed min - max [rpm]"])
 def test_limits_of_no_size_head_none(name):
     assert Words(Names.built_in()).heading(name) is None
+
+
+def test_labels_below_a_list_may_begin_in_the_column_of_its_numbers(tmp_path):
+    rows = "".join(
+        f"{2 * k + 1}\tлевая\t{name}\t{upper}\t{lower}\t{unit}\n{2 * k + 2}\tправая\t{name}\t{upper}\t{lower}\t{unit}\n"
+        for k, (name, upper, lower, unit) in enumerate(
+            [("Диаметр шейки вала", "50,020", "50,009", "мм"), ("Шероховатость Ra шейки вала", "0,8", "", "мкм"),
+             ("Обозначение подшипника", "6210", "", "")]
+        )
+    )  # fmt: skip
+    path = tmp_path / "table.txt"
+    head = "№\tОпора\tПараметр\tНаибольший\tНаименьший\tЕд.\n"
+    path.write_text(f"{head}{rows}\nЧастота вращения наибольшая\t7200\tоб/мин\nМасса ротора\t9,6\tкг\n", "utf-8")
+    stations = read_table(path).stations
+    assert stations.number("speed_max").tolist() == [7200.0, 7200.0]
+    assert stations.number("rotor_mass").tolist() == [9.6, 9.6]
+    assert stations.text("bearing_designation").tolist() == ["6210", "6210"]
+
+
+def test_a_material_says_itself_of_which_part_it_is(tmp_path):
+    path = tmp_path / "table.csv"
+    path.write_text(
+        "Item;Unit;Drive end;Fan end\nBearing;;6210;6209\nShaft\nSeat diameter;mm;50 k5;45 k5\nHousing\n"
+        "Seat diameter;mm;90 H6;85 H6\n\nShaft material;;42CrMo4;42CrMo4\n",
+        "utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.choice("shaft_material").is_in("steel").all()

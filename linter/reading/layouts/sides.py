@@ -245,8 +245,9 @@ def _is_no_name(label: str) -> bool:
 
 
 def _other(heading: Heading, side: Side) -> bool:
-    """Whether a name is one of the other side, which does not belong below this heading."""
-    return heading.parameter.startswith({"shaft": "housing_", "housing": "shaft_"}[side.side])
+    """Whether a name is one of the other side, that does not belong below it; a material says whose it is."""
+    other = {"shaft": "housing_", "housing": "shaft_"}[side.side]
+    return heading.parameter.startswith(other) and not heading.parameter.endswith("_material")
 
 
 def why(words: Words, side: Side | None, label: str) -> str:
