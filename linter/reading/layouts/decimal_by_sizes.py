@@ -13,6 +13,8 @@ from linter.reading.layouts.unit_by_sizes import RINGS_LIKE, designated
 
 _OPEN = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d{1,3})([.,])(\d{3})(?![\d.,]).*")
 _WHOLE = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф]?\s*(\d+)(?![\d.,]).*")
+#: Limits behind their nominal (``40 [40.002-40.013]``).
+_OPEN_INSIDE = re.compile(r"(?<![\d.,+−±-])(\d{1,3})([.,])(\d{3})(?![\d.,])")
 #: A seat is within this share of the ring it belongs to.
 _NEAR = 0.05
 _MOST_ROWS = 2000
@@ -40,6 +42,8 @@ def _votes(block: Block) -> set[Decimal]:
                 open_ones.append((key, match[1], match[2], match[3]))
             elif match := _WHOLE.fullmatch(text):
                 whole.setdefault(key, []).append(float(match[1]))
+                inside = _OPEN_INSIDE.finditer(text, match.end(1))
+                open_ones += [(key, limit[1], limit[2], limit[3]) for limit in inside]
     for row, ring, size in designated(block) if open_ones else ():
         for unit in {key[2] for key, *_ in open_ones if known_unit(key[2] or "mm") == known_unit("mm")}:
             whole.setdefault((ring, row, unit), []).append(size)

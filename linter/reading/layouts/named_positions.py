@@ -17,6 +17,7 @@ from linter.reading.words.in_brackets import bearing_said
 from linter.reading.words.inside import positions_inside
 from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.part_words import part_words
+from linter.reading.words.short_parts import short_parts
 from linter.reading.words.told_parts import parts_of_names
 
 #: Columns and rows that may hold names, and rows of a column that are looked at.
@@ -43,6 +44,7 @@ def with_positions(grid: Grid, words: Words) -> Words:
             once = {n: c for n, c in beside.cells.items() if n not in beside.again and not beside.heads_names(c, words)}
             told.update(parts_of_names(once, words, once, told))
         told.update(part_words(beside.cells, words, told))
+        told.update(short_parts(beside.cells, words))
     if not told and not deviations and not lists:
         return words
     words = Words(words.names, {**words.told, **told}, {**words.deviations, **deviations})

@@ -7,8 +7,8 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.words.dictionary import dictionary, group_key, word_key
 from linter.reading.words.headings import Heading
 
-#: Signs in the place of a unit that say there is none.
-NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".")
+#: Signs and words in the place of a unit that say there is none.
+NO_UNIT = ("-", "--", "–", "—", "−", "/", "·", ".", "text", "Text", "TEXT", "string", "str")
 _LONGEST_UNIT = 5
 #: The sign of a roughness beside its unit (``µm Ra``).
 _OF_ROUGHNESS = re.compile(r"^R[az][ ,]+|[ ,]+R[az]$")
