@@ -12,6 +12,7 @@ from linter.reading.layouts.parts_beside import parts_below_each_other
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import side_of
+from linter.reading.layouts.statement_heads import statements_apart
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
@@ -23,7 +24,8 @@ _SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
-    grid = parts_over_equal_heads(with_corners_apart(parts_below_each_other(grid, words), words), words)
+    grid = parts_below_each_other(statements_apart(grid, words), words)
+    grid = parts_over_equal_heads(with_corners_apart(grid, words), words)
     return positions_once(parts_over_positions(grid, words), words)
 
 

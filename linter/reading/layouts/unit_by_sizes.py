@@ -80,7 +80,7 @@ def unit_by_sizes(found: Found, file: str) -> None:
         votes = by_ring | by_class
         unit = {"mm": "mm", "in": "in"}.get("".join(votes), "") if len(votes) == 1 else ""
         strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
-        changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit]
+        changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit and len(strip.cells)]
         if not changed:
             continue
         _tell(found, file, strips[changed[0]], unit, by_ring=bool(by_ring))

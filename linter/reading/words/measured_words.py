@@ -121,6 +121,7 @@ def _pattern(words: Iterable[str]) -> str:
 
 
 _STATEMENTS = frozenset(keys_of((*FOUND, *DESIGNED)))
+_FOUND_ALONE = frozenset(keys_of(FOUND))
 _FOUND_SAID = re.compile(
     rf"(?<![^\W\d_])(?:{_pattern(w for w in FOUND if w not in _NOT_IN_NAMES and not EASTERN.match(w))}"
     rf"|(?<=[\s(_-])medida)(?![^\W\d_])|{_pattern(w for w in FOUND if EASTERN.match(w))}",
@@ -131,6 +132,11 @@ _FOUND_SAID = re.compile(
 def is_statement(text: str) -> bool:
     """Whether a text is no more than a word for what was found or for what the design says."""
     return caseless(text).strip(_AROUND) in _STATEMENTS
+
+
+def is_found(text: str) -> bool:
+    """Whether a text is no more than a word for what was found on a part."""
+    return caseless(text).strip(_AROUND) in _FOUND_ALONE
 
 
 def without_found(text: str) -> str:
