@@ -73,7 +73,13 @@ OF_SIZES = [
     ("轴颈直径", "要求", "实测", "mm", "位置;轴承;轴承座孔直径 mm"),
     ("轴颈直径", "图纸", "实测值", "mm", "位置;轴承;轴承座孔直径 mm"),
 ]
-FORMS = ["{size} {word} {unit}", "{word} {size} [{unit}]", "{size} ({word}) {unit}", "{size} {unit} {word}"]
+FORMS = [
+    "{size} {word} {unit}",
+    "{word} {size} [{unit}]",
+    "{size} ({word}) {unit}",
+    "{size} {unit} {word}",
+    "{size} / {word} ({unit})",
+]
 
 
 @pytest.mark.parametrize("size", OF_SIZES)

@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from typing import Protocol
 
 from linter.model.vocabulary import Parameter, parameter
+from linter.reading.words.measured_words import is_statement
 from linter.reading.words.parts import concepts_said
 
 #: What the aspect of the first of two values begins with; the parameter of the second follows.
@@ -41,8 +42,8 @@ def pair_said(core: str, find: Callable[[str], _Named | None]) -> tuple[str, str
         The parameter of each half, in the order of the name.
     """
     halves = _STROKE.split(core) if len(core) <= _LONGEST else []
-    if len(halves) != 2 or not all(halves):
-        return None
+    if len(halves) != 2 or not all(halves) or any(map(is_statement, halves)):
+        return None  # Wellensitz / Soll
     for one, two in _ways(*halves):
         first, second = find(one), find(two)
         alike = bool(set(one.casefold().split()) & set(two.casefold().split()))  # Ra seat, Ra bore
