@@ -58,3 +58,28 @@ def test_letters_of_positions_are_no_sizes(tmp_path, heads):
     assert stations.text("station").tolist() == ["A", "B"]
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [25.0, 20.0]
     assert stations.size("housing_seat_diameter").nominal.tolist() == [52.0, 47.0]
+
+
+DUAL = {
+    "0.9843 (25.000)": 25.00122,
+    "25.000 (0.9843)": 25.0,
+    "0.9843 in [25.000 mm]": 25.00122,
+    "25,00 mm (0,984 in)": 25.0,
+}
+
+
+@pytest.mark.parametrize("cell", DUAL)
+def test_a_length_in_two_units_proves_them(tmp_path, cell):
+    text = f"Item\tA\tB\nBearing\t6205\t6205\nShaft seat\t{cell}\t{cell}\nShaft seat Ra [µm]\t0.4\t0.4\n"
+    path = tmp_path / "table.tsv"
+    path.write_text(text.replace(".", ",") if "," in cell else text, "utf-8")
+    nominal = read_table(path).stations.size("shaft_seat_diameter").nominal.tolist()
+    assert nominal == pytest.approx([DUAL[cell]] * 2, rel=1e-9)
+
+
+@pytest.mark.parametrize("cell", ["25 (20)", "1 (25)", "0.9843 (25.3)", "0.9843 mm (25.000 in)"])
+def test_two_numbers_that_are_not_the_same_length_are_asked(tmp_path, cell):
+    text = f"Item\tA\tB\nBearing\t6205\t6205\nShaft seat\t{cell}\t{cell}\nShaft seat Ra [µm]\t0.4\t0.4\n"
+    path = tmp_path / "table.tsv"
+    path.write_text(text, "utf-8")
+    assert not read_table(path).stations.known("shaft_seat_diameter").any()

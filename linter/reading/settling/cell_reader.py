@@ -37,6 +37,14 @@ _REQUIRED = "required_"
 _SIZE = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
 
+#: A length in inches and the same in millimetres behind it in brackets, or the other way round.
+_UNIT = r"(?:mm|in\.?|\"|″)?"
+_DUAL = re.compile(
+    rf"[Ø⌀]?\s*(?P<one>\d*[.,]?\d+)\s*(?P<first>{_UNIT})\s*[(\[]\s*(?P<two>\d*[.,]?\d+)\s*(?P<second>{_UNIT})\s*[)\]]"
+)
+_MM_PER_INCH, _SAME = 25.4, 0.01
+
+
 @frozen
 class Cell:
     """One text as understood, in the canonical unit.
@@ -78,6 +86,13 @@ def tidy(value: float) -> float:
     return float(f"{value:.12g}")
 
 
+def _is_same(mm: float, mm_text: str, inches: float, inch_text: str) -> bool:
+    """Whether millimetres and inches are the same length as far as their decimals tell, which must be far enough."""
+    last_mm, last_inch = (0.5 * 10.0 ** -len(re.sub(r"^\d*[.,]?", "", text)) for text in (mm_text, inch_text))
+    within = last_mm + _MM_PER_INCH * last_inch
+    return within <= _SAME * mm and abs(mm - _MM_PER_INCH * inches) <= within
+
+
 @frozen
 class CellReader:
     """Reads the texts of one strip that are no plain numbers."""
@@ -110,6 +125,8 @@ class CellReader:
             if not np.isnan(number := self._number(bare)):
                 return Cell(tidy(number * self.measure.factor + self.measure.offset))
             text = bare
+        if self.strip.aspect == "value" and (dual := self._in_two_units(text)) is not None:
+            return dual
         if self.is_size:
             return self._tolerance(text)
         if (cell := self._in_words(text, error)) is not None:
@@ -122,6 +139,18 @@ class CellReader:
         if cell.trouble is not None and cell.trouble.code == "not-a-size":
             return Cell(own_unit=cell.own_unit, trouble=trouble_of(error))
         return cell
+
+    def _in_two_units(self, text: str) -> Cell | None:
+        """A length that stands in inches and in millimetres, which its two numbers prove; the first one counts."""
+        found = _DUAL.fullmatch(text.strip()) if self.entry.unit == "mm" and text.rstrip()[-1:] in (")", "]") else None
+        if found is None:
+            return None
+        one, two = self._number(found["one"]), self._number(found["two"])
+        if _is_same(two, found["two"], one, found["one"]) and found["first"] != "mm" and found["second"] in ("", "mm"):
+            return Cell(tidy(one * _MM_PER_INCH), own_unit=True)
+        if _is_same(one, found["one"], two, found["two"]) and found["second"] != "mm" and found["first"] in ("", "mm"):
+            return Cell(tidy(one), own_unit=True)
+        return None
 
     def _in_words(self, text: str, error: ReadError) -> Cell | None:
         """A number beside words for about, at most or at least; None for any other text, or a limit of another sort."""
