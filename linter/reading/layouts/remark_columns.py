@@ -21,7 +21,7 @@ from linter.reading.cells.springs import of_oil
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.in_passing import may_say, names_position, positions_in, said_in_passing, without
-from linter.reading.layouts.remarks import class_remarked, heads_remarks, says_both
+from linter.reading.layouts.remarks import class_remarked, heads_remarks, preload_remarked, says_both
 from linter.reading.layouts.springs_of_names import OF_SPRING
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
 from linter.reading.words.headings import Words
@@ -257,8 +257,10 @@ class _Remarks:
             said = {name: text for name, text in _of_bearing(text).items() if parameter(name).level == "machine"}
         else:
             return
+        if force := preload_remarked(text, self.words):
+            said["preload_force"] = force
         for name, words in said.items():
-            meaning = read_choice(name, words)
+            meaning = read_choice(name, words) if parameter(name).kind == "choice" else words
             for at in self._whose(text, name, (of_station or [*cells])[0]):
                 one = _Said(name, words, meaning if isinstance(meaning, str) else words, at)
                 if one.key not in self.stated:
@@ -319,7 +321,7 @@ class _Remarks:
             block.machines.append(block.machines[at])
             block.stations.append("")
             at = len(block.machines) - 1
-        aspect = "tolerance" if entry.kind == "toleranced" else "value"
+        aspect = "tolerance" if one.parameter in _SIZES.values() else "value"
         block.strips.append(remark.strip(one.parameter, one.text, at, aspect))
 
 

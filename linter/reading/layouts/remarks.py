@@ -39,6 +39,33 @@ _ONE = r"(?:[+\-−]\s*\d*[.,]?\d+|0)"
 _DEVIATIONS = re.compile(rf"±\s*\d*[.,]?\d+|(?=.*[+\-−]){_ONE}\s*[/;…\s]\s*{_ONE}")
 _PLAIN = re.compile(r"[Ø⌀φø]?\s*\d*[.,]?\d+")
 
+#: A force with what stands before it (``Vorspannung ca. 45 N``), of no rate and no moment.
+_FORCE = re.compile(
+    r"(?P<word>[^\d,;/()（）、。]{2,40}?)[ :=≈~]*(?P<force>\d+(?:[.,]\d+)?\s*(?:[kк]?[NН]))"
+    r"(?![\w/.·*]*\w|/| *m(?:ax|in))"
+)
+_LEFT_OUT = re.compile(
+    r"(?:^| )(?:ca|about|approx|circa|env|etwa|of|de|von|di|mit|with|avec|con|à|a|около|прибл)\.?(?= |$)"
+)
+
+
+def preload_remarked(text: str, words: Words) -> str:
+    """The preload force that a remark states with its word (``précharge 45 N``); empty for none, several or limits."""
+    found: list[str] = []
+    if "±" in text:
+        return ""
+    for said in _FORCE.finditer(text):
+        word = _LEFT_OUT.sub("", said["word"].casefold()).strip(" .+-–")
+        heading = words.heading(word) if word else None
+        if (
+            heading is not None
+            and heading.parameter == "preload_force"
+            and heading.aspect == "value"
+            and not heading.version
+        ):
+            found.append(said["force"])
+    return found[0] if len(found) == 1 else ""
+
 
 def said_beside(
     table: LongTable, row: int, column: int, heading: Heading, words: Words
