@@ -35,6 +35,8 @@ _OF_SEATS = frozenset(("seat", "shoulder"))
 _OTHERS = frozenset(
     ("shaft", "housing", "bore", "ring", "fillet", "undercut", "cage", "seal", "spring", "rotor", "hub", "impeller")
 )
+#: What the name of a fillet of no part says.
+_OF_FILLET = frozenset(("fillet", "radius", "radial", "largest"))
 _LONGEST = 80
 Sizes = dict[str, dict[str, tuple[float, ...]]]
 
@@ -121,7 +123,8 @@ def parts_of_names(
 def may_be_of_part(one: Rest, words: Words) -> bool:
     """Whether a name speaks of a seat or shoulder, says no part, and means something of either."""
     said = concepts_said(one.rests[0])
-    if not said & _OF_SEATS or said & _OTHERS or part_alone(one.rests[0]):
+    fillet = "fillet" in said and said <= _OF_FILLET
+    if not fillet and (not said & _OF_SEATS or said & _OTHERS or part_alone(one.rests[0])):
         return False
     return all(with_part(one, part, words) for part in PARTS)
 
@@ -170,11 +173,21 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     for one, ways in options.items():
         family = _family(ways, words)
         own = votes.get(one.rests[0]) or of_family[family]
-        if not own and family in ("shoulder", "fillet"):  # a shoulder and its fillet are of the part of the seat beside
-            own = of_family["shoulder"] or of_family["seat"]
+        own = own or _of_neighbours(family, of_family, known)
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result
+
+
+def _of_neighbours(family: str, of_family: Mapping[str, set[str]], known: Sequence[tuple[Rest, Heading]]) -> set[str]:
+    """The part of a shoulder or fillet that nothing else tells: that of the seat or shoulder of no part beside it.
+
+    A fillet may be of the only part whose shoulders the table states.
+    """
+    own = of_family["shoulder"] or of_family["seat"] if family in ("shoulder", "fillet") else set()
+    if own or family != "fillet":
+        return own
+    return {part for _, h in known for part in PARTS if h.parameter == f"{part}_shoulder_diameter"}
 
 
 def _by_told_seats(
