@@ -27,11 +27,10 @@ def unfolded(grid: Grid, words: Words) -> Grid:
         return grid
     if grid.whole_lines or any(top != bottom for top, _, bottom, _ in grid.merged):
         return grid
-    if pieces := blocks_beside(grid, words):
-        return of_pieces(grid, pieces, grid.width)
     starts = _columns_of_names(grid, words)
     if len(starts) < 2 or any(_heads_a_list(grid, row, words) for row in range(grid.height)):
-        return grid
+        blocks = blocks_beside(grid, words)
+        return of_pieces(grid, blocks, grid.width) if blocks else grid
     spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
     pieces = _pieces(grid, spans, words)
     return of_pieces(grid, pieces, max(b - a for _, a, b in pieces))
