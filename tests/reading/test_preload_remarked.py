@@ -51,3 +51,13 @@ def test_no_preload_is_taken_from_limits_rates_moments_or_denials(tmp_path, rema
 def test_remarks_that_contradict_each_other_state_no_preload(tmp_path):
     stations = read(tmp_path, "en", "preload 45 N", "preload 60 N").stations
     assert not stations.known("preload_force").any()
+
+
+def test_floating_beside_a_housing_seat_is_a_role_and_frees_no_ring(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "name,value,remark\nB_shaft_seat [mm],20 k5,\nB_housing_seat [mm],47 H6,floating\nB_bearing,6204-2Z,\n"
+        "A_shaft_seat [mm],25 k5,\nA_housing_seat [mm],52 H6,\nA_bearing,6205-2Z,\n",
+        encoding="utf-8",
+    )
+    assert not read_table(path).stations.known("free_ring").any()

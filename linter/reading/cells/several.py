@@ -41,7 +41,7 @@ _UNDERCUT = re.compile(
 )
 #: A ring of a bearing that may move, behind what it does.
 _FREE = caseless(
-    "free|loose|slides|sliding|floats|floating|movable|moves|axially free|free to slide|free to move|verschiebbar|"
+    "free|loose|slides|sliding|movable|moves|axially free|free to slide|free to move|verschiebbar|"
     "verschieblich|axial verschiebbar|axial frei|frei|gleitet|lose|libre|mobile|coulissante|coulisse|glissante|glisse|"
     "flottante|deslizante|desliza|desplazable|móvil|libera|libero|scorrevole|scorre|свободно|свободен|свободное|"
     "подвижное|подвижно|скользит|плавающее|自由|移動|移动|可移動|可移动|スライド|摺動|游动|滑动|可滑动|可游动|可滑動|能移动"
@@ -54,7 +54,8 @@ _RINGS = {
 }  # fmt: skip
 _FREE_RING = {
     ring: re.compile(
-        rf"(?:(?:{caseless(words)})[ がはの]?(?:is |ist |est |es |è )?(?:{_FREE})|(?:{_FREE}) (?:{caseless(words)}))"
+        rf"(?:(?:{caseless(words)})[ がはの]?(?:is |ist |est |es |è )?(?:{_FREE}|floats|floating)"
+        rf"|(?:{_FREE}) (?:{caseless(words)}))"
     )
     for ring, words in _RINGS.items()
 }
