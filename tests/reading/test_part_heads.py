@@ -155,3 +155,19 @@ def test_names_below_the_parts_head_rows_of_machines(tmp_path):
     s = read(tmp_path, "\n".join([*rows, ""])).stations
     assert sorted(set(s.machines)) == ["DR-25", "LW-64"]
     assert sorted(s.size("shaft_seat_diameter").nominal.tolist()) == [17, 20, 20, 25]
+
+
+def test_seats_beside_as_many_other_headings_are_columns_of_one_row_a_machine(tmp_path):
+    each = ["диаметр отверстия подшипника", "радиальная нагрузка", "шейка вала", "отверстие корпуса", "смазка"]
+    heads = ["Наименование оборудования", "№ чертежа", *(f"{name}@{side}" for side in "AB" for name in each)]
+    rows = [
+        ["xBb4A", "x9qcD4Cgq", "50", "400", "50 k5", "90 H6", "", "45", "300", "45 k5", "85 H6", ""],
+        ["xY7RYU", "xg5eYa", "30", "500", "30 k5", "62 H6", "", "25", "200", "25 k5", "52 H6", ""],
+        ["xY7CCWa", "xdEMW", "20", "90", "20 k5", "47 H6", "", "17", "70", "17 k5", "40 H6", ""],
+    ]
+    units = ["", "", *("mm", "N", "mm", "mm", "") * 2]
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(map(";".join, [heads, units, *rows])), "utf-8")
+    stations = read_table(path).stations
+    assert sorted(stations.machines) == ["xBb4A", "xY7CCWa", "xY7RYU"]
+    assert sorted(stations.size("shaft_seat_diameter").nominal.tolist()) == [17.0, 20.0, 25.0, 30.0, 45.0, 50.0]

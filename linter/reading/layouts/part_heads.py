@@ -45,9 +45,12 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
 
 def _heads(grid: Grid, row: int, words: Words) -> dict[int, Placed]:
-    """Part and position of the columns by a row, or by that row and the one above it; few are none beside others."""
+    """Part and position of the columns by a row, or by that row and the one above it; few are none beside others.
+
+    Nor are they any beside as many headings of other values: those are the columns of a table with one row a machine.
+    """
     found: dict[int, Placed] = {}
-    above, others = "", False
+    above, others, named = "", False, 0
     for column in range(1, grid.width):
         text = grid.text(row, column)
         above = (grid.text(row - 1, column) if row else "") or above
@@ -55,10 +58,10 @@ def _heads(grid: Grid, row: int, words: Words) -> dict[int, Placed]:
             continue
         fits = len(text) <= _LONGEST and not _NUMBER.fullmatch(text)  # a size below a part is no position
         if (said := (placed(text, words) or _from_two(text, above, words)) if fits else None) is None:
-            others = True
+            others, named = True, named + (words.heading(text) is not None)
         else:
             found[column] = said
-    return found if not others or len(found) >= _FEWEST else {}
+    return found if not others or (len(found) >= _FEWEST and named < len(found)) else {}
 
 
 def _from_two(text: str, above: str, words: Words) -> Placed | None:
