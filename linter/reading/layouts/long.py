@@ -18,14 +18,36 @@ from linter.reading.words.headings import Words
 
 
 def _foot(table: LongTable, words: Words) -> Grid | None:
-    """Cut from a table what stands below it beside its column of names: labels and values of the machine; or None."""
+    """Cut from a table what stands below it beside its columns: labels and values of the machine; or None."""
     grid = table.grid
-    below = foot_of(grid, words, table.name) if table.header >= 0 and not table.transposed else grid.height
-    named = [text for row in range(below, grid.height) if (text := grid.text(row, table.name))]
-    if not table.start < below < grid.height or not all(known_unit(text) is not None for text in named):
+    below = grid.height
+    if not table.transposed and not table.spans and table.header >= 0:
+        below = foot_of(grid, words, table.name)
+        named = [text for row in range(below, grid.height) if (text := grid.text(row, table.name))]
+        below = below if all(known_unit(text) is not None for text in named) else grid.height
+    if not table.transposed and below == grid.height:
+        below = _before_units(table)
+    if not table.start < below < grid.height:
         return None
     table.grid = grid.cut(slice(0, below))
     return grid.cut(slice(below, None))
+
+
+def _before_units(table: LongTable) -> int:
+    """First row of the last ones that state name, value and unit, where the table states the unit before the value."""
+    grid, units = table.grid, [c for c, role in table.roles.items() if role == "UNIT"]
+    start = grid.height
+    if len(units) != 1 or units[0] != table.name + 1 or units[0] + 1 >= grid.width:
+        return start
+    for row in range(grid.height - 1, table.start, -1):
+        if grid.filled[row] < 2:
+            continue  # blank, or a note
+        name, value, unit = (grid.text(row, table.name + k) for k in range(3))
+        swapped = name and value and known_unit(value) is None and (not unit or known_unit(unit) is not None)
+        if not swapped or grid.filled[row] > 3:
+            break
+        start = row
+    return start if start < grid.height and not grid.filled[start - 1] else grid.height
 
 
 def find(grid: Grid, words: Words) -> Candidate | None:
@@ -39,11 +61,12 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     def read(found: Found, outside: Outside) -> Block:
         tell_machines(table, words, found)
-        if table.spans:
-            return read_spans(table, words, found, outside)
-        by_row = ByItem if table.items else ByRow
         foot = _foot(table, words)
-        block = (ByColumn if table.transposed else by_row)(table, words, found, outside).read()
+        if table.spans:
+            block = read_spans(table, words, found, outside)
+        else:
+            by_row = ByItem if table.items else ByRow
+            block = (ByColumn if table.transposed else by_row)(table, words, found, outside).read()
         if foot is not None:
             take_foot(foot, block, words, found)
         return block
