@@ -115,3 +115,33 @@ def test_a_material_says_itself_of_which_part_it_is(tmp_path):
     )
     stations = read_table(path).stations
     assert stations.choice("shaft_material").is_in("steel").all()
+
+
+def test_a_comment_beside_a_code_says_of_which_part_it_is(tmp_path):
+    """25.6 mm beside a bore of 20 mm and an outside diameter of 47 mm could be either shoulder by its size."""
+    rows = [
+        "Variabile,Valore,Unità,Descrizione", "cusc_LA,6204-2Z/C3,,cuscinetto lato accoppiamento",
+        "d_albero_LA,20,mm,sede cuscinetto", "d_albero_LA_sup,0.011,mm,", "d_albero_LA_inf,0.002,mm,",
+        "d_spall_LA,25.6,mm,spallamento albero", "D_sede_LA,47,mm,sede nella flangia", "D_sede_LA_sup,0.010,mm,",
+        "D_sede_LA_inf,-0.006,mm,", "cusc_LOA,6202-2Z/C3,,cuscinetto lato opposto",
+        "d_albero_LOA,15,mm,sede cuscinetto",
+        "d_albero_LOA_sup,0.009,mm,", "d_albero_LOA_inf,0.001,mm,", "d_spall_LOA,19,mm,spallamento albero",
+        "D_sede_LOA,35,mm,sede nello scudo", "D_sede_LOA_sup,0.025,mm,", "D_sede_LOA_inf,0.009,mm,",
+    ]  # fmt: skip
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    assert sorted(stations.size("shaft_shoulder_diameter").nominal.tolist()) == [19.0, 25.6]
+    assert not stations.known("housing_shoulder_diameter").any()
+
+
+def test_the_unit_may_stand_behind_the_value_below_a_list_that_states_it_before(tmp_path):
+    path = tmp_path / "table.csv"
+    path.write_text(
+        "Machine;Blower B-7;;\n;;;\nParameter;Unit;DE;NDE\nBearing;;6204;6203\nShaft seat;mm;20 k5;17 k5\n"
+        "Housing seat;mm;47 H6;40 H6\n;;;\nMax. speed;3000;rpm;\nShaft material;42CrMo4;;\n",
+        "utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.number("speed_max").tolist() == [3000.0, 3000.0]
+    assert stations.choice("shaft_material").is_in("steel").all()

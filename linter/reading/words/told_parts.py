@@ -156,8 +156,8 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     stated = {(one.station, heading.parameter) for one, heading in known if heading.aspect == "value"}
     votes: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
-        if one.part:
-            votes[one.rests[0]] |= set(ways)
+        if one.part or (beside := _said_beside(one)):
+            votes[one.rests[0]] |= set(ways) if one.part else beside
             continue
         votes[one.rests[0]] |= _other_part(one, ways, stated, words)
         for part in _votes(one, ways, options, sizes[one.station], words):
@@ -177,6 +177,13 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result
+
+
+def _said_beside(one: Rest) -> set[str]:
+    """The part that the words beside a name say (``spallamento albero``); none where they say several."""
+    texts = (cell for cell in one.cells if number_of(cell) is None) if not one.column else ()
+    said = frozenset().union(*map(concepts_said, texts)) & {*PARTS}
+    return set(said) if len(said) == 1 else set()
 
 
 def _of_neighbours(family: str, of_family: Mapping[str, set[str]], known: Sequence[tuple[Rest, Heading]]) -> set[str]:
