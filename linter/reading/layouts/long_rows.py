@@ -361,9 +361,9 @@ class ByRow(NamesDown):
         if not self.several:
             rows = range(self.table.start, self.table.grid.height)
             sections = {section_label(self.table.grid, row, self.table.name) for row in rows} - {""}
-            said = (self.words.station_said(text) or _beside_bearing(text) for text in sections)
-            self.several = len({*said} - {""}) > 1
-        own = self.named_by_head(section) if self.words.station_said(section) else _beside_bearing(section)
+            self.several = len({self.words.station_said(t) or _beside_bearing(t) for t in sections} - {""}) > 1
+        said, first = self.words.station_said(section), section.partition(" ")[0]
+        own = self.named_by_head(section) if said and is_bearing(first) else said or _beside_bearing(section)
         return own if self.several else ""
 
     def _is_other_place(self, place: str, station: str) -> bool:

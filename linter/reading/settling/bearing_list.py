@@ -76,9 +76,11 @@ def bearings_of(file: str, stations: Stations) -> BearingList:
     Raises
     ------
     InputError
-        Where a cell of it was not understood, a row names no bearing, or a bearing is listed twice with other values.
+        Where a cell of it was not understood or states about how much, a row names no bearing, or a bearing is listed
+        twice with other values.
     """
-    wrong = [problem for problem in stations.problems if problem.kind in ("unreadable", "disagreement", "unused")]
+    kinds = ("unreadable", "disagreement", "unused")
+    wrong = [problem for problem in stations.problems if problem.kind in kinds or problem.code == "about"]
     if wrong:
         raise InputError("bearing-list", file, visible(wrong[0].message, 300), _EXPECTED)
     found: dict[str, Listed] = {}
