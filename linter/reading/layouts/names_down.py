@@ -101,6 +101,7 @@ class NamesDown:
     characteristics: Characteristics = field(init=False)
     length_unit: str = field(init=False)
     size: Heading | None = field(init=False, default=None)
+    size_of: tuple[str, ...] = field(default=(), init=False)
 
     def __attrs_post_init__(self) -> None:
         self.pieces = Pieces(self.table.grid)
@@ -247,17 +248,36 @@ class NamesDown:
     def of_size_above(self, row: int, label: str, heading: Heading | None, side: Side | None) -> Heading | None:
         """The heading of a row; a row that says a part of a size only (``es``, ``Upper dev.``) is of the size above.
 
-        Rows of sizes and of their parts follow each other; any other row ends that. A nominal size alone below the word
+        Rows of sizes and of their parts follow each other; any other row ends that, as another part or position does. A
+        nominal size alone below the word
         for a shaft or a housing, with its tolerance in the rows below it, is that of the seat.
         """
         if heading is None and side is not None and self._is_nominal(row, label, side):
             heading = Heading(f"{side.side}_seat_diameter", unit=self.words.unit_of(label))
+        if heading is None and self.size is None and side is not None and self._is_limit(row, label, side):
+            return Heading(f"{side.side}_seat_diameter", aspect=ASPECTS[self.words.group(label)])
+        if self.size_of != (of := self._whose(row, side)):
+            self.size, self.size_of = None, of
         if heading is None and self.size is not None and (aspect := ASPECTS.get(self.words.group(label), "")):
             return evolve(self.size, aspect=aspect, unit=self.words.unit_of(label) or self.size.unit)
         if label or any(not is_blank(cell) for cell in self.table.grid.row(row)):
             toleranced = heading is not None and heading.entry.kind == "toleranced" and heading.aspect == "value"
             self.size = heading if toleranced else None
         return heading
+
+    def _is_limit(self, row: int, label: str, side: Side) -> bool:
+        """Whether a row states a limit of a seat: the largest or the least size of a part, beside the other one."""
+        if side.side not in ("shaft", "housing") or concepts_said(side.word) & {"shoulder", "fillet"}:
+            return False
+        rows = (r for r in (row - 1, row + 1) if self.table.start <= r < self.table.grid.height)
+        beside = {self.words.group(self.label(r)) for r in rows if self._whose(r, side) == self._whose(row, side)}
+        return {"MAX": "MIN", "MIN": "MAX"}.get(self.words.group(label), "") in beside
+
+    def _whose(self, row: int, side: Side | None) -> tuple[str, ...]:
+        """The part, position and machine that a row states in columns of its own."""
+        roles = ("SIDE", "STATION", "STATION-OF", "MACHINE")
+        stated = [self.table.grid.text(row, c) for c, role in sorted(self.table.roles.items()) if role in roles]
+        return (side.side if side is not None else "", *stated)
 
     def _is_nominal(self, row: int, label: str, side: Side) -> bool:
         """Whether a row states the nominal size of a seat: it says so, and a class or a deviation stands below it."""

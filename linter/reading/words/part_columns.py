@@ -314,30 +314,35 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
     A bore that has two limits is that of the housing where the same table states limits of the shaft: those of a
     bearing are its class. Beside the size of a seat two deviations may say its part only (``shaft_up``, ``shaft_lo``).
     """
-    result, found = list(headings), _ends_said(labels, headings, words)
-    stated = {h.parameter for h in headings if h is not None and h.aspect == "value" and not h.station}
-    of_shaft = (
-        any(h is not None and h.parameter == "shaft_seat_diameter" for h in headings) or ("shaft", "max") in found
-    )
-    for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
-        for ends in _ENDS:
-            pair = [(end, found[part, end]) for end in ends if (part, end) in found]
-            limits = ends == _ENDS[0] or (part != "bore" and f"{part}_seat_diameter" in stated)
-            for end, c in pair if len(pair) == 2 and name and limits else ():
-                unit = words.unit_of(labels[c])
-                result[c] = Heading(f"{name}_seat_diameter", unit=unit, aspect=end, assumed=part == "bore")
+    result, said = list(headings), _ends_said(labels, headings, words)
+    for station, found in said.items():
+        stated = {h.parameter for h in headings if h is not None and h.aspect == "value" and h.station == station}
+        of_shaft = ("shaft", "max") in found or any(
+            h is not None and h.parameter == "shaft_seat_diameter" for h in headings
+        )
+        for part, name in (("shaft", "shaft"), ("housing", "housing"), ("bore", "housing" if of_shaft else "")):
+            for ends in _ENDS:
+                pair = [(end, found[part, end]) for end in ends if (part, end) in found]
+                limits = ends == _ENDS[0] or (part != "bore" and f"{part}_seat_diameter" in stated)
+                for end, c in pair if len(pair) == 2 and name and limits else ():
+                    unit = words.unit_of(labels[c])
+                    result[c] = Heading(f"{name}_seat_diameter", station, unit, end, assumed=part == "bore")
     return result
 
 
-def _ends_said(labels: Sequence[str], headings: Sequence[Column], words: Words) -> dict[tuple[str, str], int]:
-    """Columns that no name explains by the part and the limit or deviation that their headings say."""
-    found: dict[tuple[str, str], int] = {}
+def _ends_said(
+    labels: Sequence[str], headings: Sequence[Column], words: Words
+) -> dict[str, dict[tuple[str, str], int]]:
+    """Columns that no name explains by position and by the part and the limit or deviation that their headings say."""
+    found: dict[str, dict[tuple[str, str], int]] = {}
     for c, label in enumerate(labels):
+        told = words.told_of(label)
+        station = told.station if told is not None else ""
         short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
-        core = words.names.split_unit(label)[0]
+        core = words.names.split_unit(told.rest if told is not None and station else label)[0]
         before, _, last = core.replace("_", " ").rpartition(" ")
         for rest, aspect in (*aspect_cuts(core), (before, side_behind(last))) if short else ():
             part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
             if part and aspect in ("max", "min", "upper", "lower"):
-                found.setdefault((part, aspect), c)
+                found.setdefault(station, {}).setdefault((part, aspect), c)
     return found

@@ -33,6 +33,8 @@ _BETWEEN = (re.compile(r"\s*\n\s*"), re.compile(r"\s+[/／|｜;；]\s+"), re.com
 _NUMBER = re.compile(r"[Ø⌀φ∅ø]?\s*(?:[≤≥<>±]\s*)?(?P<sign>[+\-−])?[\d.,]*\d")
 #: A unit behind the second of two numbers, and a sign or symbol before the first: both may hold for both.
 _UNIT_BEHIND = re.compile(r"[^A-Za-zµμ°%]*\d\s*(?P<unit>[^\d\s.,()±+−-][^\d()±+]*)")
+#: A size with a deviation behind it: a stroke behind that stands before the other deviation.
+_DEVIATED = re.compile(r"\d\S*[\s(]+[+\-−±]?\s?\d[\d.,]*$")
 _BARE = re.compile(r"[Ø⌀φ∅ø≤≥<>±\s]*[+\-−]?\d+(?:[.,]\d+)?")
 _BEFORE = re.compile(r"(?P<sign>R[az]\s*|[≤≥<>]\s*|max\.?\s+|R\s*|[Ø⌀φ∅ø]\s*)(?=\d)")
 
@@ -144,6 +146,8 @@ def two_parts(text: str, *, in_words: bool = False) -> tuple[str, str] | None:
     if len(pieces) != 2 or not all(pieces) or not _are_alike(*pieces, in_words=in_words) or fits_of(text):
         return None
     one, two = pieces
+    if _DEVIATED.search(one) is not None and _DEVIATED.search(two) is None:
+        return None  # 32 +0.025/0
     behind = _UNIT_BEHIND.fullmatch(two)
     if behind is not None and _BARE.fullmatch(one) and known_unit(behind["unit"].strip()) is not None:
         one = f"{one} {behind['unit']}"
