@@ -145,3 +145,47 @@ def test_the_unit_may_stand_behind_the_value_below_a_list_that_states_it_before(
     stations = read_table(path).stations
     assert stations.number("speed_max").tolist() == [3000.0, 3000.0]
     assert stations.choice("shaft_material").is_in("steel").all()
+
+
+def test_limits_alone_are_those_of_the_seat_of_their_part_and_position(tmp_path):
+    """A limit behind a shoulder of the shaft is none of that where another part or position stands in its row."""
+    rows = ["Teil;Lagerposition;Benennung;Sollwert;Einh.", "Maschine;;Baureihe;Hobelspindel HS 28;"]
+    for station in "AB":
+        rows += [
+            f"Wälzlager;{station};Lagerbezeichnung;6004;", f"Welle;{station};Größtmaß;20,0065;mm",
+            f"Welle;{station};Kleinstmaß;19,9935;mm", f"Welle;{station};Ra;0,8;µm",
+            f"Welle;{station};Anlageschulter Ø;22,5;mm", f"Gehäuse;{station};Größtmaß;42,007;mm",
+            f"Gehäuse;{station};Kleinstmaß;41,982;mm", f"Gehäuse;{station};Ra;0,8;µm",
+        ]  # fmt: skip
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join(rows), "utf-8")
+    stations = read_table(path).stations
+    shoulder = stations.size("shaft_shoulder_diameter")
+    assert shoulder.nominal.tolist() == [22.5, 22.5]
+    assert (shoulder.nominal + shoulder.upper).round(4).tolist() != [42.007, 42.007]
+    shaft = stations.size("shaft_seat_diameter")
+    assert (shaft.nominal + shaft.upper).round(4).tolist() == [20.0065, 20.0065]
+
+
+def test_a_size_with_its_deviations_is_no_pair(tmp_path):
+    path = tmp_path / "table.csv"
+    path.write_text(
+        "Paramètre;Unité;Palier A;Palier B\nRoulement;;6302;6002\nDiamètre arbre;mm;15 +0,008/-0,003;15 +0,008/-0,003\n"
+        "Diamètre alésage carter;mm;42 +0,003/-0,013;32 +0,025/0,000\n",
+        "utf-8",
+    )
+    housing = read_table(path).stations.size("housing_seat_diameter")
+    assert sorted(housing.nominal.tolist()) == [32.0, 42.0]
+    assert sorted((housing.nominal + housing.upper).round(4).tolist()) == [32.025, 42.003]
+
+
+def test_limits_of_a_bore_keep_their_position(tmp_path):
+    each = ["Bearing", "Shaft dia max (in)", "Shaft dia min (in)", "Bore dia max (in)", "Bore dia min (in)"]
+    heads = ["Product", *(f"{side} {name}" for side in ("DE", "NDE") for name in each)]
+    row = "Winder;6904;0.7881;0.7877;1.4582;1.4567;6904;0.7881;0.7877;1.4568;1.4562"
+    path = tmp_path / "table.csv"
+    path.write_text(f"{';'.join(heads)}\n{row}\n", "utf-8")
+    stations = read_table(path).stations
+    housing = stations.size("housing_seat_diameter")
+    largest = dict(zip(stations.text("station"), ((housing.nominal + housing.upper) / 25.4).round(4), strict=True))
+    assert largest == {"DE": 1.4582, "NDE": 1.4568}

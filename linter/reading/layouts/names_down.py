@@ -271,7 +271,8 @@ class NamesDown:
             return False
         rows = (r for r in (row - 1, row + 1) if self.table.start <= r < self.table.grid.height)
         beside = {self.words.group(self.label(r)) for r in rows if self._whose(r, side) == self._whose(row, side)}
-        return {"MAX": "MIN", "MIN": "MAX"}.get(self.words.group(label), "") in beside
+        other = {"MAX": "MIN", "MIN": "MAX"}.get(self.words.group(label), "")
+        return other != "" and other in beside
 
     def _whose(self, row: int, side: Side | None) -> tuple[str, ...]:
         """The part, position and machine that a row states in columns of its own."""
