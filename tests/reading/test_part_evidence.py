@@ -2,7 +2,6 @@
 
 import pytest
 
-from linter.reading import read_table
 from linter.reading.words.part_evidence import (
     number_of,
     numbers_of,
@@ -68,35 +67,3 @@ def test_seats_are_as_large_as_rings_in_mm_or_inches():
 )
 def test_a_shoulder_lies_nearer_to_the_ring_of_its_part(size, part):
     assert part_of_shoulder(size, 25, 52) == part
-
-
-FILLETS = [
-    "Merkmal;AS;BS\nLager;6205;6204\nWellensitz [mm];25 k5;20 k5\n{0} [mm];31;26\nGehäusesitz [mm];52 H6;47 H6\n"
-    "Radius Hohlkehle max. [mm];1.0;0.6",
-    "Параметр;А;Б\nПодшипник;6205;6204\nДиаметр вала, мм;25 k5;20 k5\n{1}, мм;31;26\n"
-    "Радиус галтели, не более, мм;1,0;0,6",
-    "Caractéristique;avant;arrière\nRoulement;6205;6204\nArbre [mm];25 k5;20 k5\n{2} [mm];31;26\n"
-    "Rayon de congé [mm];1,0;0,6",
-]
-SHOULDERS = {
-    "shaft": ("Wellenschulter Ø", "Диаметр заплечика вала", "Épaulement arbre Ø"),
-    "housing": ("Gehäuseschulter Ø", "Диаметр заплечика корпуса", "Épaulement logement Ø"),
-}
-
-
-@pytest.mark.parametrize("part", ["shaft", "housing"])
-@pytest.mark.parametrize("text", FILLETS)
-def test_a_fillet_is_of_the_only_part_whose_shoulders_stand_there(tmp_path, text, part):
-    path = tmp_path / "t.csv"
-    path.write_text(text.format(*SHOULDERS[part]), encoding="utf-8")
-    reading = read_table(path)
-    assert list(reading.stations.number(f"{part}_fillet_radius")) == [1.0, 0.6]
-    assert any("names no part" in problem.message for problem in reading.stations.problems)
-
-
-def test_a_fillet_beside_shoulders_of_both_parts_is_not_read(tmp_path):
-    text = FILLETS[0].format(*SHOULDERS["shaft"]) + "\nGehäuseschulter Ø [mm];46;41"
-    path = tmp_path / "t.csv"
-    path.write_text(text, encoding="utf-8")
-    stations = read_table(path).stations
-    assert not stations.known("shaft_fillet_radius").any() and not stations.known("housing_fillet_radius").any()

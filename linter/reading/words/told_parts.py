@@ -35,8 +35,6 @@ _OF_SEATS = frozenset(("seat", "shoulder"))
 _OTHERS = frozenset(
     ("shaft", "housing", "bore", "ring", "fillet", "undercut", "cage", "seal", "spring", "rotor", "hub", "impeller")
 )
-#: What the name of a fillet of no part says.
-_OF_FILLET = frozenset(("fillet", "radius", "radial", "largest"))
 _LONGEST = 80
 Sizes = dict[str, dict[str, tuple[float, ...]]]
 
@@ -123,8 +121,7 @@ def parts_of_names(
 def may_be_of_part(one: Rest, words: Words) -> bool:
     """Whether a name speaks of a seat or shoulder, says no part, and means something of either."""
     said = concepts_said(one.rests[0])
-    fillet = "fillet" in said and said <= _OF_FILLET
-    if not fillet and (not said & _OF_SEATS or said & _OTHERS or part_alone(one.rests[0])):
+    if not said & _OF_SEATS or said & _OTHERS or part_alone(one.rests[0]):
         return False
     return all(with_part(one, part, words) for part in PARTS)
 
@@ -156,12 +153,10 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     stated = {(one.station, heading.parameter) for one, heading in known if heading.aspect == "value"}
     votes: dict[str, set[str]] = defaultdict(set)
     for one, ways in options.items():
-        if one.part or (beside := _said_beside(one)):
-            votes[one.rests[0]] |= set(ways) if one.part else beside
-            continue
-        votes[one.rests[0]] |= _other_part(one, ways, stated, words)
-        for part in _votes(one, ways, options, sizes[one.station], words):
-            votes[one.rests[0]].add(part)
+        said = set(ways) if one.part else _said_beside(one)
+        if not said:
+            said = _other_part(one, ways, stated, words) | set(_votes(one, ways, options, sizes[one.station], words))
+        votes[one.rests[0]] |= said
     _by_words(votes, [*options], known)
     _by_told_seats(votes, options, sizes, words)
     of_family: dict[str, set[str]] = defaultdict(set)
@@ -173,7 +168,8 @@ def of_parts(unknown: Sequence[Rest], known: Sequence[tuple[Rest, Heading]], wor
     for one, ways in options.items():
         family = _family(ways, words)
         own = votes.get(one.rests[0]) or of_family[family]
-        own = own or _of_neighbours(family, of_family, known)
+        if not own and family in ("shoulder", "fillet"):  # a shoulder and its fillet are of the part of the seat beside
+            own = of_family["shoulder"] or of_family["seat"]
         if len(own) == 1 and (way := ways.get(next(iter(own)))):
             result[one.name] = way
     return result
@@ -184,17 +180,6 @@ def _said_beside(one: Rest) -> set[str]:
     texts = (cell for cell in one.cells if number_of(cell) is None) if not one.column else ()
     said = frozenset().union(*map(concepts_said, texts)) & {*PARTS}
     return set(said) if len(said) == 1 else set()
-
-
-def _of_neighbours(family: str, of_family: Mapping[str, set[str]], known: Sequence[tuple[Rest, Heading]]) -> set[str]:
-    """The part of a shoulder or fillet that nothing else tells: that of the seat or shoulder of no part beside it.
-
-    A fillet may be of the only part whose shoulders the table states.
-    """
-    own = of_family["shoulder"] or of_family["seat"] if family in ("shoulder", "fillet") else set()
-    if own or family != "fillet":
-        return own
-    return {part for _, h in known for part in PARTS if h.parameter == f"{part}_shoulder_diameter"}
 
 
 def _by_told_seats(
