@@ -1,0 +1,1 @@
+"""Sixty tables drawn from sixty exports as offices lay them out, with their meaning."""
