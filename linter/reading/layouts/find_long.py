@@ -40,6 +40,8 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         heads = "VALUE" in found or stated or measured
         if heads and (table := _headed(grid, row, roles, words)) is not None:
             return table
+    if (table := _below_positions(grid, words)) is not None:
+        return table
     part, parts = _groups(grid, words)
     counts = {
         c: names_below(grid, c, 0, words) + named_by_part(grid, c, parts or sections(grid, c, 0, words), words)
@@ -48,6 +50,23 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
     }
     best = max(counts, key=lambda c: counts[c], default=-1)
     return without_header(grid, words, best, counts[best], parts) if best >= 0 and counts[best] else None
+
+
+def _below_positions(grid: Grid, words: Words) -> LongTable | None:
+    """The table below a row that heads numbers or parts, names, units and positions, whatever a title above it names.
+
+    It is one whose rows say their part in a column of their own; others are found by their names.
+    """
+    for row in range(min(grid.height - 1, 50)):
+        roles = header_roles(grid, row, words)
+        name = next((column for column, role in roles.items() if role == "NAME"), 0)
+        part = part_column(grid, row + 1) if name and "UNIT" in roles.values() else None
+        if part is None or part >= name or not _heads_positions(grid, row, roles, words):
+            continue
+        parts = parts_below(grid, part, row + 1)
+        score = names_below(grid, name, row + 1, words) + named_by_part(grid, name, parts, words)
+        return without_header(grid, words, name, score, parts)
+    return None
 
 
 def _heads_positions(grid: Grid, row: int, roles: dict[int, str], words: Words) -> bool:

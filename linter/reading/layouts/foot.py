@@ -90,9 +90,10 @@ def _texts(grid: Grid, row: int) -> list[tuple[int, str]]:
 
 
 def _is_of_table(grid: Grid, row: int, words: Words) -> bool:
-    """Whether a narrow row is of a table: it begins with a station, or all its cells are names."""
+    """Whether a narrow row is of a table: it begins with a station, or all its cells are names, no letters."""
     texts = [text for _, text in _texts(grid, row)]
-    return bool(words.station_said(texts[0])) or (len(texts) > 1 and all(names_value(words, text) for text in texts))
+    names = all(len(text) > 1 and names_value(words, text) for text in texts)
+    return bool(words.station_said(texts[0])) or (len(texts) > 1 and names)
 
 
 def _states_machine(grid: Grid, row: int, words: Words) -> bool:

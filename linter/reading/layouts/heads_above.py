@@ -99,4 +99,5 @@ def _heads_columns(grid: Grid, row: int, name: int, values: Sequence[int], words
         return True
     if any(LIKE_VALUE.match(head) for head in heads):
         return False
-    return len(values) > 1 or words.names.station(heads[0]) is not None or words.group(heads[0]) == "VALUE"
+    several = sum(map(bool, heads)) > 1  # Drawing | M-12 | | is a label and its value
+    return several or words.names.station(heads[0]) is not None or words.group(heads[0]) == "VALUE"

@@ -103,8 +103,8 @@ def side_of(text: str) -> Side | None:
         word = plain
     if not side and (plain := _COMPOUND.sub("", word)) != word and (side := _part_of_data(plain)):
         word = plain
-    if not side and (side := _part_of_block(word)):
-        word = side
+    if not side and (side := part_alone(text.strip(" :.-–—=*#()[]")) or _part_of_block(word)):
+        word = side  # Inner ring seat
     if side == "bearing" and _SEAT.search(text):
         return None  # the seats of a bearing are those of shaft and housing: a title
     return Side(side, word) if side else None

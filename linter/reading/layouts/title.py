@@ -197,7 +197,11 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
     for row in range(grid.height):
         filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
         taken: set[int] = set()
-        if len(filled) == 1 and (station := words.names.station(text := grid.text(row, filled[0]))) and len(text) > 3:
+        if (
+            len(filled) == 1
+            and (station := words.station_said(text := grid.text(row, filled[0])))
+            and (len(text) > 3 or (len(text) > 1 and not text.isascii()))
+        ):
             title.station = station
             continue
         for index, column in enumerate(filled):

@@ -268,7 +268,10 @@ class Words:
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
             return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
-        return text if is_bearing_there(text, self.names) or is_counted(text, self.names) else ""
+        if is_bearing_there(text, self.names) or is_counted(text, self.names):
+            return text
+        heading = self.heading(text) if " " in text and len(text) <= 40 else None
+        return text if heading is not None and heading.parameter == "station" and heading.station else ""
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
