@@ -265,7 +265,10 @@ def says_parts(grid: Grid, column: int) -> bool:
 
 
 def part_column(grid: Grid, start: int) -> int | None:
-    """The column that says of the rows below a heading whether they are of a shaft, a housing or a bearing."""
+    """The column that says of the rows below a heading whether they are of a shaft, a housing or a bearing.
+
+    Labels and values of the machine below a blank row say nothing of it.
+    """
     several: dict[int, bool] = {}
 
     def alone(row: int) -> bool:
@@ -277,14 +280,17 @@ def part_column(grid: Grid, start: int) -> int | None:
     for column in range(grid.width):
         said: dict[str, int] = {}
         others: dict[str, int] = {}
+        last = start
         for row in range(start, grid.height):
             if not (text := grid.text(row, column)):
                 continue
             if (side := side_of(text)) is not None:
-                said[side.side] = said.get(side.side, 0) + 1
+                last, said[side.side] = row, said.get(side.side, 0) + 1
             elif not alone(row) and not (is_use(text) or caseless(text) in _OTHERS):
                 others[text] = others.get(text, 0) + 1
                 if len(others) > 1 or any(map(str.isdigit, text)):
+                    if len(said) > 1 and not all(grid.filled[last:row]):
+                        return column
                     break  # a row of values that speaks of something else here
         else:
             # one more word (operation) may stand among them, less often than they do
