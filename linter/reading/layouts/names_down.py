@@ -275,9 +275,10 @@ class NamesDown:
         return other != "" and other in beside
 
     def _whose(self, row: int, side: Side | None) -> tuple[str, ...]:
-        """The part, position and machine that a row states in columns of its own."""
-        roles = ("SIDE", "STATION", "STATION-OF", "MACHINE")
-        stated = [self.table.grid.text(row, c) for c, role in sorted(self.table.roles.items()) if role in roles]
+        """The part of a row, and the position and machine that it states in columns of their own, or those above it."""
+        columns = [c for c, role in sorted(self.table.roles.items()) if role in ("STATION", "STATION-OF", "MACHINE")]
+        above = self.size_of[1:] or ("",) * len(columns)
+        stated = (self.table.grid.text(row, c) or before for c, before in zip(columns, above, strict=True))
         return (side.side if side is not None else "", *stated)
 
     def _is_nominal(self, row: int, label: str, side: Side) -> bool:

@@ -170,7 +170,7 @@ class _ByPart(NamesDown):
         if heading is None and self.words.group(label) == "VALUE":
             heading = Heading(f"{said.side.side}_seat_diameter", unit=self.words.unit_of(label))
         if heading is None or heading.aspect == "value":
-            self.size = self.sizes.get(column)
+            self.size, self.size_of = self.sizes.get(column), self._whose(row, said.side)
             heading = self.of_size_above(row, label, heading, said.side)
             self.sizes[column] = self.size
         cells = [self.table.grid.text(row, c) for c, one in self.heads.items() if one.side.side == said.side.side]
