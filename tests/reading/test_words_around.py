@@ -80,3 +80,14 @@ def test_a_text_that_names_no_value_of_the_machine_is_left(tmp_path, text):
     reading = _read(tmp_path, f"Parameter;A;B;Unit\nBearing;6205;6204;\nShaft seat;25 k5;20 k5;mm\n{text};;;\n")
     assert not reading.stations.known("speed_max").any()
     assert not reading.stations.known("bearing_span").any()
+
+
+@pytest.mark.parametrize("name", ["dynamic_rating [N]", "static_rating [N]", "base_oil_viscosity_40 [mm²/s]"])
+def test_an_upper_limit_of_what_must_be_large_is_no_value(tmp_path, name):
+    """A rating of at most 9000 N may be a smaller one: the life would be taken for longer than it is."""
+    path = tmp_path / "table.csv"
+    path.write_text(f"machine,station,bearing_designation,{name}\nM,A,6204,at most 90\nM,B,6203,90\n", "utf-8")
+    stations = read_table(path).stations
+    parameter = name.partition(" ")[0]
+    assert stations.known(parameter).tolist() == [False, True]
+    assert any("at most 90" in problem.message for problem in stations.problems)

@@ -59,7 +59,7 @@ def _of_undercut(name: str, text: str, words: Words) -> Said:
     return {f"{part}_{size}": said for size, said in of_undercut(text).items()}
 
 
-#: A size and the roughness of its seat behind it; a bare number is in µm where seats have such a one.
+#: A size and the roughness of its seat behind it; a bare number is in µm where seats have such a one (common practice).
 _ROUGH = re.compile(
     r"(?P<size>.*\d.*?)\s*[,;/|(]?\s*Ra\s*[=:≤<]?\s*(?P<number>\d+(?:[.,]\d+)?)(?P<unit>\s*(?:[\u00b5\u03bcu]m|[\u00b5\u03bcu]in))?\s*\)?"
 )

@@ -83,8 +83,7 @@ def _all_differ(grid: Grid, row: int, spans: Sequence[tuple[int, int]]) -> bool:
 def _heads_one(grid: Grid, row: int, column: int, words: Words) -> bool:
     """Whether a row holds one text alone that says a part or a position of the rows below it."""
     text = grid.text(row, column)
-    alone = sum(not is_blank(cell) for cell in grid.row(row)) == 1
-    return alone and (side_of(text) is not None or bool(words.station_said(text)))
+    return grid.filled[row] == 1 and (side_of(text) is not None or bool(words.station_said(text)))
 
 
 def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> list[tuple[int, int]]:
@@ -248,7 +247,7 @@ def _end_of_parts(grid: Grid, row: int, spans: Sequence[tuple[int, int]], words:
         return row
     end = row + 1
     while end < grid.height and any(_filled(grid, end, a, b) for a, b in spans) and not heads(end):
-        if sum(not is_blank(cell) for cell in grid.row(end)) == 1 and _all_differ(grid, end + 1, spans):
+        if grid.filled[end] == 1 and _all_differ(grid, end + 1, spans):
             break  # the heading of what the machine has
         end += 1
     return end

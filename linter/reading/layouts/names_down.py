@@ -267,7 +267,7 @@ class NamesDown:
 
     def _is_limit(self, row: int, label: str, side: Side) -> bool:
         """Whether a row states a limit of a seat: the largest or the least size of a part, beside the other one."""
-        if side.side not in ("shaft", "housing") or concepts_said(side.word) & {"shoulder", "fillet"}:
+        if not _may_hold_seat(side):
             return False
         rows = (r for r in (row - 1, row + 1) if self.table.start <= r < self.table.grid.height)
         beside = {self.words.group(self.label(r)) for r in rows if self._whose(r, side) == self._whose(row, side)}
@@ -283,7 +283,7 @@ class NamesDown:
 
     def _is_nominal(self, row: int, label: str, side: Side) -> bool:
         """Whether a row states the nominal size of a seat: it says so, and a class or a deviation stands below it."""
-        if side.side not in ("shaft", "housing") or concepts_said(side.word) & {"shoulder", "fillet"}:
+        if not _may_hold_seat(side):
             return False
         below = next((text for r in range(row + 1, self.table.grid.height) if (text := self.label(r))), "")
         return self.words.group(label) == "VALUE" and self.words.group(below) in {*ASPECTS} - {"MAX", "MIN"}
@@ -373,3 +373,8 @@ class NamesDown:
             wanted = max(filled, default=-1) + 1
             if 0 < grid.unended < wanted:
                 self.found.problems.append(cut_off(grid.place(last, 0), row_text(grid, last), grid.unended, wanted))
+
+
+def _may_hold_seat(side: Side) -> bool:
+    """Whether the word for a part may stand over the size of its seat, and says none of its shoulder or fillet."""
+    return side.side in ("shaft", "housing") and not concepts_said(side.word) & {"shoulder", "fillet"}

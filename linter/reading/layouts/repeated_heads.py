@@ -7,6 +7,7 @@ from attrs import evolve
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.layouts.labels_in_cell import of_rows
 from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.layouts.parts_beside import parts_below_each_other
 from linter.reading.layouts.placed import placed
@@ -116,17 +117,23 @@ def positions_once(grid: Grid, words: Words) -> Grid:
     if len(again) < 2 and not _is_title(heads):
         return grid
     again = [row for row in again if grid.text(row, 0)]
-    first, names = heads[0], list(grid.columns[0].tolist())
-    blank = first > 0 and not grid.filled[first - 1] and not grid.text(first, 1)
-    if again and blank and side_of(grid.text(first, 0)) is not None:
-        names[first - 1], names[first] = names[first], None  # the part stands over its positions
-    columns: list[Any] = [object_column(names)]
+    columns = [grid.columns[0]]
     for column in grid.columns[1:]:
         cells: list[Any] = list(column.tolist())
         for row in again:
             cells[row] = None
         columns.append(object_column(cells))
-    return evolve(grid, columns=columns) if again else grid
+    return _part_apart(evolve(grid, columns=columns), heads[0]) if again else grid
+
+
+def _part_apart(grid: Grid, head: int) -> Grid:
+    """The grid with the part before its first positions in a row of its own over them, at its true place."""
+    if not head or grid.filled[head - 1] or grid.text(head, 1) or side_of(grid.text(head, 0)) is None:
+        return grid
+    rows: list[tuple[int, dict[int, Any] | None]] = [(row, None) for row in range(grid.height)]
+    cells = dict(enumerate(grid.row(head)))
+    rows[head : head + 1] = [(head, {0: cells[0]}), (head, {**cells, 0: None})]
+    return of_rows(grid, rows)
 
 
 def _texts(grid: Grid, row: int) -> list[str]:

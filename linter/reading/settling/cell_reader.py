@@ -23,6 +23,7 @@ from linter.reading.cells.words_around import without_words
 from linter.reading.layouts.strips import Strip
 from linter.reading.settling.measure import DIFFERENCES, Measure
 from linter.reading.settling.values import MISSING, Terms, Trouble, trouble_of
+from linter.reading.words.limits import IS_LARGEST
 
 _NAN = float("nan")
 #: The sign in the heading of a column whose numbers are half the tolerance band.
@@ -32,8 +33,14 @@ _GRADE = re.compile(
     r"(?:[^\W\d_]+\.?[ -]){0,2}[GQ][ -]?(?P<grade>\d{1,4}(?:[.,]\d{1,2})?)(?: ?mm/s)?(?: ?[级級])?"
     r"(?:[ ,;(]+(?:[^\W\d_]+\.? ){0,2}(?:ISO|DIN|VDI|JIS|ГОСТ|GB)[\w /.:-]*\)?)?"
 )
-#: Parameters of which a limit below is the value.
+#: Parameters of which a limit below is the value, and those of which one above is: no rating, force of a preload or
+#: viscosity, of which a smaller value is the worse one.
 _REQUIRED = "required_"
+_LARGEST = (
+    *IS_LARGEST, "_flatness", "_parallelism", "speed_max", "speed_operating", "temperature_max", "shaft_temperature",
+    "housing_temperature", "ambient_temperature", "operating_temperature", "radial_load", "axial_load", "rotor_mass",
+    "balance_grade", "residual_unbalance", "power_loss", "added_heat",
+)  # fmt: skip
 _SIZE = "a size such as 7.5 h5, 7.5 +0.012/+0.004, 7.5 ±0.01 or 7.495…7.500"
 
 
@@ -155,8 +162,8 @@ class CellReader:
     def _in_words(self, text: str, error: ReadError) -> Cell | None:
         """A number beside words for about, at most or at least; None for any other text, or a limit of another sort."""
         rest, said = without_words(text) if self.strip.aspect == "value" else ("", "")
-        limit = "least" if self.entry.name.startswith(_REQUIRED) else "most"
-        if not rest or said not in ("about", limit):
+        limits = {"least": self.entry.name.startswith(_REQUIRED), "most": self.entry.name.endswith(_LARGEST)}
+        if not rest or not limits.get(said, True):
             return None
         if not np.isnan(number := self._number(rest)):
             cell = Cell(tidy(number * self.measure.factor + self.measure.offset))
