@@ -14,7 +14,7 @@ from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_items import unwrapped
-from linter.reading.layouts.json_keys import key_text, local, names_place
+from linter.reading.layouts.json_keys import CALLED, key_text, local, names_place
 from linter.reading.layouts.json_records import CONTEXT, aspect_of, is_aspect, is_nominal, is_quantity
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.sides import Side, is_use, side_of, within
@@ -31,9 +31,6 @@ _ENOUGH = 2
 _OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
-#: Keys of the name of an object (common practice).
-_CALLED = frozenset(("name", "title", "label", "bezeichnung", "benennung", "nom", "nombre", "nome", "имя", "название",
-                     "名称", "名前"))  # fmt: skip
 
 
 @frozen
@@ -268,13 +265,13 @@ class Groups:
         if key_text(node, "machine", self.words)[1] or not self.holds_positions(node) or self._is_group(node):
             return ""
         texts = [key for key, value in node.items() if isinstance(value, str) and value.strip()]
-        called = [key for key in texts if local(key) in _CALLED or self._names_machine(key)]
+        called = [key for key in texts if local(key) in CALLED or self._names_machine(key)]
         return called[0] if called else ""
 
     def _names_machine(self, key: str) -> bool:
         """Whether a key says the name of a machine (``project-name``)."""
         of, _, name = word_key(local(key) if "-" in key else key).rpartition(" ")
-        heading = self.words.heading(of) if name in _CALLED else None
+        heading = self.words.heading(of) if name in CALLED else None
         return heading is not None and heading.parameter == "machine"
 
     def _is_group(self, node: dict[str, Any]) -> bool:
@@ -324,7 +321,7 @@ def _is_seat_size(value: dict[str, Any]) -> bool:
 
 def _is_mark(key: str, value: Any) -> bool:
     """Whether a key holds a plain value and is no word for a name over one (``nom: turbine``)."""
-    named = local(key) in _CALLED and not any(map(str.isdigit, cell_text(value)))
+    named = local(key) in CALLED and not any(map(str.isdigit, cell_text(value)))
     return not isinstance(value, (dict, list)) and not named
 
 

@@ -11,7 +11,7 @@ from typing import Any
 from attrs import define, field
 
 from linter.reading.files.grids import cell_text
-from linter.reading.layouts.json_keys import INNER, OF_DOCUMENT, Path, bare, local, names_place
+from linter.reading.layouts.json_keys import CALLED, INNER, OF_DOCUMENT, Path, bare, local, names_place
 from linter.reading.layouts.json_links import LONGEST
 from linter.reading.layouts.json_things import names_seat
 from linter.reading.words.designations import designation_strength
@@ -25,10 +25,7 @@ _ID = re.compile(
     r"|num[eé]ro|n[uú]mero|codice|c[oó]digo|ид|номер|код|编号|编码|标识|号|番号|コード)$"
 )
 #: Keys of the name of an object, as far as no word for a machine or position says it.
-_CALLED = frozenset(
-    ("name", "label", "title", "bezeichnung", "benennung", "nom", "libellé", "nombre", "nome", "denominazione",
-     "denominación", "désignation", "designation", "имя", "название", "наименование", "名称", "名前", "code", "tag")
-)  # fmt: skip
+_CALLED = frozenset((*CALLED, "désignation", "designation", "code", "tag"))
 _MACHINES = frozenset(
     ("machines", "machine_list", "assemblies", "rotors", "units", "maschinen", "máquinas", "macchine", "машины",
      "изделия", "机器", "机器列表", "设备", "機械", "機械一覧", "products", "projects", "baugruppen", "ensembles")

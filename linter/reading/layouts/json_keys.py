@@ -19,6 +19,11 @@ from linter.reading.words.parts import concepts_said
 Path = tuple[str | int, ...]
 #: Between the key of an object and a key in it, where both stand for the key of one record.
 INNER = "\x1f"
+#: Keys of the name of an object (common practice).
+CALLED = (
+    "name", "label", "title", "caption", "bezeichnung", "benennung", "titel", "nom", "libellé", "nombre", "nome",
+    "denominazione", "denominación", "имя", "название", "наименование", "名称", "名前", "名",
+)  # fmt: skip
 #: Keys of what a document is made of, which say nothing of the values below them (common practice).
 OF_DOCUMENT = frozenset((
     "parameters", "values", "machine", "data", "dimensions", "variables", "properties", "params", "props", "attributes",

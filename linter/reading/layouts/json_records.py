@@ -151,11 +151,6 @@ DIAMETERS = (
 #: Words for a size beside its tolerance, which are words for a name elsewhere.
 _SIZES = ("maß", "mass", "dim", "dimension", "cote", "cota", "quota", "medida", "misura", "размер", "尺寸", "寸法")
 _OF_SIZE = frozenset(("diameter", "seat", "bore", "bearing", "shaft", "housing", "inside", "outside"))
-#: Keys that hold the name of an object of a list where no key says machine or station.
-CALLED = (
-    "name", "label", "title", "caption", "id", "bezeichnung", "benennung", "titel", "nom", "nombre", "nome", "имя",
-    "название", "наименование", "名称", "名前", "名",
-)  # fmt: skip
 
 
 @define(eq=False)

@@ -14,13 +14,13 @@ from linter.reading.layouts.json_flat import crossed, unflattened
 from linter.reading.layouts.json_groups import Group, Groups
 from linter.reading.layouts.json_head import Header, header_of
 from linter.reading.layouts.json_items import members, why_left
-from linter.reading.layouts.json_keys import INNER, Path, bare, local
+from linter.reading.layouts.json_keys import CALLED, INNER, Path, bare, local
 from linter.reading.layouts.json_linked import linked
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_meaning import says_more
 from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
 from linter.reading.layouts.json_record_cells import RecordCells
-from linter.reading.layouts.json_records import CALLED, Here, aspect_of, is_quantity, limits_of
+from linter.reading.layouts.json_records import Here, aspect_of, is_quantity, limits_of
 from linter.reading.layouts.json_shapes import (
     Shape,
     all_shapes,
@@ -264,7 +264,7 @@ class _Walk(RecordCells):
             heading = self.words.heading(key) if isinstance(value, dict) else None
             of_item = (heading is not None and heading.parameter == "machine") or local(key) in _ITEMS
             if isinstance(value, dict) and of_item and not self.groups.stated(value):
-                named += [(f"{key}{INNER}{k}", value[k]) for k in value if local(k) in CALLED][:1]
+                named += [(f"{key}{INNER}{k}", value[k]) for k in value if local(k) in (*CALLED, "id")][:1]
         if len(named) != 1 or not isinstance(named[0][1], str):
             return here
         text, where = named[0][1], (*path, *named[0][0].split(INNER))
@@ -384,7 +384,7 @@ class _Walk(RecordCells):
     ) -> None:
         """One machine or station; ``name`` is its key or number, ``telling`` the key that holds the names in a list."""
         own = json_keys.key_text(child, level, self.words)[1]
-        called = telling or next((key for word in CALLED for key in child if local(key) == word), "")
+        called = telling or next((key for word in (*CALLED, "id") for key in child if local(key) == word), "")
         if not own and isinstance(child.get(called), str):
             own = child[called].strip()
             there = here.at(own, "") if level == "machine" else here.at(here.machine, own)
