@@ -117,3 +117,14 @@ def test_a_share_behind_a_grease_is_its_fill(tmp_path, cell):
     stations = read_table(path).stations
     assert set(stations.choice("lubrication").texts()) == {"grease"}
     assert set(stations.number("grease_fill")) <= {25, 30}
+
+
+def test_a_long_list_says_in_every_row_what_a_short_one_says(tmp_path):
+    path = tmp_path / "list.csv"
+    count = 1200
+    rows = [f"M{i};A;Ø{20 + i % 7} k5 Ra 0.4;MX-{i:04}, Rev. B;oil bath ISO VG 32\n" for i in range(count)]
+    path.write_text("machine;station;shaft seat;drawing number;lubrication\n" + "".join(rows), "utf-8")
+    stations = read_table(path).stations
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4] * count
+    assert stations.number("base_oil_viscosity_40").tolist() == [32.0] * count
+    assert stations.text("drawing_revision").tolist() == ["B"] * count

@@ -12,23 +12,28 @@ from collections.abc import Callable, Iterator
 
 import numpy as np
 from attrs import evolve
+from numpy.typing import NDArray
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.cells.several import fill_said, of_duty, of_lubrication, of_role, of_undercut
-from linter.reading.cells.signs import LONGEST_TEXT, caseless, missing_state
+from linter.reading.cells.signs import caseless, missing_state
 from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_spring
-from linter.reading.files.grids import cell_text, is_blank, object_column
+from linter.reading.files.grids import TextColumn, cell_text, is_blank, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
 _STROKE = re.compile(r"\s*[/／|]\s*")
+#: A sign that stands between two things; a number without one says nothing else, and is not looked at further.
+_SEVERAL = re.compile(r"[^\w.\-–]")
 _CODE = re.compile(r"(.{3,}?)\s*[/／|]\s*([A-Za-z0-9]{1,3})")
 
 
 def _of_drawing(name: str, text: str, words: Words) -> Said:
     """A drawing's number and the revision behind it (``MX-4371, Rev. B``)."""
+    if not _SEVERAL.search(text):
+        return {}
     things = labelled_things(text, words, "drawing number")
     said = {h.parameter: thing.value for thing in things[1:] if (h := words.heading(thing.label)) is not None}
     revision = said.get("drawing_revision", "")
@@ -99,35 +104,55 @@ def _with_others(strip: Strip, block: Block, words: Words) -> Iterator[Strip]:
     """A strip, maybe with other texts for its cells, and what else its cells state."""
     strip = _by_its_name(strip, words)
     says = _OTHERS.get(strip.parameter)
-    if strip.aspect != "value" or says is None or len(strip.cells) > LONGEST_TEXT:
+    if strip.aspect != "value" or says is None:
         yield strip
         return
-    said = [says(strip.parameter, cell_text(cell), words) for cell in strip.cells.tolist()]
+    texts, kinds = _distinct(strip)
+    told = [says(strip.parameter, text, words) for text in texts]
     if strip.parameter == "preload_force" and "spring" in concepts_said(strip.label):
-        said = [_by_spring(one, cell_text(cell)) for one, cell in zip(said, strip.cells.tolist(), strict=True)]
+        told = [_by_spring(one, text) for one, text in zip(told, texts, strict=True)]
+    if not any(told):
+        yield strip
+        return
+    said = [told[kind] for kind in kinds.tolist()]
     own = [one.get(strip.parameter) for one in said]
     if any(own):
-        texts = [cell_text(cell) for cell in strip.cells.tolist()]
-        whole = {k: strip.whole.get(k, text) for k, text in enumerate(texts) if own[k]}
+        whole = {k: strip.whole.get(k, texts[kind]) for k, kind in enumerate(kinds.tolist()) if own[k]}
         cells = object_column([own[k] or cell for k, cell in enumerate(strip.cells.tolist())])
         yield evolve(strip, cells=cells, whole={**strip.whole, **whole})
     else:
         yield strip
     stated = {one.parameter for one in block.strips}
-    for name in dict.fromkeys(name for one in said for name in one if name not in stated):
+    for name in dict.fromkeys(name for one in told for name in one if name not in stated):
         yield _of_cells(strip, name, [(k, one[name]) for k, one in enumerate(said) if name in one])
+
+
+def _distinct(strip: Strip) -> tuple[list[str], NDArray[np.intp]]:
+    """Distinct texts of the cells of a strip, and the index of each cell into them."""
+    if isinstance(strip.cells, TextColumn):
+        return strip.cells.distinct()
+    texts = [cell_text(cell) for cell in strip.cells.tolist()]
+    numbers = {text: index for index, text in enumerate(dict.fromkeys(texts))}
+    return list(numbers), np.fromiter(map(numbers.__getitem__, texts), dtype=np.intp, count=len(texts))
 
 
 def _by_its_name(strip: Strip, words: Words) -> Strip:
     """A strip as its name and its cells together say it."""
-    if strip.aspect == "value" and strip.parameter == "preload_force" and len(strip.cells) <= LONGEST_TEXT:
+    if strip.aspect == "value" and strip.parameter == "preload_force":
         return _method_or_force(strip)
-    if strip.parameter == "lubrication" and concepts_said(strip.label) & {"grease", "oil"} == {"grease"}:
-        return _named_grease(strip)
-    said = [set(of_oil("lubrication", cell_text(cell))) for cell in strip.cells.tolist() if not is_blank(cell)]
-    if strip.parameter == "lubrication" and said and all(one == {"base_oil_viscosity_40"} for one in said):
-        return evolve(strip, parameter="base_oil_viscosity_40")  # Oil: ISO VG 46
+    if strip.parameter == "lubrication":
+        return _lubricant(strip)
     return _below_both(strip, words) if strip.parameter == "drawing_number" else strip
+
+
+def _lubricant(strip: Strip) -> Strip:
+    """A strip of lubricants: below the word for a grease its name, below that for an oil maybe its viscosity alone."""
+    if concepts_said(strip.label) & {"grease", "oil"} == {"grease"}:
+        return _named_grease(strip)
+    said = [set(of_oil("lubrication", text)) for text in _distinct(strip)[0] if not is_blank(text)]
+    if said and all(one == {"base_oil_viscosity_40"} for one in said):
+        return evolve(strip, parameter="base_oil_viscosity_40")  # Oil: ISO VG 46
+    return strip
 
 
 def _by_spring(said: Said, text: str) -> Said:
@@ -137,7 +162,7 @@ def _by_spring(said: Said, text: str) -> Said:
 
 def _method_or_force(strip: Strip) -> Strip:
     """A strip of preloads as that of the way of preloading where its cells say that instead of a force."""
-    name = method_by_cells(strip.parameter, map(cell_text, strip.cells.tolist()))
+    name = method_by_cells(strip.parameter, _distinct(strip)[0])
     return strip if name == strip.parameter else evolve(strip, parameter=name, unit="", own_unit=False)
 
 
