@@ -98,7 +98,7 @@ def down(sheet: Sheet, part: str = "line", within: bool = False, order: str = "b
     sheet.foot()
 
 
-def crossed(sheet: Sheet, turned: bool = False) -> None:
+def crossed(sheet: Sheet) -> None:
     """Features down; across the positions, under each its shaft and its housing; the bearings in a table above."""
     office = sheet.office
     sheet.head()
@@ -110,23 +110,13 @@ def crossed(sheet: Sheet, turned: bool = False) -> None:
     if unit:
         sheet.put(top + 1, unit, office.words["unit"])
     places = [(s, scope) for s in range(len(sheet.rotors[0].positions)) for scope in "sh"]
-    if turned:
-        places.sort(key=lambda place: "sh".index(place[1]))
     for c, (s, scope) in enumerate(places, first):
         part, position = office.words[PARTS[scope]], sheet.rotors[0].positions[s]
-        upper, lower = (top + turned, top + 1 - turned)
-        if turned or scope == "s":
-            sheet.put(upper, c, position)
-            sheet.note(upper, c, (0, "b", "station", s))
-        if not turned or s == 0:
-            sheet.put(lower, c, part)
-    if turned:
-        count = len(places) // 2
-        for c in (first, first + count):
-            sheet.span(top, c, top, c + count - 1)
-    else:
-        for c in range(first, first + len(places), 2):
+        if scope == "s":
+            sheet.put(top, c, position)
+            sheet.note(top, c, (0, "b", "station", s))
             sheet.span(top, c, top, c + 1)
+        sheet.put(top + 1, c, part)
     sheet.row = top + 2
     for item in office.items("s"):
         if item.key not in SIDED:
@@ -208,14 +198,12 @@ def code(item: Item, station: str, form: str = "{p}_{n}") -> str:
     return form.format(p=re.sub(r"\W+", "_", station).lower(), n=name) if station else name
 
 
-def model(
-    sheet: Sheet, pattern: str = "{p}_{n}", upper: bool = False, columns: str = "param value unit", text: bool = False
-) -> None:
+def model(sheet: Sheet, pattern: str = "{p}_{n}", upper: bool = False, text: bool = False) -> None:
     """The parameters of a model by their codes, with what they are in words where the office comments on them."""
     office = sheet.office
     sheet.head(block=False)
     top = sheet.row
-    at = {name: c for c, name in enumerate([*columns.split(), *(["text"] if text else [])], 1)}
+    at = {name: c for c, name in enumerate(["param", "value", "unit", *(["text"] if text else [])], 1)}
     for name, c in at.items():
         sheet.put(top, c, office.words[name])
     rotor = sheet.rotors[0]
@@ -232,13 +220,12 @@ def model(
         sheet.tell(r, at["value"], 0, item, s, [(r, at["param"]), *([(r, at["text"])] if text else [])])
         if s >= 0:
             sheet.note(r, at["text"] if text else at["param"], (0, "b", "station", s))
-        if "unit" in at:
-            sheet.put(r, at["unit"], office.unit_word(item))
+        sheet.put(r, at["unit"], office.unit_word(item))
     sheet.foot()
 
 
-def parts(sheet: Sheet, levels: bool = True, located: bool = True) -> None:
-    """Items of a rotor: bearings, and the seats of shaft and housing as items below or beside them."""
+def parts(sheet: Sheet, located: bool = True) -> None:
+    """Items of a rotor: bearings, and the seats of shaft and housing as items below them."""
     office = sheet.office
     sheet.head()
     top = sheet.row
@@ -257,7 +244,7 @@ def parts(sheet: Sheet, levels: bool = True, located: bool = True) -> None:
             r = sheet.row
             body.append(r)
             number = f"{s + 1}" if k == 0 else f"{s + 1}.{k}"
-            sheet.put(r, 1, number if levels else str(10 * len(body)))
+            sheet.put(r, 1, number)
             sheet.put(r, 3, "1")
             name = office.words[PARTS[scope]]
             sheet.put(r, 2, name if located else f"{name} {position}")

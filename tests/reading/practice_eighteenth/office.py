@@ -56,8 +56,8 @@ FOREIGN = {
 FORMS = {
     "class": ("",), "class column": ("", "cls"), "fit": ("cls",), "class with deviations": ("",), "deviations": ("",),
     "deviation columns": ("", "up", "lo"), "class and deviation columns": ("", "cls", "up", "lo"),
-    "lower first": ("", "lo", "up"), "tolerance column": ("", "tol"), "limit columns": ("min", "max"),
-    "max min columns": ("max", "min"), "limits": ("",), "plus minus": ("",), "plus minus column": ("", "tol"),
+    "lower first": ("", "lo", "up"), "limit columns": ("min", "max"),
+    "max min columns": ("max", "min"), "limits": ("",), "plus minus": ("",),
 }  # fmt: skip
 
 
@@ -181,8 +181,6 @@ class Office:
         both = self.devs.format(up=self.signed(high), lo=self.signed(low))
         if self.form.startswith("plus minus"):
             both = "±" + self.number(dev, high)
-        if item.part == "tol":
-            return both
         nominal = self.dia + self.number(whole, size.nominal)
         unit = " " + self.unit_word(dev) if self.dev == "µm" or (self.units == "cell" and not self.inch) else ""
         top, bottom = (self.number(whole, size.nominal + v) for v in (high, low))
@@ -214,8 +212,7 @@ class Office:
         """The text of an item's cell."""
         value = rotor.values[item.scope, item.key, s]
         if isinstance(value, Size):
-            text, alone = self.seat(item, value), bool(item.part and item.part != "tol") or len(FORMS[self.form]) > 1
-            alone = alone and item.part != "tol"
+            text, alone = self.seat(item, value), len(FORMS[self.form]) > 1
         elif isinstance(value, str):
             return self.chosen(value)
         elif item.key == "bal":

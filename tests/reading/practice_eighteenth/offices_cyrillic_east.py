@@ -130,7 +130,7 @@ OFFICES = (
         cyl=円筒度公差; run=全振れ公差; sh=肩の直径; fil=すみ肉半径(最大); x1=担当:佐藤/森;
         x2=コスト(円):3#0/4#0; title=部品表（回転部）~~出図日 2025/03/21""",
         export("machines", "xlsx merge", "モータ側,ファン側", rotors=2, levels=3, skip="nut temp span fil"),
-        export("parts", "csv , cp932", "前,後", located=True, levels=True, skip="bal"),
+        export("parts", "csv , cp932", "前,後", located=True, skip="bal"),
         brackets="[{}]",
         units="head",
     ),

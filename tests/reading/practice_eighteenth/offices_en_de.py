@@ -258,7 +258,8 @@ OFFICES = (
         shaft=Wellensitz; housing=Gehäusebohrung; s.p=Wellensitz; h.p=Gehäusebohrung; full={p} – {f};
         part=Bauteil; param=Attribut; value=Attributwert; unit=Maßeinheit; no=Zeile; machine=Allgemein;
         name=Produkt; dwg=Dokumentnummer Zeichnung; nmax=Drehzahl max; tamb=Umgebungstemperatur;
-        orient=Einbaulage der Welle; pf=Federvorspannkraft; ask.temp=Temperatur; des=Lager-Kurzbezeichnung;
+        orient=Einbaulage der Welle; pf=Federvorspannkraft; also=preload_method:spring;
+        ask.temp=Temperatur; des=Lager-Kurzbezeichnung;
         clr=Lagerluftklasse; Fr=radiale Lagerkraft; regr=Nachschmierintervall; seat=Durchmesser mit Passung;
         ra=Oberfläche Ra; cyl=Zylindrizität; run=Gesamtrundlauf; sh=Schulterdurchmesser; shr=Schulter-Planlauf;
         x1=geändert am:02.04.25/17.01.25; title=PLM-Attributauszug|Objektstatus: freigegeben""",

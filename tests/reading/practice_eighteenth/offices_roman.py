@@ -59,7 +59,7 @@ OFFICES = (
         x1=Note:/verificare; x2=Codice materiale:MP#12/MP#40;
         title=Distinta sedi cuscinetti~~Redatto: L.P.~Approvato: V.R.; foot=Quote senza tolleranza: ISO 2768-mK""",
         export("seats", "csv ; cp1252", "Lato comando,Lato opposto", skip="tsh tho lub"),
-        export("parts", "xlsx", "anteriore,posteriore", located=False, levels=True, skip="lub", words={"s.p": "sede"}),
+        export("parts", "xlsx", "anteriore,posteriore", located=False, skip="lub", words={"s.p": "sede"}),
         export(
             "attributes",
             "json",

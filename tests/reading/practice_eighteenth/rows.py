@@ -6,23 +6,18 @@ from practice_eighteenth.trade import SIDED, Item
 PARTS = {"b": "bearing", "s": "shaft", "h": "housing", "m": "machine"}
 
 
-def positions(sheet: Sheet, order: str = "bsh", two: bool = False, columns: bool = False, bare: bool = False,
-              once: bool = False, spacer: bool = False, front: bool = False) -> None:  # fmt: skip
+def positions(sheet: Sheet, two: bool = False, columns: bool = False, bare: bool = False,
+              once: bool = False, spacer: bool = False) -> None:  # fmt: skip
     """A row for each position; the heading in one row or in two; the machine above or in ``columns``."""
     office = sheet.office
     sheet.head(block=not columns)
     top = sheet.row + two
-    c = 1
-    if front:
-        c += len(sheet.extra)
     cells: list[tuple[int, Item, list[Place]]] = []
-    lead = c
-    places = {"m": c, "": c + columns}
     if columns:
-        sheet.put(top, c, office.full(NAME))
-    sheet.put(top, c + columns, office.words["station"])
-    c += 1 + columns
-    scopes = ("m" if columns else "") + order if not bare else order + ("m" if columns else "")
+        sheet.put(top, 1, office.full(NAME))
+    sheet.put(top, 1 + columns, office.words["station"])
+    c = 2 + columns
+    scopes = ("" if bare or not columns else "m") + "bsh" + ("m" if bare else "")
     for scope in scopes:
         start = c
         for item in office.items(scope):
@@ -47,23 +42,23 @@ def positions(sheet: Sheet, order: str = "bsh", two: bool = False, columns: bool
             r = sheet.row
             repeat = not (once and s)
             if columns and repeat:
-                sheet.tell(r, places["m"], m, NAME, -1, [(top, places["m"])])
-            sheet.station(r, places[""], m, s, [(top, places[""])])
+                sheet.tell(r, 1, m, NAME, -1, [(top, 1)])
+            sheet.station(r, 1 + columns, m, s, [(top, 1 + columns)])
             for at, item, heads in cells:
                 if item.scope != "m":
                     sheet.tell(r, at, m, item, s, heads)
                 elif repeat:
                     sheet.tell(r, at, m, item, -1, heads)
             if columns and once and s == 0:
-                for at in [places["m"], *(at for at, item, _ in cells if item.scope == "m")]:
+                for at in [1, *(at for at, item, _ in cells if item.scope == "m")]:
                     sheet.span(r, at, r + len(rotor.positions) - 1, at)
             body.append(r)
             sheet.row += 1
-    sheet.extras(top, 1 if front else max(c, lead), body)
+    sheet.extras(top, c, body)
     sheet.foot()
 
 
-def machines(sheet: Sheet, levels: int = 2, name: str = "{n} {p}", units_below: bool = False) -> None:
+def machines(sheet: Sheet, levels: int = 2, name: str = "{n} {p}") -> None:
     """A row for each machine; positions stand over groups of columns (2), over parts too (3), or in names (1)."""
     office = sheet.office
     sheet.head(block=False)
@@ -115,17 +110,15 @@ def machines(sheet: Sheet, levels: int = 2, name: str = "{n} {p}", units_below: 
     sheet.foot()
 
 
-def seats(sheet: Sheet, one: str = "", once: bool = False, beside: bool = True) -> None:
-    """A row for each seat: position and part in columns, or both in ``one`` cell; the bearing beside or above."""
+def seats(sheet: Sheet, one: str = "", once: bool = False) -> None:
+    """A row for each seat: position and part in columns, or both in ``one`` cell; the bearing beside."""
     office = sheet.office
-    sheet.head(gap=beside)
-    if not beside:
-        bearings(sheet)
+    sheet.head()
     top, lead = sheet.row, 1 if one else 2
     sheet.put(top, 1, office.words["where" if one else "station"])
     if not one:
         sheet.put(top, 2, office.words["part"])
-    bearing = office.items("b") if beside else []
+    bearing = office.items("b")
     own = [item for item in office.items("s") if item.key in SIDED]
     for c, item in enumerate([*bearing, *own], lead + 1):
         sheet.put(top, c, office.headed(office.short(item), item))

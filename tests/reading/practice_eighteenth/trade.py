@@ -36,7 +36,7 @@ OWN = {
     "ho": ("h", "housing_outer_diameter", "length"),
     "ask.ra": ("b", "shaft_seat_roughness|housing_seat_roughness", "rough"),
     "ask.temp": (
-        "m", "operating_temperature|ambient_temperature|shaft_temperature|housing_temperature|temperature_max", "temp",
+        "m", "operating_temperature|shaft_temperature|housing_temperature|temperature_max", "temp",
     ),
 }  # fmt: skip
 #: What a shaft and a housing have both: the end of its parameter and its quantity.
@@ -67,7 +67,7 @@ class Item:
     def quantity(self) -> str:
         """Length, roughness, speed, ...; empty of what has no unit."""
         if self.part:
-            return {"cls": "", "up": "dev", "lo": "dev", "tol": "dev"}.get(self.part, "seat")
+            return {"cls": "", "up": "dev", "lo": "dev"}.get(self.part, "seat")
         return SIDED[self.key][1] if self.key in SIDED else OWN[self.key][2]
 
 

@@ -5,7 +5,7 @@ from typing import Any
 from practice_eighteenth.lists import CODES
 from practice_eighteenth.page import NAME, Tree
 from practice_eighteenth.rows import PARTS
-from practice_eighteenth.trade import SIDED, Item
+from practice_eighteenth.trade import Item
 
 UNITS = {"mm": "mm", "µm": "um", "rpm": "rpm", "N": "N", "kN": "kN", "h": "h", "kg": "kg", "°C": "degC", "N·m": "Nm",
          "mm²/s": "mm2_s",
@@ -18,23 +18,18 @@ INSIDE = {"seat": "nominal_diameter", "cls": "tolerance_class", "up": "upper_dev
 
 
 def cased(text: str, case: str) -> str:
-    """A name in the case of the system: ``snake``, ``camel``, ``pascal``, ``kebab``, ``upper``."""
+    """A name in the case of the system: ``snake`` or ``camel``."""
     words = text.lower().split("_")
-    if case in ("snake", "kebab", "upper"):
-        return {"snake": "_", "kebab": "-", "upper": "_"}[case].join(w.upper() if case == "upper" else w for w in words)
-    big = "".join(w[:1].upper() + w[1:] for w in words)
-    return big if case == "pascal" else big[:1].lower() + big[1:]
+    if case == "snake":
+        return "_".join(words)
+    return words[0] + "".join(w[:1].upper() + w[1:] for w in words[1:])
 
 
 def _put(tree: Tree, into: dict[str, Any], path: list[Any], m: int, item: Item, s: int, name: str, case: str) -> None:
     """A value under its key: the unit in the key, as an object of value and unit, or in the text."""
     office = tree.office
     unit = UNITS.get(office.unit(item), "")
-    key = cased(f"{name}_{unit}" if office.units == "head" and unit and case == "snake" else name, case)
-    if office.units == "head" and unit and case != "snake":
-        key += {"kebab": "-", "upper": "_"}.get(case, "") + (
-            unit.upper() if case == "upper" else unit[:1].upper() + unit[1:]
-        )
+    key = cased(f"{name}_{unit}" if office.units == "head" and unit else name, case)
     path = [*path, key]
     into[key] = tree.value(m, item, s)
     if office.units == "column" and unit:
@@ -116,27 +111,23 @@ def attributes(tree: Tree, keys: str = "name,value,unit", holds: str = "attribut
     tree.document = document
 
 
-def records(tree: Tree, case: str = "", top: str = "") -> None:
-    """A list of flat records, one for each position; keys in a ``case``, or else the office's own headings."""
+def records(tree: Tree) -> None:
+    """A list of flat records, one for each position; keys are the office's own headings."""
     office = tree.office
     lines: list[dict[str, Any]] = []
     for m, rotor in enumerate(tree.rotors):
         for s, position in enumerate(rotor.positions):
-            path: list[Any] = [*([top] if top else []), len(lines)]
+            path: list[Any] = [len(lines)]
             own: dict[str, Any] = {}
             every = [(NAME, -1), *((i, -1) for i in office.items("m") if i != NAME)]
             every += [(item, s) for scope in "bsh" for item in office.items(scope)]
             for k, (item, place) in enumerate(every):
                 if k == 1:
-                    key = cased("bearing_position", case) if case else office.words["station"]
+                    key = office.words["station"]
                     own[key] = position
                     tree.leaf((m, "b", "station", s), [*path, key], key)
-                if case:
-                    side = PARTS[item.scope] + "_" if item.key in SIDED else ""
-                    _put(tree, own, path, m, item, place, side + CODES[item.part or item.key], case)
-                    continue
                 key = office.headed(office.full(item), item)
                 own[key] = tree.value(m, item, place)
                 tree.leaf((m, item.scope, item.key, place), [*path, key], key)
             lines.append(own)
-    tree.document = {top: lines} if top else lines
+    tree.document = lines

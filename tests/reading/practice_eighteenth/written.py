@@ -66,6 +66,10 @@ def make(number: int) -> Table:
     else:
         made = Sheet(office, rotors)
         SHEETS[export.layout](made, **more)
+    for also in filter(None, office.words.get("also", "").split("|")):  # what a heading says beside its value
+        name, _, value = also.partition(":")
+        for one in rotors:
+            one.implied |= {(s, name): value for s in range(len(positions))}
     kinds: dict[str, Any] = {
         "persona": f"{number} {k + 1} {export.layout}", "office": str(k + 1), "language": office.language,
         "layout": export.layout, "tolerance": office.form, "units": office.units, "encoding": encoding,
