@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
+from linter.reading.layouts.left_over import left_over
 from linter.reading.layouts.part_numbers import leave_part_numbers
 from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.remark_columns import take_remarks_of_objects
@@ -34,6 +35,7 @@ from linter.reading.layouts.together import take_apart
 from linter.reading.layouts.unit_by_sizes import unit_by_sizes
 from linter.reading.record import Reading, Taken
 from linter.reading.settling.bearing_list import BearingList, bearings_of, numbered
+from linter.reading.settling.said_again import said_again
 from linter.reading.settling.stations import Resolver
 from linter.reading.settling.understood import At, places, understood_cells
 from linter.reading.words.headings import Words
@@ -106,7 +108,8 @@ def _page_taken(source: Source) -> Problem:
 
 def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading:
     """Read a table whose encoding is settled."""
-    found = find(source, Words(names))
+    grids: list[Grid] = []
+    found = find(source, words := Words(names), grids)
     if source.code_page:
         found.problems.append(_page_taken(source))
     if not any(block.strips for block in found.blocks):
@@ -121,6 +124,10 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
         stations = apply_defaults(resolver.resolve())
     except RecursionError:
         raise source.refuse("too-deep", "values nested too deeply", _EXPECTED) from None
+    resolver.unused.extend(said_again(source.file, resolver.used, resolver.row_of, resolver.problems))
+    told = evolve(found, unused=resolver.unused, problems=resolver.problems)
+    used = ((sheet, cell) for _, _, sheet, cell, _ in places(resolver.cells()))
+    resolver.unused.extend(left_over(source.file, grids, told, used, words))
     layout = ", ".join(dict.fromkeys(found.layouts))
     return Reading(
         source.file,

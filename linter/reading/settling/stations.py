@@ -239,7 +239,8 @@ class Resolver:
             )  # fmt: skip
         return np.concatenate(group).astype(np.intp), np.concatenate(cells).astype(np.intp)
 
-    def _row_of(self, entry: Parameter, group: int) -> int:
+    def row_of(self, entry: Parameter, group: int) -> int:
+        """Row of a group: of a machine's values the first of its stations."""
         return int(self.keys.first[group]) if entry.level == "machine" else group
 
     def _tell(self, entry: Parameter, stated: Stated) -> None:
@@ -250,7 +251,7 @@ class Resolver:
         for g, c in zip(stated.group.tolist(), stated.cell.tolist(), strict=True):
             group_of.setdefault(c, g)
         for trouble in stated.values.troubles:
-            row = self._row_of(entry, group_of[trouble.index]) if trouble.index in group_of else None
+            row = self.row_of(entry, group_of[trouble.index]) if trouble.index in group_of else None
             if trouble.kind == "missing":
                 self.missing.append(Missing(entry, stated, trouble, row))
             else:
@@ -270,7 +271,7 @@ class Resolver:
 
     def _without_doubted(self, stations: Stations) -> Stations:
         """The stations without loads and masses that stand without a unit and that the usual one makes absurd."""
-        doubts = doubted_units(stations, self.used, self._row_of)
+        doubts = doubted_units(stations, self.used, self.row_of)
         taken = {doubt.strip.place(self.file, doubt.first) for doubt in doubts}
         self.problems = [p for p in self.problems if p.code != "unit-assumed" or p.place not in taken]
         for doubt in doubts:
@@ -338,14 +339,14 @@ class Resolver:
     ) -> None:
         index = int(stated.cell[position])
         read = cell_text(stated.strip.cells[index])
-        self._problem(kind, self._row_of(entry, group), entry.name, stated.strip, index, code, read, expected, sentence)
+        self._problem(kind, self.row_of(entry, group), entry.name, stated.strip, index, code, read, expected, sentence)
 
     def _disagree(self, entry: Parameter, group: int, one: tuple[Stated, int], other: tuple[Stated, int]) -> None:
         """Two cells that state different values for the same parameter and row."""
         (first, i), (second, j) = one, other
         a, b = int(first.cell[i]), int(second.cell[j])
         reads = [visible(cell_text(s.strip.cells[k]), 40) for s, k in ((first, a), (second, b))]
-        row = self._row_of(entry, group)
+        row = self.row_of(entry, group)
         owner = visible(self.keys.machines[int(self.keys.machine_row[row])], 40)
         if entry.level == "station":
             owner += " " + visible(self.keys.stations[row], 40)
@@ -393,4 +394,4 @@ class Resolver:
 
     def cells(self, rows: Bools | None = None) -> Iterator[Used]:
         """Every cell that was used (for some rows), in the order of the vocabulary."""
-        return used_cells(self.used, self._row_of, rows)
+        return used_cells(self.used, self.row_of, rows)

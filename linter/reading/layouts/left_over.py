@@ -1,0 +1,156 @@
+"""Cells that no layout took and none told of: each is listed, so that no value is lost in silence.
+
+A layout reads what it understands and tells what it does not. What stands outside every layout (a line beside a title,
+a block below an unknown head, a value of a machine that has no station) is found here from the file itself: a cell
+that holds a number, a tolerance class or what stands beside a known name, and that is neither used nor told.
+"""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
+
+from linter.model.stations import Unused
+from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Found
+from linter.reading.words.headings import Words
+from linter.reading.words.parts import concepts_said
+
+#: Why a cell that is listed here is not used.
+LEFT = "nothing that is read tells whose value it is"
+#: A cell of a sheet, or a JSON Pointer of none.
+Cell = tuple[str | None, str]
+_Where = tuple[int, int]
+_VALUE = re.compile(
+    r"\s*[Ø⌀øφΦϕ∅Ф(]?\s*[+\-−±~≤<≥>]?\s*[.,]?\d|\s*(?:[efghjkmnpr]|js|[EFGHJKMNPR]|JS)(?:[3-9]|1[01])(?:\W.*)?$"
+)
+_COUNTED = re.compile(r"\d+(?:\.\d+)*[.)]?")
+#: Filled cells of a row that may be names and texts beside them: two of each.
+_FEW = 4
+_AT_MOST = 200
+
+
+def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cell], words: Words) -> list[Unused]:
+    """The cells of a file that hold a value and are neither used nor told.
+
+    Parameters
+    ----------
+    file : str
+        Its name.
+    grids : sequence of Grid
+        The sheets as they were read.
+    found : Found
+        What the layouts made of the file: its problems and what it lists as unused are told.
+    used : iterable of (sheet, cell)
+        Where the values that are used stand; a JSON Pointer is the cell of no sheet.
+    words : Words
+        The words that are known.
+
+    Returns
+    -------
+    list of Unused
+        Those cells, a row or column of them as one.
+    """
+    taken = set(used)
+    places = [u.place for u in found.unused] + [p.place for p in found.problems if p.place is not None]
+    told = {(place.sheet, place.cell or place.pointer or "") for place in places}
+    laid: dict[Cell, str] = {}
+    left: list[Unused] = []
+    for strip in (strip for block in found.blocks for strip in block.strips if len(strip.cells) <= LONGEST_MIXED):
+        for index, cell in enumerate(strip.cells.tolist()):
+            at = (strip.sheet, strip.at(index))
+            if is_blank(cell) or at in taken or at in told:
+                continue
+            laid[at] = strip.label
+            if strip.pointers is not None:
+                shown = visible(strip.whole.get(index) or cell_text(cell), 40)
+                left.append(Unused(visible(strip.label, 60), shown, strip.place(file, index), LEFT))
+    keys = {key for block in found.blocks for key in (*block.machines, *block.stations)}
+    without = {id(grid) for grid in found.without_table}
+    for grid in grids:
+        if grid.height <= LONGEST_MIXED and id(grid) not in without:
+            left += _Sheet(grid, words, (taken, told, laid), keys).left_over()
+    return left[:_AT_MOST]
+
+
+class _Sheet:
+    """The cells of one sheet: what is used, what is told, what is laid out and lost again, what is left."""
+
+    def __init__(
+        self, grid: Grid, words: Words, known: tuple[set[Cell], set[Cell], dict[Cell, str]], keys: set[str]
+    ) -> None:
+        self.grid, self.words, self.keys = grid, words, keys
+        taken, told, laid = known
+        shape = [(row, column) for row in range(grid.height) for column in range(grid.width)]
+        filled = [where for where in shape if not is_blank(grid.columns[where[1]][where[0]])]
+        self.at: dict[_Where, Cell] = {where: (grid.sheet, grid.place(*where).cell or "") for where in filled}
+        self.count = Counter(row for row, _ in filled)
+        self.used = {where for where, cell in self.at.items() if cell in taken}
+        self.told = {where for where, cell in self.at.items() if cell in told}
+        self.laid = {where: laid[cell] for where, cell in self.at.items() if cell in laid}
+
+    def left_over(self) -> Iterator[Unused]:
+        """What is left, a column of it as one where nothing of the column is used, else a row of it."""
+        left = [where for where in self.at if self._is_left(*where)]
+        used_rows, used_columns = ({where[i] for where in self.used} for i in (0, 1))
+        told = [where for where in self.told if known_unit(self.grid.text(*where)) is None]
+        told_rows, told_columns = ({where[i] for where in told} for i in (0, 1))
+        columns: dict[int, list[_Where]] = {}
+        rows: dict[int, list[_Where]] = {}
+        for row, column in left:
+            if (row, column) in self.laid:
+                rows.setdefault(row, []).append((row, column))
+            elif column not in used_columns and (column in told_columns or row in used_rows):
+                columns.setdefault(column, []).append((row, column))
+            elif row in used_rows or row not in told_rows:
+                rows.setdefault(row, []).append((row, column))
+        for column, cells in columns.items():
+            if column not in told_columns and not self._counts(cells):
+                yield self._unused(self._above(*cells[0]), cells)
+        for cells in rows.values():
+            yield self._unused(self.laid.get(cells[0]) or self._before(*cells[0]) or self._above(*cells[0]), cells)
+
+    def _is_left(self, row: int, column: int) -> bool:
+        if (row, column) in self.used or (row, column) in self.told:
+            return False
+        cell, text = self.grid.columns[column][row], self.grid.text(row, column)
+        if isinstance(cell, Bad) or text in self.keys or known_unit(text) is not None:
+            return False
+        if (row, column) in self.laid:
+            return True
+        if self.words.heading(text) is not None or self.words.groups(text):
+            return False
+        return _VALUE.match(text) is not None or self._is_named(row, column)
+
+    def _is_named(self, row: int, column: int) -> bool:
+        """Whether a cell is what stands beside a known name, in a row of few cells: a line of a title, of a list."""
+        if self.count[row] > _FEW or concepts_said(self.grid.text(row, column)):
+            return False
+        return bool(before := self._before(row, column)) and self.words.heading(before) is not None
+
+    def _before(self, row: int, column: int) -> str:
+        """The nearest text to the left that is no value and no unit."""
+        return self._first_name(self.grid.text(row, at) for at in range(column - 1, -1, -1))
+
+    def _above(self, row: int, column: int) -> str:
+        """The nearest text above that is no value and no unit."""
+        return self._first_name(self.grid.text(at, column) for at in range(row - 1, -1, -1))
+
+    @staticmethod
+    def _first_name(texts: Iterable[str]) -> str:
+        return next((text for text in texts if text and not _VALUE.match(text) and known_unit(text) is None), "")
+
+    def _counts(self, cells: list[_Where]) -> bool:
+        """Whether cells count their rows: each number is larger than the one before it, or begins again."""
+        texts = [self.grid.text(*where) for where in cells]
+        if len(texts) < 2 or not all(map(_COUNTED.fullmatch, texts)):
+            return False
+        numbers = [[int(n) for n in re.findall(r"\d+", text)] for text in texts]
+        return all(after > before or after[-1] == 1 for before, after in pairwise(numbers))
+
+    def _unused(self, name: str, cells: list[_Where]) -> Unused:
+        shown = " | ".join(visible(self.grid.text(*where), 40) for where in cells[:6])
+        more = f" (and {len(cells) - 6} more)" if len(cells) > 6 else ""
+        return Unused(visible(name, 60), f"{shown}{more}", self.grid.place(*cells[0]), LEFT)

@@ -1,0 +1,52 @@
+"""No cell that holds a value is lost in silence: what no layout takes is listed with its name and its place."""
+
+import json
+
+from linter.reading import read_table
+from linter.reading.layouts.left_over import LEFT
+from linter.reading.settling.said_again import AGAIN
+
+TABLE = "Position;Bearing;Shaft seat;Housing seat\nA;6204;20 k5;47 H6\nB;6203;17 k5;40 H6\n"
+
+
+def listed(tmp_path, text, reason=LEFT, name="seats.csv"):
+    path = tmp_path / name
+    path.write_text(text, "utf-8")
+    return [(u.name, u.value, u.place.cell or u.place.pointer) for u in read_table(path).unused if u.reason == reason]
+
+
+def test_a_table_read_whole_leaves_nothing(tmp_path):
+    assert listed(tmp_path, TABLE) == []
+
+
+def test_numbers_of_rows_and_units_are_nothing_left(tmp_path):
+    text = "No;Name;Unit;A;B\n1;Bearing;;6204;6203\n2;Shaft seat;mm;20 k5;17 k5\n3;Housing seat;mm;47 H6;40 H6\n"
+    assert listed(tmp_path, text) == []
+
+
+def test_a_machine_without_stations_beside_others_loses_no_value(tmp_path):
+    text = "machine,station,bearing_designation,speed_max\nPump,A,6204,3000\nPump,B,6203,3000\nRotor unit,,,4500\n"
+    places = [place for _, _, place in listed(tmp_path, text)]
+    assert places == ["D4"]
+
+
+def test_a_station_told_twice_as_one_lists_what_is_alike(tmp_path):
+    text = (
+        "station;bearing_designation;shaft_seat_diameter;shaft_shoulder_diameter;bore_diameter\n"
+        "A;6204;20 k5;26;20\nA;6204;20 j5;27;20\n"
+    )
+    assert [name for name, _, _ in listed(tmp_path, text, AGAIN)] == [
+        "bearing_designation",
+        "bore_diameter",
+    ]
+
+
+def test_values_of_objects_without_a_station_are_listed(tmp_path):
+    document = {
+        "machines": [
+            {"name": "Pump", "stations": [{"name": "A", "bearing_designation": "6204"}], "speed_max": "3000 rpm"},
+            {"name": "Fan", "speed_max": "4500 rpm"},
+        ]
+    }
+    found = listed(tmp_path, json.dumps(document), name="seats.json")
+    assert [place for _, _, place in found] == ["/machines/1/speed_max"]
