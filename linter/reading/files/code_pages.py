@@ -19,8 +19,12 @@ _MOST = 4
 _SAMPLE = 2**20
 #: A page whose text looks more disordered than the best by this share is none of the likely ones.
 _WORSE = 0.12
-#: A word of Latin and of Cyrillic letters, or of letters and half-wide signs of Japanese: no office writes one.
-_MIXED = re.compile(r"[A-Za-zÀ-ÿ][а-яё]|[а-яё][a-zà-ÿ]|[A-Za-z][\uff61-\uff9f]|[\uff61-\uff9f][A-Za-z]")
+#: A word of Latin and of Cyrillic letters, or of letters and half-wide signs of Japanese or lines of a frame: no office
+#: writes one. (A capital of the other script after a word: ``RugositЮ`` is the ``Rugosità`` of another page.)
+_MIXED = re.compile(
+    r"[A-Za-zÀ-ÿ][а-яё]|[а-яё][a-zà-ÿ]|[a-zà-ÿ]{2}[А-ЯЁ]"
+    r"|[A-Za-z][\uff61-\uff9f]|[\uff61-\uff9f][A-Za-z]|[\u2500-\u259f][A-Za-z]"
+)
 
 
 def is_open(source: Source) -> bool:

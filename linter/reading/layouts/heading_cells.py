@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from linter.reading.files.grids import Grid
+from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
@@ -56,6 +57,24 @@ def beside_found(labels: Sequence[str], headings: Sequence[Heading | None], word
     of = {(h.parameter, h.station) for h in found if h is not None}
     pairs = zip(headings, drawn, strict=True)
     return [d if d is not None and (d.parameter, d.station) in of else h for h, d in pairs]
+
+
+def over_parts(grid: Grid, rows: Sequence[int], labels: Sequence[str], words: Words) -> list[str]:
+    """Labels where a word that stands over shaft and housing, once and not merged, is that of each of them.
+
+    ``Shoulder |`` over ``shaft | housing`` heads the shoulder of both.
+    """
+    spread = list(labels)
+    for column in range(grid.width - 1):
+        above, beside = grid.text(rows[0], column), grid.text(rows[0], column + 1)
+        sides = [side_of(grid.text(rows[1], c)) for c in (column, column + 1)]
+        if not above or beside or side_of(above) is not None or None in sides:
+            continue
+        both = [f"{above} {grid.text(rows[1], c)}" for c in (column, column + 1)]
+        named = [heading.parameter for text in both if (heading := words.heading(text)) is not None]
+        if [name.partition("_")[0] for name in named] in (["shaft", "housing"], ["housing", "shaft"]):
+            spread[column + 1] = both[1]
+    return spread
 
 
 def may_head(cells: Sequence[Any]) -> bool:

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.heading_cells import beside_found, told_by_cells
+from linter.reading.layouts.heading_cells import beside_found, over_parts, told_by_cells
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
@@ -202,6 +202,8 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
         if any(not (cell is None or type(cell) is str) for cell in grid.row(row)):
             return None
     labels = heading_labels(grid, rows)
+    if len(rows) == 2:
+        labels = over_parts(grid, rows, labels, words)
     side = side_above(grid, rows[0])
     headings = named_below(words, side, labels)
     if len(rows) > 1:
