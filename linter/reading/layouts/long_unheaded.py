@@ -180,7 +180,7 @@ def _hold_deviations(grid: Grid, column: int, named: Sequence[Heading | None], s
     """
     sizes = [h is not None and h.entry.kind == "toleranced" for h in named]
     texts = [(of_size, text) for r, of_size in enumerate(sizes) if r >= start and (text := grid.text(r, column))]
-    beside = [text for of_size, text in texts if of_size]
+    beside = [text for of_size, text in texts if of_size and known_unit(text) is None]
     others = [text for of_size, text in texts if not of_size and text[0].isdigit() and known_unit(text) is None]
     return len(beside) > 1 and all(map(_DEVIATIONS.fullmatch, beside)) and not any(map(_PLAIN.fullmatch, others))
 

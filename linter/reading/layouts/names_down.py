@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from functools import cached_property
 
 from attrs import define, evolve, field
 
@@ -28,6 +29,8 @@ from linter.reading.words.parts import concepts_said
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
 _PLAIN_NUMBER = re.compile(r"[Ø⌀øφΦϕ∅Ф]?\s*[+\-−±]?\s*\d*[.,]?\d+(?:\s*[^\d\s]{1,8})?")
+#: What states a unit among remarks (a lone letter may mean anything).
+_UNIT = re.compile(r"\[?(?:mm|[µμ]m|um|k?N|rpm|r/min|min-1|min⁻¹|1/min|U/min|tr/min|об/мин|мм|мкм|к?Н|kg|кг|°C|h)\]?")
 _NO_VALUES = (
     "UNIT", "NOTE", "CHAR-ID", "STATION", "STATION-OF", "MACHINE", "RESULT", "KIND", "PART", "SIDE", "ELSEWHERE",
     "OLDER",
@@ -142,11 +145,25 @@ class NamesDown:
         return older if unchanged else at
 
     def unit_at(self, row: int) -> str:
-        """The unit that stands in a row, without the sign of the roughness before it (``Ra``, ``Ra µm``)."""
+        """The unit that stands in a row, without the sign of the roughness before it (``Ra``, ``Ra µm``).
+
+        Where no column of units states one, it may stand beside deviations of other rows, or as a remark.
+        """
         at, text = self.one("UNIT"), self.table.grid.text
-        classes = self.columns_of("CLASS") if at is None else ()  # deviations of sizes, units beside other values
-        beside = (said for c in classes if known_unit(said := text(row, c).strip("[] ")) is not None)
-        return _ROUGHNESS.sub("", text(row, at).strip("[] ") if at is not None else next(beside, ""))
+        stated = text(row, at).strip("[] ") if at is not None else ""
+        if at is None or (stated not in NO_UNIT and known_unit(_ROUGHNESS.sub("", stated)) is None):
+            columns = (*self.columns_of("CLASS"), *self._units_remarked)
+            beside = (said for c in columns if known_unit(said := text(row, c).strip("[] ")) is not None)
+            stated = next(beside, stated)
+        return _ROUGHNESS.sub("", stated)
+
+    @cached_property
+    def _units_remarked(self) -> list[int]:
+        """Columns of remarks where two rows or more state a unit and nothing else."""
+        grid, rows = self.table.grid, range(self.table.start, self.table.grid.height)
+        notes = [c for c in self.columns_of("NOTE") if c > self.table.name]
+        units = {c: sum(_UNIT.fullmatch(text) is not None for r in rows if (text := grid.text(r, c))) for c in notes}
+        return [c for c, count in units.items() if count > 1]
 
     def with_unit(self, row: int, column: int, heading: Heading) -> Heading:
         """The heading with the unit of its row or of the column's header."""
@@ -309,7 +326,8 @@ class NamesDown:
             ):
                 continue
             rows = [r for r in range(table.start, grid.height) if not is_blank(grid.columns[column][r])]
-            rows = [r for r in rows if (r, column) not in self.pieces.taken]
+            units = [r for r in rows if column in self._units_remarked and _UNIT.fullmatch(grid.text(r, column))]
+            rows = [r for r in rows if (r, column) not in self.pieces.taken and r not in units]
             if not rows:
                 continue
             label = grid.text(table.header, column) if table.header >= 0 else ""

@@ -278,6 +278,8 @@ def part_column(grid: Grid, start: int) -> int | None:
         return not several[row]
 
     for column in range(grid.width):
+        if _heads_each_group(grid, column, start):
+            return column
         said: dict[str, int] = {}
         others: dict[str, int] = {}
         last = start
@@ -297,6 +299,18 @@ def part_column(grid: Grid, start: int) -> int | None:
             if len(said) > 1 and (not others or sum(said.values()) > 2 * sum(others.values())):
                 return column
     return None
+
+
+def _heads_each_group(grid: Grid, column: int, start: int) -> bool:
+    """Whether a column left of all words heads groups of rows, each once, two of them parts (others: ``Drive``)."""
+    rows = [r for r in range(start, grid.height) if grid.filled[r]]
+    texts = {row: text for row in rows if (text := grid.text(row, column))}
+    if len(texts) < 2 or 2 * len(texts) > len(rows) or rows[0] not in texts or len({*texts.values()}) < len(texts):
+        return False
+    words = all(any(map(str.isalpha, text)) and not any(map(str.isdigit, text)) for text in texts.values())
+    beside = words and all(grid.filled[row] > 1 for row in rows)
+    left = (grid.text(row, c) for row in rows for c in range(column)) if beside else ()
+    return beside and not any(map(str.isalpha, "".join(left))) and says_parts(grid, column)
 
 
 def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
