@@ -17,6 +17,7 @@ from linter.reading.layouts.station_columns import (
     machines_of_rows,
     numbered_stations,
     positions_in_machines,
+    stations_by_cells,
     stations_of_objects,
 )
 from linter.reading.words.headings import Words
@@ -113,6 +114,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     for column in set(range(grid.width)) - {best}:
         if roles.get(column, "NOTE") == "NOTE" and says_parts_of_size(sample(grid, column, row + 1), words):
             roles[column] = "PART"
+    stations_by_cells(grid, best, part, roles, row + 1, words)
     kinds_below(grid, best, roles, row + 1)
     requirements_below(grid, best, roles, row + 1)
     _beside(grid, row, best, roles, parts, words)

@@ -11,6 +11,7 @@ from linter.reading.words.columns import judge_columns
 from linter.reading.words.headings import Heading, Words
 
 _FIGURE = re.compile(r"\d")
+_VALUE = re.compile(r"[Ø⌀øφΦϕ∅Ф±+\-]?\s*(?:\d{2,}|\d*[.,]\d+)(?: ?(?:JS|js|[A-Za-z])\d{1,2})?")
 _LONGEST_LABEL = 80
 _MOST_BELOW = 20  # rows below a heading whose cells help to tell that it is one
 
@@ -75,6 +76,11 @@ def over_parts(grid: Grid, rows: Sequence[int], labels: Sequence[str], words: Wo
         if [name.partition("_")[0] for name in named] in (["shaft", "housing"], ["housing", "shaft"]):
             spread[column + 1] = both[1]
     return spread
+
+
+def states_figures(labels: Sequence[str]) -> bool:
+    """Whether a label is a figure of more than one sign, as a value is and the number of a position is not."""
+    return any(_VALUE.fullmatch(label) for label in labels)
 
 
 def may_head(cells: Sequence[Any]) -> bool:

@@ -271,10 +271,10 @@ class NamesDown:
         """
         if heading is None and side is not None and self._is_nominal(row, label, side):
             heading = Heading(f"{side.side}_seat_diameter", unit=self.words.unit_of(label))
-        if heading is None and self.size is None and side is not None and self._is_limit(row, label, side):
-            return Heading(f"{side.side}_seat_diameter", aspect=ASPECTS[self.words.group(label)])
         if self.size_of != (of := self._whose(row, side)):
             self.size, self.size_of = None, of
+        if heading is None and self.size is None and side is not None and self._is_limit(row, label, side):
+            return Heading(f"{side.side}_seat_diameter", aspect=ASPECTS[self.words.group(label)])
         if heading is None and self.size is not None and (aspect := ASPECTS.get(self.words.group(label), "")):
             return evolve(self.size, aspect=aspect, unit=self.words.unit_of(label) or self.size.unit)
         if label or any(not is_blank(cell) for cell in self.table.grid.row(row)):

@@ -12,7 +12,7 @@ from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_b
 from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.header_roles import header_roles
-from linter.reading.layouts.heading_cells import may_head
+from linter.reading.layouts.heading_cells import may_head, states_figures
 from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of
 from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, row_said
@@ -141,6 +141,8 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
     if len(sides) != 1 or sides[0].side == "bearing":
         return False
     labels = [label for c in range(grid.width) if (label := grid.text(row, c))]
+    if states_figures(labels):
+        return False
     named = {h.parameter for label in labels if (h := within(words, sides[0], label)) is not None}
     return sum(name.startswith(sides[0].side) for name in named) >= 2
 

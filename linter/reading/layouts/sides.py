@@ -305,7 +305,7 @@ def _heads_each_group(grid: Grid, column: int, start: int) -> bool:
     """Whether a column left of all words heads groups of rows, each once, two of them parts (others: ``Drive``)."""
     rows = [r for r in range(start, grid.height) if grid.filled[r]]
     texts = {row: text for row in rows if (text := grid.text(row, column))}
-    if len(texts) < 2 or 2 * len(texts) > len(rows) or rows[0] not in texts or len({*texts.values()}) < len(texts):
+    if len(texts) < 2 or 3 * len(texts) > 2 * len(rows) or rows[0] not in texts or len({*texts.values()}) < len(texts):
         return False
     words = all(any(map(str.isalpha, text)) and not any(map(str.isdigit, text)) for text in texts.values())
     beside = words and all(grid.filled[row] > 1 for row in rows)

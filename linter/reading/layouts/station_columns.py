@@ -71,6 +71,23 @@ def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, 
             return
 
 
+def stations_by_cells(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int, words: Words) -> None:
+    """A column of nothing but known positions names the stations of rows that say their part, whatever heads it.
+
+    Each of them has rows of its own, and part and name come once for each (``Side``: *A*, *B*).
+    """
+    if part is None or {"STATION", "MACHINE"} & set(roles.values()):
+        return
+    rows = [r for r in range(start, min(grid.height, start + _MOST_NAMES)) if grid.text(r, name)]
+    for column in (c for c in range(grid.width) if c not in (name, part) and roles.get(c, "NOTE") == "NOTE"):
+        keys = [(text, grid.merged_text(r, part), grid.text(r, name)) for r in rows if (text := grid.text(r, column))]
+        said = [text for text, _, _ in keys]
+        known = said and all(words.station_said(text) and not text.isdigit() for text in {*said})
+        if known and len({*said}) > 1 and all(said.count(text) > 2 for text in {*said}) and len({*keys}) == len(keys):
+            roles[column] = "STATION"
+            return
+
+
 def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
     """A column left of the names that keeps apart what is stated of several machines names them, whatever heads it.
 

@@ -1,0 +1,130 @@
+"""Sheets as offices write them every day, in several languages: each value belongs to its seat and position."""
+
+import pytest
+
+from linter.reading import read_table
+
+_OVER_PARTS = (
+    "Position,Bearing,Shoulder diameter,,Roughness Ra,,Fit,,Seat diameter,\n"
+    ",,Shaft,Housing,Shaft,Housing,Shaft,Housing,"
+    "Shaft,Housing\nA,6206,36,56,0.8,1.6,k5,H7,30,62\n"
+    "B,6205,31,46,0.8,1.6,k5,H7,25,52\n"
+)
+_HOUSING_FIRST = (
+    "Lagerstelle;Lager;Passung;;Rauheit Ra;;Schulter-Ø;\n;;Gehäuse;Welle;Gehäuse;Welle;Gehäuse;Welle\n"
+    "A;6206;62 H7;30 k5;1,6;0,8;56;36\nB;6205;52 H7;25 k5;1,6;0,8;46;31\n"
+)
+_BESIDE_GROUPS = (
+    "Palier;Roulement;Portée d'arbre;;;Alésage du logement;;;Épaulement;\n"
+    ";;Ø nom.;Tolérance;Ra (µm);Ø nom.;Tolérance;Ra (µm);arbre;logement\n"
+    "A;6206;30;k5;0,8;62;H7;1,6;36;56\nB;6205;25;k5;0,8;52;H7;1,6;31;46\n"
+)
+_OTHER_GROUPS = (
+    "Machine type:;;Oil separator OS-8;;\nGroup;Parameter;Bearing A;Bearing B;Remark\nDrive;Max speed;8400 rpm;;\n"
+    ";Rotor mass;21 kg;;\nBearings;Type designation;6206;6205;pair back to back\nShaft;Diameter;30 k5;25 k5;mm\n"
+    ";Roughness Ra;0.8;0.8;µm\n;Shoulder diameter;36;31;mm\nHousing;Diameter;62 H7;52 H7;mm\n"
+    ";Roughness Ra;1.6;1.6;µm\n"
+    ";Shoulder diameter;56;46;mm\nLubrication;Method;oil mist;oil mist;\n"
+)
+_GERMAN_GROUPS = (
+    "Bereich;Merkmal;Einheit;A;B\nAntrieb;Höchstdrehzahl;1/min;8400;\nWelle;Durchmesser;mm;30 k5;25 k5\n"
+    ";Rauheit Ra;µm;0,8;0,8\n;Schulterdurchmesser;mm;36;31\nGehäuse;Durchmesser;mm;62 H7;52 H7\n"
+    ";Rauheit Ra;µm;1,6;1,6\n"
+    ";Schulterdurchmesser;mm;56;46\nLager;Bezeichnung;;6206;6205\nSchmierung;Schmierstoff;;Fett;Fett\n"
+)
+_POSITION_BETWEEN = (
+    "Elemento;Caratteristica;Lato;Valore;Unità;Note\nCuscinetto;Sigla;A;6206;;\nCuscinetto;Sigla;B;6205;;\n"
+    "Albero;Diametro sede;A;30 k5;mm;rettificato\nAlbero;Diametro sede;B;25 k5;mm;rettificato\n"
+    "Albero;Rugosità Ra;A;0,8;µm;\nAlbero;Rugosità Ra;B;0,8;µm;\nAlbero;Diametro spallamento;A;36;mm;\n"
+    "Albero;Diametro spallamento;B;31;mm;\nAlloggiamento;Diametro sede;A;62 H7;mm;\n"
+    "Alloggiamento;Diametro sede;B;52 H7;mm;\n"
+    "Alloggiamento;Rugosità Ra;A;1,6;µm;\nAlloggiamento;Rugosità Ra;B;1,6;µm;\n"
+    "Alloggiamento;Diametro spallamento;A;56;mm;\n"
+    "Alloggiamento;Diametro spallamento;B;46;mm;\n"
+)
+_IN_ENGLISH = (
+    "Part;Feature;Side;Value;Unit\nBearing;Designation;A;6206;\nBearing;Designation;B;6205;\n"
+    "Shaft;Seat diameter;A;30 k5;mm\n"
+    "Shaft;Seat diameter;B;25 k5;mm\nShaft;Ra;A;0.8;µm\nShaft;Ra;B;0.8;µm\nShaft;Shoulder diameter;A;36;mm\n"
+    "Shaft;Shoulder diameter;B;31;mm\nHousing;Seat diameter;A;62 H7;mm\nHousing;Seat diameter;B;52 H7;mm\n"
+    "Housing;Ra;A;1.6;µm\nHousing;Ra;B;1.6;µm\nHousing;Shoulder diameter;A;56;mm\n"
+    "Housing;Shoulder diameter;B;46;mm\n"
+)
+TABLES = {
+    "features over shaft and housing": _OVER_PARTS,
+    "features over housing and shaft": _HOUSING_FIRST,
+    "a feature beside groups": _BESIDE_GROUPS,
+    "groups of other things beside parts": _OTHER_GROUPS,
+    "groups of other things in German": _GERMAN_GROUPS,
+    "the position between name and value": _POSITION_BETWEEN,
+    "the position between name and value in English": _IN_ENGLISH,
+}
+
+
+@pytest.fixture
+def stations_of(tmp_path):
+    def read(text: str | bytes):
+        path = tmp_path / "table.csv"
+        path.write_bytes(text if isinstance(text, bytes) else text.encode("utf-8"))
+        return read_table(path)
+
+    return read
+
+
+@pytest.mark.parametrize("kind", TABLES)
+def test_each_value_is_of_its_seat(stations_of, kind):
+    stations = stations_of(TABLES[kind]).stations
+    read = {
+        designation: values
+        for designation, *values in zip(
+            stations.text("bearing_designation"),
+            *(stations.size(f"{part}_seat_diameter").nominal.tolist() for part in ("shaft", "housing")),
+            *(stations.size(f"{part}_shoulder_diameter").nominal.tolist() for part in ("shaft", "housing")),
+            *(stations.number(f"{part}_seat_roughness").tolist() for part in ("shaft", "housing")),
+            strict=True,
+        )
+    }
+    assert read == {"6206": [30, 62, 36, 56, 0.8, 1.6], "6205": [25, 52, 31, 46, 0.8, 1.6]}
+
+
+def test_limits_below_each_part_are_of_its_seat(stations_of):
+    table = (
+        "Merkmal;Einheit;Lager A;Lager B\nLagerdaten;;;\nKurzzeichen;;7006 C;7005 C\nWelle;;;\n"
+        "Größtmaß;mm;30,002;25,002\n"
+        "Kleinstmaß;mm;29,998;24,998\nSchulter-Ø;mm;36;31\nGehäuse;;;\nGrößtmaß;mm;55,008;47,012\n"
+        "Kleinstmaß;mm;54,998;47,002\nSchulter-Ø;mm;49;41\n"
+    )
+    size = stations_of(table).stations.size("housing_seat_diameter")
+    largest = (size.nominal + size.upper).round(4).tolist()
+    assert sorted(largest) == [47.012, 55.008]
+
+
+@pytest.mark.parametrize("remark", ["wave spring", "por resortes"])
+def test_units_and_deviations_share_a_column_without_a_heading(stations_of, remark):
+    table = (
+        f"Fan FX-2;;;\nPreload;120;N;{remark}\nMax. speed;9000;rpm;\nFront bearing;;;\nDesignation;7006 C;;\n"
+        "Shaft seat;30;+0.002/-0.004;mm\nHousing seat;55;+0.010/-0.003;mm\nShaft shoulder;36;;mm\nRear bearing;;;\n"
+        "Designation;7005 C;;\nShaft seat;25;+0.002/-0.004;mm\nHousing seat;47;+0.010/-0.003;mm\n"
+        "Shaft shoulder;31;;mm\n"
+    )
+    stations = stations_of(table).stations
+    assert set(stations.size("preload_force").nominal.tolist()) == {120}
+    assert sorted(stations.size("shaft_seat_diameter").nominal.tolist()) == [25, 30]
+    assert set(stations.size("housing_seat_diameter").upper.round(4).tolist()) == {0.01}
+
+
+def test_a_rating_has_the_unit_that_is_remarked(stations_of):
+    table = (
+        "Item;Drive side;Idle side;Note\nBearing;6208;6207;greased for life\nBore;40;35;mm\n"
+        "Dynamic rating;30.7;25.5;kN\nRadial load;820;410;N\n"
+    )
+    stations = stations_of(table).stations
+    assert sorted(stations.number("dynamic_rating").tolist()) == [25500, 30700]
+    assert sorted(stations.number("radial_load").tolist()) == [410, 820]
+
+
+def test_no_page_mixes_scripts_in_a_word(stations_of):
+    reading = stations_of(_POSITION_BETWEEN.encode("cp1252"))
+    (taken,) = [p for p in reading.stations.problems if p.code == "code-page"]
+    assert taken.read == "cp1252"
+    assert sorted(reading.stations.number("housing_seat_roughness").tolist()) == [1.6, 1.6]
