@@ -128,3 +128,38 @@ def test_no_page_mixes_scripts_in_a_word(stations_of):
     (taken,) = [p for p in reading.stations.problems if p.code == "code-page"]
     assert taken.read == "cp1252"
     assert sorted(reading.stations.number("housing_seat_roughness").tolist()) == [1.6, 1.6]
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        "Pos.;Benennung;Menge;Werkstoff / Norm;Passung;Ra;Bemerkung\n10;Antriebswelle;1;42CrMo4;;;\n"
+        "10.1;Lagersitz A;;;Ø30 k5;0,8;geschliffen\n10.2;Lagersitz B;;;Ø25 k5;0,8;geschliffen\n"
+        "20;Pumpengehäuse;1;EN-GJL-250;;;\n20.1;Lagerbohrung A;;;Ø62 H7;1,6;\n20.2;Lagerbohrung B;;;Ø52 H7;1,6;\n"
+        "30;Rillenkugellager A;1;6206;;;Festlager\n31;Rillenkugellager B;1;6205;;;Loslager\n",
+        "Item;Description;Qty;Material;Fit;Ra;Notes\n1;Drive shaft;1;42CrMo4;;;\n"
+        "1.1;Bearing seat A;;;Ø30 k5;0.8;ground\n"
+        "1.2;Bearing seat B;;;Ø25 k5;0.8;ground\n2;Pump housing;1;EN-GJL-250;;;\n2.1;Bearing bore A;;;Ø62 H7;1.6;\n"
+        "2.2;Bearing bore B;;;Ø52 H7;1.6;\n3;Ball bearing A;1;6206;;;fixed\n4;Ball bearing B;1;6205;;;floating\n",
+    ],
+)
+def test_sizes_of_a_parts_list_stand_below_its_word_for_fits(stations_of, table):
+    stations = stations_of(table).stations
+    assert sorted(stations.size("shaft_seat_diameter").nominal.tolist()) == [25, 30]
+    assert set(stations.number("shaft_seat_roughness").tolist()) == {0.8}
+    assert set(stations.number("housing_seat_roughness").tolist()) == {1.6}
+    assert stations.choice("shaft_material").is_in("steel").all()
+    assert stations.choice("housing_material").is_in("cast iron").all()
+
+
+def test_values_of_the_machine_stand_below_a_list_of_seats(stations_of):
+    table = (
+        "#,Feature,Location,Nominal,Upper dev,Lower dev,Ra,Bearing\n"
+        "1,Shaft seat,Front,17,+0.008,-0.001,0.4,6203 C3\n"
+        "2,Shaft seat,Rear,15,+0.008,-0.001,0.4,6202 C3\n3,Housing bore,Front,40,+0.010,-0.006,0.8,\n"
+        "4,Housing bore,Rear,35,+0.025,0,0.8,\n5,Impeller seat,-,14,0,-0.011,0.8,\nMax speed,22000 rpm,,,,,,\n"
+        "Preload,wave spring 45 N,,,,,,\n"
+    )
+    stations = stations_of(table).stations
+    assert set(stations.number("speed_max").tolist()) == {22000}
+    assert set(stations.size("preload_force").nominal.tolist()) == {45}

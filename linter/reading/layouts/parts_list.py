@@ -39,6 +39,8 @@ _NUMBERS = re.compile(r"\d+(?:[.\-]\d+)*[.)]?")
 _SIGN = "[Ø⌀øφΦϕ∅Ф]"
 _SIZE = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*(?:{CLASS.pattern})?(?:\s*mm)?(?:\s*[(±+\-−].*)?")
 _SIZE_OF_SEAT = re.compile(rf"{_SIGN} ?\d.*|\d[\d.,]* ?(?:mm )?{CLASS.pattern}(?: .*)?|{CLASS.pattern}")
+#: A size with its class, as a column of fits may state it.
+_WITH_CLASS = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*{CLASS.pattern}.*")
 _READ = ("CLASS", "UPPER", "LOWER", "UNIT", "MAX", "MIN", "STATION", "MACHINE")
 _FEWEST, _MOST_COLUMNS, _LONGEST = 3, 30, 60
 
@@ -63,10 +65,15 @@ def find_parts_list(grid: Grid, header: int, words: Words) -> LongTable | None:
     if values is None or not (listed or any(_is_bearing(grid, row, name, values, words) for row in rows)):
         return None
     roles[values] = "VALUE"
-    of_material = [c for c, text in heads.items() if caseless(text) in _MATERIAL_WORDS and c not in (name, values)]
+    of_material = [c for c, text in heads.items() if _heads_material(text) and c not in (name, values)]
     roles |= dict.fromkeys(of_material, "MATERIAL")
     requirements_below(grid, name, roles, header + 1)
     return LongTable(grid, header, name, roles, len(featured), header + 1, parts, items=True)
+
+
+def _heads_material(text: str) -> bool:
+    """Whether a heading says the material, alone or with other words beside a stroke (``Werkstoff / Norm``)."""
+    return any(caseless(piece.strip()) in _MATERIAL_WORDS for piece in text.split("/"))
 
 
 def _names(grid: Grid, heads: Mapping[int, str], rows: Sequence[int], words: Words) -> int:
@@ -146,9 +153,12 @@ def _values(grid: Grid, header: int, name: int, roles: dict[int, str], featured:
     """
     counts: dict[int, tuple[int, int]] = {}
     for column in range(grid.width):
-        if column == name or roles.get(column, "NOTE") != "NOTE" or _numbers(grid, column, header + 1):
+        role = roles.get(column, "NOTE")
+        if column == name or role not in ("NOTE", "CLASS") or _numbers(grid, column, header + 1):
             continue
         texts = [text for row in featured if _SIZE.fullmatch(text := grid.text(row, column))]
+        if role == "CLASS" and not all(map(_WITH_CLASS.fullmatch, texts)):
+            continue  # classes beside the sizes of another column
         if len(texts) > 1 and 2 * len(texts) > len(featured):
             counts[column] = (
                 len(texts),

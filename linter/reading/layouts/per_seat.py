@@ -29,12 +29,11 @@ from linter.reading.words.part_evidence import PARTS
 _NAMING, _SETTLED = 12, 4
 #: A short code for a station: a letter or a few, and a number.
 _CODE = re.compile(r"[^\W\d_]{1,4}[ .\-]?\d{1,2}")
-#: Limits of form and run-out in mm (common practice).
-_MOST_FORM = 0.2
+WHERE = "in a heading over one row per seat"
+#: Limits of form and run-out in mm (common practice), and blank rows that may end a table of seats.
+_MOST_FORM, _MOST_BLANK = 0.2, 3
 #: Letters of positions beside each other, and those of sizes, among which B is the width of a ring.
 _POSITIONS, _SIZES = {"A", "B"}, {"d", "D"}
-#: Blank rows that may end a table of seats.
-_MOST_BLANK = 3
 _OTHER_PART = "every other place has shaft and housing, and this one a shaft alone: it may be no seat of a bearing"
 
 
@@ -73,7 +72,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     return Candidate(
         score=best.score,
-        where="in a heading over one row per seat",
+        where=WHERE,
         start=best.header,
         heading=range(best.header, best.header + 1),
         headed=False,

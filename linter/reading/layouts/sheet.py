@@ -294,7 +294,7 @@ class _Sheet:
         table = self._below_a_list(grid, candidates, best(candidates))
         if (below := foot_of(grid, self.words)) < grid.height:
             above = self._candidates(grid.cut(slice(0, below)))
-            if above and (own := best(above)).where == wide.WHERE and own.heading.stop < below:
+            if above and (own := best(above)).where in (wide.WHERE, per_seat.WHERE) and own.heading.stop < below:
                 grid, candidates, table = grid.cut(slice(0, below)), above, own
         if not table.headed and (seats := per_seat.headed_seats(grid, candidates, self.words)) is not None:
             table = seats

@@ -17,11 +17,17 @@ from linter.reading.words.parts import concepts_said, is_bearing, part_alone, te
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
 _WORDS = {
-    "shaft": "shaft, journal, welle, arbre, eje, árbol, albero, вал, 軸, 轴",
+    "shaft": "shaft, journal, welle, arbre, eje, árbol, albero, вал, 軸, 轴, "
+    "drive shaft, hollow shaft, antriebswelle, hohlwelle, arbre d'entraînement, arbre de commande, arbre creux, "
+    "eje de accionamiento, eje hueco, albero di comando, albero cavo, вал привода, приводной вал, полый вал",
     "housing": "housing, gehäuse, logement, carter, alojamiento, alloggiamento, sede, корпус, "
     "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, корпус подшипника, корпус подшипников, подшипниковый щит, "
     "carcasa, carcasa del rodamiento, carcasa de rodamientos, cuerpo de rodamientos, soporte del rodamiento, "
     "soporte de rodamientos, carter de palier, boîtier de roulement, boîtier, corpo cuscinetti, carcassa, "
+    "pump housing, pump casing, motor housing, gear housing, gearbox housing, spindle housing, fan housing, "
+    "pumpengehäuse, motorgehäuse, getriebegehäuse, spindelgehäuse, corps de pompe, carter moteur, carter de moteur, "
+    "corps de broche, cuerpo de bomba, carcasa de la bomba, carcasa del motor, corpo pompa, carcassa motore, "
+    "corpo mandrino, корпус насоса, корпус двигателя, корпус редуктора, корпус шпинделя, ポンプ本体, "
     "ハウジング, ハウジング内径, 軸受箱内径, 外壳, 壳体, 座孔, 轴承座, 轴承座孔, 孔, 穴",
     "bearing": "bearing, lager, wälzlager, roulement, rodamiento, cuscinetto, подшипник, 軸受, 轴承",
 }
