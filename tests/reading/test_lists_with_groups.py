@@ -94,3 +94,33 @@ def test_a_unit_by_the_bearing_of_a_position_of_two_names(tmp_path, one, other):
     stations = read_table(path).stations
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [20]
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [26]
+
+
+@pytest.mark.parametrize("order", ["units behind", "units before"])
+@pytest.mark.parametrize(
+    ("head", "parts", "names"),
+    [
+        ("Part;Name", ("Shaft", "Housing"), ("Diameter", "Roughness Ra", "Shoulder diameter")),
+        ("Group;Characteristic", ("Shaft", "Housing"), ("Diameter", "Surface roughness Ra", "Abutment diameter")),
+        ("Bauteil;Merkmal", ("Welle", "Gehäuse"), ("Durchmesser", "Rauheit Ra", "Schulterdurchmesser")),
+        ("Pièce;Attribut", ("Arbre", "Logement"), ("Diamètre", "Rugosité Ra", "Diamètre d'épaulement")),
+        ("Деталь;Параметр", ("Вал", "Корпус"), ("Диаметр", "Шероховатость Ra", "Диаметр заплечика")),
+        ("零件;参数", ("轴", "轴承座"), ("直径", "粗糙度Ra", "挡肩直径")),
+    ],
+)
+def test_a_column_of_parts_left_of_names_with_the_positions_side_by_side(read, order, head, parts, names):
+    values = {
+        parts[0]: ("25 k5;20 j5", "0.4;0.5", "31;25.5"),
+        parts[1]: ("52 H6;47 J6", "0.8;1.0", "46;41"),
+    }
+    behind = order == "units behind"
+    lines = [f"{head};DE;NDE;Unit" if behind else f"{head};Unit;DE;NDE"]
+    for part, cells in values.items():
+        for name, unit, both in zip(names, ("mm", "µm", "mm"), cells, strict=True):
+            lines.append(f"{part};{name};{both};{unit}" if behind else f"{part};{name};{unit};{both}")
+    stations = read("\n".join(lines) + "\n")
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [52, 47]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 1.0]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [31, 25.5]

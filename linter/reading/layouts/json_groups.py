@@ -14,7 +14,7 @@ from attrs import define, field, frozen
 
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_items import unwrapped
-from linter.reading.layouts.json_keys import CALLED, key_text, local, names_place
+from linter.reading.layouts.json_keys import CALLED, key_text, local, names_place, part_key
 from linter.reading.layouts.json_records import CONTEXT, aspect_of, is_aspect, is_nominal, is_quantity
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.sides import Side, is_use, side_of, within
@@ -127,6 +127,13 @@ class Groups:
         """Keys of an object that are positions elsewhere in the document: two at least, and no machines over others."""
         placed = tuple(key for key, value in node.items() if key in self.places and isinstance(value, dict))
         return placed if len(placed) > 1 and not any(self.holds_positions(node[key]) for key in placed) else ()
+
+    def over_stations(self, node: Any, named: bool) -> bool:
+        """Whether positions stand below a key that says so, or their bearings alone below any.
+
+        Seats that each say their part are none: what they name is the position that they are at.
+        """
+        return (named and not (isinstance(node, list) and part_key(node))) or self.over_designations(node)
 
     def over_designations(self, node: Any) -> bool:
         """Whether an object holds nothing but the bearing of each of some positions."""

@@ -91,7 +91,7 @@ def part_key(nodes: Sequence[Any]) -> str:
     objects = [node for node in nodes if isinstance(node, dict)]
     if len(objects) < 2 or len(objects) < len(nodes):
         return ""
-    for key in objects[0]:
+    for key in dict.fromkeys(key for node in objects for key in node):
         texts = [text for node in objects if isinstance(text := "" if node.get(key) is None else node[key], str)]
         said = {text: side_of(text) for text in texts}
         other = [text for text, side in said.items() if side is None and text.strip()]

@@ -1,5 +1,6 @@
 """Which keys of records and objects of a JSON document hold name, value, unit, position and part."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -46,6 +47,8 @@ _EXPRESSIONS = frozenset(
 _NONE = ("", "-", "–")
 
 
+#: A number with its unit or without one, which is no name (``31 mm``).
+_AMOUNT = re.compile(r"[-+]?\d+(?:[.,]\d+)?\s*\D{0,6}")
 _MOST_IN_PAIR = 8  # keys of an object that holds one value
 
 
@@ -257,7 +260,7 @@ def _place_key(records: Sequence[dict[str, Any]], name: str, words: Words, other
 
 def _named(records: Sequence[dict[str, Any]], key: str, part: str, words: Words) -> list[Heading | None]:
     """What the texts under a key name, each below the part that its record says it is of."""
-    sides = [side_of(cell_text(record[part])) if part else None for record in records]
+    sides = [side_of(cell_text(record.get(part))) if part else None for record in records]
     return [within(words, side, cell_text(record[key])) for side, record in zip(sides, records, strict=True)]
 
 
@@ -274,6 +277,7 @@ def _name_key(records: Sequence[dict[str, Any]], keys: Sequence[str], words: Wor
     texts = {key: [cell_text(record[key]) for record in records] for key in keys}
     part = part_key(records)
     keys = [key for key in keys if key != part and not all(words.names.station(text) for text in texts[key])]
+    keys = [key for key in keys if not all(map(_AMOUNT.fullmatch, texts[key]))]
     known = {key: [h for h in _named(records, key, part, words) if h is not None] for key in keys}
     several = [key for key in keys if len({*known[key]}) > 1 and len({*texts[key]}) > 1]
     return max(several, key=lambda key: len(known[key]), default="")

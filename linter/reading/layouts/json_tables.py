@@ -73,7 +73,7 @@ def rows_of(node: Any, at: Path, origin: dict[Path, Path], words: Words) -> Any:
     names = _titles(node[heads]) if heads else []
     found = _below_heads(node, heads, names, at, origin) if names else None
     found = _of_column_objects(node, heads, names, at, origin) if names and found is None else found
-    return found or _of_columns(node, at, origin) or _of_stations(node, at, origin)
+    return found or _of_columns(node, at, origin) or _of_stations(node, at, origin, words)
 
 
 def _below_heads(node: dict[str, Any], heads: str, names: list[str], at: Path, origin: dict[Path, Path]) -> Any:
@@ -212,7 +212,7 @@ def inner_tables(node: Any, at: Path, words: Words, origin: dict[Path, Path], de
     if not isinstance(node, (dict, list)) or depth > _DEEPEST_TABLE:
         return node
     if isinstance(node, list):
-        if not any(isinstance(child, dict) and {*map(local, child)} & _HEADS for child in node):
+        if not any(isinstance(child, dict) and _may_hold_table(child, words) for child in node):
             return node
         return [_inner(child, (*at, k), words, origin, depth) for k, child in enumerate(node)]
     result = {key: _inner(value, (*at, key), words, origin, depth) for key, value in node.items()}
@@ -220,17 +220,33 @@ def inner_tables(node: Any, at: Path, words: Words, origin: dict[Path, Path], de
 
 
 def _inner(value: Any, at: Path, words: Words, origin: dict[Path, Path], depth: int) -> Any:
-    heads = isinstance(value, dict) and {*map(local, value)} & _HEADS
+    heads = isinstance(value, dict) and _may_hold_table(value, words)
     listed = isinstance(value, list) and len(value) > 1 and all(isinstance(row, list) for row in value)
     headed = listed and _is_table(value) and _known(value[0], words) > 1
     rows = rows_of(value, at, origin, words) if heads or headed else None
     return rows if rows is not None else inner_tables(value, at, words, origin, depth + 1)
 
 
-def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> dict[str, Any] | None:
+def _may_hold_table(node: dict[str, Any], words: Words) -> bool:
+    """Whether an object has headings of columns, or a list of positions among lists of values."""
+    return bool({*map(local, node)} & _HEADS) or _names_of_places(node, words) != ""
+
+
+def _names_of_places(node: dict[str, Any], words: Words) -> str:
+    """The key of a list of positions: by a word for them, or by that for one (``Lagerstelle: ["AS", "BS"]``)."""
+    for key, value in node.items():
+        if _are_names(value):
+            heading = words.heading(key)
+            said = heading is not None and heading.parameter == "station" and not heading.station
+            if key.casefold() in _STATIONS or said or all(map(words.names.station, value)):
+                return key
+    return ""
+
+
+def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path], words: Words) -> dict[str, Any] | None:
     """An object with a list of stations and lists of a value for each of them beside it, or None."""
-    named = next((key for key, value in node.items() if key.casefold() in _STATIONS and _are_names(value)), None)
-    if named is None:
+    named = _names_of_places(node, words)
+    if not named:
         return None
     count = len(node[named])
     beside = [key for key, value in node.items() if isinstance(value, list) and len(value) == count and key != named]
@@ -238,9 +254,14 @@ def _of_stations(node: dict[str, Any], at: Path, origin: dict[Path, Path]) -> di
     if len(beside) < _FEWEST_COLUMNS:
         return None
     columns = {"station": named} | {key: key for key in beside}
-    origin.update({(*at, named, k, key): (*at, own, k) for k in range(count) for key, own in columns.items()})
+    place = named if named.casefold() in _STATIONS or "stations" in node else "stations"
+    origin.update({(*at, place, k, key): (*at, own, k) for k in range(count) for key, own in columns.items()})
     rows = [{key: node[own][k] for key, own in columns.items()} for k in range(count)]
-    return {key: rows if key == named else value for key, value in node.items() if key not in beside}
+    return {
+        (place if key == named else key): rows if key == named else value
+        for key, value in node.items()
+        if key not in beside
+    }
 
 
 def _are_names(value: Any) -> bool:

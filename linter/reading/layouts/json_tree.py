@@ -295,7 +295,7 @@ class _Walk(RecordCells):
         if word in _RESULTS and (path or key not in self.inputs):
             self.unused(key, value, at, "results of a calculation are no input")
             self.results.append((value, at))
-        elif word in _MACHINES or ((word in _STATIONS or self.groups.over_designations(value)) and not here.station):
+        elif word in _MACHINES or (self.groups.over_stations(value, word in _STATIONS) and not here.station):
             self._members(value, at, here, "machine" if word in _MACHINES else "station")
         elif (heading := self._meant(key, value, here, at)) is not None and self._known(heading, key, value, at, here):
             return

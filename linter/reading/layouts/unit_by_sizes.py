@@ -286,16 +286,15 @@ def _votes_of_limits(block: Block) -> Iterator[str]:
         if low is None or high is None:
             return
         seats.append((_SEATS[name], low, high))
-    in_cells = [] if seats else [*_cells_of_seats(block, _SEATS)]
-    said = [*filter(None, map(_with_deviations, in_cells))]
-    if len(said) == len(in_cells):
-        kinds = (
-            _SEATS[strip.parameter]
+    if not seats:
+        in_cells = [
+            (_SEATS[strip.parameter], _with_deviations(cell_text(cell)))
             for strip in block.strips
             if _states_seats(strip, _SEATS)
-            for _ in strip.cells.tolist()
-        )
-        seats += [(kind, size + low, size + high) for kind, (_, size, low, high) in zip(kinds, said, strict=True)]
+            for cell in strip.cells[:_MOST_ROWS].tolist()
+        ]
+        said = [(kind, size + low, size + high) for kind, cell in in_cells if cell for _, size, low, high in [cell]]
+        seats = said if len(said) == len(in_cells) else []
     if len(seats) >= _ENOUGH_SEATS and all(_are_limits_of_class(*seat) for seat in seats):
         yield "mm"
 
