@@ -10,6 +10,7 @@ from attrs import define, field
 from linter.reading.cells.units import known_unit
 from linter.reading.layouts.json_joined import joined
 from linter.reading.layouts.json_keys import Path, names_place
+from linter.reading.layouts.json_pairs import pairs_apart
 from linter.reading.layouts.json_records import deviations_in, is_aspect
 from linter.reading.layouts.json_tables import inner_tables, rows_of
 from linter.reading.layouts.json_units import says_unit
@@ -57,6 +58,7 @@ class Unflattened:
 def unflattened(document: Any, words: Words) -> Unflattened:
     """The document, its top object or the objects of a list made trees where their keys are paths, not known names."""
     result = _unflattened(document, words)
+    result.document = pairs_apart(result.document, (), words, result.origin)
     result.document = joined(result.document, words, result.origin, result.left)
     result.document = _with_deviations(result.document, (), result.origin)
     return result

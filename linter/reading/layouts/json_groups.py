@@ -31,6 +31,13 @@ _ENOUGH = 2
 _OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
+#: Keys of the number of an entry in a parts list (common practice).
+_ENTRY_NUMBERS = frozenset((
+    "number", "no", "nr", "part_number", "partnumber", "part_no", "partno", "item_number", "itemnumber", "itemno",
+    "item_no", "material_number", "materialnumber", "nummer", "teilenummer", "sachnummer", "artikelnummer",
+    "materialnummer", "numéro", "numero", "référence", "reference", "código", "codigo", "codice", "номер", "编号",
+    "物料号", "品番", "番号",
+))  # fmt: skip
 
 
 @frozen
@@ -100,6 +107,18 @@ class Groups:
         heading = within(self.words, side, text)
         own = heading is not None and heading.entry.level == "station" and not heading.station
         return heading.parameter if heading is not None and own and heading.parameter != "station" else ""
+
+    def numbers_of(self, node: dict[str, Any], trail: Sequence[str]) -> frozenset[str]:
+        """Keys of the number of an entry of a parts list that are no designation: its bearing states that elsewhere."""
+        numbers = [key for key in node if local(key) in _ENTRY_NUMBERS]
+        side = (
+            next((side for word in reversed(trail) if (side := side_of(word)) is not None), None) if numbers else None
+        )
+        return frozenset(
+            key
+            for key in numbers
+            if "bearing_designation" in self.stated({k: v for k, v in node.items() if k != key}, side)
+        )
 
     def holds_positions(self, node: Any) -> bool:
         """Whether objects below a node are positions."""

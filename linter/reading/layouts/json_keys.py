@@ -9,7 +9,7 @@ from linter.model.stations import Problem
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.lost import is_value
-from linter.reading.layouts.sides import is_use, side_of
+from linter.reading.layouts.sides import is_use, side_of, within
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Words
@@ -161,22 +161,36 @@ def assumed_numbers(place: Place, level: str, count: int) -> Problem:
     return Problem("assumption", None, level, place, str(count), expected, message, "station-key")
 
 
-def values_by_station(nodes: Sequence[Any], words: Words) -> tuple[str, tuple[str, ...]]:
-    """Key of the name of the records of a list, and keys that are stations and hold the value of each; or nothing."""
+def values_by_station(nodes: Sequence[Any], trail: Sequence[str], words: Words) -> tuple[str, str, tuple[str, ...]]:
+    """Keys of the name and the part of the records of a list, and those that are stations and hold the value of each.
+
+    Nothing where there are none. A record may hold its values in an object (``values: {DE: 25, NDE: 20}``); where no
+    key says the part, the keys around the list may (``trail``).
+    """
     objects = [node for node in nodes if isinstance(node, dict)]
     if len(objects) < 2 or len(objects) < len(nodes):
-        return "", ()
+        return "", "", ()
     common = [key for key in objects[0] if all(key in node for node in objects)]
-    stations = [key for key in common if names_place(key, words) and not isinstance(objects[0][key], (dict, list))]
+    stations = [
+        key for key in common if names_place(bare(key), words) and not isinstance(objects[0][key], (dict, list))
+    ]
     if len(stations) < 2:
-        return "", ()
-    known = {
-        key: len({h for node in objects if isinstance(node[key], str) and (h := words.heading(node[key])) is not None})
+        return "", "", ()
+    part = part_key(objects)
+    around = next((side for word in reversed(trail) if (side := side_of(word)) is not None), None)
+    sides = [side_of(cell_text(node.get(part))) if part else around for node in objects]
+    named = {
+        key: [
+            within(words, side, node[key])
+            for node, side in zip(objects, sides, strict=True)
+            if isinstance(node[key], str)
+        ]
         for key in common
-        if key not in stations
+        if key not in (*stations, part)
     }
+    known = {key: len({heading for heading in found if heading is not None}) for key, found in named.items()}
     name = max(known, key=lambda key: known[key], default="")
-    return (name, tuple(stations)) if name and known[name] > 1 else ("", ())
+    return (name, part, tuple(stations)) if name and known[name] > 1 else ("", "", ())
 
 
 def assumed_level(place: Place, key: str, level: str) -> Problem:

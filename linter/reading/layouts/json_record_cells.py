@@ -41,11 +41,25 @@ class RecordCells(Cells):
     shapes: dict[frozenset[str], Shape] = field(factory=dict)
     named: Here = field(factory=Here)
 
-    def by_station(self, node: dict[str, Any], name: str, stations: tuple[str, ...], at: Path, here: Here) -> None:
-        """A record with a key for each station."""
-        for key in stations:
-            record = {other: value for other, value in node.items() if other == key or other not in stations}
-            self.record(record, Shape(name, key), at, here.at(here.machine, self.words.station(key)))
+    def by_stations(self, nodes: list[Any], path: Path, inside: tuple[str, ...], here: Here) -> bool:
+        """Read a list of records that have a key for each station; false for another."""
+        for records in (nodes, opened(nodes)):
+            name, part, stations = json_keys.values_by_station(records, here.trail, self.words)
+            for index, node in enumerate(records if stations else ()):
+                for key in stations:
+                    record = {other: value for other, value in node.items() if other == key or other not in stations}
+                    station = self.words.station(json_keys.bare(key))
+                    at = (*path, index, *inside)
+                    self.record(record, Shape(name, key, part=part), at, here.at(here.machine, station))
+            if stations:
+                return True
+        return False
+
+    def leave_marks(self, nodes: list[Any], inside: tuple[str, ...], path: Path) -> None:
+        """Tell what stands beside the object that each item of a list holds."""
+        for index, node in enumerate(nodes):
+            for key in [key for key in node if key not in inside]:
+                self.unused(key, node[key], (*path, index, key), "a number or mark of the item")
 
     def shape_of(self, nodes: list[Any]) -> tuple[Shape | None, list[Any], tuple[str, ...]]:
         """The shape of records; the items, with what stands in an object of each made part of it; its key, if alone."""

@@ -15,7 +15,7 @@ from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.words.column_words import KEYS
-from linter.reading.words.dictionary import word_key
+from linter.reading.words.dictionary import plain_spellings, word_key
 from linter.reading.words.headings import Heading, Words
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
@@ -33,6 +33,7 @@ _NAMES = frozenset(map(word_key, (
     "参数名", "参数名称", "参数", "名称", "项目", "属性", "属性名", "特性", "特征", "字段", "特性名", "項目", "項目名",
     "特性値名", "パラメータ", "パラメータ名", "名前",
 )))  # fmt: skip
+_NAMES |= {spelling for name in _NAMES for spelling in plain_spellings(name)}  # caracteristica
 
 
 #: Words for the name of a record that are words for which bearing it is elsewhere.
@@ -49,6 +50,7 @@ _NONE = ("", "-", "–")
 
 #: A number with its unit or without one, which is no name (``31 mm``).
 _AMOUNT = re.compile(r"[-+]?\d+(?:[.,]\d+)?\s*\D{0,6}")
+_LOOKED_AT = 60
 _MOST_IN_PAIR = 8  # keys of an object that holds one value
 
 
@@ -103,7 +105,7 @@ def record_shape(nodes: Sequence[Any], words: Words) -> Shape | None:
         return None
     flat = [node for node in records if not any(isinstance(value, (dict, list)) for value in node.values())]
     first = next((node for node in flat if _states_part(node)), {})
-    if name := _called(first):
+    if name := _name_of(first, flat, words):
         several = sum(name in node and _states_part(node) for node in flat)
         value = "" if any(aspect_of(key)[0] == "value" for node in flat for key in node) else _size_key(flat)
         shape = Shape(name, value, part=part_key(flat), station=_place_key(flat, name, words))
@@ -117,14 +119,30 @@ def _states_part(record: Mapping[str, Any]) -> bool:
     return any(key not in named and (is_aspect(key) or local(key) in _EXPRESSIONS) for key in record)
 
 
-def _called(record: dict[str, Any]) -> str:
-    """The key of a record whose word says that it holds the name of what the record is about; or empty."""
+def _name_of(record: dict[str, Any], records: Sequence[dict[str, Any]], words: Words) -> str:
+    """The key of records whose word says that it holds the name of what the record is about; or empty.
+
+    Of several the one that holds most names that are known (``id: "D1", feature: "shaft", attribute: "diameter"``).
+    """
+    called = [*dict.fromkeys(filter(None, _called(record)))]
+    if len(called) < 2:
+        return next(iter(called), "")
+    part = part_key(records)
+    alike = [r for r in records[:_LOOKED_AT] if all(isinstance(r.get(key), str) for key in called)]
+    known = {key: len({*_named(alike, key, part, words)} - {None}) for key in called if key != part}
+    return max(known, key=lambda key: known[key])
+
+
+def _called(record: dict[str, Any]) -> list[str]:
+    """The keys of a record whose word says that they hold the name of what the record is about, the surest first."""
     named = {local(key): key for key in record}
     texts = {key for key, text in record.items() if isinstance(text, str) and any(map(str.isalpha, text))}
-    name = next((named[word] for word in NAME_KEYS if named.get(word) in texts), "")
-    name = name or next((key for key in record if key in texts and word_key(bare(key)) in _NAMES), "")
+    found = [named[word] for word in NAME_KEYS if named.get(word) in texts]
+    found += [key for key in record if key in texts and word_key(bare(key)) in _NAMES]
+    if found:
+        return found
     designations = (key for key in record if key in texts and word_key(bare(key)) in _DESIGNATIONS)
-    return name or next((key for key in designations if not any(map(str.isdigit, record[key]))), "")
+    return [key for key in designations if not any(map(str.isdigit, record[key]))][:1]
 
 
 def _size_key(records: Sequence[dict[str, Any]]) -> str:

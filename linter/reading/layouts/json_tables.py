@@ -11,6 +11,8 @@ from linter.reading.words.headings import Words
 _STATIONS = ("stations", "positions", "bearings", "station", "position", "locations", "seats", "places")
 _FEWEST_COLUMNS = 2
 _DEEPEST_TABLE = 4
+#: Columns that a list of names and values has.
+_OF_LISTS = ("NAME", "VALUE", "UNIT")
 #: Keys of the headings and of the rows of a table that stands as lists, in eight languages (common practice).
 _HEADS = frozenset((
     "columns", "cols", "header", "headers", "head", "headings", "fields", "column_names", "colnames", "spalten",
@@ -35,6 +37,8 @@ _TITLES = (
 
 def _is_headed(rows: list[list[Any]], words: Words) -> bool:
     """Whether the first of some rows heads them, and none names the parameters down a column instead."""
+    if len({group for text in rows[0] for group in words.groups(f"{text}") if group in _OF_LISTS}) > 1:
+        return True  # Part | Name | Unit | DE | NDE
     return _known(rows[0], words) >= max(_known([row[0] for row in rows[1:]], words), 1) or not _known(
         [row[0] for row in rows], words
     )

@@ -120,13 +120,14 @@ class _Walk(RecordCells):
             return
         outer = nodes
         shape, nodes, inside = self.shape_of(nodes)
-        self._leave_marks(outer if inside else [], inside, path)
+        self.leave_marks(outer if inside else [], inside, path)
         thing = shape.name if shape else json_keys.part_key(nodes) or self._thing_key(nodes, here)
         group = Group() if thing else self.groups.of_machines(nodes) or self.groups.of_items(nodes)
-        name, stations = ("", ()) if shape else json_keys.values_by_station(nodes, self.words)
-        if not thing and not stations:
+        if not shape and self.by_stations(nodes, path, inside, here):
+            return
+        if not thing:
             self._as_rows(nodes, path, inside, here)
-        if group.unnamed and not here.station and not stations:
+        if group.unnamed and not here.station:
             self.found.problems.append(json_keys.assumed_numbers(self.place(path), group.level, len(nodes)))
             self._members(nodes, path, here, group.level)
             return
@@ -134,8 +135,6 @@ class _Walk(RecordCells):
             at = (*path, index, *inside)
             if shape and is_record(node, shape):
                 self.record(node, shape, at, here)
-            elif stations:
-                self.by_station(node, name, stations, at, here)
             elif thing and isinstance(node, dict) and isinstance(node.get(thing), str):
                 self._thing(node, thing, at, here)
             elif group.name and isinstance(node, dict):
@@ -162,12 +161,6 @@ class _Walk(RecordCells):
             self.unused(said, rest, at, "it is of another part")
         else:
             self._dict(rest, at, self.inside(said, here))
-
-    def _leave_marks(self, nodes: list[Any], inside: tuple[str, ...], path: Path) -> None:
-        """Tell what stands beside the object that each item of a list holds."""
-        for index, node in enumerate(nodes):
-            for key in [key for key in node if key not in inside]:
-                self.unused(key, node[key], (*path, index, key), "a number or mark of the item")
 
     def _as_rows(self, nodes: list[Any], path: Path, inside: tuple[str, ...], here: Here) -> None:
         """Note what the keys of the items of a list mean together, and the machine of each where a key tells it."""
@@ -213,7 +206,8 @@ class _Walk(RecordCells):
         group = self._keyed(node, path, here)
         letters = () if group.members else json_keys.letters_of_stations(node)
         parts = {} if group.members else parts_by_size(node, self.words)
-        bores, marks = bores_of_housing(node, self.words, here.trail), marks_of(node, here.trail)
+        bores = bores_of_housing(node, self.words, here.trail)
+        marks = marks_of(node, here.trail) | self._numbers(node, here)
         for key, value in node.items():
             at = (*path, key)
             if self._is_done(key, value, at):
@@ -235,6 +229,11 @@ class _Walk(RecordCells):
                 self.unused(key, value, at, "a letter beside A may be a station or a symbol")
             else:
                 self._entry(key, value, at, here, path)
+
+    def _numbers(self, node: dict[str, Any], here: Here) -> frozenset[str]:
+        """Keys of the number of an entry that would be a designation of the bearing, which states its own elsewhere."""
+        numbers = self.groups.numbers_of(node, here.trail)
+        return frozenset(k for k in numbers if (h := self.heading(k, here)) and h.parameter == "bearing_designation")
 
     def _is_done(self, key: str, value: Any, at: Path) -> bool:
         """Whether a value is read already, or told not to be read."""
@@ -367,7 +366,7 @@ class _Walk(RecordCells):
             return
         telling = ""
         if isinstance(value, list):
-            self._leave_marks(value if inside else [], inside, at)
+            self.leave_marks(value if inside else [], inside, at)
             self._as_rows([child for _, child, _ in items], at, inside, here)
             telling = self.groups.of_items(value).name
         for step, child, name in items:

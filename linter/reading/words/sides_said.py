@@ -95,6 +95,8 @@ def _ways(text: str) -> Iterator[tuple[str, str, str]]:
         yield " ".join(one[:same]), " ".join(one[same:]), " ".join(two[same:])  # Shaft seat A / Shaft seat B
     if len(one) == len(two):
         yield "", before, after
+    if 1 < len(two) < len(one):
+        yield " ".join(one[: -len(two)]), " ".join(one[-len(two) :]), after  # Sede lato motore / lato ventola
     if one[-1:] == two[-1:]:
         yield one[-1], " ".join(one[:-1]), " ".join(two[:-1])  # Front seat / Rear seat
     head, _, last = before.rpartition(" ")
