@@ -3,6 +3,8 @@
 import pytest
 
 from linter.reading import read_table
+from linter.reading.words.headings import Words
+from linter.reading.words.names import Names
 
 _ES = "Denominación;Ud.;A;B\nRodamiento;;6205;6204\nDiámetro eje;mm;25 k5;20 k5\nDiámetro alojamiento;mm;52 H6;47 H6\n"
 _IT = "Parametro;Unità;A;B\nCuscinetto;;6205;6204\nDiametro albero;mm;25 k5;20 k5\nDiametro sede;mm;52 H6;47 H6\n"
@@ -54,3 +56,21 @@ def test_a_name_below_the_word_for_a_part_is_of_that_part(tmp_path):
     reading = read_table(path)
     assert reading.stations.number("housing_seat_roughness").tolist() == pytest.approx([0.8, 0.8])
     assert "part-told" not in {problem.code for problem in reading.stations.problems}
+
+
+@pytest.mark.parametrize(
+    ("name", "parameter", "station"),
+    [
+        ("Welle Durchmesser B", "shaft_seat_diameter", "B"),
+        ("Welle Rauheit Ra B", "shaft_seat_roughness", "B"),
+        ("Gehäuse Schulterdurchmesser B", "housing_shoulder_diameter", "B"),
+        ("Diamètre arbre B", "shaft_seat_diameter", "B"),
+        ("Rugosità Ra albero B", "shaft_seat_roughness", "B"),
+        ("轴 直径 B", "shaft_seat_diameter", "B"),
+        ("Lagerbreite B", "ring_width", ""),
+        ("Einstichbreite Welle B", "shaft_groove_width", ""),
+    ],
+)
+def test_the_letter_of_the_second_position_is_no_symbol_of_a_seat(name, parameter, station):
+    heading = Words(Names()).heading(name)
+    assert heading is not None and (heading.parameter, heading.station) == (parameter, station)

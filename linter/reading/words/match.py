@@ -61,6 +61,11 @@ class Match:
     mapped: bool = False
     version: Version = ""
 
+    def letter_behind(self, name: str) -> str | None:
+        """The letter of a position behind a name of shaft or housing (``Welle Rauheit Ra B``), no symbol of it there."""
+        of_part = self.parameter.startswith(("shaft_", "housing_")) and "_width" not in self.parameter
+        return "B" if of_part and name[-2:] in (" B", "_B") and name[-3:-2].isalpha() else None
+
 
 def aspect_of(match: Match, aspect: Aspect, text: str) -> Match | None:
     """What a name with a word for an aspect beside it means, or None where its parameter has no such aspect."""

@@ -249,7 +249,7 @@ class Names:
             return None if unit else with_letter_of_unit(match, core)
         if is_letter_alone(match, station) or (unit and (match.unit or unit_trouble(match.parameter, unit))):
             return None
-        station = self._place_or_symbol(station, match.parameter, core) if station else None
+        station = self._place_or_symbol(station, match.parameter, core) if station else match.letter_behind(core)
         return None if station == "?" else evolve(placed(match, station, ""), unit=unit or match.unit or None)
 
     def _ways(self, core: str) -> list[tuple[str, str | None]]:
