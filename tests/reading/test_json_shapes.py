@@ -236,3 +236,35 @@ def test_designations_under_the_name_of_the_type(tmp_path, texts, parameter):
     stations = read(tmp_path, {"machine": "M 4", "unit": "mm", "positions": positions})
     assert stations.known(parameter).tolist() == [True, True]
     assert not any(problem.parameter == "bearing_type" for problem in stations.problems)
+
+
+def of_position(designation, size):
+    return [{"name": "Bearing", "value": designation, "unit": ""}, {"name": "Shaft seat", "value": size, "unit": "mm"}]
+
+
+@pytest.mark.parametrize("word", ["Machine", "Maschine", "機械", "General", "Общие данные"])
+@pytest.mark.parametrize("form", ["sections", "titles", "key of each"])
+def test_a_section_of_the_machine_names_none(tmp_path, form, word):
+    speed = {"name": "Max speed", "value": 3000, "unit": "rpm"}
+    held = {
+        word: [{"name": "Machine", "value": "Blower RB-40", "unit": ""}, speed],
+        "DE": of_position("6205", "25 k5"),
+        "NDE": of_position("6204", "20 k5"),
+    }
+    document = [{"group": key, "attributes": records} for key, records in held.items()]
+    if form == "titles":
+        document = {"sections": [{"title": key, "values": records} for key, records in held.items()]}
+    elif form == "key of each":
+        document = [{"group": key, **record} for key, records in held.items() for record in records]
+    stations = read(tmp_path, document)
+    assert stations.text("machine").tolist() == ["Blower RB-40", "Blower RB-40"]
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20]
+    assert stations.number("speed_max").tolist() == [3000, 3000]
+
+
+@pytest.mark.parametrize("name", ["Spindle S12", "Motorspindel MS 40", "Broche BR-2", "Elettromandrino E7", "主軸 S12"])
+def test_a_spindle_may_be_the_machine(tmp_path, name):
+    positions = [{"position": place, "shaft seat": "25 k5", "bearing": "6205"} for place in ("A", "B")]
+    stations = read(tmp_path, {"title": name, "unit": "mm", "positions": positions})
+    assert stations.text("machine").tolist() == [name, name]

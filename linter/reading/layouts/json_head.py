@@ -53,6 +53,12 @@ _CALLED = tuple(
     )
 )
 _ITEMS = frozenset(("item", "product", "produit", "prodotto", "producto", "产品", "製品"))
+#: A shaft that is the whole machine (``Spindle S12``), common practice.
+_SPINDLE = re.compile(
+    r"\b(?:\w*spind(?:le|el)s?|electrobroche|broche|(?:elettro)?mandrino|husillo|(?:электро)?шпиндель)\b"
+    r"|(?:电?主轴|スピンドル|主軸)",
+    re.IGNORECASE,
+)
 _DEEPEST, _LONGEST = 3, 80
 
 
@@ -134,7 +140,7 @@ def _is_name(value: Any, of_item: bool) -> bool:
     text = value.strip() if isinstance(value, str) else ""
     if of_item and any(map(str.isdigit, text)) and not re.search(r"[^\W\d_]{2} |[^\W\d_][^\W\d_A-Z]", text):
         return False
-    of_part = concepts_said(text) & {"shaft", "housing", "seat", "bearing", "bore"}
+    of_part = concepts_said(_SPINDLE.sub("", text)) & {"shaft", "housing", "seat", "bearing", "bore"}
     return (
         1 < len(text) <= _LONGEST
         and any(map(str.isalpha, text))

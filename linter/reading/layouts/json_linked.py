@@ -222,7 +222,7 @@ class _Trees:
     def _says_nothing(self, name: str) -> bool:
         """Whether a name says only that positions or data stand there."""
         place = self.words.heading(name) == Heading("station")
-        return not name or place or local(name) in OF_DOCUMENT or is_use(name) or bool(self.words.of_whole(name))
+        return not name or place or local(name) in OF_DOCUMENT or is_use(name) or self.words.says_machine(name)
 
     def _states_machine(self, item: Any) -> bool:
         """Whether an object states a parameter of a whole machine."""

@@ -37,29 +37,38 @@ def pairs_apart(node: Any, at: Path, words: Words, origin: dict[Path, Path]) -> 
     """
     if isinstance(node, list):
         return _records(node, at, words, origin)
-    if not isinstance(node, dict):
-        return node
+    return _object(node, at, words, origin) if isinstance(node, dict) else node
+
+
+def _object(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]) -> dict[str, Any]:
+    """An object with its pairs in a list of the positions; itself where it has none and nothing in it has."""
     whole = _of_both(node, words)
-    result, moved = {}, dict[str, tuple[str, tuple[Any, Any], Sides]]()
-    for key, value in node.items():
-        sides = sides_said(key, words) or (whole[1] if whole else None)
-        rest = (sides.rest or "bearing") if sides is not None and sides_said(key, words) is not None else key
-        pair = _pair(value, rest, words) if sides is not None and _is_of_position(key, rest, sides, words) else None
-        if sides is not None and pair is not None:
-            moved[key] = rest, pair, sides
-        elif whole is None or key != whole[0]:
-            result[key] = pairs_apart(value, (*at, key), words, origin)
-    if not moved or _STATIONS in node:
-        same = whole is None and all(result[key] is value for key, value in node.items() if key in result)
-        return node if same or moved or whole else result
+    moved = {} if _STATIONS in node else {key: own for key in node if (own := _moved(node, key, whole, words))}
+    rest = {key: value for key, value in node.items() if key not in moved and not (moved and whole and key == whole[0])}
+    result = {key: pairs_apart(value, (*at, key), words, origin) for key, value in rest.items()}
+    if not moved:
+        return result if any(result[key] is not value for key, value in node.items()) else node
     stations: dict[str, dict[str, Any]] = {}
-    for key, (rest, pair, sides) in moved.items():
-        for name, value in zip(sides.both, pair, strict=True):
-            stations.setdefault(name, {_STATION: name})[rest] = value
-            place = (*at, _STATIONS, [*stations].index(name))
-            origin[(*place, rest)] = (*at, key)
+    for key, (name, pair, sides) in moved.items():
+        for side, value in zip(sides.both, pair, strict=True):
+            stations.setdefault(side, {_STATION: side})[name] = value
+            place = (*at, _STATIONS, [*stations].index(side))
+            origin[(*place, name)] = (*at, key)
             origin.setdefault((*place, _STATION), (*at, whole[0] if whole else key))
     return {**result, _STATIONS: [*stations.values()]}
+
+
+def _moved(
+    node: dict[str, Any], key: str, whole: tuple[str, Sides] | None, words: Words
+) -> tuple[str, tuple[Any, Any], Sides] | None:
+    """The name, the values of both positions and these where a key states two of them; else None."""
+    own = sides_said(key, words)
+    sides = own or (whole[1] if whole else None)
+    name = (own.rest or "bearing") if own is not None else key
+    if sides is None or not _is_of_position(key, name, sides, words):
+        return None
+    pair = _pair(node[key], name, words)
+    return None if pair is None else (name, pair, sides)
 
 
 def _records(nodes: list[Any], at: Path, words: Words, origin: dict[Path, Path]) -> list[Any]:

@@ -85,7 +85,8 @@ class RecordCells(Cells):
         label = cell_text(node.get(shape.name))
         machine = json_keys.key_text(node, "machine", self.words)[1]
         station = json_keys.key_text(node, "station", self.words)[1]
-        station = station or self.words.station(cell_text(node.get(shape.station)))
+        placed = cell_text(node.get(shape.station))
+        station = station or ("" if self.words.says_machine(placed) else self.words.station(placed))
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
         said = here.below(part_said(cell_text(node.get(shape.part)))) if shape.part else here

@@ -311,10 +311,15 @@ def _are_units(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Pa
 
 
 def _are_stations(records: Sequence[dict[str, Any]], key: str, words: Words) -> bool:
-    """Whether a key whose word says position or number holds words that come again and again: no running number."""
-    if "CHAR-ID" not in words.groups(key) and word_key(key) not in KEYS["place"]:
-        return False
+    """Whether a key holds positions: words that come again and again below a word for position, no running number.
+
+    Below any word they are known positions, two at least, and words for the whole machine (``group: DE``).
+    """
     texts = [text for record in records if (text := cell_text(record[key]))]
+    if "CHAR-ID" not in words.groups(key) and word_key(key) not in KEYS["place"]:
+        known = {text for text in texts if words.names.station(text)}
+        others = {*texts} - known
+        return len(known) > 1 and len(texts) == len(records) > len(known) and all(map(words.says_machine, others))
     return len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts)
 
 

@@ -50,8 +50,13 @@ def key_of(label: str, words: Words) -> str:
     return word_key(plain).strip(" :")
 
 
-#: A name of the vocabulary that firms give to designations.
-_OWN_TYPE = Heading("bearing_type", own_unit=True)
+def _means_itself(heading: Column, cells: Sequence[str]) -> bool:
+    """Whether a heading is a name of the vocabulary; designations stand under that of the type too."""
+    if heading is None or not heading.own_unit:
+        return False
+    texts = [cell for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
+    designated = bool(texts) and all(designation_strength(cell.strip()) == "certain" for cell in texts)
+    return not (designated and heading == Heading("bearing_type", own_unit=True))
 
 
 def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) -> Column:
@@ -73,12 +78,9 @@ def heading_of(label: str, heading: Column, cells: Sequence[str], words: Words) 
     Heading or None
         None where it is not to be read.
     """
-    own = heading is not None and heading.own_unit
-    if words.names.mapping.find(fold(label)) is not None or (own and heading != _OWN_TYPE):
+    if words.names.mapping.find(fold(label)) is not None or _means_itself(heading, cells):
         return heading  # the name mapping has the last word, and the vocabulary's own names mean themselves
     cells = [fold(without_marks(cell.strip())) for cell in cells if cell.strip()][:_MOST_LOOKED_AT]
-    if own and not (cells and all(designation_strength(cell) == "certain" for cell in cells)):
-        return heading  # bearing_type: 6205-2Z
     if not cells or len(label) > LONGEST_TEXT:
         return heading
     if (told := words.told_of(label)) is not None and (heading is None or heading.station == told.station):

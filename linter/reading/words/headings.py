@@ -229,6 +229,11 @@ class Words:
         """Whether a text in the place of a part or station says the whole machine (``General``)."""
         return word_key(text.strip(" :.-–—=*#()[]")) in _OF_THE_WHOLE
 
+    def says_machine(self, text: str) -> bool:
+        """Whether a text is a word for the machine or for all of it, and no name of one."""
+        heading = self.heading(text)
+        return self.of_whole(text) or (heading is not None and heading.parameter == "machine" and not heading.station)
+
     def station(self, text: str) -> str:
         """A station by its cell: as the mapping names it, else as it stands; none where a dash says so."""
         text = text.strip()

@@ -62,7 +62,7 @@ class Match:
     version: Version = ""
 
     def letter_behind(self, name: str) -> str | None:
-        """The letter of a position behind a name of shaft or housing (``Welle Rauheit Ra B``), no symbol of it there."""
+        """The letter of a position behind a name of shaft or housing (``Welle Rauheit Ra B``), no symbol there."""
         of_part = self.parameter.startswith(("shaft_", "housing_")) and "_width" not in self.parameter
         return "B" if of_part and name[-2:] in (" B", "_B") and name[-3:-2].isalpha() else None
 
