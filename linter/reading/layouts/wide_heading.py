@@ -137,6 +137,7 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
     Other texts of the row of positions head their own column where nothing stands below them.
     """
     spans = _spans_below(grid, words, row)
+    best: WideTable | None = None
     for deep in (2, 1) if len(spans) > 1 else ():
         below = range(row + 1, row + 1 + deep)
         table = _candidate(grid, words, tuple(below)) if below.stop < grid.height else None
@@ -155,8 +156,10 @@ def _below_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
             positions = [(words.station_said(texts[start]) or texts[start], start, end) for start, end in alike]
             inside = {column for start, end in alike for column in range(start, end)}
             labels, headings = _beside_positions(texts, table, inside, words)
-            return WideTable(grid, row, below.stop - 1, labels, headings, table.score * len(alike), positions)
-    return None
+            score = table.score * len(alike)
+            if best is None or score > best.score:
+                best = WideTable(grid, row, below.stop - 1, labels, headings, score, positions)
+    return best
 
 
 def _heads_below(grid: Grid, words: Words, row: int, table: WideTable, span: tuple[int, int]) -> set[str]:

@@ -13,6 +13,7 @@ from linter.reading.cells.signs import fold
 from linter.reading.cells.size import LEAST_DOUBTED, are_of_class, too_wide
 from linter.reading.cells.size_items import WIDEST_LIMITS
 from linter.reading.files.grids import cell_text, is_blank
+from linter.reading.settling.limits_beside import of_their_nominal
 from linter.reading.settling.one_value import Ints, Stated, settle_numbers, settle_words
 
 Floats = NDArray[np.float64]
@@ -66,7 +67,7 @@ def settle_sizes(
             source,
             np.zeros(count, dtype=bool),
         )
-    return _Parts(entry, stated, count, disagree, problem_at, basic).settle()
+    return _Parts(entry, of_their_nominal(stated), count, disagree, problem_at, basic).settle()
 
 
 class _Parts:
