@@ -230,7 +230,9 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 
 
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
-    """Whether a row that names some parameters holds values: more numbers than names, or half as many with units."""
+    """Whether a row that names some parameters holds values: more numbers than names, or half as many with units, or its unit beside one."""
+    if any(_NUMBER.fullmatch(a.strip()) and known_unit(b.strip()) is not None for a, b in pairwise(labels)):
+        return True  # a number and its unit beside it: a line of a list
     numbers = [label.strip() for label in labels if _NUMBER.match(label.strip()) and not words.mapped(label)]
     plain = sum(_NUMBER.fullmatch(text) is not None for text in numbers)
     with_unit = sum(known_unit(_NUMBER.sub("", text, count=1).strip()) is not None for text in numbers)

@@ -46,7 +46,7 @@ _CAMEL_UNITS = {
 _CAMEL_UNIT = re.compile(rf"(.*[a-z0-9])({'|'.join(sorted(_CAMEL_UNITS, key=len, reverse=True))})")
 #: Units that may stand behind a name with a blank only (``Bore mm``); none that is a word or a letter of its own.
 _UNIT_BEHIND = re.compile(
-    r"(.*[^ ,]) (mm|µm|um|inch|in|lbf?|psi|[mµu]in|°F|degF|rpm|r/min"
+    r"(.*?[^ ,])(?: [-–—])? (mm|µm|um|inch|in|lbf?|psi|[mµu]in|°F|degF|rpm|r/min"
     r"|1/min|min-1|min\^-1|kg|°C|degC|deg|MPa|kN|h|hrs|cSt|g\.mm|g·mm|N·m|N\.m|%|мм|мкм|об/мин|кг|кН|ч|сСт|г·мм"
     r"|giri/min|tr/min|U/min)"
 )
