@@ -287,11 +287,12 @@ def _below_groups(
     if sum(group is not None for group in groups) < 2:
         return labels, headings
     labels, headings, current, above = [*labels], [*headings], None, ""
-    spans: dict[tuple[str, str, str], list[tuple[int, str]]] = {}
+    spans: dict[tuple[str, str, int], list[tuple[int, str]]] = {}
+    start = 0
     for column, (upper, group) in enumerate(zip(texts, groups, strict=True)):
         lower = " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
-            current, above = group, upper
+            current, above, start = group, upper, column
         if current is None:
             headings[column], labels[column] = _of_others(words, above, lower, headings[column], labels[column])
         elif lower and not (upper and known_unit(unit_text(lower)) is not None):
@@ -300,7 +301,7 @@ def _below_groups(
             if of_station and found is not None and found.parameter != "station":
                 found = evolve(found, station=current.station) if found.station in ("", current.station) else None
             headings[column] = found
-            spans.setdefault((current.side.side, current.station, above), []).append((column, lower))
+            spans.setdefault((current.side.side, current.station, start), []).append((column, lower))
     for (side, station, _), columns in spans.items():
         _size_below(words, Heading(f"{side}_seat_diameter", station), columns if side != "bearing" else (), headings)
     return labels, headings
