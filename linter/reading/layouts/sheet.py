@@ -45,6 +45,7 @@ from linter.reading.layouts.title import (
 )
 from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
+from linter.reading.words.designations import looks_like_designation
 from linter.reading.words.headings import Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
@@ -188,7 +189,7 @@ class _Sheet:
             return ""
         roles = set(header_roles(self.grid, row, self.words).values())
         if ("VALUE" in roles or {"MAX", "MIN"} <= roles) and roles & {"NAME", "CHAR-ID"}:
-            return "long"
+            return "" if any(map(looks_like_designation, cells)) else "long"
         if self._heads_positions(row, cells):
             return "positions"
         if per_seat.heads_seats(self.grid, row, self.words):

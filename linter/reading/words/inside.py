@@ -195,11 +195,11 @@ def _may_be(run: str, words: Words, inside: bool = True) -> str:
     at_end = not inside and len(pieces) == 1 and run.casefold() in _ARTICLES and run[0].isupper()
     if at_end:
         return "words"
-    if any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
+    cut_short = _TWO_CAPITALS.fullmatch(run) is not None  # that some language cuts a word of the trade to
+    if not cut_short and any(piece.casefold() in _ARTICLES for piece in (pieces[0], pieces[-1])):
         return ""
     if known_unit(run) is not None or is_no_position(run) or part_alone(run) or names_place(run):
         return ""
-    cut_short = _TWO_CAPITALS.fullmatch(run) is not None  # that some language cuts a word of the trade to
     if not cut_short and any(is_no_place(p) or names_place(p) or is_no_position(p) for p in (run, *pieces)):
         return ""
     return "" if words.heading(run) is not None else "words"
