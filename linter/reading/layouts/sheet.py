@@ -202,17 +202,15 @@ class _Sheet:
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
-        if holds_values(texts, len(named), self.words):
-            return ""  # a row of data with names in it
-        if len({*headings} - {None}) < 2:
-            return ""  # the same name again beside its value, of blocks side by side
-        return "wide"
+        again = len({*headings} - {None}) < 2  # the same name again beside its value, of blocks side by side
+        # or a row of data with names in it
+        return "" if again or holds_values(texts, len(named), self.words) else "wide"
 
     def _heads_positions(self, row: int, cells: Sequence[str]) -> bool:
         """Whether a row is a word for a position or for names, and then positions alone: names stand below it."""
         first = self.words.heading(cells[0])
-        heads = "NAME" in self.words.groups(cells[0])
-        heads |= first is not None and first.parameter == "station" and not first.station
+        of_places = first is not None and first.parameter == "station" and not first.station
+        heads = of_places or "NAME" in self.words.groups(cells[0])
         said = len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
         return heads and (said or heads_places(self.grid, row, self.words))
 

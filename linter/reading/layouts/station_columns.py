@@ -1,7 +1,7 @@
 """Columns of a table with names down a column that say whose values its rows state."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from linter.model.stations import Problem
 from linter.reading.files.grids import Grid
@@ -182,7 +182,7 @@ def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: W
 
 
 def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Words) -> bool:
-    """Whether a column names each station once, above the rows of its group.
+    """Whether a column names each station once, above the rows of its group, or again above each part of them.
 
     Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
     """
@@ -195,7 +195,8 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
         or (not grid.text(row, column) and grid.text(row, name))
     ]
     named = [text for text in texts if words.station(text)]
-    return 1 < len(named) == len(set(named)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
+    runs = [station for station, _ in groupby(named)]
+    return 1 < len(runs) == len(set(runs)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
 
 
 def may_be_of_station(label: str, words: Words) -> bool:

@@ -13,6 +13,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.heading_cells import beside_found, over_parts, told_by_cells
 from linter.reading.layouts.placed import part_said
+from linter.reading.layouts.positions_under import positions_under
 from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.layouts.units_row import is_units_row, unit_text
@@ -108,6 +109,9 @@ def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) 
             return three
     if (positions := _below_positions(grid, words, row)) is not None and positions.score > beaten:
         return positions
+    over = positions_under(grid, words, row)
+    if over is not None and (named := len({(h.parameter, h.aspect, h.station) for h in over[1] if h})) > beaten:
+        return WideTable(grid, row, row + 1, *over, named)
     below = row + 1 < grid.height and (single is None or single.score < grid.width)
     if below and not (single is not None and (is_units_row(grid, row + 1) or _holds_values(grid, single, row + 1))):
         pair = _candidate(grid, words, (row, row + 1))
@@ -230,9 +234,12 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 
 
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
-    """Whether a row that names some parameters holds values: more numbers than names, or half as many with units, or its unit beside one."""
+    """Whether a row that names some parameters holds values: more numbers than names, or half as many with units.
+
+    So does one with a number and its unit beside it, a line of a list.
+    """
     if any(_NUMBER.fullmatch(a.strip()) and known_unit(b.strip()) is not None for a, b in pairwise(labels)):
-        return True  # a number and its unit beside it: a line of a list
+        return True
     numbers = [label.strip() for label in labels if _NUMBER.match(label.strip()) and not words.mapped(label)]
     plain = sum(_NUMBER.fullmatch(text) is not None for text in numbers)
     with_unit = sum(known_unit(_NUMBER.sub("", text, count=1).strip()) is not None for text in numbers)

@@ -1,0 +1,59 @@
+"""Headings of two rows whose lower one repeats the positions under each parameter (``Bore | | Load |``, ``A|B|A|B``)."""
+
+from attrs import evolve
+
+from linter.reading.cells.several import without_role
+from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.title import names_value
+from linter.reading.words.headings import Heading, Words
+from linter.reading.words.own_stations import is_no_position
+
+#: Parameters that have the same positions under them.
+_ENOUGH = 2
+
+
+def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list[Heading | None]] | None:
+    """Labels and headings of a row of parameters over a row that repeats the positions under each; or None."""
+    if row + 1 >= grid.height or any(
+        type(cell) is not str for r in (row, row + 1) for cell in grid.row(r) if not is_blank(cell)
+    ):
+        return None
+    spans = _spans(grid, row)
+    stated = [tuple(grid.text(row + 1, column) for column in range(a, b)) for a, b in spans]
+    positions = max(set(stated), key=stated.count, default=())
+    if len(positions) < 2 or stated.count(positions) < _ENOUGH or not _are_positions(positions, words):
+        return None
+    labels = [grid.text(row, column) or grid.text(row + 1, column) for column in range(grid.width)]
+    headings: list[Heading | None] = [words.heading(label) if names_value(words, label) else None for label in labels]
+    known = 0
+    for (a, b), below in zip(spans, stated, strict=True):
+        heading = words.heading(upper := grid.text(row, a))
+        for column, text in zip(range(a, b), below, strict=True):
+            if below == positions and heading is not None and heading.entry.level == "station":
+                headings[column] = evolve(heading, station=words.station_said(without_role(text)) or text)
+                labels[column] = f"{upper} {text}"
+                known += column == a
+            elif text:
+                headings[column] = words.heading(f"{upper} {text}")
+                labels[column] = f"{upper} {text}"
+    return (labels, headings) if known >= _ENOUGH else None
+
+
+def _spans(grid: Grid, row: int) -> list[tuple[int, int]]:
+    """First column and column behind the last of each text of a row: those behind it that only the row below fills."""
+    spans = []
+    for start in (column for column in range(grid.width) if grid.text(row, column)):
+        end = start + 1
+        while end < grid.width and not grid.text(row, end) and grid.text(row + 1, end):
+            end += 1
+        spans.append((start, end))
+    return spans
+
+
+def _are_positions(texts: tuple[str, ...], words: Words) -> bool:
+    """Whether different texts are positions: none of them names a value, a part of a size or a statement."""
+    if len(set(texts)) < len(texts) or not all(texts):
+        return False
+    headings = [words.heading(text) for text in texts]
+    plain = all(h is None or (h.parameter == "station" and h.station) for h in headings)
+    return plain and not any(words.groups(text) or is_no_position(text) for text in texts)
