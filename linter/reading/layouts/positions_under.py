@@ -1,4 +1,4 @@
-"""Headings of two rows whose lower one repeats the positions under each parameter (``Bore | | Load |``, ``A|B|A|B``)."""
+"""Two rows of headings: parameters, and under each the same positions (``Bore | | Load |``, ``A | B | A | B``)."""
 
 from attrs import evolve
 
@@ -20,8 +20,9 @@ def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list
         return None
     spans = _spans(grid, row)
     stated = [tuple(grid.text(row + 1, column) for column in range(a, b)) for a, b in spans]
-    positions = max(set(stated), key=stated.count, default=())
-    if len(positions) < 2 or stated.count(positions) < _ENOUGH or not _are_positions(positions, words):
+    several = [texts for texts in stated if len(texts) > 1]
+    positions = max(dict.fromkeys(several), key=several.count, default=())
+    if several.count(positions) < _ENOUGH or not _are_positions(positions, words):
         return None
     labels = [grid.text(row, column) or grid.text(row + 1, column) for column in range(grid.width)]
     headings: list[Heading | None] = [words.heading(label) if names_value(words, label) else None for label in labels]

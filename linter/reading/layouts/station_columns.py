@@ -196,7 +196,7 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
     ]
     named = [text for text in texts if words.station(text)]
     runs = [station for station, _ in groupby(named)]
-    return 1 < len(runs) == len(set(runs)) and 3 * len(named) <= len(texts) and bool(texts and texts[0])
+    return 1 < len(runs) == len(set(runs)) and 3 * len(runs) <= len(texts) and bool(texts and texts[0])
 
 
 def may_be_of_station(label: str, words: Words) -> bool:

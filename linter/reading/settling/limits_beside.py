@@ -43,7 +43,8 @@ def _counted(one: Stated, nominal: dict[int, set[float]]) -> Stated:
     values = one.values
     if values.limits is None or values.lower is None or values.upper is None:
         return one
-    number, lower, upper, limits = (a.copy() for a in (values.number, values.lower, values.upper, values.limits))
+    number, lower, upper = values.number.copy(), values.lower.copy(), values.upper.copy()
+    limits = values.limits.copy()
     cells, counts = np.unique(one.cell, return_counts=True)
     alone = set(cells[counts == 1].tolist())
     for group, cell in zip(one.group.tolist(), one.cell.tolist(), strict=True):
