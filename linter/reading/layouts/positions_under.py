@@ -31,8 +31,8 @@ def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list
         heading = words.heading(upper := grid.text(row, a))
         for column, text in zip(range(a, b), below, strict=True):
             if below == positions and heading is not None and heading.entry.level == "station":
-                headings[column] = evolve(heading, station=words.station_said(without_role(text)) or text)
-                labels[column] = f"{upper} {text}"
+                station = words.station_said(without_role(text)) or text
+                headings[column], labels[column] = evolve(heading, station=station), f"{upper} {station}"
                 known += column == a
             elif text:
                 headings[column] = words.heading(f"{upper} {text}")
@@ -56,5 +56,6 @@ def _are_positions(texts: tuple[str, ...], words: Words) -> bool:
     if len(set(texts)) < len(texts) or not all(texts):
         return False
     headings = [words.heading(text) for text in texts]
-    plain = all(h is None or (h.parameter == "station" and h.station) for h in headings)
+    symbols = all(len(text) == 1 for text in texts)  # B is a width elsewhere
+    plain = symbols or all(h is None or (h.parameter == "station" and h.station) for h in headings)
     return plain and not any(words.groups(text) or is_no_position(text) for text in texts)
