@@ -7,9 +7,12 @@ from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.own_stations import is_no_position
+from linter.reading.words.parts import concepts_said
 
 #: Parameters that have the same positions under them.
 _ENOUGH = 2
+#: What a word for a position may say beside its side; any other word of the trade says what is meant of a seat.
+_OF_PLACES = frozenset(("bearing", "side", "place", "support", "locating", "floating", "free", "rotor", "other"))
 
 
 def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list[Heading | None]] | None:
@@ -58,4 +61,9 @@ def _are_positions(texts: tuple[str, ...], words: Words) -> bool:
     headings = [words.heading(text) for text in texts]
     symbols = all(len(text) == 1 for text in texts)  # B is a width elsewhere
     plain = symbols or all(h is None or (h.parameter == "station" and h.station) for h in headings)
-    return plain and not any(words.groups(text) or is_no_position(text) for text in texts)
+    return plain and not any(words.groups(text) or is_no_position(text) or _says_feature(text) for text in texts)
+
+
+def _says_feature(text: str) -> bool:
+    """Whether a text says what of a seat is meant, below the word for a part (``Seat size``, ``Roughness``)."""
+    return bool(concepts_said(text) - _OF_PLACES)
