@@ -15,8 +15,8 @@ _ENOUGH = 2
 _OF_PLACES = frozenset(("bearing", "side", "place", "support", "locating", "floating", "free", "rotor", "other"))
 
 
-def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list[Heading | None]] | None:
-    """Labels and headings of a row of parameters over a row that repeats the positions under each; or None."""
+def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list[Heading | None], int] | None:
+    """Labels, headings and how many of them differ, of a row of parameters over the same positions each; or None."""
     if row + 1 >= grid.height or any(
         type(cell) is not str for r in (row, row + 1) for cell in grid.row(r) if not is_blank(cell)
     ):
@@ -40,7 +40,8 @@ def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list
             elif text:
                 headings[column] = words.heading(f"{upper} {text}")
                 labels[column] = f"{upper} {text}"
-    return (labels, headings) if known >= _ENOUGH else None
+    named = {(h.parameter, h.aspect, h.station) for h in headings if h is not None}
+    return (labels, headings, len(named)) if known >= _ENOUGH else None
 
 
 def _spans(grid: Grid, row: int) -> list[tuple[int, int]]:

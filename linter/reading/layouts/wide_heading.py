@@ -107,11 +107,10 @@ def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) 
         three = _candidate(grid, words, (row, row + 1, row + 2))
         if three is not None and _is_second_heading(grid, row + 2, words) and three.score > beaten:
             return three
-    if (positions := _below_positions(grid, words, row)) is not None and positions.score > beaten:
-        return positions
     over = positions_under(grid, words, row)
-    if over is not None and (named := len({(h.parameter, h.aspect, h.station) for h in over[1] if h})) > beaten:
-        return WideTable(grid, row, row + 1, *over, named)
+    for table in (_below_positions(grid, words, row), WideTable(grid, row, row + 1, *over) if over else None):
+        if table is not None and table.score > beaten:
+            return table
     below = row + 1 < grid.height and (single is None or single.score < grid.width)
     if below and not (single is not None and (is_units_row(grid, row + 1) or _holds_values(grid, single, row + 1))):
         pair = _candidate(grid, words, (row, row + 1))
