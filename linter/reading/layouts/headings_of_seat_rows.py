@@ -6,10 +6,10 @@ from collections.abc import Mapping, Sequence
 from attrs import evolve
 
 from linter.reading.files.grids import Grid
+from linter.reading.layouts.below_parts import JOINABLE
 from linter.reading.layouts.seat_rows import SeatRow, of_feature, own_fillet
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.units_row import unit_below
-from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words

@@ -7,13 +7,13 @@ from attrs import define, evolve, field
 
 from linter.reading.cells.fit_classes import HOLE
 from linter.reading.files.grids import cell_text
+from linter.reading.layouts.below_parts import JOINABLE
 from linter.reading.layouts.beside import bearing_of_station, of_named_station
 from linter.reading.layouts.json_columns import Columns
 from linter.reading.layouts.json_keys import Path, local
 from linter.reading.layouts.json_records import Here, aspect_of, is_nominal, says_size
 from linter.reading.layouts.json_things import is_of_other, is_of_rotor, part_said
 from linter.reading.layouts.sides import Side, innermost, side_of, within
-from linter.reading.layouts.wide_heading import JOINABLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.headings import Heading, Words

@@ -27,19 +27,27 @@ def positions_under(grid: Grid, words: Words, row: int) -> tuple[list[str], list
     positions = max(dict.fromkeys(several), key=several.count, default=())
     if several.count(positions) < _ENOUGH or not _are_positions(positions, words):
         return None
+    return _headings(grid, words, row, spans, positions)
+
+
+def _headings(
+    grid: Grid, words: Words, row: int, spans: list[tuple[int, int]], positions: tuple[str, ...]
+) -> tuple[list[str], list[Heading | None], int] | None:
+    """What the columns name: each parameter with the position below it; or None where too few are known."""
     labels = [grid.text(row, column) or grid.text(row + 1, column) for column in range(grid.width)]
     headings: list[Heading | None] = [words.heading(label) if names_value(words, label) else None for label in labels]
     known = 0
-    for (a, b), below in zip(spans, stated, strict=True):
-        heading = words.heading(upper := grid.text(row, a))
+    for a, b in spans:
+        upper, below = grid.text(row, a), tuple(grid.text(row + 1, column) for column in range(a, b))
+        heading = words.heading(upper)
+        placed = below == positions and heading is not None and heading.entry.level == "station"
+        known += placed
         for column, text in zip(range(a, b), below, strict=True):
-            if below == positions and heading is not None and heading.entry.level == "station":
+            if placed and heading is not None:
                 station = words.station_said(without_role(text)) or text
                 headings[column], labels[column] = evolve(heading, station=station), f"{upper} {station}"
-                known += column == a
             elif text:
-                headings[column] = words.heading(f"{upper} {text}")
-                labels[column] = f"{upper} {text}"
+                headings[column], labels[column] = words.heading(f"{upper} {text}"), f"{upper} {text}"
     named = {(h.parameter, h.aspect, h.station) for h in headings if h is not None}
     return (labels, headings, len(named)) if known >= _ENOUGH else None
 

@@ -11,10 +11,11 @@ from numpy.typing import NDArray
 from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.below_parts import JOINABLE, below_part, of_others, size_below
 from linter.reading.layouts.heading_cells import beside_found, over_parts, told_by_cells
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.positions_under import positions_under
-from linter.reading.layouts.sides import Side, is_use, side_above, side_of, within, without_data
+from linter.reading.layouts.sides import Side, side_above, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
@@ -26,11 +27,7 @@ from linter.reading.words.part_columns import limits_of_parts, side_behind
 
 _NUMBER = re.compile(r"[+\-−]?\d+(?:[.,]\d+)?")
 _LIKE_NUMBER = re.compile(r"[+\-−±Ø⌀øφΦϕ∅Ф]?\s*[\d.,]+\s*(?:[A-Za-z]{1,2}\d+)?$")
-#: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
-_DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
-_OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
 _NO_UNIT = ("-", "–", "—", "/", "1")  # below a name: it has no unit
-JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
 
 
 def aspect_behind(size: Heading, label: str, words: Words) -> str:
@@ -102,21 +99,27 @@ def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) 
     single = _candidate(grid, words, (row,))
     if single is not None and (best is None or single.score > best.score or _explains_more(single, best)):
         best = single
-    beaten = max(best.score if best else 0, single.score if single else 0)
+    beaten = max(table.score if table else 0 for table in (best, single))
     if grid.merged and row + 2 < grid.height and _spans_rows(grid, row):
         three = _candidate(grid, words, (row, row + 1, row + 2))
         if three is not None and _is_second_heading(grid, row + 2, words) and three.score > beaten:
             return three
-    over = positions_under(grid, words, row)
-    for table in (_below_positions(grid, words, row), WideTable(grid, row, row + 1, *over) if over else None):
-        if table is not None and table.score > beaten:
-            return table
+    if (placed := _with_positions(grid, words, row)) is not None and placed.score > beaten:
+        return placed
     below = row + 1 < grid.height and (single is None or single.score < grid.width)
     if below and not (single is not None and (is_units_row(grid, row + 1) or _holds_values(grid, single, row + 1))):
         pair = _candidate(grid, words, (row, row + 1))
         if pair is not None and pair.score + _is_second_heading(grid, row + 1, words) > beaten:
             return _with_parts_below(grid, words, pair)
     return best
+
+
+def _with_positions(grid: Grid, words: Words, row: int) -> WideTable | None:
+    """A heading whose rows are positions over the same headings each, or headings over the same positions each."""
+    if (below := _below_positions(grid, words, row)) is not None:
+        return below
+    over = positions_under(grid, words, row)
+    return WideTable(grid, row, row + 1, *over) if over is not None else None
 
 
 def _with_parts_below(grid: Grid, words: Words, pair: WideTable) -> WideTable:
@@ -300,72 +303,17 @@ def _below_groups(
         if upper:
             current, above, start = group, upper, column
         if current is None:
-            headings[column], labels[column] = _of_others(words, above, lower, headings[column], labels[column])
+            headings[column], labels[column] = of_others(words, above, lower, headings[column], labels[column])
         elif lower and not (upper and known_unit(unit_text(lower)) is not None):
-            found, labels[column] = _below_part(words, current.side, above, lower, headings[column])
+            found, labels[column] = below_part(words, current.side, above, lower, headings[column])
             of_station = found is not None and current.station and found.entry.level == "station"
             if of_station and found is not None and found.parameter != "station":
                 found = evolve(found, station=current.station) if found.station in ("", current.station) else None
             headings[column] = found
             spans.setdefault((current.side.side, current.station, start), []).append((column, lower))
     for (side, station, _), columns in spans.items():
-        _size_below(words, Heading(f"{side}_seat_diameter", station), columns if side != "bearing" else (), headings)
+        size_below(words, Heading(f"{side}_seat_diameter", station), columns if side != "bearing" else (), headings)
     return labels, headings
-
-
-def _of_others(words: Words, above: str, lower: str, joined: Heading | None, label: str) -> tuple[Heading | None, str]:
-    """What a heading below another than a part's means (``Machine data``); a size there is none of a seat."""
-    own = within(words, Side("", above), lower) if lower else None
-    if lower and (is_use(above) or words.of_whole(above)):
-        return own, lower
-    head = words.heading(without_data(above)) if above else None
-    of_all = head is not None and head.parameter in ("machine", "station") and not head.station
-    if not of_all or own is None or _OF_PART.search(own.parameter):
-        return joined, label
-    return own, lower
-
-
-def _size_below(
-    words: Words, seat: Heading, columns: Sequence[tuple[int, str]], headings: list[Heading | None]
-) -> None:
-    """The seat whose heading says its part only, and below that a nominal beside its tolerance, or its two limits."""
-    if any(h.parameter == seat.parameter for c, _ in columns if (h := headings[c]) is not None):
-        return
-    groups = {c: "VALUE" if _DIAMETER.fullmatch(lower) else words.group(lower) for c, lower in columns}
-    texts = dict(columns)
-    nominal = [c for c, group in groups.items() if group == "VALUE" and headings[c] is None]
-    if len(nominal) == 1 and {"UPPER", "LOWER", "CLASS", "MAX", "MIN"} & {*groups.values()}:
-        headings[nominal[0]] = evolve(seat, unit=words.unit_of(texts[nominal[0]]))
-    first = [*groups][:2]
-    limits = {groups[c] for c in first} == {"MAX", "MIN"} and all(headings[c] is None for c in first)
-    for c in first if limits and not nominal else ():
-        headings[c] = evolve(seat, aspect=JOINABLE[groups[c]], unit=words.unit_of(texts[c]))
-
-
-def _below_part(words: Words, part: Side, above: str, lower: str, joined: Heading | None) -> tuple[Heading | None, str]:
-    """What a heading below the word for a part means, and its label; ``joined`` is what both words say together."""
-    own = words.heading(lower)
-    if own is not None and own.parameter in ("machine", "station"):
-        return own, lower
-    if key_of(lower, words).strip(" .") in KEYS["place"]:
-        return None, lower
-    if (of_size := _of_size_above(above, lower, words)) is not None:
-        return of_size, f"{above} {lower}"
-    found = (joined or own) if part.side == "bearing" else within(words, part, lower)
-    of_size_before = found is None and words.group(lower) in JOINABLE
-    by_cells = found is None and part.side == "bearing"  # its cells may say what it is
-    if by_cells and words.group(lower) == "CLASS":
-        return found, f"{part.word} {lower}"
-    return found, lower if of_size_before or by_cells else f"{part.word} {lower}"
-
-
-def _of_size_above(above: str, lower: str, words: Words) -> Heading | None:
-    """The part of a size that a heading below the name of the size states, or None."""
-    part = {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
-    size = words.heading(above)
-    if part in ("", "unit") or size is None or size.entry.kind != "toleranced":
-        return None
-    return evolve(size, aspect=part, unit=words.unit_of(lower) or size.unit)
 
 
 def _holds_values(grid: Grid, heading: WideTable, row: int) -> bool:
