@@ -13,6 +13,7 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.long_table import SAMPLE, limit_said, names_below
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.column_words import KEYS
+from linter.reading.words.designations import read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
@@ -188,4 +189,7 @@ def _states_values(grid: Grid, header: int, column: int, named: dict[int, Headin
     """Whether a headed column holds values of the names beside it."""
     judged = [row for row, heading in named.items() if heading.entry.kind in ("number", "toleranced")]
     like = sum(is_value(grid.columns[column][row], named[row].entry) for row in judged)
-    return bool(grid.text(header, column)) and len(judged) > 2 and like >= 0.75 * len(judged)
+    head = grid.text(header, column)
+    if not head or _PLAIN.fullmatch(head) or read_designation(head).derived:
+        return False  # a row of the list itself: Designation | 6002
+    return len(judged) > 2 and like >= 0.75 * len(judged)

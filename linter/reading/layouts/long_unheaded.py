@@ -28,7 +28,7 @@ _DEVIATIONS = re.compile(
 _PLAIN = re.compile(r"[\d.,]+")
 
 #: Begins like a value, maybe with the sign of a diameter, a radius or a roughness before it.
-_LIKE_SIZE = re.compile(r"[\W_]*(?:[ØøφΦϕФ]|Ra?|max\.?|min\.?)?[\W_]*\d", re.IGNORECASE)
+_LIKE_SIZE = re.compile(r"(?!R-\d)[\W_]*(?:[ØøφΦϕФ]|Ra?|max\.?|min\.?)?[\W_]*\d", re.IGNORECASE)
 #: The symbol of a quantity (F_r, n max, d1), and how many of them at least show a column of symbols.
 _LETTER = r"[A-Za-z\u0370-\u03ff\u00b5]"
 _SYMBOL = re.compile(rf"{_LETTER}{{1,3}}[\d_.,' ]*{_LETTER}{{0,5}}[\d_ ]*{_LETTER}{{0,3}}")
@@ -107,8 +107,20 @@ def _roles_of_values(
     keys = [heading for heading in named if heading is not None and heading.parameter == "station"]
     of_values = header >= 0 and not keys and words.group(grid.text(header, values[0])) in ("VALUE", "EXPR")
     if (header >= 0 and not of_values) or (len(keys) == 1 and len(values) > 1):
-        return {c: "COLUMN" if header < 0 or grid.text(header, c) else "UNNAMED" for c in values}
+        heads = {c: grid.text(header, c) if header >= 0 else "" for c in values}
+        several = sum(bool(words.station_said(head)) for head in heads.values()) > 1
+        others = {c for c, head in heads.items() if several and _is_no_position(grid, header, c, head, words)}
+        return {c: "COLUMN" if header < 0 or (heads[c] and c not in others) else "UNNAMED" for c in values}
     return {c: "VALUE" if c == values[0] else "UNNAMED" for c in values}
+
+
+def _is_no_position(grid: Grid, header: int, column: int, head: str, words: Words) -> bool:
+    """Whether a column beside two positions is none: it is headed by a word for values, or counts (``Page``)."""
+    if words.station_said(head):
+        return False
+    cells = [cell_text(cell) for cell in sample(grid, column, header + 1)]
+    pages = [int(text) for text in cells if text.isdigit()]
+    return words.group(head) == "VALUE" or (len(pages) == len(cells) > 3 and pages == sorted(pages))
 
 
 def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | None]) -> bool:

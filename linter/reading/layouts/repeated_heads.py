@@ -7,6 +7,7 @@ from attrs import evolve
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.layouts.block_head_rows import plain_block_heads
 from linter.reading.layouts.labels_in_cell import of_rows
 from linter.reading.layouts.part_corners import with_corners_apart
 from linter.reading.layouts.parts_beside import parts_below_each_other
@@ -14,6 +15,7 @@ from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sections import section_label
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.statement_heads import statements_apart
+from linter.reading.layouts.two_row_heads import positions_beside_names
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
@@ -25,6 +27,7 @@ _SEATS = {"shaft_seat_diameter": "shaft", "housing_seat_diameter": "housing"}
 
 def plain_heads(grid: Grid, words: Words) -> Grid:
     """A grid with its positions said once, and with the parts in the corners of its tables before their headings."""
+    grid = plain_block_heads(positions_beside_names(grid, words), words)
     grid = parts_below_each_other(statements_apart(grid, words), words)
     grid = parts_over_equal_heads(with_corners_apart(grid, words), words)
     return positions_once(parts_over_positions(grid, words), words)

@@ -339,10 +339,13 @@ def parts_below(grid: Grid, column: int, start: int) -> dict[int, Side]:
 
 
 def _heads_groups(grid: Grid, start: int, stated: dict[int, Side]) -> bool:
-    """Whether a column says the part at the head of each group of rows: the first row has it, and half have none."""
-    rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
+    """Whether a column says the part at the head of each group of rows: half have none, and none stand in a row.
+
+    Rows above the first of them are of the whole machine.
+    """
+    rows = [r for r in range(min(stated, default=start), grid.height) if grid.filled[r] > 1]
     follows = any((one := stated.get(a)) and (two := stated.get(b)) and one.side == two.side for a, b in pairwise(rows))
-    return bool(rows) and rows[0] in stated and 2 * len(stated) <= len(rows) and not follows
+    return bool(stated) and 2 * len(stated) <= len(rows) and not follows
 
 
 def side_above(grid: Grid, row: int) -> Side | None:

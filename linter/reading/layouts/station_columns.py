@@ -188,11 +188,12 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
     """
     if column is None:
         return False
+    rows = [row for row in range(start, grid.height) if grid.text(row, name)]
+    first = next((at for at, row in enumerate(rows) if grid.text(row, column)), 0)
+    if sum(not may_be_of_station(grid.text(row, name), words) for row in rows[:first]) > first // 2:
+        del rows[:first]  # the whole machine stands above its positions
     texts = [
-        grid.text(row, column)
-        for row in range(start, grid.height)
-        if (grid.text(row, column) and may_be_of_station(grid.text(row, name), words))
-        or (not grid.text(row, column) and grid.text(row, name))
+        text for row in rows if not (text := grid.text(row, column)) or may_be_of_station(grid.text(row, name), words)
     ]
     named = [text for text in texts if words.station(text)]
     runs = [station for station, _ in groupby(named)]

@@ -51,6 +51,7 @@ _OF_THE_WHOLE = frozenset(
 _DESIGNATED = re.compile(r"(?:[A-Z]{1,4} ?)?\d{3,5}(?:[ /-]?[A-Z0-9]{1,6}){0,3}")
 _PARTS_OF_SEATS = ("shaft_seat", "housing_seat", "shaft_shoulder", "housing_shoulder", "shaft_fillet", "housing_fillet")
 _BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
+_BEARING_BEFORE = re.compile(r"(?:軸受|ベアリング)([\u3040-\u30ff\u3400-\u9fff]+)")
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
@@ -258,6 +259,8 @@ class Words:
             return own
         if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
             return own  # 左側軸受
+        if (before := _BEARING_BEFORE.fullmatch(text)) and (own := self.names.station(before[1])):
+            return own  # 軸受負荷側
         if own := station_with_more(text, self.names):
             return own
         for cut in _AFTER_WORD.finditer(text):
