@@ -104,16 +104,21 @@ def _head(grid: Grid, row: int, left: int, right: int, words: Words) -> _Head | 
         return _Head(words.station_said(rest[0][1]), rest[0][1], {}) if _holds_units(grid, row, rest[0][0]) else None
     if not rest:
         return _with_role(grid, row, (left, right), text, words)
+    said = {c: grid.columns[c][row] for c, _ in rest}
+    return _with_others(text, left, said, [other for _, other in rest], words)
+
+
+def _with_others(text: str, left: int, said: Mapping[int, Any], others: Sequence[str], words: Words) -> _Head | None:
+    """A head of a position with words for columns beside it, its bearing or its role; else None."""
     position = words.station_said(text)
     if not position or concepts_said(text) & {"shaft", "housing", "shoulder", "fillet"}:
         return None
-    said = {c: grid.columns[c][row] for c, _ in rest}
-    groups = [set(words.groups(other)) for _, other in rest]
+    groups = [set(words.groups(other)) for other in others]
     if any("VALUE" in group for group in groups) and all(group & _OF_VALUES for group in groups):
         return _Head(position, text, {left: "Parameter", **said})
-    if len(rest) == 1 and read_designation(rest[0][1]).derived:
+    if len(others) == 1 and read_designation(others[0]).derived:
         return _Head(position, text, {left: "bearing_designation", **said})
-    if len(rest) == 1 and isinstance(read_choice("axial_role", rest[0][1]), str):
+    if len(others) == 1 and isinstance(read_choice("axial_role", others[0]), str):
         return _Head(position, text, {left: "axial_role", **said})
     return None
 
