@@ -52,12 +52,15 @@ def _positions(grid: Grid, row: int, names: int, words: Words) -> list[int]:
     beside = [grid.text(names, column) for column in columns]
     if row < names:
         return columns if _all_positions(heads, words) and set(map(words.group, beside)) == {"VALUE"} else []
-    if any(text and text != beside[0] for text in beside):
-        return []
-    if beside[0] and not _over_positions(beside[0], words):
-        return []
+    return columns if _below_one_word(heads, beside, words) else []
+
+
+def _below_one_word(heads: Sequence[str], above: Sequence[str], words: Words) -> bool:
+    """Whether texts are positions below one word for all of them, or below none."""
+    if any(text and text != above[0] for text in above) or (above[0] and not _over_positions(above[0], words)):
+        return False
     others = any(LIKE_VALUE.match(text) or words.groups(text) or side_of(text) for text in heads)
-    return columns if _all_positions(heads, words) or (beside[0] and not others) else []
+    return _all_positions(heads, words) or (above[0] != "" and not others)
 
 
 def _over_positions(text: str, words: Words) -> bool:

@@ -257,10 +257,9 @@ class Words:
     def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
             return own
-        if (behind := _BEARING_BEHIND.fullmatch(text)) and (own := self.names.station(behind[1])):
-            return own  # 左側軸受
-        if (before := _BEARING_BEFORE.fullmatch(text)) and (own := self.names.station(before[1])):
-            return own  # 軸受負荷側
+        around = _BEARING_BEHIND.fullmatch(text) or _BEARING_BEFORE.fullmatch(text)  # 左側軸受, 軸受負荷側
+        if around and (own := self.names.station(around[1])):
+            return own
         if own := station_with_more(text, self.names):
             return own
         for cut in _AFTER_WORD.finditer(text):
