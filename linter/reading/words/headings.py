@@ -50,8 +50,8 @@ _OF_THE_WHOLE = frozenset(
 #: A basic number of a bearing, with letters before and behind it.
 _DESIGNATED = re.compile(r"(?:[A-Z]{1,4} ?)?\d{3,5}(?:[ /-]?[A-Z0-9]{1,6}){0,3}")
 _PARTS_OF_SEATS = ("shaft_seat", "housing_seat", "shaft_shoulder", "housing_shoulder", "shaft_fillet", "housing_fillet")
-_BEARING_BEHIND = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)")
-_BEARING_BEFORE = re.compile(r"(?:軸受|ベアリング)([\u3040-\u30ff\u3400-\u9fff]+)")
+_SIGN = r"[\u3040-\u30ff\u3400-\u9fff]"
+_BEARING_AROUND = re.compile(rf"(.*{_SIGN})の?(?:軸受部?|轴承)|(?:軸受|ベアリング)({_SIGN}+)")  # 左側軸受, 軸受負荷側
 #: Words that are part of a station's name.
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
@@ -257,8 +257,7 @@ class Words:
     def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
             return own
-        around = _BEARING_BEHIND.fullmatch(text) or _BEARING_BEFORE.fullmatch(text)  # 左側軸受, 軸受負荷側
-        if around and (own := self.names.station(around[1])):
+        if (around := _BEARING_AROUND.fullmatch(text)) and (own := self.names.station(around.expand(r"\1\2"))):
             return own
         if own := station_with_more(text, self.names):
             return own
