@@ -268,3 +268,37 @@ def test_a_spindle_may_be_the_machine(tmp_path, name):
     positions = [{"position": place, "shaft seat": "25 k5", "bearing": "6205"} for place in ("A", "B")]
     stations = read(tmp_path, {"title": name, "unit": "mm", "positions": positions})
     assert stations.text("machine").tolist() == [name, name]
+
+
+@pytest.mark.parametrize(
+    ("unit", "side", "other"),
+    [
+        ("measuringUnit", "Coupling side", "Impeller side"),
+        ("Ud.", "lado motor", "lado ventilador"),
+        ("Messeinheit", "AS", "BS"),
+        ("測定単位", "駆動側", "反駆動側"),
+    ],
+)
+def test_keys_of_units_beside_both_positions(tmp_path, unit, side, other):
+    rows = [
+        {"name": name, unit: u, side: one, other: two}
+        for name, u, one, two in (
+            ("Shaft seat diameter", "mm", "25 k5", "20 k5"),
+            ("Shaft seat roughness", "µm", 0.4, 0.5),
+            ("Housing bore diameter", "mm", "52 H6", "47 J6"),
+        )
+    ]
+    stations = read(tmp_path, {"machine": "M 4", "rows": rows})
+    assert sizes(stations) == SIZES
+    assert stations.number("shaft_seat_roughness").tolist() == [0.4, 0.5]
+
+
+def test_a_part_under_a_word_for_an_assembly_is_no_machine(tmp_path):
+    records = [
+        {"位置": place, "部件": part, "名称": "直径", "数值": f"{size} {fit}", "单位": "mm"}
+        for place, k in (("驱动端", 0), ("非驱动端", 1))
+        for part, size, fit in (("轴", SIZES["shaft"][k], "k5"), ("壳体", SIZES["housing"][k], "H6"))
+    ]
+    stations = read(tmp_path, {"设备": "泵 P-3", "参数": records})
+    assert set(stations.text("machine").tolist()) == {"泵 P-3"}
+    assert sizes(stations) == SIZES

@@ -124,3 +124,30 @@ def test_a_column_of_parts_left_of_names_with_the_positions_side_by_side(read, o
     assert stations.size("housing_seat_diameter").nominal.tolist() == [52, 47]
     assert stations.number("housing_seat_roughness").tolist() == [0.8, 1.0]
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [31, 25.5]
+
+
+_MACHINE_ROWS = "Bearing DE;6205;;{0}\nShaft seat DE;25 k5;mm;{0}\nBearing NDE;6204;;{0}\nShaft seat NDE;20 k5;mm;{0}\n"
+
+
+@pytest.mark.parametrize("head", ["Object", "Model", "Assembly", "Baureihe", "Modèle", "機種"])
+def test_a_column_right_of_the_names_keeps_machines_apart(read, head):
+    rows = _MACHINE_ROWS.format("RB-40") + _MACHINE_ROWS.format("RB-50").replace("20 k5", "30 k5")
+    stations = read(f"Name;Value;Unit;{head}\n" + rows)
+    assert stations.text("machine").tolist() == ["RB-40", "RB-40", "RB-50", "RB-50"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20, 25, 30]
+
+
+@pytest.mark.parametrize(
+    ("head", "one", "other"),
+    [
+        ("State", "old", "new"),
+        ("Status", "measured", "nominal"),
+        ("Revision", "Rev A", "Rev B"),
+        ("Source", "P 1", "P 2"),
+    ],
+)
+def test_statements_of_the_same_machine_are_asked_about(read, head, one, other):
+    rows = _MACHINE_ROWS.format(one) + _MACHINE_ROWS.format(other).replace("20 k5", "30 k5")
+    stations = read(f"Name;Value;Unit;{head}\n" + rows)
+    assert len(set(stations.text("machine").tolist())) == 1
+    assert any(problem.kind == "disagreement" for problem in stations.problems)

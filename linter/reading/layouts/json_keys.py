@@ -73,8 +73,9 @@ _ASSEMBLIES = frozenset(
 
 
 def _holds_bearing(key: str, text: str) -> bool:
-    """Whether a key of an assembly names what holds a bearing, and no machine."""
-    return local(key) in _ASSEMBLIES and bool(concepts_said(text) & {"housing", "bearing", "seat", "bore"})
+    """Whether a key of an assembly names what holds a bearing or another part, and no machine."""
+    of_part = bool(concepts_said(text) & {"housing", "bearing", "seat", "bore"}) or side_of(text) is not None
+    return local(key) in _ASSEMBLIES and of_part
 
 
 def names_place(key: str, words: Words) -> bool:

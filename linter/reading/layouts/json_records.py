@@ -139,7 +139,7 @@ def _said(word: str) -> str:
     if caseless(word) in MEASURED:
         return ""
     groups = dictionary().group_words.get(group_key(word), ()) or dictionary().group_words.get(word_key(word), ())
-    said = {_OF_GROUPS[group] for group in groups if group in _OF_GROUPS}
+    said = {_OF_GROUPS[group] for group in groups if group in _OF_GROUPS} if "UNIT" not in groups else set()
     return said.pop() if len(said) == 1 and "RESULT" not in groups else ""
 
 

@@ -8,7 +8,7 @@ from attrs import evolve, field, frozen
 
 from linter.model.vocabulary import parameter
 from linter.reading.cells.units import conversion, dimension_of, known_unit
-from linter.reading.layouts.json_keys import local
+from linter.reading.layouts.json_keys import bare, local
 from linter.reading.words.dictionary import dictionary, group_key, word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import named_by_parts
@@ -41,9 +41,8 @@ def names_unit_of_lengths(key: str) -> bool:
 
 def says_unit(key: str) -> bool:
     """Whether a key is a word for a unit in any of the languages (``unit``, ``einheit``, ``単位``)."""
-    return local(key) in UNIT_KEYS or "UNIT" in dictionary().group_words.get(
-        group_key(local(key).replace("_", " ")), ()
-    )
+    spelled = (group_key(local(key).replace("_", " ")), group_key(word_key(bare(key))))  # measuringUnit
+    return local(key) in UNIT_KEYS or any("UNIT" in dictionary().group_words.get(word, ()) for word in spelled)
 
 
 @frozen

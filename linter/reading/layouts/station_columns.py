@@ -9,7 +9,10 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.sides import is_use, side_of
 from linter.reading.layouts.strips import Found
+from linter.reading.words.designations import designation_strength
+from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
+from linter.reading.words.machine_words import names_machine
 
 _MOST_NAMES = 2000  # rows that are looked at
 _FEWEST = 4  # names of a machine
@@ -89,9 +92,10 @@ def stations_by_cells(grid: Grid, name: int, part: int | None, roles: dict[int, 
 
 
 def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
-    """A column left of the names that keeps apart what is stated of several machines names them, whatever heads it.
+    """A column beside the names that keeps apart what is stated of several machines names them, whatever heads it.
 
     Each of its texts stands in neighbouring rows, and the same names come again, for the same positions, below others.
+    Right of the names it says no numbers alone, nor which of several statements its rows are.
     """
     if "MACHINE" in roles.values():
         return
@@ -100,11 +104,29 @@ def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, w
     keys = [(grid.text(r, name), *(grid.text(r, c) for c in stations)) for r in rows]
     if len(rows) < 2 * _FEWEST or len(set(keys)) == len(keys):
         return
-    for column in range(name):
+    for column in [*range(name), *range(name + 1, grid.width)]:
         texts = [grid.merged_text(r, column) for r in rows]
-        if roles.get(column, "NOTE") == "NOTE" and _may_be_machines(texts, words) and _apart(texts, keys):
+        right = column > name
+        if roles.get(column, "NOTE") not in (("NOTE", "CHAR-ID") if right else ("NOTE",)):
+            continue
+        if right and not (start and _may_be_names(grid.text(start - 1, column), texts, words)):
+            continue
+        if _may_be_machines(texts, words) and _apart(texts, keys):
             roles[column] = "MACHINE"
             return
+
+
+def _may_be_names(label: str, texts: Sequence[str], words: Words) -> bool:
+    """Whether texts below a heading may be names of machines: with letters and figures, or below a word for one.
+
+    Remarks are none, nor what is old and new or the bearing.
+    """
+    said = {*texts}
+    lettered = all(len(text) > 2 and any(map(str.isalpha, text)) for text in said)
+    named = names_machine(label) != "" or all(any(map(str.isdigit, text)) for text in said)
+    versions = dictionary().versions.keys() & {word_key(text) for text in (label, *said)}
+    other = words.heading(label) is not None or words.group(label) in ("NOTE", "RESULT", "KIND")
+    return lettered and named and not (versions or other or any(designation_strength(t) == "certain" for t in said))
 
 
 def _may_be_machines(texts: Sequence[str], words: Words) -> bool:
