@@ -3,6 +3,7 @@
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.header_roles import header_roles
+from linter.reading.layouts.heads_of_positions import columns_of_positions, names_of_positions
 from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sample, says_parts_of_size
 from linter.reading.layouts.long_unheaded import without_header
 from linter.reading.layouts.parts_list import find_parts_list
@@ -29,6 +30,7 @@ _MOST_ABOVE, _ENOUGH = 20, 4
 
 def find_long(grid: Grid, words: Words) -> LongTable | None:
     """The best reading of a grid with names down a column, or None."""
+    positioned = False
     for row in range(min(grid.height - 1, 50)):
         if (table := find_spans(grid, row, words) or find_joined(grid, row, words)) is not None:
             return table
@@ -37,12 +39,16 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         roles = header_roles(grid, row, words)
         found = set(roles.values())
         stated = found & {"EXPR", "UPPER", "LOWER", "MAX", "MIN"} and "NAME" in found
-        measured = "RESULT" in found and found & {"NAME", "CHAR-ID"} and not _heads_positions(grid, row, roles, words)
+        measured = (
+            "RESULT" in found and found & {"NAME", "CHAR-ID"} and not columns_of_positions(grid, row, roles, words)
+        )
         heads = "VALUE" in found or stated or measured
         if heads and (table := _headed(grid, row, roles, words)) is not None:
             return table
-    if (table := _below_positions(grid, words)) is not None:
-        return table
+        if not positioned and (columns := columns_of_positions(grid, row, roles, words)):
+            positioned = True  # the first such row alone: others may head blocks below it
+            if (named := names_of_positions(grid, row, columns[0], roles, words)) is not None:
+                return without_header(grid, words, named.column, named.score, named.parts, row)
     part, parts = _groups(grid, words)
     counts = {
         c: names_below(grid, c, 0, words) + named_by_part(grid, c, parts or sections(grid, c, 0, words), words)
@@ -51,29 +57,6 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
     }
     best = max(counts, key=lambda c: counts[c], default=-1)
     return without_header(grid, words, best, counts[best], parts) if best >= 0 and counts[best] else None
-
-
-def _below_positions(grid: Grid, words: Words) -> LongTable | None:
-    """The table below a row that heads numbers or parts, names, units and positions, whatever a title above it names.
-
-    It is one whose rows say their part in a column of their own; others are found by their names.
-    """
-    for row in range(min(grid.height - 1, 50)):
-        roles = header_roles(grid, row, words)
-        name = next((column for column, role in roles.items() if role == "NAME"), 0)
-        part = part_column(grid, row + 1) if name and "UNIT" in roles.values() else None
-        if part is None or part >= name or not _heads_positions(grid, row, roles, words):
-            continue
-        parts = parts_below(grid, part, row + 1)
-        score = names_below(grid, name, row + 1, words) + named_by_part(grid, name, parts, words)
-        return without_header(grid, words, name, score, parts)
-    return None
-
-
-def _heads_positions(grid: Grid, row: int, roles: dict[int, str], words: Words) -> bool:
-    """Whether two columns or more of a heading row are positions side by side (``DE | NDE | Measured``)."""
-    texts = [text for column in range(grid.width) if column not in roles and (text := grid.text(row, column))]
-    return sum(bool(words.station_said(text)) for text in texts) > 1
 
 
 def _groups(grid: Grid, words: Words) -> tuple[int, dict[int, Side]]:
@@ -93,7 +76,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     if both is not None:
         parts = {r: said.side for r, said in both[1].items()}
     else:
-        parts = parts_below(grid, part, row + 1) if part is not None else _below_part(grid, row)
+        parts = parts_below(grid, part, row + 1) if part is not None else _below_part(grid, row, words)
     counts = {
         c: names_below(grid, c, row + 1, words)
         + named_by_part(grid, c, parts or sections(grid, c, row + 1, words), words)
@@ -138,9 +121,14 @@ def _candidates(grid: Grid, header: int, roles: dict[int, str], words: Words) ->
     return named + [c for c, text in heads.items() if words.heading(text) is None]
 
 
-def _below_part(grid: Grid, header: int) -> dict[int, Side]:
-    """The part of every row, where the word for it stands right above the heading and none below (``Shaft``)."""
+def _below_part(grid: Grid, header: int, words: Words) -> dict[int, Side]:
+    """The part of every row, where the word for it stands right above the heading and none below (``Shaft``).
+
+    A word for a housing that is one for a place too names a position with a letter behind it (``Supporto A``).
+    """
     side = side_above(grid, header) if header else None
+    heading = words.heading(side.word) if side is not None else None
+    side = None if heading is not None and heading.parameter == "station" and heading.station else side
     rows = range(header + 1, grid.height)
     if side is None or any(side_of(section_label(grid, r, c)) for r in rows for c in range(min(grid.width, 2))):
         return {}

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from linter.reading.cells.signs import caseless
 from linter.reading.files.grids import Grid, is_blank
+from linter.reading.layouts.heads_of_positions import values_are_names
 from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
@@ -22,6 +23,7 @@ _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 def header_roles(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """Role of each column by the words of a header row; empty where a cell of it is no text, or they name positions."""
     roles = _roles_by_words(grid, row, words)
+    values_are_names(grid, row, roles, words)
     complete(grid, row, roles, words)
     return {} if _name_positions(grid, row, roles, words) else roles
 
@@ -30,6 +32,22 @@ def heads_places(grid: Grid, row: int, words: Words) -> bool:
     """Whether words of a row that may head deviations (``oben``, ``unten``) are positions side by side."""
     roles = _roles_by_words(grid, row, words)
     return bool(roles) and _name_positions(grid, row, roles, words)
+
+
+def heads_positions(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row is a word for a position or for names, and then positions alone: names stand below it."""
+    first, *others = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    heading = words.heading(first)
+    heads = "NAME" in words.groups(first)
+    heads |= heading is not None and heading.parameter == "station" and not heading.station
+    said = len(others) > 1 and all(_says_station(text, words) for text in others)
+    return heads and (said or heads_places(grid, row, words))
+
+
+def _says_station(text: str, words: Words) -> bool:
+    heading = words.heading(text)
+    own = heading is not None and heading.parameter == "station" and bool(heading.station)
+    return own or bool(words.station_said(text))
 
 
 def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:

@@ -14,6 +14,7 @@ from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.long_table import ASPECTS
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
 from linter.reading.layouts.names_down import NamesDown
+from linter.reading.layouts.pair_alone import pair_alone
 from linter.reading.layouts.part_rows import part_with_material
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.remarks import said_beside, says_both, speed_remarked
@@ -23,7 +24,7 @@ from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, 
 from linter.reading.layouts.single_values import of_all_positions, single_values
 from linter.reading.layouts.station_columns import are_groups, may_be_of_station, word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
-from linter.reading.layouts.title import label_and_value, units_said
+from linter.reading.layouts.title import units_said
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 from linter.reading.words.in_brackets import bearing_said
@@ -202,8 +203,10 @@ class ByRow(NamesDown):
 
     def _names_machine(self, label: str, value: str) -> bool:
         """Whether a row names the machine by a word for its sort: none is named yet, and no part or position begun."""
-        begun = self.machine or self.station or self.section or self.one("MACHINE") is not None
-        return not begun and can_name_machine(label, value, self.words)
+        return self._is_unnamed() and can_name_machine(label, value, self.words)
+
+    def _is_unnamed(self) -> bool:
+        return not (self.machine or self.station or self.section or self.one("MACHINE") is not None)
 
     def _heads_rows(self, row: int) -> bool:
         """Take a line that says whose the rows below it are: a part, a station, both, or the machine."""
@@ -233,15 +236,11 @@ class ByRow(NamesDown):
 
     def _pair_in_one_cell(self, row: int, text: str) -> bool:
         """Take a value of the machine that stands behind a colon in the cell of its name, alone in its row."""
-        label, value = label_and_value(text)
-        heading = self.words.heading(label) if label and value else None
-        if heading is None or heading.station or heading.aspect != "value" or heading.entry.level != "machine":
+        if sum(1 for cell in self.table.grid.row(row) if not is_blank(cell)) > 1:
             return False
-        if (
-            self.words.heading(text) is not None
-            or sum(1 for cell in self.table.grid.row(row) if not is_blank(cell)) > 1
-        ):
+        if (pair := pair_alone(text, self.words, unnamed=self._is_unnamed())) is None:
             return False
+        heading, label, value = pair
         if heading.parameter == "machine":
             self.machine, self.station = value, ""
         self.pieces.add(heading, label, row, self.table.name, self.machine, "", value)

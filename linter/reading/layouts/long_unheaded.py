@@ -11,6 +11,7 @@ from linter.reading.layouts.designed_columns import put_found_aside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads import heads_a_list, heads_another
 from linter.reading.layouts.heads_above import header_above, machines_above
+from linter.reading.layouts.heads_of_positions import beside_positions
 from linter.reading.layouts.long_table import ASPECTS, LongTable, sample, says_parts_of_size
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.sections import heads_machine, numbers_rows, section_label, sections
@@ -36,9 +37,9 @@ _FEW_SYMBOLS = 3
 
 
 def without_header(
-    grid: Grid, words: Words, name: int, score: int, parts: Mapping[int, Side] | None = None
+    grid: Grid, words: Words, name: int, score: int, parts: Mapping[int, Side] | None = None, header: int = -1
 ) -> LongTable | None:
-    """Roles of columns by their content, where no header names a value column."""
+    """Roles of columns by their content, where no header names a value column; ``header`` may name positions."""
     parts = parts or sections(grid, name, 0, words)
     named = [_named_by_row(grid, words, name, r, parts.get(r)) for r in range(grid.height)]
     if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
@@ -51,9 +52,10 @@ def without_header(
     heads_others = values and heads_rows(grid, words, first, name, values[0])
     if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
         return None  # "Rev | Date": the heading row of another table
-    header = header_above(grid, words, name, first, values)
+    header = header if header >= 0 else header_above(grid, words, name, first, values)
     if header >= 0:
         values = _by_header(grid, words, header, roles, _with_positions(grid, words, header, roles, values))
+        values = _without_beside(grid, words, header, roles, named, values)
     of_sizes = sum(words.group(grid.text(header, c)) in ASPECTS for c in values) if header >= 0 else 0
     if of_sizes > 1 and header_roles(grid, header, words):
         return None  # the heads of deviations or limits are no stations
@@ -132,13 +134,24 @@ def _is_letter(grid: Grid, words: Words, name: int, named: Sequence[Heading | No
 def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], values: list[int]) -> list[int]:
     """The columns of values that are left where a header names the others; their roles are added.
 
-    Expressions are the values where nothing else is.
+    Expressions are the values where nothing else is; beside a column headed as units no symbols (``d``) are units.
     """
     said = {column: words.group(grid.text(header, column)) for column in [*values, *roles]}
     others = [column for column in values if said[column] not in ("NOTE", "UNIT", "EXPR", "DATUM", "CHAR-ID", "RESULT")]
     heads = ("NOTE", "UNIT", "DATUM", "CHAR-ID", *(["RESULT"] if others else []), *(["EXPR"] if others else []))
+    units = [column for column, role in said.items() if role == "UNIT"]
+    roles |= {column: "NOTE" for column, role in roles.items() if units and role == "UNIT"}
     roles |= {column: role for column, role in said.items() if role in heads}
     return [c for c in values if c not in roles]
+
+
+def _without_beside(
+    grid: Grid, words: Words, header: int, roles: dict[int, str], named: Sequence[Heading | None], values: list[int]
+) -> list[int]:
+    """The columns of values without those that number pages or lines beside positions."""
+    beside = beside_positions(grid, words, header, named, values)
+    roles |= dict.fromkeys(beside, "NOTE")
+    return [column for column in values if column not in beside]
 
 
 def _with_positions(grid: Grid, words: Words, header: int, roles: dict[int, str], values: Sequence[int]) -> list[int]:

@@ -32,16 +32,34 @@ def find(grid: Grid, words: Words) -> Candidate | None:
     """The best reading of a grid whose columns are parts of positions, or None."""
     rows = range(min(grid.height - 2, _ROWS)) if grid.height <= LONGEST_MIXED else ()
     for row in rows:
-        heads = _heads(grid, row, words)
-        below = sum(within(words, s.side, grid.text(row + 1, column)) is not None for column, s in heads.items())
-        if not {"shaft", "housing"} <= {said.side.side for said in heads.values()} or 2 * below > len(heads):
-            continue  # names below the parts: the rows are machines or positions
-        name = min(heads) - 1
-        while name >= 0 and _names(grid, name, row, heads, words) < _ENOUGH:
-            name -= 1
-        if name >= 0 and len({(said.side.side, said.station) for said in heads.values()}) == len(heads):
-            return _candidate(grid, row, name, heads, words)
+        if (found := _names_and_heads(grid, row, words)) is not None:
+            return _candidate(grid, row, *found, words)
     return None
+
+
+def rows_of_heads(grid: Grid, row: int, words: Words) -> int:
+    """How many rows the heading of such a table has whose last one is ``row``; none where it heads no such table."""
+    texts = [text for column in range(1, grid.width) if 0 < len(text := grid.text(row, column)) <= _LONGEST]
+    if len(texts) < _FEWEST or any(map(_NUMBER.match, texts)) or row + 2 >= grid.height:
+        return 0  # a row of values
+    told = sum(side_of(t) is not None or bool(words.station_said(t)) or placed(t, words) is not None for t in texts)
+    found = _names_and_heads(grid, row, words) if told >= _FEWEST else None
+    if found is None:
+        return 0
+    return 1 if all(placed(grid.text(row, column), words) is not None for column in found[1]) else 2
+
+
+def _names_and_heads(grid: Grid, row: int, words: Words) -> tuple[int, dict[int, Placed]] | None:
+    """The column of names and the columns of parts below a row that heads such a table, or None."""
+    heads = _heads(grid, row, words)
+    below = sum(within(words, s.side, grid.text(row + 1, column)) is not None for column, s in heads.items())
+    if not {"shaft", "housing"} <= {said.side.side for said in heads.values()} or 2 * below > len(heads):
+        return None  # names below the parts: the rows are machines or positions
+    name = min(heads) - 1
+    while name >= 0 and _names(grid, name, row, heads, words) < _ENOUGH:
+        name -= 1
+    distinct = len({(said.side.side, said.station) for said in heads.values()}) == len(heads)
+    return (name, heads) if name >= 0 and distinct else None
 
 
 def _heads(grid: Grid, row: int, words: Words) -> dict[int, Placed]:

@@ -10,14 +10,14 @@ from linter.model.stations import Unused
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
-from linter.reading.layouts import long, per_seat, wide
+from linter.reading.layouts import long, part_heads, per_seat, wide
 from linter.reading.layouts.candidate import Candidate, Find, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.commented_rows import without_commented
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.foot import foot_of, lone_foot, strips_for_all, take_foot
 from linter.reading.layouts.form import unfolded
-from linter.reading.layouts.header_roles import header_roles, heads_places
+from linter.reading.layouts.header_roles import header_roles, heads_positions
 from linter.reading.layouts.heading_cells import told_by_cells
 from linter.reading.layouts.kind_units import give_kind_units
 from linter.reading.layouts.labels_in_cell import with_labels_apart
@@ -152,6 +152,8 @@ class _Sheet:
 
     def _heads(self, row: int, below: int, kinds: Sequence[str]) -> int:
         """The first row of a heading: of those above it that head it too, or name its machine or station."""
+        if kinds[row] == "crossed":
+            return max(row + 1 - part_heads.rows_of_heads(self.grid, row, self.words), below)
         heads = row
         while heads > below and (kinds[heads - 1] or self._is_title(heads - 1)):
             heads -= 1
@@ -183,14 +185,16 @@ class _Sheet:
         return count <= MOST_IN_TITLE or is_title_row(self.grid, row, self.words)
 
     def _kind(self, row: int) -> str:
-        """``wide``, ``long`` or ``seats`` for a row that can head a table, else empty."""
+        """``wide``, ``long``, ``positions``, ``crossed`` or ``seats`` for a row that can head a table, else empty."""
         cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
         if len(cells) < 2 or any(type(cell) is not str for cell in cells):
             return ""
         roles = set(header_roles(self.grid, row, self.words).values())
         if ("VALUE" in roles or {"MAX", "MIN"} <= roles) and roles & {"NAME", "CHAR-ID"}:
             return "" if any(map(looks_like_designation, cells)) else "long"
-        if self._heads_positions(row, cells):
+        if part_heads.rows_of_heads(self.grid, row, self.words):
+            return "crossed"
+        if heads_positions(self.grid, row, self.words):
             return "positions"
         if per_seat.heads_seats(self.grid, row, self.words):
             return "seats"
@@ -205,19 +209,6 @@ class _Sheet:
         again = len({*headings} - {None}) < 2  # the same name again beside its value, of blocks side by side
         # or a row of data with names in it
         return "" if again or holds_values(texts, len(named), self.words) else "wide"
-
-    def _heads_positions(self, row: int, cells: Sequence[str]) -> bool:
-        """Whether a row is a word for a position or for names, and then positions alone: names stand below it."""
-        first = self.words.heading(cells[0])
-        of_places = first is not None and first.parameter == "station" and not first.station
-        heads = of_places or "NAME" in self.words.groups(cells[0])
-        said = len(cells) > 2 and all(self._says_station(cell) for cell in cells[1:])
-        return heads and (said or heads_places(self.grid, row, self.words))
-
-    def _says_station(self, text: str) -> bool:
-        heading = self.words.heading(text)
-        own = heading is not None and heading.parameter == "station" and bool(heading.station)
-        return own or bool(self.words.station_said(text))
 
     def _is_title(self, row: int) -> bool:
         """Whether a row can be of the title block above a heading: label and value, or one text alone."""

@@ -22,6 +22,9 @@ _WORDS = {
     "eje de accionamiento, eje hueco, albero di comando, albero cavo, вал привода, приводной вал, полый вал",
     "housing": "housing, gehäuse, logement, carter, alojamiento, alloggiamento, sede, корпус, "
     "lagergehäuse, gehäusebohrung, corps, corpo, 軸受箱, корпус подшипника, корпус подшипников, подшипниковый щит, "
+    "sleeve bore, spindle sleeve, pinolenbohrung, hülsenbohrung, spindelhülse, fourreau, "
+    "alésage du fourreau, canotto, foro canotto, foro del canotto, отверстие гильзы, расточка гильзы, гильза шпинделя, "
+    "套筒孔, 套筒内孔, "
     "carcasa, carcasa del rodamiento, carcasa de rodamientos, cuerpo de rodamientos, soporte del rodamiento, "
     "soporte de rodamientos, carter de palier, boîtier de roulement, boîtier, corpo cuscinetti, carcassa, "
     "pump housing, pump casing, motor housing, gear housing, gearbox housing, spindle housing, fan housing, "

@@ -8,6 +8,7 @@ from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
+from linter.reading.layouts.labels_over import labels_over
 from linter.reading.layouts.lone import SHARED, machine_heading, name_and_quantity
 from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
@@ -196,7 +197,7 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
     grid = whole.cut(slice(0, MOST_ROWS))
     for row in range(grid.height):
         filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
-        taken: set[int] = set()
+        taken: set[int] = {cell.column for cell in title.cells if cell.row == row}  # below their labels
         if (
             len(filled) == 1
             and (station := words.station_said(text := grid.text(row, filled[0])))
@@ -204,6 +205,10 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
         ):
             title.station = station
             continue
+        for column, heading in labels_over(grid, row, words).items():
+            title.cells.append(TitleCell(heading, grid.text(row, column), grid, row + 1, column))
+            title.machine = grid.text(row + 1, column) if heading.parameter == "machine" else title.machine
+            taken.add(column)
         for index, column in enumerate(filled):
             if column in taken:
                 continue

@@ -15,6 +15,7 @@ from linter.reading.layouts.sections import part_over, section_below, section_la
 from linter.reading.layouts.sides import Side, judged_within, side_of, why, within
 from linter.reading.layouts.strips import Block, filled_down
 from linter.reading.layouts.title import units_said
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 from linter.reading.words.machine_words import can_name_machine
 
@@ -38,6 +39,7 @@ class ByColumn(NamesDown):
             for column in columns:
                 station = "" if key == "machine" else stations[column]
                 self.pieces.add(heading, label, row, column, machines[column], station)
+        self._designated_heads(machines, stations)
         section = part_over(self.table.grid, self.table.header, self.table.name)
         between = range(self.table.machines + 1, self.table.header) if self.table.machines >= 0 else ()
         for row in (*between, *range(self.table.start, self.table.grid.height)):
@@ -102,6 +104,19 @@ class ByColumn(NamesDown):
             heads = {c: self.table.heads.get(c, grid.text(header, c)) for c in columns}
             return {c: self.named_by_head(text) for c, text in heads.items()}
         return dict.fromkeys(columns, "")
+
+    def _designated_heads(self, machines: dict[int, str], stations: dict[int, str]) -> None:
+        """Take bearings that head the columns (``6206 C3 | 6205``); positions above them name the stations."""
+        grid, header = self.table.grid, self.table.header
+        if header < 0 or not all(designation_strength(grid.text(header, c)) == "certain" for c in stations):
+            return
+        above = {c: self.words.station_said(grid.text(header - 1, c)) if header else "" for c in stations}
+        if all(above.values()) and len({*above.values()}) == len(above):
+            stations.update(above)
+        label = grid.text(header, self.table.name)
+        for column, station in stations.items():
+            heading = Heading("bearing_designation")
+            self.pieces.add(heading, label, header, column, machines[column], station)
 
     def _row(self, row: int, section: Side | None, machines: dict[int, str], stations: dict[int, str]) -> Side | None:
         """One row: what it names, in every column; returns the section that holds below it."""

@@ -8,6 +8,7 @@ import numpy as np
 from attrs import define, evolve, field
 from numpy.typing import NDArray
 
+from linter.reading.cells.fit_classes import SIZE_AND_CLASS
 from linter.reading.cells.several import without_role
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, is_blank
@@ -238,13 +239,15 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
     """Whether a row that names some parameters holds values: more numbers than names, or half as many with units.
 
-    So does one with a number and its unit beside it, a line of a list.
+    So does one with a number and its unit beside it, a line of a list. A size with its class (``50 k5``) is a number
+    with its unit.
     """
     if any(_NUMBER.fullmatch(a.strip()) and known_unit(b.strip()) is not None for a, b in pairwise(labels)):
         return True
     numbers = [label.strip() for label in labels if _NUMBER.match(label.strip()) and not words.mapped(label)]
     plain = sum(_NUMBER.fullmatch(text) is not None for text in numbers)
     with_unit = sum(known_unit(_NUMBER.sub("", text, count=1).strip()) is not None for text in numbers)
+    with_unit += sum(SIZE_AND_CLASS.fullmatch(label.strip()) is not None for label in labels)
     return plain + with_unit > named or 2 * with_unit >= max(named, 1)
 
 
