@@ -6,8 +6,8 @@ from attrs import define, evolve
 
 from linter.reading.cells.choices import read_choice
 from linter.reading.layouts.long_rows import ByRow
-from linter.reading.layouts.placed import bearing_named
-from linter.reading.layouts.sides import side_of
+from linter.reading.layouts.parts_list import states_length
+from linter.reading.layouts.placed import bearing_named, part_said
 from linter.reading.words.bearing_words import designation_behind
 from linter.reading.words.boundary import dimensions_of
 from linter.reading.words.designations import designation_strength
@@ -67,11 +67,15 @@ class ByItem(ByRow):
 
     def _part(self, row: int, label: str) -> bool:
         """Take the material of a row that names the shaft or the housing."""
-        side = side_of(label)
+        item = part_said(label, self.words)
         value = self._value_column(row)
-        if side is None or side.side not in ("shaft", "housing") or value is not None:
+        if item is None or item.side.side not in ("shaft", "housing"):
             return False
+        if value is not None:  # L = 410, and no size of a seat
+            if not states_length(self.table.grid.text(row, value)):
+                return False
+            self.leave_cell(label, row, value, self.words.why(label))
         for column in self.columns_of("MATERIAL"):
             if self.table.grid.text(row, column):
-                self.pieces.add(Heading(f"{side.side}_material"), label, row, column, self.machine, "")
+                self.pieces.add(Heading(f"{item.side.side}_material"), label, row, column, self.machine, "")
         return True

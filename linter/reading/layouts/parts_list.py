@@ -16,7 +16,7 @@ from linter.reading.files.grids import Grid
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.long_table import SAMPLE, LongTable
-from linter.reading.layouts.placed import bearing_named
+from linter.reading.layouts.placed import Placed, bearing_named, part_said
 from linter.reading.layouts.requirement_columns import requirements_below
 from linter.reading.layouts.sides import Side, side_of, within
 from linter.reading.words.bearing_words import designation_behind, names_bearing
@@ -41,6 +41,10 @@ _SIZE = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*(?:{CLASS.patte
 _SIZE_OF_SEAT = re.compile(rf"{_SIGN} ?\d.*|\d[\d.,]* ?(?:mm )?{CLASS.pattern}(?: .*)?|{CLASS.pattern}")
 #: A size with its class, as a column of fits may state it.
 _WITH_CLASS = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*{CLASS.pattern}.*")
+#: The length of a part, in the column of sizes.
+_LENGTH = re.compile(
+    r"(?:L|length|lg\.?|länge|longueur|longitud|lunghezza|длина|全長|长|总长)\s*[=:]?\s*\d.*|\d+\s*lg", re.IGNORECASE
+)
 _READ = ("CLASS", "UPPER", "LOWER", "UNIT", "MAX", "MIN", "STATION", "MACHINE")
 _FEWEST, _MOST_COLUMNS, _LONGEST = 3, 30, 60
 
@@ -55,20 +59,33 @@ def find_parts_list(grid: Grid, header: int, words: Words) -> LongTable | None:
     if name < 0:
         return None
     roles = _roles(grid, header, name, words)
-    parts = _parts(grid, name, roles, header + 1, words)
+    items = _parts(grid, name, roles, header + 1, words)
+    parts = {row: item.side for row, item in items.items()}
     featured = {row: h for row in rows if (h := _feature(grid, row, name, parts.get(row), words)) is not None}
     open_ = [column for column in heads if column != name and roles.get(column, "NOTE") == "NOTE"]
     beside = [column for column in open_ if _is_beside(grid, name, heads[column], parts, featured, words)]
     roles |= dict.fromkeys(beside, "BESIDE")
     values = _values(grid, header, name, roles, featured)
     listed = any(caseless(text) in _ITEM_WORDS for text in heads.values())
+    listed |= (
+        values is not None
+        and any(map(_heads_material, heads.values()))
+        and (_designates(grid, name, values, rows, words))
+    )
     if values is None or not (listed or any(_is_bearing(grid, row, name, values, words) for row in rows)):
         return None
     roles[values] = "VALUE"
     of_material = [c for c, text in heads.items() if _heads_material(text) and c not in (name, values)]
     roles |= dict.fromkeys(of_material, "MATERIAL")
     requirements_below(grid, name, roles, header + 1)
-    return LongTable(grid, header, name, roles, len(featured), header + 1, parts, items=True)
+    own = {row for row in items if (heading := words.heading(grid.text(row, name))) is not None and heading.station}
+    places = {row: item.station for row, item in items.items() if item.station and row not in own}
+    return LongTable(grid, header, name, roles, len(featured), header + 1, parts, places, items=True)
+
+
+def states_length(text: str) -> bool:
+    """Whether a cell states the length of a part (``L = 410``)."""
+    return _LENGTH.fullmatch(text.strip()) is not None
 
 
 def _heads_material(text: str) -> bool:
@@ -96,6 +113,12 @@ def _is_bearing(grid: Grid, row: int, name: int, values: int, words: Words) -> b
     strengths = [designation_strength(text) for column, text in texts.items() if column not in (name, values)]
     certain = "certain" in (*strengths, designation_strength(texts.get(name, "")))
     return certain or (values in texts and "possible" in strengths) or designation_behind(texts.get(name, "")) != ""
+
+
+def _designates(grid: Grid, name: int, values: int, rows: Sequence[int], words: Words) -> bool:
+    """Whether a row that names a bearing has its designation in the column of sizes, as a list of parts may."""
+    named = (row for row in rows if bearing_named(grid.text(row, name), words) is not None)
+    return any(designation_strength(grid.text(row, values)) in ("certain", "possible") for row in named)
 
 
 def _told(grid: Grid, column: int, rows: Sequence[int], words: Words) -> int:
@@ -177,21 +200,24 @@ def _numbers(grid: Grid, column: int, start: int) -> bool:
     return len({*texts}) == 1 or all(a < b for a, b in pairwise(numbers))
 
 
-def _parts(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, Side]:
-    """The part of each row: of the item above it that is a shaft or a housing and states no size of its own."""
+def _parts(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, Placed]:
+    """The part of each row: of the item above it that is a shaft or a housing and states no size of its own.
+
+    An item may say its position too (``Bearing housing, drive end``): features below it are of that.
+    """
     rows = [row for row in range(start, grid.height) if grid.text(row, name)]
-    heads = {row: side for row in rows if (side := _item(grid, row, name))}
+    heads = {row: item for row in rows if (item := _item(grid, row, name, words))}
     own = [column for column in range(grid.width) if column != name and roles.get(column) not in _READ]
     own = [c for c in own if heads and all(grid.text(row, c) for row in heads)]
     own = [c for c in own if any(not grid.text(row, c) for row in rows)]
-    result: dict[int, Side] = {}
-    current: Side | None = None
+    result: dict[int, Placed] = {}
+    current: Placed | None = None
     for row in rows:
         label = grid.text(row, name)
         if row in heads:
             current = heads[row]
         elif current is not None and (
-            all(grid.text(row, c) for c in own) if own else within(words, current, label) is None
+            all(grid.text(row, c) for c in own) if own else within(words, current.side, label) is None
         ):
             current = None  # another item begins
         if current is not None and row not in heads:
@@ -199,9 +225,9 @@ def _parts(grid: Grid, name: int, roles: dict[int, str], start: int, words: Word
     return result
 
 
-def _item(grid: Grid, row: int, name: int) -> Side | None:
+def _item(grid: Grid, row: int, name: int, words: Words) -> Placed | None:
     """The shaft or the housing that a row names as an item, or None; where a diameter stands, it is a feature's."""
-    side = side_of(grid.text(row, name))
+    item = part_said(grid.text(row, name), words)
     if any(_SIZE_OF_SEAT.fullmatch(grid.text(row, column)) for column in range(grid.width) if column != name):
         return None
-    return side if side is not None and side.side in ("shaft", "housing") else None
+    return item if item is not None and item.side.side in ("shaft", "housing") else None
