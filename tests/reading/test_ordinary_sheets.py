@@ -163,3 +163,69 @@ def test_values_of_the_machine_stand_below_a_list_of_seats(stations_of):
     stations = stations_of(table).stations
     assert set(stations.number("speed_max").tolist()) == {22000}
     assert set(stations.size("preload_force").nominal.tolist()) == {45}
+
+
+@pytest.mark.parametrize(
+    ("heads", "places"),
+    [
+        ("№;Поверхность;Размер;Поле допуска;Верхн. откл.;Нижн. откл.;Ra, мкм;Подшипник", "Вал, опора;Корпус, опора"),
+        ("Nr.;Fläche;Maß;Toleranz;ob. Abmaß;unt. Abmaß;Ra µm;Lager", "Welle, Lagerstelle;Gehäuse, Lagerstelle"),
+        ("No.;Surface;Size;Tolerance;Upper dev.;Lower dev.;Ra µm;Bearing", "Shaft, bearing;Housing, bearing"),
+    ],
+)
+def test_a_word_for_names_heads_the_sizes_of_seats(stations_of, heads, places):
+    shaft, housing = places.split(";")
+    table = (
+        f"{heads}\n1;{shaft} A;30;k5;+0,011;+0,002;0,8;6206\n2;{housing} A;62;H7;+0,030;0;1,6;\n"
+        f"3;{shaft} B;25;k5;+0,011;+0,002;0,8;6205\n4;{housing} B;52;H7;+0,030;0;1,6;\n"
+    )
+    stations = stations_of(table).stations
+    assert sorted(stations.size("shaft_seat_diameter").nominal.tolist()) == [25, 30]
+    assert sorted(stations.size("housing_seat_diameter").nominal.tolist()) == [52, 62]
+    assert set(stations.number("housing_seat_roughness").tolist()) == {1.6}
+
+
+@pytest.mark.parametrize(
+    ("heads", "collet"), [("Size / No.;Material;Tolerance", "Journal, "), ("Size;Material;Fit", "Shaft seat, ")]
+)
+def test_an_item_says_the_position_of_what_stands_below_it(stations_of, heads, collet):
+    table = (
+        f"Item;Description;{heads};Finish Ra;Remarks\n1;Rotor shaft;L = 410;AISI 4140;;;\n"
+        f"1.1;{collet}drive end;Ø30;;k6;0.8;ground\n1.2;{collet}fan end;Ø25;;k6;0.8;ground\n"
+        "2;Bearing housing, drive end;;ASTM A48;;;\n2.1;Bore;Ø62;;H7;1.6;\n"
+        "3;Bearing housing, fan end;;ASTM A48;;;\n"
+        "3.1;Bore;Ø52;;H7;1.6;\n4;Ball bearing, drive end;6206;;;;fixed\n5;Ball bearing, fan end;6205;;;;floating\n"
+    )
+    stations = stations_of(table).stations
+    sizes = (stations.size(f"{part}_seat_diameter").nominal.tolist() for part in ("shaft", "housing"))
+    read = zip(stations.text("station"), stations.text("bearing_designation"), *sizes, strict=True)
+    assert sorted(read) == [("drive end", "6206", 30, 62), ("fan end", "6205", 25, 52)]
+    assert stations.choice("shaft_material").is_in("steel").all()
+    assert stations.choice("housing_material").is_in("cast iron").all()
+
+
+@pytest.mark.parametrize(
+    ("cell", "number"),
+    [
+        ("KP80-02.100 Blatt 1 von 2", "KP80-02.100"),
+        ("KP80-02.100, sheet 2/3", "KP80-02.100"),
+        ("КП80.100 лист 2", "КП80.100"),
+        ("KP-80 (feuille 2 de 3)", "KP-80"),
+        ("PAGE-12", "PAGE-12"),
+    ],
+)
+def test_the_sheet_of_a_drawing_is_not_of_its_number(stations_of, cell, number):
+    table = f"Drawing no.;{cell};\nItem;A;B\nBearing;6206;6205\nShaft seat [mm];30 k5;25 k5\n"
+    assert set(stations_of(table).stations.text("drawing_number")) == {number}
+
+
+def test_a_row_of_sides_heads_columns_without_a_word_for_names(stations_of):
+    table = (
+        ",,Collet end,Pulley end\nBEARING,,,\nPart no.,,7206 BE,6205-2RS\nSHAFT,,,\n"
+        "Seat dia,mm,30.011/30.002,25.011/25.002\n"
+        "HOUSING,,,\nBore dia,mm,62.019/62.000,52.030/52.000\n"
+    )
+    stations = stations_of(table).stations
+    assert sorted(stations.text("station")) == ["Collet end", "Pulley end"]
+    size = stations.size("housing_seat_diameter")
+    assert sorted((size.nominal + size.lower).round(4).tolist()) == [52, 62]
