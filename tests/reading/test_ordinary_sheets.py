@@ -209,7 +209,8 @@ def test_an_item_says_the_position_of_what_stands_below_it(stations_of, heads, c
     [
         ("KP80-02.100 Blatt 1 von 2", "KP80-02.100"),
         ("KP80-02.100, sheet 2/3", "KP80-02.100"),
-        ("КП80.100 лист 2", "КП80.100"),
+        ("КП80.100 лист 2 из 3", "КП80.100"),
+        ("SF18-2200 / sheet 1", "SF18-2200 / sheet 1"),
         ("KP-80 (feuille 2 de 3)", "KP-80"),
         ("PAGE-12", "PAGE-12"),
     ],

@@ -28,10 +28,10 @@ _STROKE = re.compile(r"\s*[/／|]\s*")
 #: A sign that stands between two things; a number without one says nothing else, and is not looked at further.
 _SEVERAL = re.compile(r"[^\w.\-–]")
 _CODE = re.compile(r"(.{3,}?)\s*[/／|]\s*([A-Za-z0-9]{1,3})")
-#: Which of the sheets of a drawing it is (common practice).
+#: Which of how many sheets of a drawing it is (common practice).
 _SHEET = re.compile(
-    r"[\s,;(–]+(?:sheet|sht\.?|page|blatt|bl\.|seite|feuille|folio|hoja|pág\.?|página|foglio|fg\.|pagina|лист|л\.|シート)"
-    r"\s*\d{1,3}(?:\s*(?:/|of|von|sur|de|di|из)\s*\d{1,3})?\)?(?=$|[\s,;])",
+    r"[\s,;/(–]+(?:sheet|sht\.?|page|blatt|bl\.|seite|feuille|folio|hoja|pág\.?|página|foglio|fg\.|pagina|лист|л\.|シート)"
+    r"\s*\d{1,3}\s*(?:/|of|von|sur|de|di|из)\s*\d{1,3}\)?(?=$|[\s,;])",
     re.IGNORECASE,
 )
 
@@ -40,7 +40,7 @@ def _of_drawing(name: str, text: str, words: Words) -> Said:
     """A drawing's number and the revision behind it (``MX-4371, Rev. B``), without the number of its sheet."""
     if not _SEVERAL.search(text):
         return {}
-    if (plain := _SHEET.sub("", text).strip(" ,;")) != text and plain:
+    if (plain := _SHEET.sub("", text).strip(" ,;/")) != text and plain:
         return {name: plain, **_of_drawing(name, plain, words)}
     things = labelled_things(text, words, "drawing number")
     said = {h.parameter: thing.value for thing in things[1:] if (h := words.heading(thing.label)) is not None}

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from linter.model.stations import Problem
+from linter.reading.cells.units import known_unit
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.wide_heading import WideTable
@@ -141,8 +142,9 @@ def _apart(
     """The first column that keeps rows of one position apart: each text of it stands in neighbouring rows."""
     for column, cells in _merged_down(table, headings, rows).items():
         kind = names_machine(table.labels[column]) != ""
-        if not kind and words.groups(table.labels[column]):
-            continue
+        of_units = words.group(table.labels[column]) == "UNIT" and any(map(known_unit, cells))
+        if not kind and (of_units or {*words.groups(table.labels[column])} - {"UNIT"}):
+            continue  # Unit: FCC-5, FCC-12 are no units
         if any(looks_like_designation(cell) == "certain" for cell in cells):
             continue
         if all(tells_feature(cell) for cell in dict.fromkeys(cells)):

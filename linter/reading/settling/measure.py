@@ -80,9 +80,10 @@ def classes_beside(strips: Iterable[Strip]) -> bool:
     for strip in strips:
         texts = [text for cell in strip.cells[:_MOST_CLASSES].tolist() if (text := cell_text(cell))]
         if strip.aspect == "tolerance":
-            if not all(ANY_CLASS.fullmatch(text) for text in texts):
+            if all(ANY_CLASS.fullmatch(text) for text in texts):
+                classes += len(texts)
+            elif not strip.unit:  # deviations beside the classes have a unit of their own
                 return False
-            classes += len(texts)
         elif strip.aspect == "value":
             sizes += len(texts)
     return 0 < sizes <= classes
