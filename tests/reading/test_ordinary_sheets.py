@@ -230,3 +230,42 @@ def test_a_row_of_sides_heads_columns_without_a_word_for_names(stations_of):
     assert sorted(stations.text("station")) == ["Collet end", "Pulley end"]
     size = stations.size("housing_seat_diameter")
     assert sorted((size.nominal + size.lower).round(4).tolist()) == [52, 62]
+
+
+@pytest.mark.parametrize("head", ["unit", "Unit"])
+def test_a_word_for_units_heads_machines_where_none_of_its_cells_is_a_unit(stations_of, head):
+    table = (
+        f"{head},position,bearing,n_max,shaft_d,hsg_D\n-,-,-,rpm,mm,mm\nFCC-5,wheel,7000 C,90000,10,26\n"
+        "FCC-5,cover,7000 C,90000,10,26\nFCC-12,wheel,7001 C,75000,12,28\nFCC-12,cover,7001 C,75000,12,28\n"
+    )
+    stations = stations_of(table).stations
+    assert sorted(stations.machines) == ["FCC-12", "FCC-5"]
+    assert sorted(set(stations.number("speed_max").tolist())) == [75000, 90000]
+
+
+@pytest.mark.parametrize(
+    ("heads", "parts"),
+    [
+        ("Lagerstelle;Lager;Teil;Ø;Passung;Abmaße in µm;Ra in µm;Schulter-Ø", "Welle;Gehäuse"),
+        ("Position;Bearing;Part;Ø;Fit;Deviations in µm;Ra in µm;Shoulder", "shaft;housing"),
+    ],
+)
+def test_deviations_beside_classes_have_their_own_unit(stations_of, heads, parts):
+    shaft, housing = parts.split(";")
+    table = (
+        f"{heads}\nA;6210 C3;{shaft};50;k6;+18/+2;0,8;57\n;;{housing};90;H7;+35/0;1,6;83\n"
+        f"B;6210 C3;{shaft};50;k6;+18/+2;0,8;57\n;;{housing};90;J7;+22/-13;1,6;83\n"
+    )
+    stations = stations_of(table).stations
+    assert stations.size("shaft_seat_diameter").upper.round(4).tolist() == [0.018, 0.018]
+    assert sorted(stations.size("housing_seat_diameter").lower.round(4).tolist()) == [-0.013, 0]
+
+
+def test_the_form_of_a_seat_is_not_its_size(stations_of):
+    table = (
+        "Position;Bearing;Part;Diameter [mm];Fit;Form [mm]\nA;6208 C3;shaft;40;k6;0.007\n;;housing;80;H7;0.01\n"
+        "B;6208 C3;shaft;40;k6;0.005\n;;housing;80;J7;0.01\n"
+    )
+    stations = stations_of(table).stations
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [40, 40]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [80, 80]

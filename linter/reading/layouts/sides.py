@@ -195,7 +195,7 @@ def of_part_remarked(words: Words, label: str, remarks: Iterable[str]) -> Headin
 def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Heading | None:
     """What a name means of shaft or housing; ``alone`` is what it means by itself."""
     place = words.names.station(label) and "seat" not in concepts_said(label)  # Seat A below Shaft: its size
-    if alone is None and (words.groups(label) or _is_no_name(label) or place):
+    if alone is None and (words.groups(label) or _is_no_name(label) or place or concepts_said(label) == {"form"}):
         return None  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
     if alone is not None and _is_bearings(alone, label):
         return alone
