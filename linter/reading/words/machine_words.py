@@ -36,7 +36,10 @@ _OPEN = (
     "référence", "repère", "numéro", "designación", "número", "referencia", "denominazione", "sigla", "numero",
     "обозначение", "номер", "наименование", "编号", "名称", "番号", "尺寸", "размер", "unit", "tag", "kennung",
     "baugruppe", "形式", "benennung", "denominación", "品名", "名称", "title", "titel", "titre", "título", "titolo",
-    "название", "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
+    "название",
+    "unit name", "name of unit", "item name", "assembly name", "assembly", "ensemble", "désignation de l'ensemble",
+    "nom", "nombre", "nome", "conjunto", "gruppo", "название узла", "наименование узла", "装配名称", "アセンブリ名",
+    "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
 )  # fmt: skip
 #: Machines with rolling bearings.
 _MACHINES = (
