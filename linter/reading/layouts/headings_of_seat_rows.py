@@ -98,7 +98,7 @@ def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> He
         return None
     groups = [words.group(grid.text(row, c)) if 0 <= c < grid.width else "" for c in range(column - 2, column + 2)]
     seat = Heading(f"{side.side}_seat_diameter", unit=words.unit_of(label))
-    if groups[2] == "VALUE" or (groups[2] == "NAME" and holds_sizes(grid, row, column)):
+    if groups[2] == "VALUE" or (groups[2] == "NAME" and _holds_sizes(grid, row, column)):
         behind = within(words, side, text) if column + 1 < grid.width and (text := grid.text(row, column + 1)) else None
         of_seat = behind is not None and behind.parameter == seat.parameter and behind.aspect != "value"
         return seat if of_seat or groups[3] in ("UPPER", "LOWER", "CLASS", "MAX", "MIN") else None
@@ -109,7 +109,14 @@ def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> He
     return None
 
 
-def holds_sizes(grid: Grid, row: int, column: int) -> bool:
+def heads_a_list(grid: Grid, row: int, part: int, roles: Mapping[int, str]) -> bool:
+    """Whether a row heads names and values beside the column of parts; a word for names may head sizes."""
+    others = {column: role for column, role in roles.items() if column != part}
+    names = any(role == "NAME" and not _holds_sizes(grid, row, column) for column, role in others.items())
+    return names and "VALUE" in others.values()
+
+
+def _holds_sizes(grid: Grid, row: int, column: int) -> bool:
     """Whether a column below a word for a name (``Maß``) holds sizes, maybe with the bearings of other rows."""
     texts = [text for r in range(row + 1, grid.height) if (text := grid.text(r, column))]
     return 2 * sum(1 for text in texts if _PLAIN.fullmatch(text)) > len(texts) > 1

@@ -66,21 +66,33 @@ def find_parts_list(grid: Grid, header: int, words: Words) -> LongTable | None:
     beside = [column for column in open_ if _is_beside(grid, name, heads[column], parts, featured, words)]
     roles |= dict.fromkeys(beside, "BESIDE")
     values = _values(grid, header, name, roles, featured)
-    listed = any(caseless(text) in _ITEM_WORDS for text in heads.values())
-    listed |= (
-        values is not None
-        and any(map(_heads_material, heads.values()))
-        and (_designates(grid, name, values, rows, words))
-    )
-    if values is None or not (listed or any(_is_bearing(grid, row, name, values, words) for row in rows)):
+    if values is None or not _lists_items(grid, heads, name, values, rows, words):
         return None
     roles[values] = "VALUE"
     of_material = [c for c, text in heads.items() if _heads_material(text) and c not in (name, values)]
     roles |= dict.fromkeys(of_material, "MATERIAL")
     requirements_below(grid, name, roles, header + 1)
+    return LongTable(
+        grid, header, name, roles, len(featured), header + 1, parts, _places(grid, name, items, words), items=True
+    )
+
+
+def _lists_items(
+    grid: Grid, heads: Mapping[int, str], name: int, values: int, rows: Sequence[int], words: Words
+) -> bool:
+    """Whether headings or bearings with their designations show a list of parts."""
+    if any(caseless(text) in _ITEM_WORDS for text in heads.values()):
+        return True
+    of_material = any(map(_heads_material, heads.values()))
+    if of_material and _designates(grid, name, values, rows, words):
+        return True
+    return any(_is_bearing(grid, row, name, values, words) for row in rows)
+
+
+def _places(grid: Grid, name: int, items: Mapping[int, Placed], words: Words) -> dict[int, str]:
+    """The position of each row below an item that says one, where the row says none itself."""
     own = {row for row in items if (heading := words.heading(grid.text(row, name))) is not None and heading.station}
-    places = {row: item.station for row, item in items.items() if item.station and row not in own}
-    return LongTable(grid, header, name, roles, len(featured), header + 1, parts, places, items=True)
+    return {row: item.station for row, item in items.items() if item.station and row not in own}
 
 
 def states_length(text: str) -> bool:

@@ -13,7 +13,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.candidate import Candidate, Outside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heading_cells import may_head, states_figures
-from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of, holds_sizes
+from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of, heads_a_list
 from linter.reading.layouts.names_down import Pieces
 from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, row_said
 from linter.reading.layouts.sides import part_column, parts_below, side_of, why, within
@@ -159,8 +159,7 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     if (named := _rows(grid, row, words)) is None:
         return None
     part, rows = named
-    names = [c for c, role in roles.items() if role == "NAME" and c != part and not holds_sizes(grid, row, c)]
-    if names and "VALUE" in (role for column, role in roles.items() if column != part):
+    if heads_a_list(grid, row, part, roles):
         return None
     judge_numbers(grid, roles, row + 1)
     units = row + 1 if row + 1 < grid.height and is_units_row(grid, row + 1) else -1
