@@ -136,6 +136,17 @@ TABLES |= {
     "positions over units": _blocks("fr", ("Palier;;Côté accouplement", "Palier;;Côté opposé"), unit="before"),
 }
 
+_COLUMNS = "Characteristic;Unit;DE;NDE\n" + (_ROWS + _SEATS).replace(";;\n", "\n")
+TABLES |= {
+    "the machine below, where the units stand": f"{_COLUMNS};;;\nMachine;SP 90;;\nDrawing no.;M-1;;\nMax. speed;"
+    "3000 rpm;;\nLubricant;grease;;\n",
+    "the machine below in pairs": f"{_COLUMNS};;;\nMachine;SP 90;Drawing no.;M-1\nRevision;C;Max. speed;3000 rpm\n",
+    "the machine below with its units": f"{_COLUMNS};;;\nMachine;SP 90;;\nMax. speed;3000;rpm;\nRotor mass;2.5;kg;\n",
+    "the machine below in German": "Merkmal;Einheit;Antriebsseite;Abtriebsseite\n"
+    + _GROUPS.replace(";;;;\n", ";;;\n").replace("3;\n", "3\n").replace("7;\n", "7\n").replace("0;\n", "0\n")
+    + ";;;\nMaschine;SP 90;Zeichnungsnummer;M-1\nRevision;C;Max. Drehzahl;3000 1/min\n",
+}
+
 
 @pytest.mark.parametrize("kind", TABLES)
 def test_each_seat_keeps_its_size(tmp_path, kind):

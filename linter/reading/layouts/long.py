@@ -27,10 +27,42 @@ def _foot(table: LongTable, words: Words) -> Grid | None:
         below = below if all(known_unit(text) is not None for text in named) else grid.height
     if not table.transposed and below == grid.height:
         below = _before_units(table)
+    if table.transposed and table.header >= 0:
+        below = _title_below(table, words)
     if not table.start < below < grid.height:
         return None
     table.grid = grid.cut(slice(0, below))
     return grid.cut(slice(below, None))
+
+
+def _title_below(table: LongTable, words: Words) -> int:
+    """First row below a blank one where labels and values of the machine stand that are no rows of the table.
+
+    Their values stand where the table has its units, or labels stand below its positions.
+    """
+    grid = table.grid
+    blank = [row for row in range(table.start, grid.height) if not grid.filled[row]]
+    start = next((row for row in reversed(blank) if any(grid.filled[row:])), grid.height)
+    of_machine, others, apart = 0, 0, False
+    for row in range(start, grid.height):
+        cells = [(column, text) for column in range(grid.width) if (text := grid.text(row, column))]
+        if len(cells) == 3 and known_unit(cells[2][1]) is not None:
+            del cells[2]
+        if len(cells) % 2 or [column for column, _ in cells[:2]] not in ([], [table.name, table.name + 1]):
+            return grid.height
+        values = [text for _, text in cells[1::2] if len(text) > 1]  # the letter of a revision may be a unit too
+        if any(_of_machine(text, words) or known_unit(text) is not None for text in values):
+            return grid.height
+        labels = [text for _, text in cells[::2]]
+        machine = sum(_of_machine(text, words) for text in labels)
+        of_machine, others = of_machine + machine, others + len(labels) - machine
+        apart |= bool(cells) and (len(cells) > 2 or table.roles.get(table.name + 1) == "UNIT")
+    return start if apart and of_machine > 1 and of_machine >= others else grid.height
+
+
+def _of_machine(text: str, words: Words) -> bool:
+    heading = words.heading(text)
+    return heading is not None and heading.entry.level == "machine"
 
 
 def _before_units(table: LongTable) -> int:
