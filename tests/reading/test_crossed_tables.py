@@ -21,6 +21,10 @@ TABLES = {
     "Lato comando;6210;350;3000;\nLato libero;6209;350;3000;\n;;;;\n"
     "Caratteristica;Albero lato comando;Alloggiamento lato comando;Albero lato libero;Alloggiamento lato libero\n"
     "Diametro sede [mm];50 k5;90 H6;45 k5;85 H6\nRugosità Ra [µm];0,8;1,6;0,4;0,8\n",
+    "units right, two names of headings alone": "Posizione;Cuscinetto;Carico radiale;Velocità max;;\n"
+    "Lato pompa;6210;350 N;3000 giri/min;;\nLato motore;6209;350 N;3000 giri/min;;\n;;;;;\n"
+    ";Lato pompa;;Lato motore;;\nGrandezza;Albero;Sede;Albero;Sede;Unità\nDiametro;50 k5;90 H6;45 k5;85 H6;mm\n"
+    "Ra;0,8;1,6;0,4;0,8;µm\nRaggio raccordo max;1;1;0,8;0,8;mm\n",
 }
 
 

@@ -110,3 +110,17 @@ def test_a_word_for_a_place_over_a_list_is_no_housing(tmp_path, place, heads, bo
     assert stations.text("station").tolist() == ["A", "B"]
     assert stations.number("bore_diameter").tolist() == [17.0, 15.0]
     assert not stations.known("housing_seat_diameter").any()
+
+
+@pytest.mark.parametrize(
+    "head, date", [("Date", "2025-01-02"), ("Datum der Angabe", "02.01.2025"), ("Date", "1/2/25"), ("Sheet", "12")]
+)
+def test_dates_and_pages_beside_positions_are_of_no_position(tmp_path, head, date):
+    path = tmp_path / "table.csv"
+    rows = ["Shaft seat diameter;35 js4;30 js4", "Shaft seat roughness Ra in µm;0.2;0.2", "Radial load in N;500;350"]
+    rows += ["Housing seat diameter;62 JS5;55 JS5", "Housing seat roughness Ra in µm;0.4;0.4"]
+    text = "\n".join([f"Question;Front bearing;Rear bearing;Answered by;{head}", *(f"{row};AB;{date}" for row in rows)])
+    path.write_text(f"Machine;Grinder head GH-2;;;\n;;;;\n{text}\n", "utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["Front bearing", "Rear bearing"]
+    assert stations.number("radial_load").tolist() == [500.0, 350.0]

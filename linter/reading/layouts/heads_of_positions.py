@@ -12,8 +12,10 @@ from linter.reading.layouts.sections import named_by_part, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.words.headings import Heading, Words
 
-#: A number as of a page or a line, which is no size of a seat and no bearing where positions state these.
-_FEW_DIGITS = re.compile(r"\d{1,2}")
+#: A number as of a page or a line, or a date: no size of a seat and no bearing where positions state these.
+_OF_PAGES = re.compile(
+    r"\d{1,2}|\d{4}-\d\d-\d\d(?:[T ].*)?|\d{1,2}([./])\d{1,2}\1(?:\d\d)?\d\d|\d{4}([./])\d{1,2}\2\d{1,2}"
+)
 #: Names that stand below a word that may head values or nothing of ours.
 _ENOUGH = 3
 #: What a column of names may be headed as, if at all.
@@ -41,7 +43,7 @@ def beside_positions(
 ) -> list[int]:
     """Columns beside two positions or more that are none: their heads say no position, their cells no size or bearing.
 
-    ``Page`` over 4, 4, 5 stands beside 6210 and 50 k5.
+    ``Page`` over 4, 4, 5 stands beside 6210 and 50 k5, as does a date.
     """
     placed = [c for c in columns if words.station_said(grid.text(header, c))]
     if not 1 < len(placed) < len(columns):
@@ -50,7 +52,7 @@ def beside_positions(
 
     def counts(column: int) -> bool:
         texts = [text for row in rows if (text := grid.text(row, column))]
-        return bool(texts) and all(map(_FEW_DIGITS.fullmatch, texts))
+        return bool(texts) and all(map(_OF_PAGES.fullmatch, texts))
 
     return [] if any(map(counts, placed)) else [c for c in columns if c not in placed and counts(c)]
 

@@ -312,7 +312,7 @@ class _Sheet:
     def _below_a_list(self, grid: Grid, candidates: Sequence[Candidate], table: Candidate) -> Candidate:
         """The broad table below a list of the machine's names and values, however many of those there are."""
         below = next((c for c in candidates if c.where == wide.WHERE and c.start > 0), None)
-        if below is None or below is table or table.headed or grid.height > LONGEST_MIXED:
+        if below in (None, table) or table.headed or table.settled or grid.height > LONGEST_MIXED:
             return table
         texts = [[t for column in range(grid.width) if (t := grid.text(row, column))] for row in range(grid.height)]
         above, heads = texts[: below.start], texts[below.heading.start : below.heading.stop]
