@@ -304,7 +304,8 @@ def _below_groups(
     for column, (upper, group) in enumerate(zip(texts, groups, strict=True)):
         lower = " ".join(filter(None, (grid.text(r, column) for r in rows[1:])))
         if upper:
-            current, above, start = group, upper, column
+            start = start if column and texts[column - 1] == upper else column  # one group
+            current, above = group, upper
         if current is None:
             headings[column], labels[column] = of_others(words, above, lower, headings[column], labels[column])
         elif lower and not (upper and known_unit(unit_text(lower)) is not None):

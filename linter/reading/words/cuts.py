@@ -348,7 +348,7 @@ def _unit_behind(text: str) -> tuple[str, str]:
     if _VALUE_BEHIND.search(rest):
         return text, ""
     if not unit and (behind := _UNIT_BEHIND.fullmatch(text)) and not _VALUE_BEHIND.search(behind[1]):
-        return behind[1].rstrip(" -–—"), behind[2]
+        return behind[1], behind[2]
     return (rest, unit) if unit else unit_right_behind(text)
 
 
