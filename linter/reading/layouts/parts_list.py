@@ -41,6 +41,8 @@ _SIZE = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*(?:{CLASS.patte
 _SIZE_OF_SEAT = re.compile(rf"{_SIGN} ?\d.*|\d[\d.,]* ?(?:mm )?{CLASS.pattern}(?: .*)?|{CLASS.pattern}")
 #: A size with its class, as a column of fits may state it.
 _WITH_CLASS = re.compile(rf"(?:{_SIGN}\s*)?\d+(?:[.,]\d+)?\s*(?:mm)?\s*{CLASS.pattern}.*")
+#: What sets a position apart from the item before it (``Bearing housing, drive end``).
+_SET_APART = re.compile(r"[,;:(（、，]|\s[–—-]\s")
 #: The length of a part, in the column of sizes.
 _LENGTH = re.compile(
     r"(?:L|length|lg\.?|länge|longueur|longitud|lunghezza|длина|全長|长|总长)\s*[=:]?\s*\d.*|\d+\s*lg", re.IGNORECASE
@@ -239,7 +241,9 @@ def _parts(grid: Grid, name: int, roles: dict[int, str], start: int, words: Word
 
 def _item(grid: Grid, row: int, name: int, words: Words) -> Placed | None:
     """The shaft or the housing that a row names as an item, or None; where a diameter stands, it is a feature's."""
-    item = part_said(grid.text(row, name), words)
+    item = part_said(text := grid.text(row, name), words)
+    if item is not None and item.station and not _SET_APART.search(text):
+        return None  # a position behind a sign, and no word that joins others
     if any(_SIZE_OF_SEAT.fullmatch(grid.text(row, column)) for column in range(grid.width) if column != name):
         return None
     return item if item is not None and item.side.side in ("shaft", "housing") else None
