@@ -256,7 +256,7 @@ class Words:
 
     def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
-            return own
+            return text.strip() if own != text.strip() and is_bearing(text.strip()[: -len(own)].strip()) else own
         if (around := _BEARING_AROUND.fullmatch(text)) and (own := self.names.station(around.expand(r"\1\2"))):
             return own
         if own := station_with_more(text, self.names):
