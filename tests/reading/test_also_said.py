@@ -3,6 +3,7 @@
 import pytest
 
 from linter.reading import read_table
+from linter.reading.cells.several import role_of_name
 
 SPRINGS = {
     "the kind alone": ("Preload by", "wave washer", "wave", None, None),
@@ -128,3 +129,20 @@ def test_a_long_list_says_in_every_row_what_a_short_one_says(tmp_path):
     assert stations.number("shaft_seat_roughness").tolist() == [0.4] * count
     assert stations.number("base_oil_viscosity_40").tolist() == [32.0] * count
     assert stations.text("drawing_revision").tolist() == ["B"] * count
+
+
+@pytest.mark.parametrize(
+    ("name", "role"),
+    [
+        ("Bearing A (non-locating)", "floating"),
+        ("Bearing B (locating)", "locating"),
+        ("A (Festlager)", "locating"),
+        ("Loslager B", "floating"),
+        ("Drive end - fixed", "locating"),
+        ("Supporto non fisso", ""),
+        ("not fixed end", ""),
+        ("Drive end", ""),
+    ],
+)
+def test_the_name_of_a_position_says_its_function_unless_it_denies_one(name, role):
+    assert role_of_name(name) == role

@@ -131,6 +131,27 @@ def says_role(text: str) -> bool:
     return isinstance(read_choice("axial_role", text), str) or "axial_role" in of_role(text)
 
 
+#: Signs that set the pieces of a name apart, words in it, and words that deny the one behind them.
+_PIECES = re.compile(r"[()\[\]{},;:/（）、，]|\s[–—-]\s")
+_WORDS = re.compile(r"[^\W\d_]{4,}")
+_DENIES = re.compile(r"(?i)\b(?:non|not|nicht|kein|pas|no|не|un)\b|非|不")
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def role_of_name(station: str) -> str:
+    """The axial function that the name of a position says (``A (Festlager)``), empty for none or for two.
+
+    A piece in brackets or behind a sign says it as a whole (``non-locating``); behind a word that denies none is said.
+    """
+    pieces = filter(None, (piece.strip() for piece in _PIECES.split(station)))
+    whole = [piece for piece in pieces if _WORDS.search(piece) and isinstance(read_choice("axial_role", piece), str)]
+    if not whole and _DENIES.search(station):
+        return ""
+    said = (read_choice("axial_role", word) for word in whole or _WORDS.findall(station))
+    roles = {role for role in said if isinstance(role, str)}
+    return roles.pop() if len(roles) == 1 and roles <= {"locating", "floating"} else ""
+
+
 @lru_cache(maxsize=MOST_REMEMBERED)
 def free_ring_said(text: str) -> str:
     """The ring that a text says may move (``outer ring free``), or empty."""

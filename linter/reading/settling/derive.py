@@ -18,8 +18,7 @@ from linter.model.columns import Assumption, Choice, Derivation
 from linter.model.places import Place
 from linter.model.stations import Problem, Stations
 from linter.model.vocabulary import parameter
-from linter.reading.cells.choices import read_choice
-from linter.reading.cells.signs import ReadError
+from linter.reading.cells.several import role_of_name
 from linter.reading.files.intake import visible
 from linter.reading.settling.bearing_list import BearingList
 from linter.reading.words.bearing_geometry import internal_geometry, printed_ratings
@@ -45,8 +44,6 @@ _IDENTITY = ("bore_diameter", "outside_diameter", "ring_width", "bearing_type", 
 _LIST = "in the list of bearings"
 #: Internal geometry that belongs together: of one source or not at all.
 _BALLS = ("ball_count", "ball_diameter", "pitch_diameter")
-_WORDS = re.compile(r"[^\W\d_]+")
-_LONGEST_LETTERS = 3
 #: Words that say of an end that nothing is coupled to it as well as that its bearing floats.
 _FREE = re.compile(r"(?<![^\W_])(?:free|freie?s?|libre|liber[oa])(?![^\W_])|自由|свободн", re.IGNORECASE)
 #: Problems of designations that are told one by one.
@@ -195,19 +192,11 @@ def derive(stations: Stations, bearings: BearingList | None = None) -> Derived:
 def _roles_of_names(filling: _Filling, stations: Stations) -> None:
     """The axial role that a station's name says; ``free end`` says one only beside a fixed one of the same machine."""
     names, machine = stations.text("station").tolist(), stations.machine_row.tolist()
-    roles = [_role_in(name) for name in names]
+    roles = [role_of_name(name) for name in names]
     fixed = {at for at, role in zip(machine, roles, strict=True) if role == "locating"}
     for row, (name, role) in enumerate(zip(names, roles, strict=True)):
         if role and (machine[row] in fixed or not _FREE.search(name)):
             filling.offer(row, "axial_role", Value(role, f"station {visible(name, 40)}"))
-
-
-@lru_cache(maxsize=1024)
-def _role_in(station: str) -> str:
-    """The axial role that the name of a station says (``A (Festlager)``), empty for none or for two."""
-    words = [word for word in _WORDS.findall(station) if len(word) > _LONGEST_LETTERS]
-    roles = {role for word in words if not isinstance(role := read_choice("axial_role", word), ReadError)}
-    return roles.pop() if len(roles) == 1 and roles <= {"locating", "floating"} else ""
 
 
 def _listed(filling: _Filling, row: int, text: str, bearings: BearingList) -> None:
