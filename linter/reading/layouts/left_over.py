@@ -93,7 +93,7 @@ class _Sheet:
 
     def left_over(self) -> Iterator[Unused]:
         """What is left, a column of it as one where nothing of the column is used, else a row of it."""
-        left = [where for where in self.at if self._is_left(*where)]
+        left = self._without_counts([where for where in self.at if self._is_left(*where)])
         used_rows, used_columns = ({where[i] for where in self.used} for i in (0, 1))
         told = [where for where in self.told if known_unit(self.grid.text(*where)) is None]
         told_rows, told_columns = ({where[i] for where in told} for i in (0, 1))
@@ -107,7 +107,7 @@ class _Sheet:
             elif row in used_rows or row not in told_rows:
                 rows.setdefault(row, []).append((row, column))
         for column, cells in columns.items():
-            if column not in told_columns and not self._counts(cells):
+            if column not in told_columns:
                 yield self._unused(self._above(*cells[0]), cells)
         for cells in rows.values():
             yield self._unused(self.laid.get(cells[0]) or self._before(*cells[0]) or self._above(*cells[0]), cells)
@@ -141,6 +141,14 @@ class _Sheet:
     @staticmethod
     def _first_name(texts: Iterable[str]) -> str:
         return next((text for text in texts if text and not _VALUE.match(text) and known_unit(text) is None), "")
+
+    def _without_counts(self, left: list[_Where]) -> list[_Where]:
+        """What is left without columns of it that count their rows."""
+        columns: dict[int, list[_Where]] = {}
+        for where in left:
+            columns.setdefault(where[1], []).append(where)
+        counting = {column for column, cells in columns.items() if self._counts(cells)}
+        return [where for where in left if where[1] not in counting or where in self.laid]
 
     def _counts(self, cells: list[_Where]) -> bool:
         """Whether cells count their rows: each number is larger than the one before it, or begins again."""
