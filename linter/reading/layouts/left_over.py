@@ -8,7 +8,7 @@ that holds a number, a tolerance class or what stands beside a known name, and t
 import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from linter.model.stations import Unused
 from linter.reading.cells.units import known_unit
@@ -29,7 +29,9 @@ _VALUE = re.compile(
 _COUNTED = re.compile(r"\d+(?:\.\d+)*[.)]?")
 #: Filled cells of a row that may be names and texts beside them: two of each.
 _FEW = 4
-_AT_MOST = 200
+#: Entries that are listed, cells of a sheet that is looked at, cells in it that are looked at for themselves, and how
+#: far above one its name may stand: beyond these a table is no sheet of a firm's (a hostile one costs no more time).
+_AT_MOST, _MOST_CELLS, _MOST_LOOKED, _FARTHEST = 200, 60_000, 2_000, 100
 
 
 def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cell], words: Words) -> list[Unused]:
@@ -70,8 +72,8 @@ def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cel
     keys = {key for block in found.blocks for key in (*block.machines, *block.stations)}
     without = {id(grid) for grid in found.without_table}
     for grid in grids:
-        if grid.height <= LONGEST_MIXED and id(grid) not in without:
-            left += _Sheet(grid, words, (taken, told, laid), keys).left_over()
+        if grid.height * grid.width <= _MOST_CELLS and id(grid) not in without:
+            left += islice(_Sheet(grid, words, (taken, told, laid), keys).left_over(), _AT_MOST)
     return left[:_AT_MOST]
 
 
@@ -93,7 +95,8 @@ class _Sheet:
 
     def left_over(self) -> Iterator[Unused]:
         """What is left, a column of it as one where nothing of the column is used, else a row of it."""
-        left = self._without_counts([where for where in self.at if self._is_left(*where)])
+        apart = islice((where for where in self.at if where not in self.used and where not in self.told), _MOST_LOOKED)
+        left = self._without_counts([where for where in apart if self._is_left(*where)])
         used_rows, used_columns = ({where[i] for where in self.used} for i in (0, 1))
         told = [where for where in self.told if known_unit(self.grid.text(*where)) is None]
         told_rows, told_columns = ({where[i] for where in told} for i in (0, 1))
@@ -113,8 +116,6 @@ class _Sheet:
             yield self._unused(self.laid.get(cells[0]) or self._before(*cells[0]) or self._above(*cells[0]), cells)
 
     def _is_left(self, row: int, column: int) -> bool:
-        if (row, column) in self.used or (row, column) in self.told:
-            return False
         cell, text = self.grid.columns[column][row], self.grid.text(row, column)
         if isinstance(cell, Bad) or text in self.keys or known_unit(text) is not None:
             return False
@@ -132,11 +133,11 @@ class _Sheet:
 
     def _before(self, row: int, column: int) -> str:
         """The nearest text to the left that is no value and no unit."""
-        return self._first_name(self.grid.text(row, at) for at in range(column - 1, -1, -1))
+        return self._first_name(self.grid.text(row, at) for at in range(column - 1, max(column - _FARTHEST, -1), -1))
 
     def _above(self, row: int, column: int) -> str:
         """The nearest text above that is no value and no unit."""
-        return self._first_name(self.grid.text(at, column) for at in range(row - 1, -1, -1))
+        return self._first_name(self.grid.text(at, column) for at in range(row - 1, max(row - _FARTHEST, -1), -1))
 
     @staticmethod
     def _first_name(texts: Iterable[str]) -> str:
