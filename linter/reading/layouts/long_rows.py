@@ -355,8 +355,8 @@ class ByRow(NamesDown):
 
     def _section_station(self, section: str) -> str:
         """The station that a row with nothing but its label says; free words for one count where several rows do."""
-        if self.words.names.station(section):
-            return self.words.station_said(section)
+        if station := self.words.names.station(section):
+            return station
         if not self.several:
             rows = range(self.table.start, self.table.grid.height)
             sections = {section_label(self.table.grid, row, self.table.name) for row in rows} - {""}

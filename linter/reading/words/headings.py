@@ -133,11 +133,6 @@ class Deviation:
     above: bool = False
 
 
-def _with_bearing(text: str, station: str) -> str:
-    """A station with the word for a bearing before it (``Bearing 1``): that is its name as it stands."""
-    return text if station != text and is_bearing(text.removesuffix(station).strip()) else station
-
-
 @define(eq=False)
 class Words:
     """The name mapping with a memory of what was looked up, and what the names of a table show by themselves.
@@ -261,7 +256,7 @@ class Words:
 
     def _station_of(self, text: str) -> str:
         if own := self.names.station(text):
-            return _with_bearing(text.strip(), own)
+            return own
         if (around := _BEARING_AROUND.fullmatch(text)) and (own := self.names.station(around.expand(r"\1\2"))):
             return own
         if own := station_with_more(text, self.names):
