@@ -11,6 +11,7 @@ from linter.reading.layouts.long_table import SAMPLE, names_below
 from linter.reading.layouts.sections import named_by_part, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import concepts_said
 
 #: A number as of a page or a line, or a date: no size of a seat and no bearing where positions state these.
 _OF_PAGES = re.compile(
@@ -18,6 +19,8 @@ _OF_PAGES = re.compile(
 )
 #: Names that stand below a word that may head values or nothing of ours.
 _ENOUGH = 3
+#: What a word over letters may say of which they are codes (``Material code | A | B``), and no positions.
+_OF_OTHERS = frozenset(("material", "class", "grade", "quality", "revision", "drawing", "tolerance", "duty"))
 #: What a column of names may be headed as, if at all.
 _OVER_NAMES = ("NAME", "VALUE", "NOTE", "KIND")
 
@@ -97,6 +100,7 @@ def names_of_positions(grid: Grid, row: int, first: int, roles: dict[int, str], 
     for column in headed or range(first):
         text = grid.text(row, column)
         other = side_of(text) is not None or (column not in headed and words.heading(text) is not None)
+        other = other or (column not in headed and bool(concepts_said(text) & _OF_OTHERS))
         if text and roles.get(column, "NAME") in _OVER_NAMES and not other:
             parts = _parts(grid, column, row + 1, words)
             found.append(Named(column, parts, _count(grid, column, row + 1, parts, words)))
