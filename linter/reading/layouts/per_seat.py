@@ -15,7 +15,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heading_cells import may_head, states_figures
 from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of, heads_a_list
 from linter.reading.layouts.names_down import Pieces
-from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, row_said
+from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, rows_said
 from linter.reading.layouts.sides import part_column, parts_below, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
@@ -105,7 +105,7 @@ def _speaks_of_parts(grid: Grid, words: Words) -> bool:
     """Whether cells of one of the first columns say two parts or more."""
     for column in range(min(grid.width, _NAMING)):
         texts = {text for row in range(grid.height) if (text := grid.text(row, column))}
-        if len({said.side.side for text in texts if (said := row_said(text, words)) is not None}) > 1:
+        if len({said.side.side for said in rows_said(texts, words).values()}) > 1:
             return True
     return False
 

@@ -8,7 +8,9 @@ from attrs import evolve, frozen
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.placed import placed, placed_apart
 from linter.reading.layouts.sides import Side, side_of
+from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.part_columns import says_bore
 from linter.reading.words.parts import concepts_said
 from linter.reading.words.remembered import remembered
 
@@ -67,11 +69,17 @@ def row_said(text: str, words: Words) -> SeatRow | None:
 
 
 def rows_said(texts: Iterable[str], words: Words) -> dict[str, SeatRow]:
-    """What texts say that their rows are of; a word that stands with several parts is a position."""
+    """What texts say that their rows are of; a word that stands with several parts is a position.
+
+    A bore beside the shaft (``arbre``, ``alésage``) is the housing's where no other word says that.
+    """
     distinct = list(dict.fromkeys(texts))
     found = {text: said for text in distinct if (said := row_said(text, words)) is not None}
     if len(found) < len(distinct) and (apart := placed_apart(distinct, words)):
         return {text: SeatRow(said.side, "seat", said.station) for text, said in apart.items()}
+    if {row.side.side for row in found.values()} == {"shaft"}:
+        bores = [text for text in distinct if text not in found and says_bore(text, word_key(text))]
+        found |= {text: SeatRow(Side("housing", text)) for text in bores}
     return found
 
 

@@ -1,5 +1,6 @@
 """Columns of a table with names down a column that say whose values its rows state."""
 
+import re
 from collections.abc import Sequence
 from itertools import groupby, pairwise
 
@@ -91,6 +92,10 @@ def stations_by_cells(grid: Grid, name: int, part: int | None, roles: dict[int, 
             return
 
 
+#: A number of a row (``12``, ``2.1``), which is no machine.
+_COUNTED = re.compile(r"[\d.,/ -]*")
+
+
 def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
     """A column beside the names that keeps apart what is stated of several machines names them, whatever heads it.
 
@@ -106,8 +111,8 @@ def machines_of_rows(grid: Grid, name: int, roles: dict[int, str], start: int, w
         return
     for column in [*range(name), *range(name + 1, grid.width)]:
         texts = [grid.merged_text(r, column) for r in rows]
-        right = column > name
-        if roles.get(column, "NOTE") not in (("NOTE", "CHAR-ID") if right else ("NOTE",)):
+        right, role = column > name, roles.get(column, "NOTE")
+        if role not in ("NOTE", "CHAR-ID", "NAME") or (role != "NOTE" and any(map(_COUNTED.fullmatch, texts))):
             continue
         if right and not (start and _may_be_names(grid.text(start - 1, column), texts, words)):
             continue
