@@ -8,6 +8,7 @@ from attrs import evolve, frozen
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.placed import placed, placed_apart
 from linter.reading.layouts.sides import Side, side_of
+from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.part_columns import says_bore
@@ -71,7 +72,8 @@ def row_said(text: str, words: Words) -> SeatRow | None:
 def rows_said(texts: Iterable[str], words: Words) -> dict[str, SeatRow]:
     """What texts say that their rows are of; a word that stands with several parts is a position.
 
-    A bore beside the shaft (``arbre``, ``alésage``) is the housing's where no other word says that.
+    A bore beside the shaft (``arbre``, ``alésage``) is the housing's where no other word says that; beside both parts a
+    type of bearings (``Cuscinetto a sfere``) is the bearing.
     """
     distinct = list(dict.fromkeys(texts))
     found = {text: said for text in distinct if (said := row_said(text, words)) is not None}
@@ -80,6 +82,9 @@ def rows_said(texts: Iterable[str], words: Words) -> dict[str, SeatRow]:
     if {row.side.side for row in found.values()} == {"shaft"}:
         bores = [text for text in distinct if text not in found and says_bore(text, word_key(text))]
         found |= {text: SeatRow(Side("housing", text)) for text in bores}
+    if {"shaft", "housing"} <= {row.side.side for row in found.values()}:
+        others = [text for text in distinct if text not in found and names_bearing(text)]
+        found |= {text: SeatRow(Side("bearing", text)) for text in others}
     return found
 
 
