@@ -29,6 +29,8 @@ _VALUE = re.compile(
 _COUNTED = re.compile(r"\d+(?:\.\d+)*[.)]?")
 #: Filled cells of a row that may be names and texts beside them: two of each.
 _FEW = 4
+#: The longest text of a value beside its name.
+_LONGEST = 40
 #: Entries that are listed, cells of a sheet that is looked at, cells in it that are looked at for themselves, and how
 #: far above one its name may stand: beyond these a table is no sheet of a firm's (a hostile one costs no more time).
 _AT_MOST, _MOST_CELLS, _MOST_LOOKED, _FARTHEST = 200, 60_000, 2_000, 100
@@ -91,6 +93,8 @@ class _Sheet:
         self.count = Counter(row for row, _ in filled)
         self.used = {where for where, cell in self.at.items() if cell in taken}
         self.told = {where for where, cell in self.at.items() if cell in told}
+        heads = ((column, grid.text(row, column)) for row, column in filled if row < _FARTHEST)
+        self._remarks = {column for column, text in heads if set(words.groups(text)) & {"NOTE", "KIND"}}
         self.laid = {where: laid[cell] for where, cell in self.at.items() if cell in laid}
 
     def left_over(self) -> Iterator[Unused]:
@@ -126,8 +130,12 @@ class _Sheet:
         return _VALUE.match(text) is not None or self._is_named(row, column)
 
     def _is_named(self, row: int, column: int) -> bool:
-        """Whether a cell is what stands beside a known name, in a row of few cells: a line of a title, of a list."""
-        if self.count[row] > _FEW or concepts_said(self.grid.text(row, column)):
+        """Whether a cell is what stands beside a known name, in a row of few cells: a line of a title, of a list.
+
+        A text below a word for remarks, or one longer than a value is, says something about the name.
+        """
+        text = self.grid.text(row, column)
+        if self.count[row] > _FEW or len(text) > _LONGEST or concepts_said(text) or column in self._remarks:
             return False
         return bool(before := self._before(row, column)) and self.words.heading(before) is not None
 
