@@ -57,6 +57,10 @@ def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cel
     list of Unused
         Those cells, a row or column of them as one.
     """
+    without = {id(grid) for grid in found.without_table}
+    sheets = [grid for grid in grids if grid.height * grid.width <= _MOST_CELLS and id(grid) not in without]
+    if grids and not sheets:
+        return []
     taken = set(used)
     places = [u.place for u in found.unused] + [p.place for p in found.problems if p.place is not None]
     told = {(place.sheet, place.cell or place.pointer or "") for place in places}
@@ -72,10 +76,8 @@ def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cel
                 shown = visible(strip.whole.get(index) or cell_text(cell), 40)
                 left.append(Unused(visible(strip.label, 60), shown, strip.place(file, index), LEFT))
     keys = {key for block in found.blocks for key in (*block.machines, *block.stations)}
-    without = {id(grid) for grid in found.without_table}
-    for grid in grids:
-        if grid.height * grid.width <= _MOST_CELLS and id(grid) not in without:
-            left += islice(_Sheet(grid, words, (taken, told, laid), keys).left_over(), _AT_MOST)
+    for grid in sheets:
+        left += islice(_Sheet(grid, words, (taken, told, laid), keys).left_over(), _AT_MOST)
     return left[:_AT_MOST]
 
 
