@@ -64,21 +64,27 @@ def left_over(file: str, grids: Sequence[Grid], found: Found, used: Iterable[Cel
     taken = set(used)
     places = [u.place for u in found.unused] + [p.place for p in found.problems if p.place is not None]
     told = {(place.sheet, place.cell or place.pointer or "") for place in places}
+    laid, left = _laid(file, found, taken | told)
+    keys = {key for block in found.blocks for key in (*block.machines, *block.stations)}
+    for grid in sheets:
+        left += islice(_Sheet(grid, words, (taken, told, laid), keys).left_over(), _AT_MOST)
+    return left[:_AT_MOST]
+
+
+def _laid(file: str, found: Found, known: set[Cell]) -> tuple[dict[Cell, str], list[Unused]]:
+    """The names of cells that layouts took and that were lost again, and those of them that stand in no sheet."""
     laid: dict[Cell, str] = {}
     left: list[Unused] = []
     for strip in (strip for block in found.blocks for strip in block.strips if len(strip.cells) <= LONGEST_MIXED):
         for index, cell in enumerate(strip.cells.tolist()):
             at = (strip.sheet, strip.at(index))
-            if is_blank(cell) or at in taken or at in told:
+            if is_blank(cell) or at in known:
                 continue
             laid[at] = strip.label
             if strip.pointers is not None:
                 shown = visible(strip.whole.get(index) or cell_text(cell), 40)
                 left.append(Unused(visible(strip.label, 60), shown, strip.place(file, index), LEFT))
-    keys = {key for block in found.blocks for key in (*block.machines, *block.stations)}
-    for grid in sheets:
-        left += islice(_Sheet(grid, words, (taken, told, laid), keys).left_over(), _AT_MOST)
-    return left[:_AT_MOST]
+    return laid, left
 
 
 class _Sheet:
