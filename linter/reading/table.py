@@ -21,7 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
-from linter.reading.layouts.left_over import left_over
+from linter.reading.layouts.left_over import left_over, tell_unreviewed
 from linter.reading.layouts.part_numbers import leave_part_numbers
 from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.remark_columns import take_remarks_of_objects
@@ -128,6 +128,7 @@ def _read(source: Source, names: Names, bearings: BearingList | None) -> Reading
     told = evolve(found, unused=resolver.unused, problems=resolver.problems)
     used = ((sheet, cell) for _, _, sheet, cell, _ in places(resolver.cells()))
     resolver.unused.extend(left_over(source.file, grids, told, used, words))
+    stations = evolve(stations, problems=(*tell_unreviewed(resolver.unused, words), *stations.problems))
     layout = ", ".join(dict.fromkeys(found.layouts))
     return Reading(
         source.file,

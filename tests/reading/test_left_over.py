@@ -1,10 +1,14 @@
 """No cell that holds a value is lost in silence: what no layout takes is listed with its name and its place."""
 
 import json
+from pathlib import Path
+
+import pytest
 
 from linter.reading import read_table
 from linter.reading.layouts.left_over import LEFT
 from linter.reading.settling.said_again import AGAIN
+from linter.reading.words.match import OPEN
 
 TABLE = "Position;Bearing;Shaft seat;Housing seat\nA;6204;20 k5;47 H6\nB;6203;17 k5;40 H6\n"
 
@@ -50,3 +54,35 @@ def test_values_of_objects_without_a_station_are_listed(tmp_path):
     }
     found = listed(tmp_path, json.dumps(document), name="seats.json")
     assert [place for _, _, place in found] == ["/machines/1/speed_max"]
+
+
+FULL = Path("sample_exports/coolant-pump.csv").read_text("utf-8")
+THIRD = "Third support bearing\nShaft seat,20 d9\nHousing seat,47 H12\nShaft fillet radius,5\n"
+
+
+def unreviewed(tmp_path, text):
+    path = tmp_path / "seats.csv"
+    path.write_text(text, "utf-8")
+    return [p for p in read_table(path).stations.problems if p.code == "values-not-read" and "unreviewed" in p.message]
+
+
+@pytest.mark.parametrize("third", [THIRD, "\n" + THIRD, THIRD.replace("Shaft fillet radius", "Hohlkehle Welle")])
+def test_a_position_below_a_full_table_is_told_as_not_reviewed(tmp_path, third):
+    (problem,) = unreviewed(tmp_path, FULL + third)
+    assert problem.kind == "unreadable"
+    assert "3 values" in problem.message
+    assert "Shaft seat, Housing seat" in problem.message
+
+
+def test_two_values_below_a_full_table_are_only_listed(tmp_path):
+    text = FULL + "\n".join(THIRD.splitlines()[:3])
+    assert unreviewed(tmp_path, text) == []
+    assert [(name, value) for name, value, _ in listed(tmp_path, text, OPEN)] == [
+        ("Shaft seat", "20 d9"),
+        ("Housing seat", "47 H12"),
+    ]
+
+
+def test_texts_below_a_full_table_are_no_values(tmp_path):
+    text = FULL + "Bearing,as delivered\nShaft seat,ground\nHousing seat,honed\nShaft fillet radius,see drawing\n"
+    assert unreviewed(tmp_path, text) == []

@@ -216,7 +216,7 @@ class Cells(Meanings):
             if (limit := self.limit_of(key, part)) is not None:
                 self.cell(with_unit(limit, aspect_of(part)[1] or unit or here.unit), name, cell, (*at, part), here)
             else:
-                self.unused(name, cell, (*at, part), self.words.why(key) or "the name is not recognised")
+                self.unused(name, cell, (*at, part), self.words.why(key))
 
     def tolerance_of_size(self, key: str, value: Any, at: Path, here: Here) -> bool:
         """Read the tolerance, as an object or list, of the size right before it in one object; false for another."""

@@ -307,7 +307,7 @@ class _Walk(RecordCells):
         elif here.trail and (limit := self.limit_of(here.trail[-1], key)) is not None:
             self.cell(with_unit(limit, here.unit), f"{here.trail[-1]} {key}", value, at, here)
         else:
-            self.unused(key, value, at, self.words.why(key) or "the name is not recognised")
+            self.unused(key, value, at, self.words.why(key))
 
     def _known(self, heading: Heading, key: str, value: Any, at: Path, here: Here) -> bool:
         """Read what stands under a key that is known; false for a list that is none of one value."""

@@ -10,12 +10,14 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import islice, pairwise
 
-from linter.model.stations import Unused
+from linter.model.stations import Problem, Unused
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Bad, Grid, cell_text, is_blank
 from linter.reading.files.intake import visible
+from linter.reading.layouts.lost import ENOUGH, is_value
 from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Words
+from linter.reading.words.match import OPEN
 from linter.reading.words.parts import concepts_said
 
 #: Why a cell that is listed here is not used.
@@ -87,6 +89,40 @@ def _laid(file: str, found: Found, known: set[Cell]) -> tuple[dict[Cell, str], l
     return laid, left
 
 
+def tell_unreviewed(unused: Iterable[Unused], words: Words) -> list[Problem]:
+    """The finding about values below known names of a seat or a bearing that are not used: whose they are is not said.
+
+    Parameters
+    ----------
+    unused : iterable of Unused
+        All that is not used, the cells that are left over among it.
+    words : Words
+        The words that are known.
+
+    Returns
+    -------
+    list of Problem
+        One, where :data:`~linter.reading.layouts.lost.ENOUGH` parameters stand so: a position may be left unreviewed.
+    """
+    told: dict[str, Unused] = {}
+    for one in unused:
+        heading = words.heading(one.name) if one.name and one.reason in (LEFT, OPEN) else None
+        if heading is None or heading.entry.level != "station" or heading.parameter == "station":
+            continue
+        if is_value(one.value.split(" | ")[0].split(", ")[0], heading.entry):
+            told.setdefault(heading.parameter, one)
+    if len(told) < ENOUGH:
+        return []
+    first = next(iter(told.values()))
+    names = ", ".join(visible(one.name, 40) for one in [*told.values()][:5])
+    expected = "the position above or beside them, as above or beside the other values"
+    message = (
+        f"{first.place}: {len(told)} values under names that are known ({names}) are not used, as nothing says of "
+        f"which position they are; expected {expected}; a position may be left unreviewed."
+    )
+    return [Problem("unreadable", None, "station", first.place, names, expected, message, "values-not-read")]
+
+
 class _Sheet:
     """The cells of one sheet: what is used, what is told, what is laid out and lost again, what is left."""
 
@@ -125,7 +161,7 @@ class _Sheet:
             if column not in told_columns:
                 yield self._unused(self._above(*cells[0]), cells)
         for cells in rows.values():
-            yield self._unused(self.laid.get(cells[0]) or self._before(*cells[0]) or self._above(*cells[0]), cells)
+            yield self._unused(self._name_of(*cells[0]), cells)
 
     def _is_left(self, row: int, column: int) -> bool:
         cell, text = self.grid.columns[column][row], self.grid.text(row, column)
@@ -146,6 +182,12 @@ class _Sheet:
         if self.count[row] > _FEW or len(text) > _LONGEST or concepts_said(text) or column in self._remarks:
             return False
         return bool(before := self._before(row, column)) and self.words.heading(before) is not None
+
+    def _name_of(self, row: int, column: int) -> str:
+        """The known name beside a cell; else that by which a layout took it, or what stands beside or above it."""
+        before = self._before(row, column)
+        known = before if before and self.words.heading(before) is not None else ""
+        return known or self.laid.get((row, column)) or before or self._above(row, column)
 
     def _before(self, row: int, column: int) -> str:
         """The nearest text to the left that is no value and no unit."""

@@ -14,6 +14,7 @@ from linter.reading.cells.numbers import Number, read_number
 from linter.reading.cells.signs import fold
 from linter.reading.cells.units import known_unit, split_quantity
 from linter.reading.files.intake import visible
+from linter.reading.words.match import OPEN
 from linter.reading.words.names import Names
 
 #: Parameters without which a seat or its bearing cannot be judged: unused data near one of them that is missing closes
@@ -36,8 +37,7 @@ _DIAMETERS = ("bore_diameter", "outside_diameter")
 _CLASS = re.compile(r"(?:[\d.,]+ ?)?(?:[efghjkmnpr]|js|[EFGHJKMNPR]|JS)(?:[3-9]|1[0-1])(?:\W.*)?")
 _DEVIATION = re.compile(r"(?:[\d.,]+ ?)?(?:±|[+-] ?\d).*")
 _RUNNING = re.compile(r"(?i)\W*(?:id|nos?|nr|num|item|index|idx|line|row|pos|#|qty|quantity|count|anzahl|menge|seq)\W*")
-#: Why a name that is known is not read all the same: its cells or its neighbours leave open what it means.
-_OPEN = "the name is not recognised"
+#: Why a name is not used that the name mapping knows.
 _LEFT_OUT = "the name mapping says to leave it out"
 _EXPECTED = "a heading that names its parameter, or a name mapping"
 
@@ -48,7 +48,7 @@ def tell_unused(unused: Iterable[Unused], stations: Stations) -> list[Problem]:
     Of kind ``unreadable`` where a parameter of :data:`NEEDED` that it may state is missing, else of kind ``unused``.
     """
     names = Names.built_in()
-    words = [one for one in unused if one.name and one.reason in (_LEFT_OUT, _OPEN, names.why(one.name))]
+    words = [one for one in unused if one.name and one.reason in (_LEFT_OUT, OPEN, names.why(one.name))]
     words = [one for one in words if not names.groups(one.name) and not _RUNNING.fullmatch(one.name)][:_MOST_NAMES]
     problems = []
     for one in words:

@@ -12,7 +12,7 @@ from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
 from linter.reading.words.limits import without_limits
-from linter.reading.words.match import TEMPERATURE_LETTER, UNIT_OF_LETTER
+from linter.reading.words.match import OPEN, TEMPERATURE_LETTER, UNIT_OF_LETTER
 from linter.reading.words.measured_words import FOUND_REASON, IN_NAMES, without, without_found
 from linter.reading.words.names import Names
 from linter.reading.words.pairs import PAIR, pair_said
@@ -282,7 +282,7 @@ class Words:
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
         measured = FOUND_REASON if self.of_design(text, "found") is not None else ""
-        return measured or self.names.why(text.strip()) or "the name is not recognised"
+        return measured or self.names.why(text.strip()) or OPEN
 
     def of_design(self, text: str, words: str = "designed") -> Heading | None:
         """What a name of a seat's size or form names without a word that says whose value it is."""

@@ -13,6 +13,8 @@ from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.mapping import Aspect
 from linter.reading.words.parts import is_bearing, is_pair_of_fits, named_by_parts
 
+#: Why a name is not read of which nothing says more: none that is known, or its cells or neighbours leave it open.
+OPEN = "the name is not recognised"
 #: What a unit says of a name that leaves it out (``Ambient (°C)``, ``Rated rpm``).
 _NOUNS = {"temperature": "temperature", "rotational speed": "speed", "force": "load", "mass": "mass"}
 TEMPERATURE_LETTER = re.compile(r"(.*[^ _])(?:[ _]|(?<=[a-z]))([CFK])")
