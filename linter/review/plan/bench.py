@@ -149,7 +149,7 @@ class Bench:
         shape = (len(clauses), view.count)
         grade, measure = np.empty(shape, np.int8), np.empty(shape, np.float32)
         for n, k in enumerate(clauses):
-            grade[n], measure[n] = _by_station(view, measured(view, self.clauses[k], {}, strict=self.strict))
+            grade[n], measure[n] = by_station(view, measured(view, self.clauses[k], {}, strict=self.strict))
             self.reads.close(self.ids[k])
         return grade, measure
 
@@ -193,8 +193,21 @@ _GRADES[FINDING, :-1] = range(len(SEVERITIES), 0, -1)
 _GRADES[NOT_ASSESSED], _GRADES[NOT_APPLICABLE] = -1, -2
 
 
-def _by_station(view: View, review: ClauseReview) -> tuple[NDArray[np.int8], NDArray[np.float64]]:
-    """Grade and measure of one clause for each row of the stations."""
+def by_station(view: View, review: ClauseReview) -> tuple[NDArray[np.int8], NDArray[np.float64]]:
+    """Grade and measure of one clause for each row of the stations.
+
+    Parameters
+    ----------
+    view : View
+        What was reviewed.
+    review : ClauseReview
+        With its measure.
+
+    Returns
+    -------
+    tuple of int8 array and float array
+        Grades as :meth:`linter.review.assess.Assessed.grades`.
+    """
     grade = _GRADES[review.outcome, review.severity]
     judged = (review.outcome == MET) | (review.outcome == FINDING)
     measure = np.where(judged, np.nan if review.measure is None else review.measure, np.nan)

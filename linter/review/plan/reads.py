@@ -4,7 +4,7 @@ A clause whose columns and shared quantities are those of the machine as it stan
 ones it looked at is noted, not declared: a check is a pure function of what it reads.
 """
 
-from collections.abc import Callable, Iterator, Mapping, Set
+from collections.abc import Callable, Iterator, Mapping, Sequence, Set
 from typing import Any, NamedTuple
 
 import attrs
@@ -187,24 +187,43 @@ class Touched:
 
     def _same(self, now: Any, before: Any) -> bool:
         """Whether a value of the trials is that of the machines as they stand, row by row."""
-        if type(now) is not type(before):
-            return False
-        if isinstance(now, np.ndarray):
-            return self._same_array(now, before)
-        if attrs.has(type(now)):
-            return all(self._same(getattr(now, a.name), getattr(before, a.name)) for a in attrs.fields(type(now)))
-        if isinstance(now, (tuple, list)):
-            return len(now) == len(before) and all(map(self._same, now, before))
-        if isinstance(now, dict):
-            return now.keys() == before.keys() and all(self._same(now[key], before[key]) for key in now)
-        return isinstance(now, (str, int, float, type(None))) and bool(now == before)
+        return same(now, before, self.copied)
 
-    def _same_array(self, now: NDArray[Any], before: NDArray[Any]) -> bool:
-        if now.ndim != before.ndim or now.dtype != before.dtype:
-            return False
-        for axis in range(now.ndim):
-            for count, own, index in self.copied:
-                if now.shape[axis] == count and before.shape[axis] == own:
-                    before = before.take(index, axis)
-                    break
-        return np.array_equal(now, before, equal_nan=now.dtype.kind == "f")
+
+def same(now: Any, before: Any, copied: Sequence[tuple[int, int, NDArray[np.intp]]]) -> bool:
+    """Whether a value of copies of machines is that of the machines themselves, row by row.
+
+    Parameters
+    ----------
+    now, before : any
+        Arrays, and what is made of them.
+    copied : sequence of (int, int, int array)
+        How many rows (and machines) there are of copies and of the machines, and which one each is a copy of.
+
+    Returns
+    -------
+    bool
+        False also where it cannot be told.
+    """
+    if type(now) is not type(before):
+        return False
+    if isinstance(now, np.ndarray):
+        return _same_array(now, before, copied)
+    if attrs.has(type(now)):
+        return all(same(getattr(now, a.name), getattr(before, a.name), copied) for a in attrs.fields(type(now)))
+    if isinstance(now, (tuple, list)):
+        return len(now) == len(before) and all(same(*pair, copied) for pair in zip(now, before, strict=True))
+    if isinstance(now, dict):
+        return now.keys() == before.keys() and all(same(now[key], before[key], copied) for key in now)
+    return isinstance(now, (str, int, float, type(None))) and bool(now == before)
+
+
+def _same_array(now: NDArray[Any], before: NDArray[Any], copied: Sequence[tuple[int, int, NDArray[np.intp]]]) -> bool:
+    if now.ndim != before.ndim or now.dtype != before.dtype:
+        return False
+    for axis in range(now.ndim):
+        for count, own, index in copied:
+            if now.shape[axis] == count and before.shape[axis] == own:
+                before = before.take(index, axis)
+                break
+    return np.array_equal(now, before, equal_nan=now.dtype.kind == "f")

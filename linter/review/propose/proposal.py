@@ -12,9 +12,10 @@ from linter.model.stations import Stations
 from linter.model.vocabulary import parameter
 from linter.review.plan.trials import put, replicate
 from linter.review.propose.kinds import KINDS, Kind, is_blank, wanted
+from linter.review.propose.known import Known
 from linter.review.propose.offers import Bench, Offer, printed_classes, split_class
 from linter.review.room.domains import Cell
-from linter.review.room.judged import Judge, anew
+from linter.review.room.judged import anew
 from linter.rulebook.model import Rulebook
 
 #: Rounds in which every proposed value is looked at again.
@@ -87,28 +88,30 @@ def propose(stations: Stations, machine: int, rulebook: Rulebook) -> tuple[Propo
                 bench = Bench(now, rulebook)
                 if wanted(bench, kind, cell):
                     now = with_value(now, rulebook, cell, kind.offers(bench, cell)[-1][0])
+    known = Known(now, rulebook)
     for kind in KINDS:
         whole = parameter(kind.name).level == "machine"
         for row in (0,) if whole else range(len(block)):
             cell = Cell(kind.name, row)
-            if cell in blanks and wanted(Bench(now, rulebook), kind, cell):
-                (choice,) = _choices(now, rulebook, [(kind, cell)])
+            if cell in blanks and wanted(Bench(known.stations, rulebook), kind, cell):
+                (choice,) = _choices(known, [(kind, cell)])
                 if choice is not None:
                     found[cell] = (kind, choice)
-                    now = with_value(now, rulebook, cell, choice.value)
+                    known.change({cell: choice.value})
     for _ in range(MOST_ROUNDS):
-        chosen = _choices(now, rulebook, [(kind, cell) for cell, (kind, _) in found.items()])
+        chosen = _choices(known, [(kind, cell) for cell, (kind, _) in found.items()])
         moved = False
         for (cell, (kind, before)), choice in zip(list(found.items()), chosen, strict=True):
             if choice is None:
                 continue
             found[cell] = (kind, choice)
             if choice.text != before.text:
-                now = with_value(now, rulebook, cell, choice.value)
+                known.change({cell: choice.value})
                 moved = True
                 break
         if not moved:
             break
+    now = known.stations
     return tuple(
         Proposed(cell, c.value, c.text, kind.clause, kind.reason, c.bounded_by, _others(now, rulebook, cell, c))
         for cell, (kind, c) in found.items()
@@ -162,18 +165,19 @@ class _Choice:
     serves: tuple[str, ...]
 
 
-def _choices(now: Stations, rulebook: Rulebook, cells: Sequence[tuple[Kind, Cell]]) -> list["_Choice | None"]:
+def _choices(known: Known, cells: Sequence[tuple[Kind, Cell]]) -> list["_Choice | None"]:
     """What would be chosen for each cell if it alone were blank; all trials in one batch."""
-    judge = Judge(now, np.arange(len(now)), rulebook, "remark")
+    now, rulebook = known.stations, known.rulebook
     offered = [list(kind.offers(Bench(_blanked(now, rulebook, cell), rulebook), cell)) for kind, cell in cells]
     trials = [{cell: value} for (_, cell), offers in zip(cells, offered, strict=True) for value, _ in offers]
-    grades = [judge.grades(trials[k : k + 6000]) for k in range(0, len(trials), 6000)]
-    tried = np.concatenate(grades) if grades else np.zeros((0, len(judge.clauses), len(now)), np.int8)
+    grades = [known.grades(trials[k : k + 6000]) for k in range(0, len(trials), 6000)]
+    tried = np.concatenate(grades) if grades else np.zeros((0, len(known.clauses), len(now)), np.int8)
+    must = known.must()
     found, start = [], 0
     for (kind, _), offers in zip(cells, offered, strict=True):
         own = tried[start : start + len(offers)]
         start += len(offers)
-        found.append(_choice(kind, offers, own, judge) if offers else None)
+        found.append(_choice(kind, offers, own, must, known.clauses) if offers else None)
     return found
 
 
@@ -201,8 +205,10 @@ def scores(grades: NDArray[np.int8], must: NDArray[np.bool_]) -> list[Score]:
     return [tuple(int(v) for v in row) for row in columns]
 
 
-def _choice(kind: Kind, offers: Sequence[Offer], grades: NDArray[np.int8], judge: Judge) -> "_Choice":
-    found = scores(grades, judge.must)
+def _choice(
+    kind: Kind, offers: Sequence[Offer], grades: NDArray[np.int8], must: NDArray[np.bool_], clauses: tuple[str, ...]
+) -> "_Choice":
+    found = scores(grades, must)
     if kind.grave:
         found = [score[:2] for score in found]
     best = min(found)
@@ -210,7 +216,7 @@ def _choice(kind: Kind, offers: Sequence[Offer], grades: NDArray[np.int8], judge
     at = _middle(serving) if kind.middle else serving[0]
     order = sorted(range(len(offers)), key=lambda k: (found[k], k))
     beyond = _next(at, found, kind)
-    bounded = tuple(_worse(grades[at], grades[beyond], judge)) if beyond is not None else ()
+    bounded = tuple(_worse(grades[at], grades[beyond], clauses)) if beyond is not None else ()
     others = tuple(offers[k][1] for k in order if k != at)[:2]
     serves = tuple(text for (_, text), score in zip(offers, found, strict=True) if score[:2] == best[:2])
     return _Choice(offers[at][0], offers[at][1], bounded, others, serves)
@@ -256,7 +262,7 @@ def _next(at: int, found: Sequence[Score], kind: Kind) -> int | None:
     return None
 
 
-def _worse(chosen: NDArray[np.int8], other: NDArray[np.int8], judge: Judge) -> Iterator[str]:
+def _worse(chosen: NDArray[np.int8], other: NDArray[np.int8], clauses: tuple[str, ...]) -> Iterator[str]:
     """Clauses that another value brings to a graver finding."""
     for k in np.flatnonzero((np.maximum(other, 0) > np.maximum(chosen, 0)).any(axis=1)):
-        yield judge.clauses[k]
+        yield clauses[k]

@@ -33,10 +33,10 @@ def stations_of(seed: int) -> Stations:
     return with_defaults(complete_design(seed).stations(), BOOK)
 
 
-def judged(stations: Stations, cell: Cell, values: list[float]) -> np.ndarray:
-    """Grades with each value in the cell, by way of a frame of many machines; (clauses, values, rows)."""
+def judged(stations: Stations, values: list[tuple[Cell, float]]) -> np.ndarray:
+    """Grades with each value in its cell, by way of a frame of many machines; (clauses, values, rows)."""
     frame, parts = stations.to_frame(), []
-    for k, value in enumerate(values):
+    for k, (cell, value) in enumerate(values):
         copy = frame.copy()
         copy["machine"] = f"m{k:05d}"
         at = copy.index if cell.whole else copy.index[cell.row]
@@ -49,15 +49,15 @@ def judged(stations: Stations, cell: Cell, values: list[float]) -> np.ndarray:
     return found.grades().reshape(-1, len(values), len(frame))
 
 
-def forbidden(stations: Stations, room: Room, values: list[float]) -> np.ndarray:
-    """Whether each value is forbidden by a clause that does not stand whatever the value."""
+def forbidden(stations: Stations, values: list[tuple[Room, float]]) -> np.ndarray:
+    """Whether each value of a room is forbidden by a clause that does not stand whatever the value."""
     first = assess(stations, BOOK)
     must = [must_rows(r.clause, first.view) for r in first.reviews.values()]
     must = [first.view.to_stations(m) if len(m) != len(stations) else m for m in must]
-    grades = judged(stations, room.cell, values)
+    grades = judged(stations, [(room.cell, value) for room, value in values])
     lost = (grades == -1) & (first.grades()[:, None, :] >= 0) & np.array(must)[:, None, :]
-    counted = ~np.isin(list(first.reviews), room.standing)
-    return (((grades > MINOR) | lost).any(axis=2) & counted[:, None]).any(axis=0)
+    counted = np.array([~np.isin(list(first.reviews), room.standing) for room, _ in values]).T
+    return (((grades > MINOR) | lost).any(axis=2) & counted).any(axis=0)
 
 
 def points(rng: random.Random, room: Room) -> tuple[list[float], list[float]]:
@@ -80,21 +80,21 @@ def points(rng: random.Random, room: Room) -> tuple[list[float], list[float]]:
 def contradictions(seed: int, count: int) -> tuple[int, list[tuple[str, float]]]:
     """How many points were tried, and those that a room tells otherwise than the rulebook."""
     rng, stations = random.Random(seed), stations_of(seed)
-    tried, wrong = 0, []
     cells = cells_of(stations, np.arange(len(stations)))
     names = sorted({cell.name for cell in cells if kind_of(cell) == "number"})
     found = rooms(stations, 0, BOOK, names=tuple(rng.sample(names, count)))
+    tried: list[tuple[Room, float]] = []
+    expected: list[bool] = []
     for room in [room for room in found if room.stretches]:
         inside, outside = points(rng, room)
-        bad = forbidden(stations, room, [*inside, *outside])
-        expected = [False] * len(inside) + [True] * len(outside)
-        tried += len(expected)
-        wrong += [
-            (room.cell.name, value)
-            for value, is_bad, want in zip([*inside, *outside], bad, expected, strict=True)
-            if is_bad != want
-        ]
-    return tried, wrong
+        tried += [(room, value) for value in (*inside, *outside)]
+        expected += [False] * len(inside) + [True] * len(outside)
+    bad = forbidden(stations, tried)
+    return len(tried), [
+        (room.cell.name, value)
+        for (room, value), is_bad, want in zip(tried, bad, expected, strict=True)
+        if is_bad != want
+    ]
 
 
 def test_points_inside_and_outside():
