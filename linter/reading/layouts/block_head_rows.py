@@ -111,7 +111,8 @@ def _head(grid: Grid, row: int, left: int, right: int, words: Words) -> _Head | 
 def _with_others(text: str, left: int, said: Mapping[int, Any], others: Sequence[str], words: Words) -> _Head | None:
     """A head of a position with words for columns beside it, its bearing or its role; else None."""
     position = words.station_said(text)
-    if not position or concepts_said(text) & {"shaft", "housing", "shoulder", "fillet"}:
+    of_part = concepts_said(text) & {"shaft", "housing", "shoulder", "fillet"}
+    if not position or (of_part and not _names_position(text, words)):
         return None
     groups = [set(words.groups(other)) for other in others]
     if any("VALUE" in group for group in groups) and all(group & _OF_VALUES for group in groups):
@@ -121,6 +122,12 @@ def _with_others(text: str, left: int, said: Mapping[int, Any], others: Sequence
     if len(others) == 1 and isinstance(read_choice("axial_role", others[0]), str):
         return _Head(position, text, {left: "axial_role", **said})
     return None
+
+
+def _names_position(text: str, words: Words) -> bool:
+    """Whether a text is a word for a place with a position, be it one for a housing too (``Supporto A``)."""
+    heading = words.heading(text)
+    return heading is not None and heading.parameter == "station" and bool(heading.station)
 
 
 def _says_place(text: str, words: Words) -> bool:

@@ -34,6 +34,7 @@ from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
+from linter.reading.words.parts import concepts_said
 
 #: Numbers that no word of their name says to be a largest one.
 _LARGEST = ("limiting_speed", "reference_speed")
@@ -62,6 +63,12 @@ def _aspects_of(numbers: list[float], aspect: str) -> list[str]:
     if len(numbers) == 3 and aspect == "value" and first > 0 and max(map(abs, rest)) <= _NEAR * first:
         return ["", "upper", "lower"] if rest[0] >= rest[1] else ["", "lower", "upper"]
     return []
+
+
+def _says_size_of(heading: Heading, word: str) -> bool:
+    """Whether a key in the object of a diameter holds its size; that of a housing's seat is its bore."""
+    bore = heading.parameter == "housing_seat_diameter" and concepts_said(word) == {"bore"}
+    return bore or says_size(word)
 
 
 def _is_limit(name: str, aspect: str) -> bool:
@@ -151,8 +158,8 @@ class Cells(Meanings):
             if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
                 continue
             aspect, own = shape.aspect_of(key)
-            if not aspect and heading.parameter.endswith("_diameter") and says_size(word):
-                aspect = "value"
+            if not aspect and heading.parameter.endswith("_diameter") and _says_size_of(heading, word):
+                aspect, own = "value", self.words.unit_of(bare(key))
             at = (*path, *key.split(INNER))
             if aspect and not isinstance(value, (dict, list)):
                 self._part(heading, (own or unit, aspect), label, value, at, here)

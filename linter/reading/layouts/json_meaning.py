@@ -118,7 +118,8 @@ class Meanings:
 
     def _trail(self, key: str, here: Here) -> tuple[str, ...]:
         """The keys around a key that say what it is of."""
-        trail = tuple(word for word in innermost(here.trail) if side_of(word) or not self.says_place(word))
+        around = innermost((*here.trail, key))[:-1] if _is_of_part(key) else innermost(here.trail)
+        trail = tuple(word for word in around if side_of(word) or not self.says_place(word))
         if says_size(local(key)) or is_nominal(key):
             return tuple(word for word in trail if not _says_fit(word))  # Посадки: [{Диаметр, Посадка}]
         return trail

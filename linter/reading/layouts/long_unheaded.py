@@ -34,6 +34,8 @@ _LIKE_SIZE = re.compile(r"(?!R-\d)[\W_]*(?:[ØøφΦϕФ]|Ra?|max\.?|min\.?)?[\W
 _LETTER = r"[A-Za-z\u0370-\u03ff\u00b5]"
 _SYMBOL = re.compile(rf"{_LETTER}{{1,3}}[\d_.,' ]*{_LETTER}{{0,5}}[\d_ ]*{_LETTER}{{0,3}}")
 _FEW_SYMBOLS = 3
+#: Values of one position in one column that others beside them deny, at least.
+_FEW_DIFFERENT = 3
 
 
 def without_header(
@@ -113,7 +115,19 @@ def _roles_of_values(
         several = sum(bool(words.station_said(head)) for head in heads.values()) > 1
         others = {c for c, head in heads.items() if several and _is_no_position(grid, header, c, head, words)}
         return {c: "COLUMN" if header < 0 or (heads[c] and c not in others) else "UNNAMED" for c in values}
+    if header < 0 and len(values) > 1 and _differ(grid, named, values[:2]):
+        return dict.fromkeys(values, "COLUMN")  # of two positions that nothing names, or one of them is no value
     return {c: "VALUE" if c == values[0] else "UNNAMED" for c in values}
+
+
+def _differ(grid: Grid, named: Sequence[Heading | None], values: Sequence[int]) -> bool:
+    """Whether two columns state different values of one position beside three names of such or more."""
+    beside = [
+        (grid.text(r, values[0]), grid.text(r, values[1]))
+        for r, h in enumerate(named)
+        if h and h.entry.level == "station"
+    ]
+    return sum(bool(a and b) and a != b for a, b in beside) >= _FEW_DIFFERENT
 
 
 def _is_no_position(grid: Grid, header: int, column: int, head: str, words: Words) -> bool:
@@ -142,6 +156,8 @@ def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], val
     units = [column for column, role in said.items() if role == "UNIT"]
     roles |= {column: "NOTE" for column, role in roles.items() if units and role == "UNIT"}
     roles |= {column: role for column, role in said.items() if role in heads}
+    symbols = [c for c in others if said[c] == "NAME" and c not in roles and _are_symbols(grid, c, header + 1)]
+    roles |= dict.fromkeys(symbols, "NOTE")
     return [c for c in values if c not in roles]
 
 
@@ -246,6 +262,12 @@ def _holds_symbols(grid: Grid, column: int, named: Sequence[Heading | None], sta
     classed = any(kind == "toleranced" and _CLASS.match(text) for kind, text in told)
     symbols = all(_SYMBOL.fullmatch(text) and not missing_state(text) for _, text in told)
     return len(told) >= _FEW_SYMBOLS and symbols and not classed
+
+
+def _are_symbols(grid: Grid, column: int, start: int) -> bool:
+    """Whether all cells of a column that is headed as one of names are short words, as symbols of quantities are."""
+    cells = sample(grid, column, start)
+    return bool(cells) and all(type(cell) is str and _SYMBOL.fullmatch(cell.strip()) for cell in cells)
 
 
 def _first_row(table: LongTable, words: Words) -> int:

@@ -206,7 +206,8 @@ class _Sheet:
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
-        again = len({*headings} - {None}) < 2  # the same name again beside its value, of blocks side by side
+        said = {(h.parameter, h.station, h.aspect) for h in headings if h is not None}
+        again = len(said) < 2  # the same name again beside its value, of blocks side by side, or its symbol beside it
         # or a row of data with names in it
         return "" if again or holds_values(texts, len(named), self.words) else "wide"
 

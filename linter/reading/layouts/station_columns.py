@@ -1,6 +1,7 @@
 """Columns of a table with names down a column that say whose values its rows state."""
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 from itertools import groupby, pairwise
 
@@ -42,19 +43,24 @@ def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: i
 
 
 def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:
-    """Stations of rows whose names come again, from a column of objects of which some are stations."""
-    if {"STATION", "MACHINE"} & set(roles.values()):
+    """Stations of rows whose names come again, from a column of objects of which some are stations.
+
+    Beside a column of machines the names come again for the stations of one machine.
+    """
+    if "STATION" in roles.values():
         return {}
     rows = range(start, min(grid.height, start + _MOST_NAMES))
     columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
+    machine = next((c for c, role in roles.items() if role == "MACHINE"), None)
     for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
         texts = {row: text for row in rows if (text := grid.text(row, column))}
         if len({*texts.values()}) == len(texts) and all(text.strip(".)").isdigit() for text in texts.values()):
             continue  # running numbers
         said = {text: words.station_said(text) for text in set(texts.values())}
-        keys = [(said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
-        again = {label for _, label in keys if sum(1 for _, other in keys if other == label) > 1}
-        if len({station for station, _ in keys}) > 1 and again and len(set(keys)) == len(keys):
+        whose = {row: grid.merged_text(row, machine) if machine is not None else "" for row in texts}
+        keys = [(whose[row], said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
+        again = Counter((own, label) for own, _, label in keys)
+        if len({station for _, station, _ in keys}) > 1 and max(again.values()) > 1 and len(set(keys)) == len(keys):
             roles[column] = "STATION-OF"
             return {row: said[text] for row, text in texts.items() if said[text]}
     return {}

@@ -239,10 +239,11 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
 def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
     """Whether a row that names some parameters holds values: more numbers than names, or half as many with units.
 
-    So does one with a number and its unit beside it, a line of a list. A size with its class (``50 k5``) is a number
-    with its unit.
+    So does one with a number and its unit beside it, in any order, a line of a list. A size with its class (``50 k5``)
+    is a number with its unit.
     """
-    if any(_NUMBER.fullmatch(a.strip()) and known_unit(b.strip()) is not None for a, b in pairwise(labels)):
+    beside = [pair for a, b in pairwise(labels) for pair in ((a.strip(), b.strip()), (b.strip(), a.strip()))]
+    if any(_NUMBER.fullmatch(number) and known_unit(unit) is not None for number, unit in beside):
         return True
     numbers = [label.strip() for label in labels if _NUMBER.match(label.strip()) and not words.mapped(label)]
     plain = sum(_NUMBER.fullmatch(text) is not None for text in numbers)

@@ -27,7 +27,7 @@ from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import are_limits, parts_of_columns, seat_by_cells
-from linter.reading.words.place_columns import place_as_station
+from linter.reading.words.place_columns import number_as_station, place_as_station
 from linter.reading.words.places import says_side
 from linter.reading.words.turning import are_speeds
 
@@ -240,6 +240,7 @@ def judge_columns(
     if any(h is not None and h.parameter == "station" for h in result):
         result = [h or words.with_letter_of_unit(label) for label, h in zip(labels, result, strict=True)]
     mapped = [words.mapped(label) for label in labels]
+    headings = headings if any(mapped) else number_as_station(headings, result, cells, words)
     _one_designation(labels, headings, result, words)
     _designation_of_no_position(headings, result)
     parts_of_columns(labels, [key_of(label, words) for label in labels], result, cells, mapped, words)

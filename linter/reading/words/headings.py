@@ -273,7 +273,9 @@ class Words:
                     return station
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
-            return rest if behind_colon or not (self.groups(rest) or self.heading(rest) is not None) else ""
+            letter = rest.isupper() and self.names.station(rest) == rest  # B may be a width, and beside a place is none
+            named = self.groups(rest) or self.heading(rest) is not None
+            return rest if behind_colon or letter or not named else ""
         if is_bearing_there(text, self.names) or is_counted(text, self.names):
             return text
         heading = self.heading(text) if " " in text and len(text) <= 40 else None

@@ -1,12 +1,46 @@
 """Columns that name the stations without a word for them in their heading, told by their cells."""
 
+import re
 from collections.abc import Callable, Sequence
+from itertools import pairwise
 
 from linter.reading.words.column_words import KEYS
+from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Heading, Words
 
 Column = Heading | None
 Cells = Callable[[int], Sequence[str]]
+
+#: A number of a position, alone or behind letters (``1``, ``R2``, ``Brg 1``).
+_COUNT = re.compile(r"(?:(?P<letters>[^\W\d_]{1,4})[ .-]?)?0?(?P<count>\d)")
+
+
+def number_as_station(headings: Sequence[Column], result: list[Column], cells: Cells, words: Words) -> list[Column]:
+    """What the headings mean by themselves, one that numbers the positions taken for a station, here and in the result.
+
+    ``Bearing | No.`` heads positions (*1*, *Bearing 2*) where another column holds the designations.
+    """
+    if any(h is not None and (h.parameter == "station" or h.station) for h in result):
+        return list(headings)
+    designated = [c for c, h in enumerate(result) if h is not None and h.parameter == "bearing_designation"]
+    numbers = [c for c in designated if _are_counts(cells(c), words)]
+    others = [c for c in designated if c not in numbers and all(designation_strength(t) != "no" for t in cells(c))]
+    if len(numbers) != 1 or not others:
+        return list(headings)
+    result[numbers[0]] = Heading("station")
+    return [result[c] if c in numbers else h for c, h in enumerate(headings)]
+
+
+def _are_counts(cells: Sequence[str], words: Words) -> bool:
+    """Whether cells, two or more, are positions or count them from one on, again for each machine."""
+    texts = [text.strip() for text in cells]
+    if len({*texts}) > 1 and all(designation_strength(t) == "no" and words.station_said(t) for t in texts):
+        return True
+    found = [_COUNT.fullmatch(text) for text in texts]
+    counts = [(said["letters"], int(said["count"])) for said in found if said is not None]
+    if len(counts) < max(len(texts), 2) or len({letters for letters, _ in counts}) > 1:
+        return False
+    return counts[0][1] == 1 and all(b in (1, a + 1) for (_, a), (_, b) in pairwise(counts))
 
 
 def place_as_station(
