@@ -46,7 +46,7 @@ from linter.reading.layouts.title import (
 from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import looks_like_designation
-from linter.reading.words.headings import Words
+from linter.reading.words.headings import Heading, Words
 
 #: The layouts of a sheet or a text table: each finds its best reading of a grid, or None.
 LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
@@ -206,10 +206,8 @@ class _Sheet:
         named = [text for text, heading in zip(texts, headings, strict=True) if heading is not None]
         if not names_a_table(named) or len(named) < 0.5 * len(cells) or is_title_row(self.grid, row, self.words):
             return ""
-        said = {(h.parameter, h.station, h.aspect) for h in headings if h is not None}
-        again = len(said) < 2  # the same name again beside its value, of blocks side by side, or its symbol beside it
-        # or a row of data with names in it
-        return "" if again or holds_values(texts, len(named), self.words) else "wide"
+        # the same name again beside its value, of blocks side by side, or a row of data with names in it
+        return "" if _say_one_thing(headings) or holds_values(texts, len(named), self.words) else "wide"
 
     def _is_title(self, row: int) -> bool:
         """Whether a row can be of the title block above a heading: label and value, or one text alone."""
@@ -381,6 +379,11 @@ class _Sheet:
             self._take_title(grid)
         else:
             self.found.unused.extend(unused)
+
+
+def _say_one_thing(headings: Sequence[Heading | None]) -> bool:
+    """Whether headings name one thing at most: a name and its symbol say the same."""
+    return len({(h.parameter, h.station, h.aspect) for h in headings if h is not None}) < 2
 
 
 def best(candidates: Sequence[Candidate]) -> Candidate:

@@ -52,18 +52,24 @@ def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int
     rows = range(start, min(grid.height, start + _MOST_NAMES))
     columns = [c for c in range(grid.width) if c != name and roles.get(c, "NOTE") in ("NOTE", "NAME", "KIND")]
     machine = next((c for c, role in roles.items() if role == "MACHINE"), None)
+    whose = {row: grid.merged_text(row, machine) if machine is not None else "" for row in rows}
     for column in sorted(columns, key=lambda c: all(grid.text(row, c).isdigit() for row in rows)):  # words first
         texts = {row: text for row in rows if (text := grid.text(row, column))}
         if len({*texts.values()}) == len(texts) and all(text.strip(".)").isdigit() for text in texts.values()):
             continue  # running numbers
         said = {text: words.station_said(text) for text in set(texts.values())}
-        whose = {row: grid.merged_text(row, machine) if machine is not None else "" for row in texts}
-        keys = [(whose[row], said[text], grid.text(row, name)) for row, text in texts.items() if said[text]]
-        again = Counter((own, label) for own, _, label in keys)
-        if len({station for _, station, _ in keys}) > 1 and max(again.values()) > 1 and len(set(keys)) == len(keys):
+        named = {row: said[text] for row, text in texts.items() if said[text]}
+        if _tell_rows_apart([(whose[row], station, grid.text(row, name)) for row, station in named.items()]):
             roles[column] = "STATION-OF"
-            return {row: said[text] for row, text in texts.items() if said[text]}
+            return named
     return {}
+
+
+def _tell_rows_apart(keys: Sequence[tuple[str, str, str]]) -> bool:
+    """Whether machine, station and name of rows come once, and names again for another station of a machine."""
+    again = Counter((machine, label) for machine, _, label in keys)
+    several = len({station for _, station, _ in keys}) > 1 and max(again.values()) > 1
+    return several and len(set(keys)) == len(keys)
 
 
 def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int) -> None:

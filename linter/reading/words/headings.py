@@ -273,13 +273,16 @@ class Words:
                     return station
                 continue
             behind_colon = text[cut.start() : cut.end()].strip() in (":", "：") and len(rest) <= 40
-            letter = rest.isupper() and self.names.station(rest) == rest  # B may be a width, and beside a place is none
-            named = self.groups(rest) or self.heading(rest) is not None
-            return rest if behind_colon or letter or not named else ""
+            return rest if behind_colon or not self._names_value(rest) else ""
         if is_bearing_there(text, self.names) or is_counted(text, self.names):
             return text
         heading = self.heading(text) if " " in text and len(text) <= 40 else None
         return text if heading is not None and heading.parameter == "station" and heading.station else ""
+
+    def _names_value(self, rest: str) -> bool:
+        """Whether what stands behind a word for a place is a word for a value; a capital (``B``) is the place."""
+        capital = rest.isupper() and self.names.station(rest) == rest
+        return not capital and (bool(self.groups(rest)) or self.heading(rest) is not None)
 
     def why(self, text: str) -> str:
         """Why a word is not understood, as half a sentence."""
