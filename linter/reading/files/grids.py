@@ -260,11 +260,10 @@ class Grid:
     @cached_property
     def filled(self) -> list[int]:
         """How many cells of each row hold something."""
-        counts = [0] * self.height
+        counts = np.zeros(self.height, np.int64)
         for column in self.columns:
-            for row in range(self.height):
-                counts[row] += not is_blank(column[row])
-        return counts
+            counts += np.fromiter((not is_blank(cell) for cell in column.tolist()), bool, self.height)
+        return counts.tolist()
 
     def cut(self, rows: slice, columns: slice = slice(None)) -> "Grid":
         """A rectangle of the grid as a grid of its own, with its true places."""

@@ -87,7 +87,8 @@ def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """The columns of values before and after a change (``old value | new value``): the new ones are read."""
     said: dict[int, str] = {}
     for column in range(grid.width):
-        text = grid.text(row, column)
+        if not (text := grid.text(row, column)):
+            continue
         cuts = version_cuts(text) if 1 < len(text) <= _LONGEST else []
         said[column] = dictionary().versions.get(word_key(text), "") or next(
             (v for rest, v in cuts if "VALUE" in words.groups(rest)), ""

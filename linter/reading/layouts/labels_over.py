@@ -13,7 +13,7 @@ def labels_over(grid: Grid, row: int, words: Words) -> dict[int, Heading]:
 
     A value stands below every label and nowhere else, and none of them is a label itself.
     """
-    if row + 1 >= grid.height:
+    if row + 1 >= grid.height or grid.filled[row] < _FEWEST:
         return {}
     labels, values = ({c: t for c in range(grid.width) if (t := grid.text(r, c))} for r in (row, row + 1))
     if len(labels) < _FEWEST or labels.keys() != values.keys() or any(map(_is_number, labels.values())):

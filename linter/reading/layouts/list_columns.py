@@ -87,8 +87,10 @@ def _values_below_a_name(grid: Grid, header: int, roles: dict[int, str], words: 
 
 def _two_limits(grid: Grid, header: int, roles: dict[int, str]) -> None:
     """Columns headed *low* and *high* over pairs of sizes that are as near as limits are, beside a column of names."""
+    if "NAME" not in roles.values() or {"VALUE", "EXPR"} & set(roles.values()):
+        return
     said = {limit_said(grid.text(header, c)): c for c in range(grid.width) if c not in roles}
-    if not {"MIN", "MAX"} <= said.keys() or "NAME" not in roles.values() or {"VALUE", "EXPR"} & set(roles.values()):
+    if not {"MIN", "MAX"} <= said.keys():
         return
     pairs = 0
     for row in range(header + 1, min(grid.height, header + 1 + SAMPLE)):

@@ -336,6 +336,8 @@ def _ends_said(
     """Columns that no name explains by position and by the part and the limit or deviation that their headings say."""
     found: dict[str, dict[tuple[str, str], int]] = {}
     for c, label in enumerate(labels):
+        if not label:
+            continue
         told = words.told_of(label)
         station = told.station if told is not None else ""
         short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
