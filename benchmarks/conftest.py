@@ -96,6 +96,13 @@ def make_stations(count: int) -> Stations:
     return apply_defaults(Stations(names, machine_row, numbers, toleranced, choices, texts))
 
 
+@pytest.fixture(scope="session")
+def sized(request):
+    """How many rows of a size: one in fifty where benchmarks only run to see that they run."""
+    few = request.config.getoption("benchmark_disable")
+    return lambda count: max(count // 50, min(count, 20)) if few else count
+
+
 @pytest.fixture(scope="session", params=[1, 1000, 100_000])
-def stations(request):
-    return make_stations(request.param)
+def stations(request, sized):
+    return make_stations(sized(request.param))

@@ -9,8 +9,8 @@ ROWS = [1, 1_000, 100_000]
 
 
 @pytest.fixture(params=ROWS)
-def rows(request):
-    return np.random.default_rng(0).uniform(size=(8, request.param))
+def rows(request, sized):
+    return np.random.default_rng(0).uniform(size=(8, sized(request.param)))
 
 
 def test_seat_from_drawing_to_clearance(benchmark, rows):

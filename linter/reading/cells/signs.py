@@ -132,6 +132,14 @@ def fold(text: str) -> str:
     return _SPACES.sub(" ", text) if "  " in text else text
 
 
+_IS_FIGURE = re.compile(r"[+-]?[0-9]+[.,][0-9]+")
+
+
+def is_figure(text: str) -> bool:
+    """Whether a text is a number with a decimal sign and nothing else: no word of a heading, a part or a version."""
+    return _IS_FIGURE.fullmatch(text) is not None
+
+
 _CASELESS = str.maketrans("нвтф", "hbtø")
 
 

@@ -6,6 +6,7 @@ import numpy as np
 from attrs import evolve
 
 from linter.reading.cells.fit_classes import SIZE_AND_CLASS
+from linter.reading.cells.signs import is_figure
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.wide_heading import WideTable
 from linter.reading.words.columns import judge_columns
@@ -106,5 +107,5 @@ def _rows_of_seats(grid: Grid, row: int) -> list[int]:
 
 def _names_bearing(text: str) -> bool:
     """Whether a text is beyond doubt a designation, or the words for a bearing with a number (no bare number)."""
-    strength = designation_strength(text)
+    strength = "no" if is_figure(text) else designation_strength(text)
     return strength == "certain" or (strength == "possible" and any(map(str.isalpha, text)) and " " in text.strip())

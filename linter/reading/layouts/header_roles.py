@@ -3,7 +3,7 @@
 import re
 from itertools import pairwise
 
-from linter.reading.cells.signs import caseless
+from linter.reading.cells.signs import caseless, is_figure
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.heads_of_positions import values_are_names
 from linter.reading.layouts.list_columns import complete
@@ -87,7 +87,7 @@ def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """The columns of values before and after a change (``old value | new value``): the new ones are read."""
     said: dict[int, str] = {}
     for column in range(grid.width):
-        if not (text := grid.text(row, column)):
+        if not (text := grid.text(row, column)) or is_figure(text):
             continue
         cuts = version_cuts(text) if 1 < len(text) <= _LONGEST else []
         said[column] = dictionary().versions.get(word_key(text), "") or next(

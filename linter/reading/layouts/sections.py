@@ -43,7 +43,12 @@ def section_label(grid: Grid, row: int, name: int) -> str:
     """The words of a row with nothing but its label, without the signs around them; empty for another row."""
     left = head_left(grid, row, name)
     label = left or grid.text(row, name)
-    if len(label) >= 60 or grid.filled[row] > sum(not is_blank(grid.columns[c][row]) for c in range(name + 1)):
+    filled = grid.filled[row]
+    if (
+        len(label) >= 60
+        or filled > name + 1
+        or filled > sum(not is_blank(grid.columns[c][row]) for c in range(name + 1))
+    ):
         return ""  # something stands right of it
     before = range(0 if left else name)
     if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in before):

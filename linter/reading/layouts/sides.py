@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from attrs import evolve, frozen
 
-from linter.reading.cells.signs import caseless, fold
+from linter.reading.cells.signs import caseless, fold, is_figure
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.words.columns import heading_of
@@ -99,11 +99,13 @@ class Side:
         return self.side == THING
 
 
-@lru_cache(maxsize=MOST_REMEMBERED)
 def side_of(text: str) -> Side | None:
     """The side that a heading of a block names, or None."""
-    if not 0 < len(text) < 40:
-        return None
+    return _side_of(text) if 0 < len(text) < 40 and not is_figure(text) else None
+
+
+@lru_cache(maxsize=MOST_REMEMBERED)
+def _side_of(text: str) -> Side | None:
     if (more := _MORE.fullmatch(text.strip(" :.-–—=*#"))) and _says_more(more["more"]):
         return side_of(more["word"])
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")

@@ -6,7 +6,7 @@ from typing import Any
 from attrs import define, evolve, field, frozen
 
 from linter.model.vocabulary import Parameter, parameter
-from linter.reading.cells.signs import fold, missing_state
+from linter.reading.cells.signs import fold, is_figure, missing_state
 from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
@@ -215,7 +215,8 @@ class Words:
 
     def groups(self, text: str) -> tuple[str, ...]:
         """Every kind of heading word that a text is."""
-        return self.names.groups(text.strip()) if 0 < len(text.strip()) <= 60 else ()
+        text = text.strip()
+        return self.names.groups(text) if 0 < len(text) <= 60 and not is_figure(text) else ()
 
     def unit_of(self, text: str) -> str:
         """The unit that a heading carries (``Upper dev. [µm]``, ``sup. µm``), or empty."""

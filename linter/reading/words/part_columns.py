@@ -336,14 +336,13 @@ def _ends_said(
     """Columns that no name explains by position and by the part and the limit or deviation that their headings say."""
     found: dict[str, dict[tuple[str, str], int]] = {}
     for c, label in enumerate(labels):
-        if not label:
+        if headings[c] is not None or len(label) > LONGEST_TEXT or _FIGURES.fullmatch(label):
             continue
         told = words.told_of(label)
         station = told.station if told is not None else ""
-        short = headings[c] is None and len(label) <= LONGEST_TEXT and _FIGURES.fullmatch(label) is None
         core = words.names.split_unit(told.rest if told is not None and station else label)[0]
         before, _, last = core.replace("_", " ").rpartition(" ")
-        for rest, aspect in (*aspect_cuts(core), (before, side_behind(last))) if short else ():
+        for rest, aspect in (*aspect_cuts(core), (before, side_behind(last))):
             part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
             if part and aspect in ("max", "min", "upper", "lower"):
                 found.setdefault(station, {}).setdefault((part, aspect), c)
