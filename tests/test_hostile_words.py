@@ -17,6 +17,9 @@ from click.testing import CliRunner
 
 from linter.command.cli import main
 
+#: The reports take long to make and are made once: both tests in one process.
+pytestmark = pytest.mark.xdist_group("hostile words")
+
 PAYLOADS = {
     "image": "<img src=x onerror=alert(1)>",
     "attribute": "\"><svg/onload=alert(1)> ' onmouseover='alert(2)",
