@@ -14,9 +14,11 @@ _DEGREE = math.pi / 180
 TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
     "length": (
         ("mm", 1.0, "mm MM mm. мм millimeter millimeters millimetre millimetres Millimeter millimètre millimètres "
-         "milímetro milímetros millimetro millimetri миллиметр миллиметры ミリ 毫米"),
+         "milímetro milímetros millimetro millimetri миллиметр миллиметры "
+         "миллиметрах ミリ ミリメートル 毫米"),
         ("um", 1e-3, "um µm UM µ mu µm. micron microns MICRON MICRONS Micron Microns micrometer micrometers micrometre "
-         "micrometres Mikrometer мкм 微米 ミクロン"),
+         "micrometres Mikrometer micromètre micromètres micrómetros micras micrones micrometri micrometro мкм микрон "
+         "микроны микронах микрометр микрометры микрометрах 微米 ミクロン マイクロメートル"),
         ("nm", 1e-6, "nm"),
         ("cm", 10.0, "cm CM см"),
         ("dm", 100.0, "dm"),

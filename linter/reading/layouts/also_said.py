@@ -21,13 +21,15 @@ from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_sprin
 from linter.reading.files.grids import TextColumn, cell_text, is_blank, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
-from linter.reading.words.headings import Words
+from linter.reading.words.headings import Words, halves_of
 from linter.reading.words.parts import concepts_said
 
 _STROKE = re.compile(r"\s*[/／|]\s*")
 #: A sign that stands between two things; a number without one says nothing else, and is not looked at further.
 _SEVERAL = re.compile(r"[^\w.\-–]")
-_CODE = re.compile(r"(.{3,}?)\s*[/／|]\s*([A-Za-z0-9]{1,3})")
+_CODE = re.compile(
+    r"(.{3,}?)(?:\s*[/／|,;、，]\s*(?=[A-Za-z0-9]{1,3}$)|\s+(?=[A-Za-z]{1,2}$)|\s*\((?=\w+\)$))(\w{1,3})\)?"
+)
 #: Which of how many sheets of a drawing it is (common practice).
 _SHEET = re.compile(
     r"[\s,;/(–]+(?:sheet|sht\.?|page|blatt|bl\.|seite|feuille|folio|hoja|pág\.?|página|foglio|fg\.|pagina|лист|л\.|シート)"
@@ -55,8 +57,8 @@ def _of_drawing(name: str, text: str, words: Words) -> Said:
 
 def _below_both(strip: Strip, words: Words) -> Strip:
     """A strip of drawings whose name says their revision too, its word set before a code alone (``GB-7 / C``)."""
-    halves = _STROKE.split(strip.label)
-    word = halves[1] if len(halves) == 2 and words.says_revision(halves[1]) else ""
+    halves = halves_of(strip.label)
+    word = halves[1] if halves and words.says_revision(halves[1]) else ""
     codes = {
         k: found for k, cell in enumerate(strip.cells.tolist()) if word and (found := _CODE.fullmatch(cell_text(cell)))
     }

@@ -47,14 +47,15 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
         narrow = count <= MOST_IN_TITLE or _in_turn(grid, row, words) or (apart and _figures_in_turn(grid, row))
         if _is_of_table(grid, row, words) or not narrow:
             break
-        own = _states_machine(grid, row, words)
+        own = _states_machine(grid, row, words) or (apart and count == 1 and _states_drawing(grid, row, words))
         if not own and _states_bearing(grid, row):
             break
         if own or (count > 1 and apart):
             start = row
     above = max([c for c in counts[: max(start - first, 0)] if c > 1][-_ROWS_ABOVE:], default=0)
     pairs = start < grid.height and len(_texts(grid, start)) > MOST_IN_TITLE and _figures_in_turn(grid, start)
-    return start if above >= _BROAD or pairs or _stands_inside(grid, start, key) else grid.height
+    apart = pairs or _labelled_alone(grid, start, words) or _stands_inside(grid, start, key)
+    return start if above >= _BROAD or apart else grid.height
 
 
 def lone_foot(grid: Grid, words: Words) -> int:
@@ -74,6 +75,22 @@ def _stands_inside(grid: Grid, start: int, column: int) -> bool:
     above = [row for row in range(max(start - len(below) - 1, 0), start) if _texts(grid, row)]
     key = grid.columns[column]
     return len(above) > 1 and all(is_blank(key[r]) for r in below) and not any(is_blank(key[r]) for r in above)
+
+
+def _labelled_alone(grid: Grid, start: int, words: Words) -> bool:
+    """Whether each row from one on, below a blank row, is labels of the machine and their values, and no more."""
+    texts = [_texts(grid, row) for row in range(start, grid.height)]
+    apart = any(texts) and start > 0 and not _texts(grid, start - 1)
+    return apart and all(_states_drawing(grid, start + k, words) for k, row in enumerate(texts) if row)
+
+
+def _states_drawing(grid: Grid, row: int, words: Words) -> bool:
+    """Whether a row states the drawing, its revision or more of the machine, in one cell or in labels and values."""
+    texts = [text for _, text in _texts(grid, row)]
+    alone = [pair_in_cell(text, words) for text in texts]
+    pairs = alone if all(value for _, value in alone) else list(zip(texts[::2], texts[1::2], strict=False))
+    found = [machine_heading(label, value, "", words) for label, value in pairs]
+    return bool(pairs) and len(pairs) * 2 >= len(texts) and all(heading is not None for heading in found)
 
 
 def _states_bearing(grid: Grid, row: int) -> bool:

@@ -1,6 +1,7 @@
 """Units that sentences above or below a table state for geometrical tolerances, roughness and deviations."""
 
 from collections.abc import Iterable
+from typing import Any
 
 from attrs import evolve
 
@@ -27,8 +28,10 @@ def give_kind_units(grid: Grid, blocks: Iterable[Block], found: Found) -> None:
     said: dict[str, dict[str, Place]] = {}
     for row in rows:
         filled = [(c, cell) for c, cell in enumerate(grid.row(row)) if not is_blank(cell)]
-        for column, cell in filled if len(filled) <= _MOST_IN_ROW else ():
-            for kind, unit in kind_units(cell, alone=len(filled) == 1).items() if type(cell) is str else ():
+        in_parts = _in_parts([cell for _, cell in filled])
+        for column, cell in filled[: None if len(filled) <= _MOST_IN_ROW else 1]:
+            alone = len(filled) == 1 or in_parts
+            for kind, unit in kind_units(cell, alone=alone).items() if type(cell) is str else ():
                 said.setdefault(kind, {})[unit] = grid.place(row, column)
     units = {kind: next(iter(of_kind)) for kind, of_kind in said.items() if len(of_kind) == 1}
     for block in blocks if units else ():
@@ -44,3 +47,10 @@ def give_kind_units(grid: Grid, blocks: Iterable[Block], found: Found) -> None:
             if kind in units:
                 found.say(f"{_NAMES[kind]} in {units[kind]}, as stated at {said[kind][units[kind]].short()}")
                 block.strips[index] = evolve(strip, unit=units[kind])
+
+
+def _in_parts(cells: list[Any]) -> bool:
+    """Whether the few cells of a row are one sentence (``Dimensions in mm | deviations in µm``)."""
+    texts = [cell for cell in cells if isinstance(cell, str)] if 1 < len(cells) <= _MOST_IN_ROW else []
+    kinds = [kind_units(text) for text in texts]
+    return len(texts) == len(cells) > 1 and all(kinds) and any("size" in said for said in kinds)

@@ -15,16 +15,21 @@ from linter.reading.cells.signs import LONGEST_TEXT
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
 from linter.reading.layouts.title import MOST_IN_TITLE, is_label
 from linter.reading.words.headings import Words
+from linter.reading.words.titled_machines import machine_in_title
 
 _DRAWING, _REVISION = "drawing_number", "drawing_revision"
 _OF_FRAMES = frozenset(("machine", _DRAWING, _REVISION))
 #: What sets a labelled thing apart from that before it; a lone blank does only behind another one.
 _SIGN = re.compile(r"\s*[,;|/、，；・•·(（]\s*|\s+[–—-]+\s+|\s{2,}|\t")
-_BLANK = re.compile(r"\s+")
+#: A lone blank, and nothing behind the dot of a short word before a code (``Rev.B``).
+_BLANK = re.compile(r"\s+|(?<=[^\W\d_]\.)(?=[A-Z0-9]{1,2}(?!\w))")
 _COLON = re.compile(r"\s*[:：=]\s*")
 #: A revision behind its word without a colon, and a drawing's number: both hold a figure or are short.
 _CODE = re.compile(r"[A-Z]{1,2}|[A-Z]?\d{1,3}[a-zA-Z]?|[a-z]")
-_NUMBER = re.compile(r"(?=[^\s]*\d)[^\s,;|/、，；()（）:：]{3,}(?: [\d][\d.]*)*")
+_NUMBER = re.compile(
+    r"(?:\d{1,3}(?: \d{3})+(?!\d)|[A-ZА-Я]{1,3} \d[^\s,;|/、，；()（）:：]*"
+    r"|(?=[^\s]*\d)[^\s,;|/、，；()（）:：]{3,})(?: [\d][\d.]*)*"
+)
 _MOST_LABELS, _MOST_WORDS, _LONGEST_REVISION = 6, 4, 12
 _OR = re.compile(r"\s*[/+&,、|／]\s*")
 _BOTH = (re.compile(r"[/|／]"), re.compile(r"[,;、，；]"), re.compile(r"\s+[–—-]\s+"), re.compile(r"\s+"))
@@ -54,14 +59,19 @@ def with_labels_apart(grid: Grid, words: Words) -> Grid:
     if grid.height > LONGEST_MIXED or grid.whole_lines or any(b > t for t, _, b, _ in grid.merged):
         return grid
     rows: list[tuple[int, dict[int, str] | None]] = []
+    broad = (r for r in range(grid.height) if sum(not is_blank(c[r]) for c in grid.columns) > MOST_IN_TITLE)
+    table = next(broad, grid.height)
     for row in range(grid.height):
-        more = list(_rows_of(grid, row, words))
+        more = list(_rows_of(grid, row, words, above=row < table))
         rows += [(row, cells) for cells in more] or [(row, None)]
     return grid if len(rows) == grid.height else of_rows(grid, rows)
 
 
-def _rows_of(grid: Grid, row: int, words: Words) -> Iterator[dict[int, str]]:
-    """Column and text of the cells of each row that a row of few cells becomes; nothing where it stays one."""
+def _rows_of(grid: Grid, row: int, words: Words, *, above: bool) -> Iterator[dict[int, str]]:
+    """Column and text of the cells of each row that a row of few cells becomes; nothing where it stays one.
+
+    What stands before the first label, a machine, is a title ``above`` the first broad row only.
+    """
     filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
     if not filled or len(filled) > MOST_IN_TITLE or any(type(grid.columns[c][row]) is not str for c in filled):
         return
@@ -69,7 +79,7 @@ def _rows_of(grid: Grid, row: int, words: Words) -> Iterator[dict[int, str]]:
         before = grid.text(row, filled[at - 1]) if at else ""
         label = before.rstrip(" :：") if at == 1 and _parameter(before.rstrip(" :："), words) else ""
         things = labelled_things(grid.text(row, column), words, label)
-        if len(things) < 2:
+        if len(things) < 2 or not (above or label or things[0].label):
             continue
         first, *others = things
         own = first.value if label or not first.label else f"{first.label}: {first.value}"
@@ -115,7 +125,8 @@ def labelled_things(text: str, words: Words, label: str = "") -> Sequence[Labell
     if not labels or len(labels) > _MOST_LABELS or len(set(names)) < len(names) or not _OF_FRAMES.intersection(names):
         return ()
     head = text[: labels[0].start].strip(_EDGES)
-    if head and not label and all(found.end is not None for found in labels):
+    told = _DRAWING in names and machine_in_title(head)
+    if head and not label and not told and all(found.end is not None for found in labels):
         return ()  # ``See report 5, Rev. B``: nothing says what has the revision
     if label and not _can_stand(head, _parameter(label, words)):
         return ()

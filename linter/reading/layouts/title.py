@@ -19,6 +19,7 @@ from linter.reading.words.machine_words import can_name_machine, names_machine
 MOST_ROWS = 1000
 #: Cells of a row of a title block: label, value and unit.
 MOST_IN_TITLE = 3
+ABOVE_THE_TABLE = "above the table"
 _UNITS_SENTENCE = re.compile(
     r"(?:unless\s+otherwise\s+(?:specified|stated|noted|indicated)[,:]?\s*)?"
     r"(?:all|alle|toutes\s+les|todas\s+las|tutte\s+le|все|linear|\s)*\s*"
@@ -227,12 +228,12 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
     _name_by_kind(title, unused)
     if whole.height > MOST_ROWS:
         more = f"{whole.height - MOST_ROWS} more rows"
-        unused.append(Unused("above the table", more, whole.place(MOST_ROWS, 0), "a title block is not as long"))
+        unused.append(Unused(ABOVE_THE_TABLE, more, whole.place(MOST_ROWS, 0), "a title block is not as long"))
     return title
 
 
 def _not_known(text: str, place: Place) -> Unused:
-    return Unused("above the table", text, place, "no label of the table's head is known here")
+    return Unused(ABOVE_THE_TABLE, text, place, "no label of the table's head is known here")
 
 
 def _name_by_kind(title: Title, unused: list[Unused]) -> None:

@@ -10,11 +10,21 @@ from functools import cache
 from linter.reading.cells.signs import caseless
 from linter.reading.cells.units import known_unit
 
-_CLAUSE = re.compile(r"[;；、|。()\[\]]|[.,，] |[.,]$")
+_CLAUSE = re.compile(r"[;；、|。，()\[\]]|[.,] |[.,]$")
+#: A word that may be a unit of length: a clause ends behind it.
+_UNIT = re.compile(r"[A-Za-zµμß-ÿ]+|[А-яё]+|毫米|微米|ミクロン|マイクロメートル|ミリメートル|ミリ")
+#: What joins a clause to the one before it, and what says the table's units before kinds and units.
+_JOINED = re.compile(r"^(?:[-–—,/&+*:：\s]|(?:and|with|but|und|mit|et|avec|y|con|e|и|а)\s+)+", re.IGNORECASE)
+_UNITS_OF_ALL = re.compile(
+    r"^(?:unless\s+otherwise\s+(?:stated|specified|noted|indicated)|units?(?:\s+of\s+measure(?:ment)?)?|einheit(?:en)?"
+    r"|unités?|unità(?:\s+di\s+misura)?|unidad(?:es)?(?:\s+de\s+medida)?|единицы(?:\s+измерения)?|计量单位|单位|単位)"
+    r"\s*[:：]\s*",
+    re.IGNORECASE,
+)
 _SAID = re.compile(
     r"(?P<words>[^\d:：=]*?[^\W\d])\s*(?:(?:all|alle|toutes|tutti|tutte|todas|todos|все)\s)?"
     r"(?:(?:are|is|sind|sont|sono|son|given|stated|angegeben|indiqués|indicate|indicadas|указаны)\s+)*"
-    r"(?:[:：=]|\b(?:in|en|в)\b|の?単位は?|的?单位为?|は|\s)\s*[:：=]?\s*[\[(]?(?P<unit>[^\W\d]{1,12}|[^\W\d]*[µμ″\"]\w*)[\])]?"
+    r"(?:[:：=]|\b(?:in|en|в)\b|の?単位は?|的?单位为?|は|\s|(?<=[\u3040-\u9fff])(?=[A-Za-zµμ]))\s*[:：=]?\s*[\[(]?(?P<unit>[^\W\d]{1,12}|[^\W\d]*[µμ″\"]\w*)[\])]?"
 )
 _WORDS = {
     "form": (
@@ -64,7 +74,10 @@ _WORDS = {
 
 #: What stands between subjects of one clause, and what says all of them.
 _AND = re.compile(r"\s*(?:,|&|/|\+|[;、・·和与]|及び?|ならびに|および|\b(?:and|und|sowie|et|y|e|и)\b)\s*")
-_ALL = re.compile(r"^(?:all|alle|toutes les|tutte le|todas las|все)\s+")
+_ALL = re.compile(
+    r"^(?:(?:all|alle|toutes\s+les|tutte\s+le|todas\s+las|все|(?:all\s+)?other|(?:the\s+)?remaining|übrige|sonstige"
+    r"|(?:les\s+)?autres|(?:le\s+)?altre|(?:las\s+)?(?:demás|otras)|остальные|прочие)\s+|其余|其他|其它|その他の?)"
+)
 
 
 @cache
@@ -91,21 +104,41 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
     """Unit of length by the kind of value that a sentence states it for: ``size``, ``form``, ``rough``, ``deviation``.
 
     A word for tolerances alone speaks of deviations and of geometrical tolerances both. A clause that names kinds and
-    no unit is stated together with the next one (``Dimensions, roughness in mm``). A text that is not ``alone`` in its
-    row is a sentence only with several clauses: ``Rundlauf in µm`` is a heading.
+    no unit is stated together with the next one (``Dimensions, roughness in mm``), and a unit alone behind a word for
+    the table's units is that of sizes (``Units: mm, deviations µm``). A text that is not ``alone`` in its row is a
+    sentence only where several clauses say kinds: ``Rundlauf in µm`` is a heading.
     """
     found: dict[str, set[str]] = {}
-    clauses = [clause.strip(" *:") for clause in _CLAUSE.split(text)] if 5 <= len(text) <= 200 else []
     waiting: list[str] = []
-    for clause in clauses if alone or len([*filter(None, clauses)]) > 1 else ():
-        said = _SAID.fullmatch(clause)
+    saying = 0
+    for clause in _clauses(text):
+        general = _UNITS_OF_ALL.sub("", clause)
+        said = _SAID.fullmatch(general)
         unit = known_unit(said["unit"]) if said else None
         if said is None or unit is None or unit.dimension != "length":
-            waiting = [*waiting, *_subjects(clause)] if _subjects(clause) else []
+            waiting = [*waiting, *_subjects(general)] if _subjects(general) else []
+            saying += bool(waiting)
+            if general != clause and _is_length(general):
+                found.setdefault("size", set()).add(general)
             continue
         kinds = _subjects(said["words"])
+        saying += bool(kinds)
         for kind in [*waiting, *kinds] if kinds else ():
             for one in ("deviation", "form") if kind == "tolerance" else (kind,):
                 found.setdefault(one, set()).add(said["unit"])
         waiting = []
-    return {kind: units.pop() for kind, units in found.items() if len(units) == 1}
+    return {kind: units.pop() for kind, units in found.items() if len(units) == 1} if alone or saying > 1 else {}
+
+
+def _clauses(text: str) -> list[str]:
+    """Clauses of a text: up to a mark that ends one, or a unit of length."""
+    if not 5 <= len(text) <= 200 or not _UNIT.search(text):
+        return []
+    ended = _UNIT.sub(lambda word: f"{word[0]}; " if _is_length(word[0]) else word[0], text)
+    clauses = (_JOINED.sub("", clause.strip(" *:")).strip() for clause in _CLAUSE.split(ended))
+    return [clause for clause in clauses if clause]
+
+
+def _is_length(word: str) -> bool:
+    unit = known_unit(word) if len(word) > 1 and word != "in" else None
+    return unit is not None and unit.dimension == "length"

@@ -225,7 +225,7 @@ def _candidate(grid: Grid, words: Words, rows: tuple[int, ...]) -> WideTable | N
     said = [label.strip() for label, h in zip(labels, told, strict=True) if h is not None]
     if not names_a_table(said) and not _one_size(labels, headings, words):
         return None
-    if len(rows) > 1 and _is_text_above(grid, rows[0], headings):
+    if len(rows) > 1 and _is_text_above(grid, rows, headings, words):
         return None
     if len(rows) > 1 and not any(grid.text(rows[0], c) for c in range(grid.width)):
         return None
@@ -267,13 +267,15 @@ def _one_size(labels: Sequence[str], headings: Sequence[Heading | None], words: 
     return bool(placed) or len(joined) > 1
 
 
-def _is_text_above(grid: Grid, row: int, headings: Sequence[Heading | None]) -> bool:
+def _is_text_above(grid: Grid, rows: Sequence[int], headings: Sequence[Heading | None], words: Words) -> bool:
     """Whether the upper row of a heading is one text alone that helps to name nothing: a title, no part of it."""
+    row = rows[0]
     filled = [c for c in range(grid.width) if grid.text(row, c)]
-    merged = any(top <= row <= bottom and right > left for top, left, bottom, right in grid.merged)
-    return (
-        len(filled) == 1 and not merged and headings[filled[0]] is None and side_of(grid.text(row, filled[0])) is None
-    )
+    if len(filled) != 1 or any(top <= row <= bottom and right > left for top, left, bottom, right in grid.merged):
+        return False
+    lower = " ".join(filter(None, (grid.text(r, filled[0]) for r in rows[1:])))
+    helps = headings[filled[0]] not in (None, words.heading(lower) if lower else None)
+    return not helps and side_of(grid.text(row, filled[0])) is None
 
 
 def named_below(words: Words, side: Side | None, labels: Sequence[str]) -> list[Heading | None]:

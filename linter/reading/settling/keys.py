@@ -10,15 +10,17 @@ from attrs import define, field
 from numpy.typing import NDArray
 
 from linter.model.places import Place
-from linter.model.stations import Problem
+from linter.model.stations import Problem, Unused
 from linter.model.vocabulary import parameter
 from linter.reading.cells.signs import fold
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
+from linter.reading.layouts.title import ABOVE_THE_TABLE
 from linter.reading.words.parts import is_bearing
 from linter.reading.words.place_stems import stem_of
 from linter.reading.words.places import uninflected
+from linter.reading.words.titled_machines import is_matter, machine_in_title
 
 Ints = NDArray[np.intp]
 
@@ -30,6 +32,7 @@ _ONLY_STATION = "1"
 #: Names of stations among which two for one position are looked for.
 _MOST_NAMES = 200
 _LONGEST_NAME = 60
+_LINE = re.compile(r"\d+$")
 #: A word of Cyrillic letters some of which are Latin look-alikes, and the letters that they stand for.
 _MIXED_WORD = re.compile(r"(?=[^\W\d_]*[\u0400-\u04ff])[^\W\d_]+")
 _CYRILLIC = str.maketrans("aeopcxyABEKMHOPCTX", "аеорсхуАВЕКМНОРСТХ")
@@ -163,7 +166,29 @@ def _unnamed_machine(file: str, found: Found) -> str:
         return ""
     name = PurePath(file).stem or "machine"
     if any(station for block in found.blocks for station in block.stations):
+        if titled := _titled_machine(found):
+            return titled
         found.say(f"no machine is named; the file's name stands in: {visible(name)}")
+    return name
+
+
+def _titled_machine(found: Found) -> str:
+    """The machine that the texts above the tables name without a label, where they name one alone."""
+    rows: dict[tuple[str | None, str], list[Unused]] = {}
+    for one in found.unused:
+        if one.name == ABOVE_THE_TABLE and (line := _LINE.search(one.place.cell or "")):
+            rows.setdefault((one.place.sheet, line[0]), []).append(one)
+    named = [
+        (one, name)
+        for texts in rows.values()
+        for one in texts
+        if (name := machine_in_title(one.value)) and all(other is one or is_matter(other.value) for other in texts)
+    ]
+    if len({name for _, name in named}) != 1:
+        return ""
+    title, name = named[0]
+    found.unused[:] = [one for one in found.unused if all(one is not used for used, _ in named)]
+    found.say(f"no label names the machine; the title at {title.place.short()} does: {visible(name)}")
     return name
 
 

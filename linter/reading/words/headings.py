@@ -25,6 +25,10 @@ _NUMBER_FIRST = re.compile(
     r"(?!1(?:st|\.)? ?(?:biege|bending )?[ck]rit)[+\-−±Ø⌀øφΦϕ∅Ф.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$"
 )
 _STROKE = re.compile(r"[/／]")
+#: What joins the words for a drawing's number and its revision.
+_JOINS = re.compile(
+    r"\s*[/／|・、,&+及和与]\s*|\s*[（(]\s*|\s+(?:and|with|und|mit|u\.|et|avec|e|y|con|и|с)\s+", re.IGNORECASE
+)
 _ASPECTS = {"class": "tolerance"}
 #: Words in the place of a station that say the whole machine.
 _OF_THE_WHOLE = frozenset(
@@ -56,6 +60,12 @@ _BEARING_AROUND = re.compile(rf"(.*{_SIGN})の?(?:軸受部?|轴承)|(?:軸受|�
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
+
+
+def halves_of(text: str) -> list[str]:
+    """The two halves of a name that a sign or a word joins (``Zeichnung mit Index``); empty for another one."""
+    halves = [half.strip(" )）") for half in _JOINS.split(text)] if _JOINS.search(text) else []
+    return halves if len(halves) == 2 and all(halves) else []
 
 
 def _of_part(part: str, name: str, rest: str) -> str:
@@ -341,9 +351,9 @@ class Words:
         return Heading(pair[0], unit=unit, aspect=f"{PAIR}{pair[1]}") if pair is not None else None
 
     def _of_drawing(self, text: str) -> Heading | None:
-        """The number of a drawing, where a name says that and its revision behind a stroke (``Drawing / Rev.``)."""
-        halves = _STROKE.split(text) if _STROKE.search(text) and self.names.mapping.find(fold(text)) is None else []
-        number = self.heading(halves[0]) if len(halves) == 2 and halves[0] else None
+        """The number of a drawing, where a name says that and its revision (``Drawing / Rev.``, ``図番・改訂``)."""
+        halves = halves_of(text) if self.names.mapping.find(fold(text)) is None else []
+        number = self.heading(halves[0]) if halves else None
         both = number is not None and number.parameter == "drawing_number" and self.says_revision(halves[1])
         return number if both else None
 

@@ -48,16 +48,20 @@ _MACHINES = (
     "separator", "decanter", "turbocharger", "expander", "alternator", "starter", "drive", "winch", "cutter", "grinder",
     "saw", "drill", "lathe", "roller", "roll", "pulley", "wheel", "hub", "propeller", "gimbal", "actuator", "servo",
     "product", "equipment", "shredder", "granulator", "extruder", "chipper", "router", "exhauster", "impeller",
+    "extractor", "stirrer", "vibrator", "winder",
     "maschine", "maschinen", "motoren", "pumpe", "pumpen", "ventilator", "ventilatoren", "lüfter", "gebläse", "spindel",
     "spindeln", "getriebe", "verdichter", "kompressor", "turbinen", "zentrifuge", "zentrifugen", "mischer", "mühle",
     "mühlen", "brecher", "rührwerk", "walze", "walzen", "lader", "antrieb", "antriebs", "produkt", "geräte", "gerät",
-    "anlage", "anlagen", "separator",
+    "anlage", "anlagen", "separator", "rührer", "rüttler", "absauger",
     "moteur", "pompe", "ventilateur", "broche", "réducteur", "compresseur", "alternateur", "centrifugeuse", "broyeur",
     "mélangeur", "agitateur", "treuil", "soufflante", "produit", "appareil", "turbine",
+    "extracteur", "vibreur",
     "bomba", "ventilador", "husillo", "reductor", "compresor", "turbina", "generador", "centrífuga", "molino",
     "mezclador", "agitador", "trituradora", "soplante", "máquina", "producto", "equipo",
+    "extractor", "vibrador",
     "motore", "pompa", "ventilatore", "mandrino", "elettromandrino", "riduttore", "compressore", "generatore",
     "centrifuga", "mulino", "miscelatore", "agitatore", "soffiante", "macchina", "prodotto",
+    "aspiratore", "aspiratrucioli", "vibratore",
     "двигателя", "двигатель", "электродвигателя", "насоса", "насос", "вентилятора", "вентилятор", "шпинделя",
     "шпиндель", "воздуходувка", "воздуходувки", "электрошпиндель",
     "редуктора", "редуктор", "компрессора", "компрессор", "турбины", "турбина", "генератора", "генератор", "мельницы",
@@ -70,7 +74,7 @@ _MACHINES = (
     "离心机", "机器", "产品", "设备", "机床", "鼓风机", "磨机", "破碎机", "电动机", "機組", "机组",
 )  # fmt: skip
 #: What is a part of a machine and none itself.
-_PARTS = frozenset(("shaft", "housing", "bearing", "seat", "shoulder", "sleeve", "nut", "seal", "closure"))
+PARTS = frozenset(("shaft", "housing", "bearing", "seat", "shoulder", "sleeve", "nut", "seal", "closure"))
 _JOINTS = re.compile(r"[ _./:,()\[\]–—-]+|の")
 _ARTICLES = frozenset(("of", "de", "du", "des", "del", "della", "di", "la", "le", "l", "d", "der", "des", "the"))
 
@@ -79,7 +83,7 @@ def _keys(words: tuple[str, ...]) -> frozenset[str]:
     return frozenset(map(word_key, words))
 
 
-_KIND_KEYS, _OPEN_KEYS, _MACHINE_KEYS = _keys(_KINDS), _keys(_OPEN), _keys(_MACHINES)
+KIND_KEYS, _OPEN_KEYS, MACHINE_KEYS = _keys(_KINDS), _keys(_OPEN), _keys(_MACHINES)
 
 
 @lru_cache(maxsize=MOST_REMEMBERED)
@@ -92,15 +96,15 @@ def names_machine(label: str) -> str:
     key = " ".join(piece for piece in _JOINTS.split(word_key(label)) if piece) if len(label) <= _LONGEST else ""
     if not key:
         return ""
-    if key in _KIND_KEYS:
+    if key in KIND_KEYS:
         return "" if key in _OPEN_KEYS else "kind"
-    if key in _MACHINE_KEYS:
+    if key in MACHINE_KEYS:
         return "machine"
     if " " not in key:
         return "both" if _is_compound(key) else ""
     pieces = [piece for piece in key.split(" ") if piece not in _ARTICLES]
     ways = ((" ".join(pieces[:k]), " ".join(pieces[k:])) for k in range(1, len(pieces)))
-    said = any({one, two} & _MACHINE_KEYS and {one, two} & _KIND_KEYS for one, two in ways)
+    said = any({one, two} & MACHINE_KEYS and {one, two} & KIND_KEYS for one, two in ways)
     return "both" if said else ""
 
 
@@ -108,7 +112,7 @@ def _is_compound(key: str) -> bool:
     """Whether a word is a machine and its kind in one (``Pumpentyp``, ``电机型号``)."""
     shortest = 1 if EASTERN.search(key) else 3
     ends = range(shortest, len(key) - 1)
-    return any(key[:end].removesuffix("s") in _MACHINE_KEYS and key[end:] in _KIND_KEYS for end in ends)
+    return any(key[:end].removesuffix("s") in MACHINE_KEYS and key[end:] in KIND_KEYS for end in ends)
 
 
 def can_name_machine(label: str, value: str, words: Words) -> bool:
@@ -132,6 +136,6 @@ def can_name_machine(label: str, value: str, words: Words) -> bool:
 def _is_machine(value: str) -> bool:
     """Whether a name says a machine and its sort or number (``Lab centrifuge MH-87``), and no part of one."""
     pieces = [piece for piece in _JOINTS.split(word_key(value)) if piece]
-    machines = [p for p in pieces if any(p.endswith(machine) for machine in _MACHINE_KEYS if len(machine) > 1)]
+    machines = [p for p in pieces if any(p.endswith(machine) for machine in MACHINE_KEYS if len(machine) > 1)]
     others = [p for p in pieces if p not in machines]
-    return bool(machines and others) and any(map(str.isdigit, value)) and not concepts_said(" ".join(others)) & _PARTS
+    return bool(machines and others) and any(map(str.isdigit, value)) and not concepts_said(" ".join(others)) & PARTS
