@@ -21,7 +21,8 @@ from linter.reading.cells.springs import Said, method_by_cells, of_oil, of_sprin
 from linter.reading.files.grids import TextColumn, cell_text, is_blank, object_column
 from linter.reading.layouts.labels_in_cell import labelled_things
 from linter.reading.layouts.strips import Block, Found, Strip
-from linter.reading.words.headings import Words, halves_of
+from linter.reading.words.headings import Words
+from linter.reading.words.joined_names import halves_of
 from linter.reading.words.parts import concepts_said
 
 _STROKE = re.compile(r"\s*[/／|]\s*")

@@ -12,6 +12,7 @@ from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.units_row import unit_below
 from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.columns import heading_of
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
 
 #: Headings of columns that number or describe the rows.
@@ -58,6 +59,8 @@ def headings_of(
             of_part = {c: of_feature(words, one, grid.text(row, c), seat) for c, seat in of_part.items()}
         below = [r for r, said in rows.items() if said.key == one.key]
         for column, heading in of_part.items():
+            if heading is None and one.side.side == "bearing" and _names_bearings(grid, row, column, below, words):
+                heading = Heading("bearing_designation")
             if (judged := _judged(grid, row, column, heading, below, words)) is not None:
                 found[*one.key, column] = judged
     return found
@@ -133,6 +136,13 @@ def _are_limits(grid: Grid, row: int, column: int) -> bool:
                 return False
             pairs += 1
     return pairs > 0
+
+
+def _names_bearings(grid: Grid, row: int, column: int, below: Sequence[int], words: Words) -> bool:
+    """Whether rows of bearings hold the numbers of bearings of known sizes below a word for values (``Nennmaß``)."""
+    cells = [text for r in below if (text := grid.text(r, column))]
+    named = words.group(grid.text(row, column)) == "VALUE" and bool(cells)
+    return named and all(len(text) > 2 and read_designation(text).bore_diameter for text in cells)
 
 
 def _judged(

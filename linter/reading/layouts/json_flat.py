@@ -1,7 +1,7 @@
 """JSON objects whose keys are paths (``shaft.seat_A.diameter``, ``bearings[0]/bore``) as the trees that they name."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from itertools import product
 from typing import Any
 
@@ -15,6 +15,7 @@ from linter.reading.layouts.json_records import deviations_in, is_aspect
 from linter.reading.layouts.json_tables import inner_tables, rows_of
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
+from linter.reading.layouts.machine_paths import MachinePath, machine_paths
 from linter.reading.words.headings import Words
 from linter.reading.words.own_stations import is_no_position
 
@@ -100,6 +101,8 @@ def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]
     paths = {key: _steps(key, words) for key in node}
     deep = {key: steps for key, steps in paths.items() if len(steps) > 1}
     known = all(words.heading(key) is not None and not any(step.isdigit() for step in deep[key]) for key in deep)
+    if not deep and len(node) >= _LEAST and (machines := machine_paths(node, words)):
+        return _below_machines(node, machines, at, origin)
     if len(deep) < max(_LEAST, _SHARE * len(node)) or len({steps[0] for steps in deep.values()}) == len(deep) or known:
         return node
     tree: dict[str, Any] = {}
@@ -121,6 +124,20 @@ def _tree(node: dict[str, Any], at: Path, words: Words, origin: dict[Path, Path]
         if before in moved:
             origin[path] = moved[before]
     return result if isinstance(result, dict) else node
+
+
+def _below_machines(
+    node: dict[str, Any], machines: Mapping[str, MachinePath], at: Path, origin: dict[Path, Path]
+) -> dict[str, Any]:
+    """An object whose keys begin with a machine (``P12_DE_shaft_seat_diameter``), with an object for each machine."""
+    result: dict[str, Any] = {}
+    for key, value in node.items():
+        if (path := machines.get(key)) is None:
+            result[key] = value
+            continue
+        result.setdefault(path.machine, {})[path.rest] = value
+        origin[*at, path.machine, path.rest] = (*at, key)
+    return result
 
 
 def _steps(key: str, words: Words) -> tuple[str, ...]:

@@ -24,6 +24,7 @@ from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
 from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
+from linter.reading.layouts.machine_paths import with_machines_of_paths
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.pair_cells import with_pairs_apart
@@ -55,7 +56,7 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
-    words = with_positions(grid := without_numbers(grid, words), words)
+    words = with_positions(grid := with_machines_of_paths(without_numbers(grid, words), words), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()

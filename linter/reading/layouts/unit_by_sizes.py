@@ -95,11 +95,8 @@ def _beside_others(
     A seat with a class is in mm as it stands (ISO 286-1).
     """
     classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
+    shoulders = [k for k, s in enumerate(block.strips) if s.parameter in _SHOULDERS and not s.unit]
     for k, strip in enumerate(block.strips):
-        if strip.parameter in _SHOULDERS and not strip.unit and _lie_between(strip, block, between):
-            block.strips[k] = evolve(strip, unit="mm")
-            _tell(found, file, block.strips[k], "mm", by_ring=True)
-            continue
         if unit := _unit_of_limits(strip, block):
             block.strips[k] = evolve(strip, unit=unit)  # a nominal that lies at its two limits is stated as they are
             continue
@@ -111,6 +108,11 @@ def _beside_others(
         if unit:
             block.strips[k] = evolve(strip, unit=unit)
             _tell(found, file, block.strips[k], unit, by_ring=True)
+            between = _between(found) if shoulders and strip.parameter in _SEATS else between
+    for k in shoulders:
+        if not block.strips[k].unit and _lie_between(block.strips[k], block, between):
+            block.strips[k] = evolve(block.strips[k], unit="mm")
+            _tell(found, file, block.strips[k], "mm", by_ring=True)
 
 
 def _unit_of_limits(strip: Strip, block: Block) -> str:

@@ -11,6 +11,7 @@ from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.cuts import BRACKET, TWO_SCRIPTS
 from linter.reading.words.dictionary import Version, word_key
 from linter.reading.words.in_brackets import without_bearing
+from linter.reading.words.joined_names import halves_of
 from linter.reading.words.limits import without_limits
 from linter.reading.words.match import OPEN, TEMPERATURE_LETTER, UNIT_OF_LETTER
 from linter.reading.words.measured_words import FOUND_REASON, IN_NAMES, without, without_found
@@ -25,10 +26,6 @@ _NUMBER_FIRST = re.compile(
     r"(?!1(?:st|\.)? ?(?:biege|bending )?[ck]rit)[+\-−±Ø⌀øφΦϕ∅Ф.,]?\s?[\d.,][^\u0400-\u1fff\u3040-\u9fff]*$"
 )
 _STROKE = re.compile(r"[/／]")
-#: What joins the words for a drawing's number and its revision.
-_JOINS = re.compile(
-    r"\s*[/／|・、,&+及和与]\s*|\s*[（(]\s*|\s+(?:and|with|und|mit|u\.|et|avec|e|y|con|и|с)\s+", re.IGNORECASE
-)
 _ASPECTS = {"class": "tolerance"}
 #: Words in the place of a station that say the whole machine.
 _OF_THE_WHOLE = frozenset(
@@ -60,12 +57,6 @@ _BEARING_AROUND = re.compile(rf"(.*{_SIGN})の?(?:軸受部?|轴承)|(?:軸受|�
 _SIDES = frozenset(("lato", "côté", "lado", "seite", "side", "сторона"))
 #: Where a word for a station may end before the station itself.
 _AFTER_WORD = re.compile(r"\s*[:：=]\s*|[ _]+[–—-][ _]+|[ _]+")
-
-
-def halves_of(text: str) -> list[str]:
-    """The two halves of a name that a sign or a word joins (``Zeichnung mit Index``); empty for another one."""
-    halves = [half.strip(" )）") for half in _JOINS.split(text)] if _JOINS.search(text) else []
-    return halves if len(halves) == 2 and all(halves) else []
 
 
 def _of_part(part: str, name: str, rest: str) -> str:

@@ -4,6 +4,7 @@ import re
 from functools import cache
 
 from linter.reading.words.dictionary import word_key
+from linter.reading.words.joined_names import designation_or_size
 
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -65,9 +66,14 @@ def says_greater(text: str) -> bool:
 
 
 def limit_of_size(text: str) -> str:
-    """``MIN`` or ``MAX`` where words say a least or a largest size and nothing else (``Quota min``), or empty."""
+    """``MIN`` or ``MAX`` where words say a least or a largest size and nothing else (``Quota min``), or empty.
+
+    ``VALUE`` where they say a designation or a size (``Designation / nominal``).
+    """
     if _SIGNS_LEAST.fullmatch(text) or _SIGNS_LARGEST.fullmatch(text):
         return "MIN" if _SIGNS_LEAST.fullmatch(text) else "MAX"
+    if designation_or_size(text):
+        return "VALUE"
     words = {word for word in re.split(r"[\W_]+", word_key(text)) if word}
     least, largest, sizes = words & _keys(_LEAST), words & _keys(_LARGEST), words & _keys(_SIZES)
     if not sizes or words - least - largest - sizes or bool(least) == bool(largest):
