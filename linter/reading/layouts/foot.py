@@ -47,7 +47,7 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
         narrow = count <= MOST_IN_TITLE or _in_turn(grid, row, words) or (apart and _figures_in_turn(grid, row))
         if _is_of_table(grid, row, words) or not narrow:
             break
-        own = _states_machine(grid, row, words) or (apart and count == 1 and _states_drawing(grid, row, words))
+        own = _states_machine(grid, row, words, apart=apart)
         if not own and _states_bearing(grid, row):
             break
         if own or (count > 1 and apart):
@@ -113,9 +113,14 @@ def _is_of_table(grid: Grid, row: int, words: Words) -> bool:
     return bool(words.station_said(texts[0])) or (len(texts) > 1 and names)
 
 
-def _states_machine(grid: Grid, row: int, words: Words) -> bool:
-    """Whether a row holds the name of a value of the machine and its value, in one cell or two; no machine alone."""
+def _states_machine(grid: Grid, row: int, words: Words, *, apart: bool = False) -> bool:
+    """Whether a row holds the name of a value of the machine and its value, in one cell or two.
+
+    It may be the machine alone in one cell of a row that stands ``apart``.
+    """
     texts = [text for _, text in _texts(grid, row)]
+    if apart and len(texts) == 1 and _states_drawing(grid, row, words):
+        return True
     alone = [pair_in_cell(text, words) for text in texts] if len(texts) == 1 else []
     pairs = alone or list(zip(texts[::2], texts[1::2], strict=False))
     unit = texts[2] if len(texts) == MOST_IN_TITLE else ""

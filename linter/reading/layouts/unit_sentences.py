@@ -110,7 +110,7 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
     """
     found: dict[str, set[str]] = {}
     waiting: list[str] = []
-    saying = 0
+    saying, of_all = 0, set[str]()
     for clause in _clauses(text):
         general = _UNITS_OF_ALL.sub("", clause)
         said = _SAID.fullmatch(general)
@@ -119,7 +119,7 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
             waiting = [*waiting, *_subjects(general)] if _subjects(general) else []
             saying += bool(waiting)
             if general != clause and _is_length(general):
-                found.setdefault("size", set()).add(general)
+                of_all.add(general)
             continue
         kinds = _subjects(said["words"])
         saying += bool(kinds)
@@ -127,6 +127,8 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
             for one in ("deviation", "form") if kind == "tolerance" else (kind,):
                 found.setdefault(one, set()).add(said["unit"])
         waiting = []
+    if len(of_all) == 1 and found:
+        found.setdefault("size", of_all)
     return {kind: units.pop() for kind, units in found.items() if len(units) == 1} if alone or saying > 1 else {}
 
 

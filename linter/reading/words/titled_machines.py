@@ -88,21 +88,31 @@ def _machine_and_model(part: str) -> str:
     if at is None or concepts_said(" ".join(p for k, p in enumerate(pieces) if k != at)) & PARTS:
         return ""
     before, behind = pieces[:at], pieces[at + 1 :]
-    if not behind:  # ``WG 8 side channel blower``
-        model = [k for k, piece in enumerate(before) if any(map(str.isdigit, piece))]
-        others = before[model[-1] + 1 :] if model else []
-        named = bool(model) and _is_model(" ".join(before[: model[-1] + 1])) and len(others) <= _MOST_BEFORE
-        return " ".join(pieces) if named and all(map(_is_word, others)) else ""
-    if len(before) > _MOST_BEFORE or not all(map(_is_word, before)):
-        return ""
-    between = 0
-    sorts = _BEFORE_THEIR_SORT.fullmatch(pieces[at].casefold()) is not None
-    while between < len(behind) - 1 and (
-        word_key(behind[between]) in KIND_KEYS or (sorts and between < _MOST_BETWEEN and _is_sort(behind[between]))
-    ):
-        between += 1
-    ways = (behind[start:] for start in range(between + 1))
-    return " ".join(pieces) if any(_is_model(" ".join(way)) for way in ways) else ""
+    named = _is_model_before(before) if not behind else _is_sort_before(before) and _is_model_behind(pieces[at], behind)
+    return " ".join(pieces) if named else ""
+
+
+def _is_sort_before(before: list[str]) -> bool:
+    return len(before) <= _MOST_BEFORE and all(map(_is_word, before))
+
+
+def _is_model_before(before: list[str]) -> bool:
+    """Whether words before a machine are its model and then its sort (``WG 8 side channel blower``)."""
+    figures = [k for k, piece in enumerate(before) if any(map(str.isdigit, piece))]
+    others = before[figures[-1] + 1 :] if figures else []
+    return bool(figures) and _is_model(" ".join(before[: figures[-1] + 1])) and _is_sort_before(others)
+
+
+def _is_model_behind(machine: str, behind: list[str]) -> bool:
+    """Whether words behind a machine are its model, maybe with the word for one or its sort before that."""
+    sorts = _BEFORE_THEIR_SORT.fullmatch(machine.casefold()) is not None
+    for start in range(len(behind)):
+        if _is_model(" ".join(behind[start:])):
+            return True
+        word = behind[start]
+        if word_key(word) not in KIND_KEYS and not (sorts and start < _MOST_BETWEEN and _is_sort(word)):
+            return False
+    return False
 
 
 def _eastern(part: str) -> str:
