@@ -82,6 +82,7 @@ def unit_by_sizes(found: Found, file: str) -> None:
         strips = [_with_unit(strip, unit) for strip in block.strips] if unit else []
         changed = [k for k, strip in enumerate(strips) if strip.unit != block.strips[k].unit and len(strip.cells)]
         if not changed:
+            _shoulders_between_seats(block, between, found, file)
             continue
         _tell(found, file, strips[changed[0]], unit, by_ring=bool(by_ring))
         block.strips[:] = strips
@@ -95,7 +96,7 @@ def _beside_others(
     A seat with a class is in mm as it stands (ISO 286-1).
     """
     classed = {strip.parameter for strip in block.strips if strip.aspect == "tolerance"}
-    shoulders = [k for k, s in enumerate(block.strips) if s.parameter in _SHOULDERS and not s.unit]
+    shoulders = any(strip.parameter in _SHOULDERS and not strip.unit for strip in block.strips)
     for k, strip in enumerate(block.strips):
         if unit := _unit_of_limits(strip, block):
             block.strips[k] = evolve(strip, unit=unit)  # a nominal that lies at its two limits is stated as they are
@@ -109,9 +110,14 @@ def _beside_others(
             block.strips[k] = evolve(strip, unit=unit)
             _tell(found, file, block.strips[k], unit, by_ring=True)
             between = _between(found) if shoulders and strip.parameter in _SEATS else between
-    for k in shoulders:
-        if not block.strips[k].unit and _lie_between(block.strips[k], block, between):
-            block.strips[k] = evolve(block.strips[k], unit="mm")
+    _shoulders_between_seats(block, between, found, file)
+
+
+def _shoulders_between_seats(block: Block, between: _Between, found: Found, file: str) -> None:
+    """Shoulders without a unit are in mm where each lies between the seats of its position in mm."""
+    for k, strip in enumerate(block.strips):
+        if strip.parameter in _SHOULDERS and not strip.unit and _lie_between(strip, block, between):
+            block.strips[k] = evolve(strip, unit="mm")
             _tell(found, file, block.strips[k], "mm", by_ring=True)
 
 

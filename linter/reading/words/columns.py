@@ -38,6 +38,11 @@ _TOLERANCED = re.compile(r"[Ø⌀øφΦ]? ?[\d.,]+ ?(?:mm|\")? ?\(?(?:±|[+-]\s?
 _LETTER = re.compile(r"\W*[dDB]\W*(?:[\[(].*)?")
 _MOST_LOOKED_AT = 50
 #: In the reason why a number is read as none of ours (``data/designation_refusals.csv``).
+_OF_KIND = "bearing: not in the table of sizes"
+#: A basic number and the signs behind it.
+_SIGNED = re.compile(
+    r"\d{4,5}(?:[ -]?(?:[A-Z]{1,5}\d{0,2}|2RS\d?|2Z|[12]LS|2CS\d?)|/(?:C[2345]|W\d\d|P[4-6]))(?:[ /-]?[A-Z0-9.]{1,6}){0,4}"
+)
 _OTHER_SYSTEM = "another national system"
 
 
@@ -183,12 +188,26 @@ def _say_role(key: str, cells: Sequence[str]) -> bool:
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
     """Whether every cell is a designation: beyond doubt, or a known number under a heading that may say so."""
     strengths = [designation_strength(cell) for cell in cells]
+    if "no" in strengths and heading is None and key in KEYS["designation"] and _of_kinds(cells, strengths):
+        return True
     if "no" in strengths:
         return key in KEYS["bearing"] and heading is None and all(map(_of_other_system, cells))
     of_type = heading is not None and heading.parameter == "bearing_type"  # no word for a type is a number
     if heading is not None and not of_type and heading.parameter != "station" and key not in KEYS["designation"]:
         return all(strength == "certain" for strength in strengths)
     return of_type or "certain" in strengths or key in KEYS["bearing"] or key in KEYS["designation"]
+
+
+def _of_kinds(cells: Sequence[str], strengths: Sequence[str]) -> bool:
+    """Whether cells are numbers of bearings, some of kinds without a table of sizes (``2208 K``, ``22210 E``).
+
+    A number of such a kind without a sign behind it may be any number: there others show what it is.
+    """
+    others = [cell for cell, strength in zip(cells, strengths, strict=True) if strength == "no"]
+    of_kinds = all(_OF_KIND in (read_designation(cell).refusal or "") for cell in others)
+    signed = all(_SIGNED.fullmatch(cell.upper()) for cell in others)
+    plain = all(_SIGNED.fullmatch(f"{cell.upper()} K") or _SIGNED.fullmatch(cell.upper()) for cell in others)
+    return of_kinds and (signed or (plain and len(others) < len(cells)))
 
 
 def _of_other_system(cell: str) -> bool:
