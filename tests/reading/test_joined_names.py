@@ -110,3 +110,13 @@ def test_positions_before_the_names_are_no_machines(read):
     stations = read("\n".join(["Parameter;Value;Unit", *rows]) + "\n")
     assert stations.text("station").tolist() == ["LS1", "LS2"]
     _seats(stations)
+
+
+def test_a_column_of_names_beside_values_is_none(read):
+    stations = read(
+        "Rep.;Pièce;Cote / désignation;Valeur;Tolérance\n;;PALIER CÔTÉ A;;\n1;Roulement;Référence;6308-2Z;\n"
+        "2;Arbre;Ø portée de roulement;40;k6\n3;Corps de palier;Ø alésage;90;H7\n;;PALIER CÔTÉ B;;\n"
+        "4;Roulement;Référence;6307-2Z;\n5;Arbre;Ø portée de roulement;35;k6\n6;Corps de palier;Ø alésage;80;H7\n"
+    )
+    assert stations.text("bearing_designation").tolist() == ["6308-2Z", "6307-2Z"]
+    assert stations.size("shaft_seat_diameter").tolerance_class.tolist() == ["k6", "k6"]

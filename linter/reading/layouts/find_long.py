@@ -2,6 +2,7 @@
 
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.beside import feature_beside
+from linter.reading.layouts.filled_objects import objects_filled, things_of_rows
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads_of_positions import columns_of_positions, names_of_positions
 from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sample, says_parts_of_size
@@ -70,6 +71,7 @@ def _groups(grid: Grid, words: Words) -> tuple[int, dict[int, Side]]:
 
 def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTable | None:
     """The table below a heading of names and values."""
+    grid, filled = objects_filled(grid, row, roles, words)
     candidates = _candidates(grid, row, roles, words)
     both = _placed_column(grid, row, roles, words)
     part = part_column(grid, row + 1) if both is None else both[0]
@@ -109,7 +111,8 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
         objects = {r: said.station for r, said in both[1].items()}
     else:
         objects = stations_of_objects(grid, best, roles, row + 1, words)
-    return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects)
+        parts |= things_of_rows(grid, best, roles, objects, row + 1, words)
+    return LongTable(grid, row, best, roles, counts[best], row + 1, parts, objects, filled=filled)
 
 
 def _candidates(grid: Grid, header: int, roles: dict[int, str], words: Words) -> list[int]:

@@ -12,6 +12,7 @@ from linter.reading.words.columns import heading_of
 from linter.reading.words.cuts import version_cuts
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
+from linter.reading.words.joined_names import designation_or_size
 from linter.reading.words.measured_words import DRAWN
 
 _LONGEST = 40
@@ -104,6 +105,9 @@ def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
     groups = words.groups(text)
     if "VALUE" in groups and _numbers_requirements(grid, column, row + 1):
         return ("CHAR-ID",)
+    if "VALUE" in groups and designation_or_size(text):  # Cote / désignation: names, where values stand beside them
+        beside = (other for c in range(grid.width) if c != column and (other := grid.text(row, c)))
+        return () if any("VALUE" in words.groups(other) for other in beside) else groups
     if not groups and (numbered := _NUMBERED.fullmatch(text.strip())):
         return tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
     return groups

@@ -65,7 +65,7 @@ def _is_telling(heading: Heading) -> bool:
 
 
 def values_are_names(grid: Grid, row: int, roles: dict[int, str], words: Words) -> None:
-    """A word for values or places (``Angabe``, ``Stelle``) heads names where positions stand right of it, names below."""
+    """A word for values or places (``Angabe``, ``Stelle``) heads names that stand below it, beside positions."""
     columns = [c for c, role in roles.items() if role == "VALUE" or _heads_places(grid.text(row, c), words)]
     places = columns_of_positions(grid, row, roles, words) if columns and "NAME" not in roles.values() else []
     if places and columns[0] < places[0] and _are_names(grid, columns[0], row + 1, words):

@@ -4,6 +4,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts import part_heads
 from linter.reading.layouts.candidate import Candidate, Outside
+from linter.reading.layouts.filled_objects import tell_filled
 from linter.reading.layouts.find_long import find_long
 from linter.reading.layouts.foot import foot_of, take_foot
 from linter.reading.layouts.item_rows import ByItem
@@ -93,6 +94,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
     def read(found: Found, outside: Outside) -> Block:
         tell_machines(table, words, found)
+        tell_filled(table, found)
         foot = _foot(table, words)
         if table.spans:
             block = read_spans(table, words, found, outside)

@@ -56,6 +56,8 @@ class LongTable:
         Positions that stand over heads of their own, each with the roles of its columns.
     items : bool
         Whether it is a parts list, whose rows may be items too.
+    filled : dict of int to int
+        Column of objects of each row below the object that it is of.
     """
 
     grid: Grid
@@ -70,6 +72,7 @@ class LongTable:
     heads: dict[int, str] = field(factory=dict)
     spans: list[tuple[str, dict[int, str]]] = field(factory=list)
     items: bool = False
+    filled: dict[int, int] = field(factory=dict)
 
     @property
     def transposed(self) -> bool:

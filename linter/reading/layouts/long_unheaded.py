@@ -43,7 +43,8 @@ def without_header(
 ) -> LongTable | None:
     """Roles of columns by their content, where no header names a value column; ``header`` may name positions."""
     parts = parts or sections(grid, name, 0, words)
-    named = [_named_by_row(grid, words, name, r, parts.get(r)) if r != header else None for r in range(grid.height)]
+    named = [_named_by_row(grid, words, name, r, parts.get(r)) for r in range(grid.height)]
+    named[max(header, 0) : header + 1] = [None] * (header + 1 - max(header, 0))  # it names positions
     if not any(named) or (score < 2 and _is_letter(grid, words, name, named)):
         return None  # one symbol alone (B) is rather the name of a station than a heading
     roles, values = _roles_by_content(grid, words, name, named, 0)

@@ -121,6 +121,12 @@ def _side_of(text: str) -> Side | None:
     return Side(side, word) if side else None
 
 
+def part_or_rotor(text: str) -> Side | None:
+    """The side that a text names, or the thing that it is where that is what turns (``Rotor``); or None."""
+    turns = concepts_said(text) - {"mounting"} == {_TURNS}
+    return Side(THING, text) if turns else side_of(text)
+
+
 def _part_of_data(text: str) -> str:
     """The part that a German word says without that for its data (``Lagerdaten``); or empty."""
     return _SIDES.get(caseless(text), "") or part_alone(text) or ("bearing" if is_bearing(text) else "")

@@ -9,13 +9,16 @@ from linter.model.stations import Problem
 from linter.reading.files.grids import Grid
 from linter.reading.files.intake import visible
 from linter.reading.layouts.long_table import LongTable
-from linter.reading.layouts.sides import is_use, side_of
+from linter.reading.layouts.sides import is_use, part_or_rotor, side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.machine_words import names_machine
+from linter.reading.words.parts import is_bearing
 
+_APART = re.compile(r"[\s\-_/.]+")
+_BEARING = re.compile("軸受|轴承|ベアリング|lager", re.IGNORECASE)
 _MOST_NAMES = 2000  # rows that are looked at
 _FEWEST = 4  # names of a machine
 _SAMPLE = 300  # cells that tell what a column holds
@@ -25,7 +28,7 @@ def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: i
     """A column headed as one of machines whose texts are positions and the machine itself is one of objects.
 
     ``Unit``: *wheel bearing*, *coupling bearing*, *pump*; what is stated of the machine stands beside that word alone,
-    and what is stated of positions beside the others.
+    and what is stated of positions beside the others. Beside bearings there may be parts and the rotor instead.
     """
     column = next((c for c, role in roles.items() if role == "MACHINE"), None)
     if column is None or {"STATION", "STATION-OF"} & set(roles.values()):
@@ -38,8 +41,15 @@ def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: i
     places = {text for text in levels if len(text) > 2 and words.station_said(text)}
     whole = levels.keys() - places
     apart = all(levels[text] == {"station"} for text in places) and all("machine" in levels[text] for text in whole)
-    if len(places) > 1 and len(whole) == 1 and apart:
+    if len(places) > 1 and ((len(whole) == 1 and apart) or _are_bearings(grid, column, start, places)):
         roles[column] = "NOTE"
+
+
+def _are_bearings(grid: Grid, column: int, start: int, places: set[str]) -> bool:
+    """Whether places of a column are bearings by their names, and what stands there beside them parts or the rotor."""
+    texts = {text for row in range(start, min(grid.height, start + _MOST_NAMES)) if (text := grid.text(row, column))}
+    named = all(any(map(is_bearing, _APART.split(text))) or _BEARING.search(text) for text in places)
+    return named and all(part_or_rotor(text) is not None for text in texts - places)
 
 
 def stations_of_objects(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> dict[int, str]:

@@ -18,7 +18,7 @@ _KEYS: dict[str, tuple[str, ...]] = {
         "lager nr", "lagernr", "lagernummer", "lagertyp", "bezeichnung", "référence", "désignation", "denominación",
         "referencia", "sigla", "denominazione", "riferimento", "型番", "品番", "型式", "呼び番号", "型号", "代号",
         "呼び", "軸受呼び", "規格", "规格", "牌号", "品名", "品番号", "型式番号", "料号",
-        "designazione", "designación",
+        "designazione", "designación", "kurzzeichen", "lagerkurzzeichen", "kurzbezeichnung",
 
         "обозначение", "тип", "bearing type", "brg type", "bearing no", "brg no", "bearing p/n", "brg p/n", "name",
         "item", "code", "artikel", "bearing part number", "bearing model", "type de roulement", "tipo", "modello",

@@ -41,7 +41,8 @@ _MOST_LOOKED_AT = 50
 _OF_KIND = "bearing: not in the table of sizes"
 #: A basic number and the signs behind it.
 _SIGNED = re.compile(
-    r"\d{4,5}(?:[ -]?(?:[A-Z]{1,5}\d{0,2}|2RS\d?|2Z|[12]LS|2CS\d?)|/(?:C[2345]|W\d\d|P[4-6]))(?:[ /-]?[A-Z0-9.]{1,6}){0,4}"
+    r"\d{4,5}(?:[ -]?(?:[A-Z]{1,5}\d{0,2}|2RS\d?|2Z|[12]LS|2CS\d?)|/(?:C[2345]|W\d\d|P[4-6]))"
+    r"(?:[ /-]?[A-Z0-9.]{1,6}){0,4}"
 )
 _OTHER_SYSTEM = "another national system"
 
