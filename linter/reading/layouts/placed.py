@@ -91,6 +91,8 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     that each stand behind two parts tell positions apart.
     """
     distinct = list(dict.fromkeys(texts))
+    if not all(_cuts(text, words) for text in distinct):
+        return {}  # ends at the first that cannot say both
     known = {text: found for text in distinct if (found := placed(text, words)) is not None}
     if len(known) == len(distinct):
         return known

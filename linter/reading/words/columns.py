@@ -188,8 +188,13 @@ def _say_role(key: str, cells: Sequence[str]) -> bool:
 
 def _are_designations(key: str, heading: Column, cells: Sequence[str]) -> bool:
     """Whether every cell is a designation: beyond doubt, or a known number under a heading that may say so."""
-    strengths = [designation_strength(cell) for cell in cells]
-    if "no" in strengths and heading is None and key in KEYS["designation"] and _of_kinds(cells, strengths):
+    may_say_kinds = heading is None and key in KEYS["designation"]
+    strengths = []
+    for cell in cells:
+        strengths.append(designation_strength(cell))
+        if strengths[-1] == "no" and not may_say_kinds:
+            break  # the others change nothing
+    if "no" in strengths and may_say_kinds and _of_kinds(cells, strengths):
         return True
     if "no" in strengths:
         return key in KEYS["bearing"] and heading is None and all(map(_of_other_system, cells))
