@@ -11,18 +11,22 @@ from typing import Any
 from attrs import frozen
 
 from linter.reading.cells.choices import read_choice
+from linter.reading.cells.signs import fold
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank
 from linter.reading.layouts.labels_in_cell import of_rows
+from linter.reading.layouts.long_table import are_symbols
+from linter.reading.layouts.sides import Side, side_of, within
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
 
-_MOST_COLUMNS, _LONGEST = 24, 60
+_MOST_COLUMNS, _LONGEST, _LONGEST_WORD = 24, 60, 20
 _NUMBER = re.compile(r"\(?(?:\d{1,2}(?:\.\d{1,2})*|[IVX]{1,4}|[A-Z])[.)]?")
 _APART = re.compile(r"\s+[-–—/]\s+|\s*[,:;、，：]\s*")
 #: Names that must stand below a head, and rows in which they do.
 _ENOUGH, _NEXT = 3, 8
+_PARTS = "Component"
 _OF_VALUES = {"VALUE", "UNIT", "NOTE", "UPPER", "LOWER", "CLASS", "MAX", "MIN", "DATUM"}
 
 
@@ -48,7 +52,7 @@ def plain_block_heads(grid: Grid, words: Words) -> Grid:
     for row in range(grid.height - _ENOUGH):
         for left, right in _blocks(grid, row, blank, words):
             head = _head(grid, row, left, right, words)
-            if head is not None and _stands_above_names(grid, row, left, right, words):
+            if head is not None and _stands_above_names(grid, row, _of_names(head, left, words), right, words):
                 found.setdefault(row, {})[left] = head
                 ends[row, left] = right
     positions = [head.position for heads in found.values() for head in heads.values()]
@@ -100,23 +104,40 @@ def _head(grid: Grid, row: int, left: int, right: int, words: Words) -> _Head | 
         if not rest:
             return _Head(words.station_said(text), text, {})
     elif len(rest) == 1 and _says_place(text, words) and words.station_said(rest[0][1]):
-        # units below the position hide it
-        return _Head(words.station_said(rest[0][1]), rest[0][1], {}) if _holds_units(grid, row, rest[0][0]) else None
+        # units below the position hide it, and a heading of names and values begins a list without it
+        place, both = words.station_said(rest[0][1]), f"{text.strip(' :')} {rest[0][1]}"
+        if _heads_values(grid, row + 1, left, right, words):
+            return _Head(place, both if fold(words.station_said(both)) == fold(place) else rest[0][1], {})
+        return _Head(place, rest[0][1], {}) if _holds_units(grid, row, rest[0][0]) else None
     if not rest:
         return _with_role(grid, row, (left, right), text, words)
     said = {c: grid.columns[c][row] for c, _ in rest}
-    return _with_others(text, left, said, [other for _, other in rest], words)
+    return _with_others(grid, row, text, left, said, words)
 
 
-def _with_others(text: str, left: int, said: Mapping[int, Any], others: Sequence[str], words: Words) -> _Head | None:
+def _may_head(text: str) -> bool:
+    """Whether a text without a known meaning may head a column beside those of values: words alone."""
+    return len(text) <= _LONGEST_WORD and text[0].isalpha() and not any(map(str.isdigit, text))
+
+
+def _of_names(head: _Head, left: int, words: Words) -> int:
+    """The column of the names below a head of a block: that of the head, or one beside it whose word says so."""
+    return next((c for c, text in head.below.items() if c > left and head.below[left] == _PARTS), left)
+
+
+def _with_others(grid: Grid, row: int, text: str, left: int, said: Mapping[int, Any], words: Words) -> _Head | None:
     """A head of a position with words for columns beside it, its bearing or its role; else None."""
+    others = [grid.text(row, column) for column in said]
     position = words.station_said(text)
     of_part = concepts_said(text) & {"shaft", "housing", "shoulder", "fillet"}
     if not position or (of_part and not _names_position(text, words)):
         return None
     groups = [set(words.groups(other)) for other in others]
-    if any("VALUE" in group for group in groups) and all(group & _OF_VALUES for group in groups):
-        return _Head(position, text, {left: "Parameter", **said})
+    names = [column for column, group in zip(said, groups, strict=True) if group == {"NAME"}]
+    known = [bool(group & {*_OF_VALUES, "NAME"}) or _may_head(o) for group, o in zip(groups, others, strict=True)]
+    if any("VALUE" in group for group in groups) and all(known) and len(others) < 2 * sum(map(bool, groups)):
+        of_parts = names[:1] == [left + 1] and not are_symbols(grid, left + 1, row + 1)
+        return _Head(position, text, {left: _PARTS if of_parts else "Parameter", **said})
     if len(others) == 1 and read_designation(others[0]).derived:
         return _Head(position, text, {left: "bearing_designation", **said})
     if len(others) == 1 and isinstance(read_choice("axial_role", others[0]), str):
@@ -148,6 +169,14 @@ def _with_role(grid: Grid, row: int, span: tuple[int, int], text: str, words: Wo
     return None
 
 
+def _heads_values(grid: Grid, row: int, left: int, right: int, words: Words) -> bool:
+    """Whether a row heads names and beside them values with their tolerance or unit."""
+    groups = [words.groups(text) for c in range(left, right) if (text := grid.text(row, c))]
+    said = {group for others in groups[1:] for group in others}
+    names = bool(groups) and (not groups[0] or {"NAME", "NOTE"} & {*groups[0]})
+    return len(groups) > 2 and names and "VALUE" in said and bool(said & (_OF_VALUES - {"VALUE"}))
+
+
 def _holds_units(grid: Grid, row: int, column: int) -> bool:
     """Whether a column holds units below a row."""
     texts: Sequence[str] = [
@@ -157,9 +186,17 @@ def _holds_units(grid: Grid, row: int, column: int) -> bool:
 
 
 def _stands_above_names(grid: Grid, row: int, left: int, right: int, words: Words) -> bool:
-    """Whether names with something beside them stand in the rows below a head, one of them known by itself."""
+    """Whether names with something beside them stand in the rows below a head, one known by itself or of its part."""
     rows = range(row + 1, min(row + 1 + _NEXT, grid.height))
-    named = [r for r in rows if any(grid.text(r, c) for c in range(left + 1, right)) and grid.text(r, left)]
-    labels = [grid.text(r, left) for r in named]
-    known = sum((h := words.heading(text)) is not None and h.parameter not in ("machine", "station") for text in labels)
-    return known > 0 and len(named) >= _ENOUGH and not any(words.station_said(text) for text in labels[:2])
+    labels: list[str] = []
+    known = 0
+    side: Side | None = None
+    for r in rows:
+        label = grid.text(r, left)
+        if label and any(grid.text(r, c) for c in range(left + 1, right)):
+            heading = within(words, side, label)
+            known += heading is not None and heading.parameter not in ("machine", "station")
+            labels.append(label)
+        else:
+            side = side_of(label)
+    return known > 0 and len(labels) >= _ENOUGH and not any(words.station_said(text) for text in labels[:2])

@@ -5,14 +5,14 @@ from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.filled_objects import objects_filled, things_of_rows
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heads_of_positions import columns_of_positions, names_of_positions
-from linter.reading.layouts.long_table import SAMPLE, LongTable, names_below, sample, says_parts_of_size
+from linter.reading.layouts.long_table import SAMPLE, LongTable, are_symbols, names_below, sample, says_parts_of_size
 from linter.reading.layouts.long_unheaded import without_header
 from linter.reading.layouts.parts_list import find_parts_list
 from linter.reading.layouts.placed import Placed, placed_column
 from linter.reading.layouts.position_spans import find_joined, find_spans
 from linter.reading.layouts.requirement_columns import kinds_below, requirements_below
 from linter.reading.layouts.sections import named_by_part, section_label, sections
-from linter.reading.layouts.sides import Side, part_column, parts_below, says_parts, side_above, side_of
+from linter.reading.layouts.sides import THING, Side, part_column, parts_below, says_parts, side_above, side_of
 from linter.reading.layouts.station_columns import (
     drop_groups,
     judge_numbers,
@@ -56,7 +56,8 @@ def find_long(grid: Grid, words: Words) -> LongTable | None:
         for c in range(min(grid.width, _MOST_COLUMNS))
         if c != part
     }
-    best = max(counts, key=lambda c: counts[c], default=-1)
+    full = {c: count for c, count in counts.items() if count > 2 and not are_symbols(grid, c, 0)}
+    best = max(full or counts, key=lambda c: counts[c], default=-1)
     return without_header(grid, words, best, counts[best], parts) if best >= 0 and counts[best] else None
 
 
@@ -85,6 +86,8 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
         for c in candidates
         if c != part
     }
+    if len(full := {c: count for c, count in counts.items() if count and not are_symbols(grid, c, row + 1)}) > 0:
+        counts = full  # symbols stand beside the names
     own = names_below(grid, part, row + 1, words) if part in candidates else 0
     most = max(counts.values(), default=0)
     if part is not None and own > (3 * most if both is not None and most > 2 else most):
@@ -119,6 +122,8 @@ def _candidates(grid: Grid, header: int, roles: dict[int, str], words: Words) ->
     """Columns that may hold the names; where remarks alone do, any below a text that is no name itself, too."""
     named = [c for c, role in roles.items() if role in ("NAME", "NOTE", "CHAR-ID")]
     remarks = "NAME" not in roles.values() and any(names_below(grid, c, header + 1, words) for c in named)
+    symbols = [c for c, role in roles.items() if role == "NAME"]
+    remarks |= bool(symbols) and all(are_symbols(grid, c, header + 1) for c in symbols)
     others = range(min(grid.width, _MOST_COLUMNS) if remarks else 0)
     heads = {c: text for c in others if c not in roles and (text := grid.text(header, c))}
     return named + [c for c, text in heads.items() if words.heading(text) is None]
@@ -141,9 +146,14 @@ def _below_part(grid: Grid, header: int, words: Words) -> dict[int, Side]:
 def _placed_column(
     grid: Grid, header: int, roles: dict[int, str], words: Words
 ) -> tuple[int, dict[int, Placed]] | None:
-    """A column that says part and position of each row, where no other one names stations."""
-    if "STATION" in roles.values():
-        return None
+    """A column that says part and position of each row, where no other one names stations.
+
+    One headed by a word for a place does where its texts say a part of each position (``軸 A``, ``軸受 A``).
+    """
+    if places := [column for column, role in roles.items() if role == "STATION"]:
+        both = placed_column(grid, places, header + 1, words)
+        several = both is not None and len({said.side.side for said in both[1].values()} - {THING}) > 2
+        return both if several else None
     columns = [c for c in range(grid.width) if roles.get(c, "NOTE") in ("NOTE", "NAME", "CHAR-ID", "KIND", "MACHINE")]
     return placed_column(grid, columns, header + 1, words)
 

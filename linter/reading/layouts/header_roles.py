@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from linter.reading.cells.signs import caseless, is_figure
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.heads_of_positions import values_are_names
+from linter.reading.layouts.heads_of_positions import counts_positions, values_are_names
 from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
@@ -60,7 +60,9 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
         if is_blank(cell):
             continue
         if type(cell) is not str:
-            return {}
+            if not counts_positions(grid, row):
+                return {}
+            continue
         heading = words.heading(cell)
         if heading is not None and heading.parameter in ("machine", "station"):
             roles[column] = heading.parameter.upper()

@@ -10,6 +10,7 @@ from linter.reading.layouts.heads_above import LIKE_VALUE
 from linter.reading.layouts.long_table import SAMPLE, names_below
 from linter.reading.layouts.sections import named_by_part, sections
 from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
+from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
@@ -35,10 +36,32 @@ class Named:
 
 
 def columns_of_positions(grid: Grid, row: int, roles: dict[int, str], words: Words) -> list[int]:
-    """Columns of a heading row that are positions (``DE | NDE | Measured``); fewer than two are none, nor numbers."""
+    """Columns of a heading row that are positions (``DE | NDE | Measured``); fewer than two are none.
+
+    Numbers are where they count neighbouring columns beside a word for names, and bearings stand below all of them.
+    """
     texts = {c: text for c in range(grid.width) if roles.get(c, "STATION") == "STATION" and (text := grid.text(row, c))}
     found = [column for column, text in texts.items() if not LIKE_VALUE.match(text) and words.station_said(text)]
+    if not found and {"NAME", "NOTE"} & set(roles.values()):
+        found = [c for c, text in texts.items() if text.isdigit()]
+        counted = [(c - found[0], int(texts[c])) for c in found] == [(k, k + 1) for k in range(len(found))]
+        found = found if counted and _stand_over_bearings(grid, row, found) else []
     return found if len(found) > 1 else []
+
+
+def counts_positions(grid: Grid, row: int) -> bool:
+    """Whether the numbers of a row of a workbook count neighbouring columns from one, as positions may be."""
+    found = [
+        (c, text) for c in range(grid.width) if type(grid.columns[c][row]) is not str and (text := grid.text(row, c))
+    ]
+    return len(found) > 1 and [(c, text) for c, text in found] == [
+        (found[0][0] + k, f"{k + 1}") for k in range(len(found))
+    ]
+
+
+def _stand_over_bearings(grid: Grid, header: int, columns: Sequence[int]) -> bool:
+    rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
+    return any(all(read_designation(grid.text(row, c)).derived for c in columns) for row in rows)
 
 
 def beside_positions(

@@ -45,7 +45,7 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
     rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
     named = {row: heading for row in rows if (heading := words.heading(grid.text(row, name))) is not None}
     _names_elsewhere(grid, header, name, roles, words)
-    if roles.get(name) in _PLACES or (name not in roles and "NAME" not in roles.values()):
+    if roles.get(name) in _PLACES or (roles.get(name, "NOTE") == "NOTE" and "NAME" not in roles.values()):
         roles[name] = "NAME"
     _units(grid, name, roles, named)
     _stations(grid, header, name, roles, words)

@@ -1,5 +1,6 @@
 """A table with its names down a column: what its columns are, and how its cells are looked at."""
 
+import re
 from collections.abc import Sequence
 from itertools import islice
 from typing import Any
@@ -19,6 +20,7 @@ _LIMITS = {
     "groß": "MAX", "petit": "MIN", "grand": "MAX", "menor": "MIN", "mayor": "MAX", "minore": "MIN", "maggiore": "MAX",
     "меньший": "MIN", "больший": "MAX", "наим": "MIN", "наиб": "MAX", "小": "MIN", "大": "MAX",
 }  # fmt: skip
+_SYMBOL = re.compile(r"[Ø⌀øφ]|[A-Za-zØΔαβν][A-Za-z]?\d{0,2}(?:max|min|[ _,.](?:max|min|[a-z0-9]{1,3}))?\.?")
 SAMPLE = 300  # cells that tell what a column holds
 
 
@@ -91,6 +93,13 @@ def names_below(grid: Grid, column: int, start: int, words: Words) -> int:
     # numbers are names only where the name mapping says so: of the characteristics on a drawing
     named |= {words.heading(text) for cell in cells if type(cell) is not str and words.mapped(text := cell_text(cell))}
     return len(named - {None})
+
+
+def are_symbols(grid: Grid, column: int, start: int) -> bool:
+    """Whether cells of a column are symbols of the standards (``d``, ``Ra``, ``ra max``), each beside a longer name."""
+    texts = [cell for cell in sample(grid, column, start) if type(cell) is str]
+    short = sum(_SYMBOL.fullmatch(text.strip()) is not None for text in texts)
+    return len({*texts}) > 2 and short >= 0.9 * len(texts)
 
 
 def limit_said(text: str) -> str:

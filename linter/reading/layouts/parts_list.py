@@ -15,7 +15,7 @@ from linter.reading.cells.signs import caseless
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.header_roles import header_roles
-from linter.reading.layouts.long_table import SAMPLE, LongTable
+from linter.reading.layouts.long_table import SAMPLE, LongTable, are_symbols
 from linter.reading.layouts.placed import Placed, bearing_named, part_said
 from linter.reading.layouts.requirement_columns import requirements_below
 from linter.reading.layouts.sides import Side, side_of, within
@@ -83,12 +83,19 @@ def _lists_items(
     grid: Grid, heads: Mapping[int, str], name: int, values: int, rows: Sequence[int], words: Words
 ) -> bool:
     """Whether headings or bearings with their designations show a list of parts."""
-    if any(caseless(text) in _ITEM_WORDS for text in heads.values()):
+    if any(caseless(text) in _ITEM_WORDS and _may_count(grid, column, rows) for column, text in heads.items()):
         return True
     of_material = any(map(_heads_material, heads.values()))
     if of_material and _designates(grid, name, values, rows, words):
         return True
     return any(_is_bearing(grid, row, name, values, words) for row in rows)
+
+
+def _may_count(grid: Grid, column: int, rows: Sequence[int]) -> bool:
+    """Whether cells below a word for items may be their counts or numbers, and no sources of values (``Référence``)."""
+    texts = [text for row in rows if (text := grid.text(row, column))]
+    counts = all(map(_NUMBERS.fullmatch, texts))
+    return counts or (2 * len({*texts}) > len(texts) and 2 * sum(any(map(str.isdigit, t)) for t in texts) >= len(texts))
 
 
 def _places(grid: Grid, name: int, items: Mapping[int, Placed], words: Words) -> dict[int, str]:
@@ -107,9 +114,10 @@ def _heads_material(text: str) -> bool:
     return any(caseless(piece.strip()) in _MATERIAL_WORDS for piece in text.split("/"))
 
 
-def _names(grid: Grid, heads: Mapping[int, str], rows: Sequence[int], words: Words) -> int:
+def _names(grid: Grid, heads: Mapping[int, str], rows: range, words: Words) -> int:
     """The column that names most features, parts and bearings; -1 for too few, and below names and values."""
     counts = {c: _told(grid, c, rows, words) for c in heads if c < _MOST_COLUMNS}
+    counts = {c: count for c, count in counts.items() if count and not are_symbols(grid, c, rows.start)}
     name = max(counts, key=lambda c: counts[c], default=-1)
     if name < 0 or counts[name] < _FEWEST:
         return -1

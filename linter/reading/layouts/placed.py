@@ -1,5 +1,6 @@
 """Texts that say a part and its bearing position together: ``Welle links``, ``Housing (NDE)``, ``A - Shaft``."""
 
+import re
 from collections.abc import Iterable, Sequence
 
 from attrs import frozen
@@ -8,11 +9,14 @@ from linter.reading.files.grids import Grid
 from linter.reading.layouts.sides import THING, Side, is_use, side_of
 from linter.reading.words.bearing_words import designation_behind, names_bearing
 from linter.reading.words.cuts import station_cuts
+from linter.reading.words.eastern import positions_before
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
 from linter.reading.words.remembered import remembered
 
-_LONGEST = 60
+_LONGEST, _LONGEST_EASTERN = 60, 14
+_EASTERN_BEARING = re.compile("^(?:軸受|轴承)|(?:軸受|轴承)$")
+_EASTERN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 
 
 @frozen
@@ -27,11 +31,22 @@ class Placed:
 def _cuts(text: str, words: Words) -> list[tuple[Side, str]]:
     """Ways to cut a text into a word for a part alone and the rest; the word that stands first comes first."""
     found: list[tuple[Side, str]] = []
-    for rest, piece, _ in station_cuts(text) if 3 < len(text) <= _LONGEST else ():
+    cuts = [(rest, piece) for rest, piece, _ in station_cuts(text)] if 2 < len(text) <= _LONGEST else []
+    for rest, piece in cuts or _without_blank(text, words):
         side, behind = side_of(rest), piece.strip(" :.-–—()[]")
         if side is not None and behind and side_of(behind) is None and not _goes_on(rest, side, words):
             found.append((side, behind))
     return found
+
+
+def _without_blank(text: str, words: Words) -> list[tuple[str, str]]:
+    """The cut between a part and a known place of Chinese or Japanese names: ``軸受負荷側``, ``驱动端轴承``."""
+    if not 1 < len(text) <= _LONGEST_EASTERN or not _EASTERN.search(text):
+        return []
+    for at in range(len(text) - 1, 0, -1):
+        if side_of(text[:at]) is not None and (len(text) - at == 1 or words.station_said(text[at:])):
+            return [(text[:at], text[at:])] if text[at:].isalnum() and not _EASTERN.fullmatch(text[at:]) else []
+    return [(rest, place) for place, rest in positions_before(text) if side_of(rest) is not None][:1]
 
 
 def _goes_on(rest: str, side: Side, words: Words) -> bool:
@@ -115,6 +130,12 @@ def _says_whole(text: str, words: Words) -> bool:
     return words.of_whole(text) or is_use(text) or any(words.of_whole(rest) for rest, _, _ in station_cuts(text))
 
 
+def _bearings_placed(texts: set[str], stations: set[str], words: Words) -> dict[str, Placed]:
+    """Texts that say a position alone among those that say a part of it: ``Lagerstelle A`` beside ``Welle A``."""
+    ways = ((text, place) for text in texts for place in (words.station_said(text), _EASTERN_BEARING.sub("", text)))
+    return {text: Placed(Side("bearing", "bearing"), place) for text, place in ways if place in stations}
+
+
 def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) -> tuple[int, dict[int, Placed]] | None:
     """The column whose cells say part and station of their rows, and what each row's cell says; or None.
 
@@ -122,15 +143,23 @@ def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) 
     position may stand in fewer rows than parts do (``Rotor``, ``Impeller``).
     """
     rows = [r for r in range(start, grid.height) if grid.filled[r] > 1]
-    for column in columns:
-        texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
-        if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
-            continue
-        texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
-        things = {row: text for row, text in texts.items() if not _cuts(text, words)}
-        found = placed_apart((text for row, text in texts.items() if row not in things), words)
-        if any(map(side_of, things.values())):
-            continue  # a part without its position
-        if 2 * len(things) < len(texts) and len({p.side.side for p in found.values()}) > 1:
-            return column, {r: found.get(text) or Placed(Side(THING, text), "") for r, text in texts.items()}
-    return None
+    placed_in = ((column, _placed_rows(grid, column, rows, words)) for column in columns)
+    return next(((column, found) for column, found in placed_in if found), None)
+
+
+def _placed_rows(grid: Grid, column: int, rows: Sequence[int], words: Words) -> dict[int, Placed]:
+    """Part and station of the rows by the cells of a column; empty for another column."""
+    texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
+    if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
+        return {}
+    texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
+    things = {row: text for row, text in texts.items() if not _cuts(text, words)}
+    found = placed_apart((text for row, text in texts.items() if row not in things), words)
+    bearings = _bearings_placed({*things.values()}, {p.station for p in found.values()}, words)
+    things = {row: text for row, text in things.items() if text not in bearings}
+    found |= bearings
+    if any(map(side_of, things.values())):
+        return {}  # a part without its position
+    if 2 * len(things) >= len(texts) or len({p.side.side for p in found.values()}) < 2:
+        return {}
+    return {row: found.get(text) or Placed(Side(THING, text), "") for row, text in texts.items()}

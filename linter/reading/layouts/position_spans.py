@@ -9,8 +9,9 @@ from attrs import evolve
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.long_rows import ByRow
-from linter.reading.layouts.long_table import ASPECTS, LongTable, limit_said, names_below
+from linter.reading.layouts.long_table import ASPECTS, LongTable, are_symbols, limit_said, names_below
 from linter.reading.layouts.sections import named_by_part, sections
+from linter.reading.layouts.sides import Side, part_column, parts_below
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Words
@@ -31,12 +32,8 @@ def find_spans(grid: Grid, row: int, words: Words) -> LongTable | None:
     spans = _positions(grid, row, words)
     if not spans:
         return None
-    counts = {
-        c: names_below(grid, c, row + 2, words) + named_by_part(grid, c, sections(grid, c, row + 2, words), words)
-        for c in range(spans[0][0])
-    }
-    name = max(counts, key=lambda c: counts[c], default=-1)
-    if name < 0 or not counts[name]:
+    name, score, parts, of_parts = _names(grid, row + 2, spans[0][0], words)
+    if not score:
         return None
     around = {c: role for c in range(grid.width) if c != name and (role := _around(grid, row, c, words))}
     found = [
@@ -47,7 +44,22 @@ def find_spans(grid: Grid, row: int, words: Words) -> LongTable | None:
         for a, b in spans
     ]
     inside = {c: _ELSEWHERE for _, own in found for c in own}
-    return LongTable(grid, row + 1, name, {**around, **inside}, counts[name], row + 2, machines=row, spans=found)
+    roles = {**around, **inside, **of_parts}
+    return LongTable(grid, row + 1, name, roles, score, row + 2, parts, machines=row, spans=found)
+
+
+def _names(grid: Grid, start: int, end: int, words: Words) -> tuple[int, int, dict[int, Side], dict[int, str]]:
+    """The column of names left of positions, how many are known, the part of each row and the role of its column."""
+    part = part_column(grid, start)
+    parts = parts_below(grid, part, start) if part is not None and part < end else {}
+    counts = {
+        c: names_below(grid, c, start, words) + named_by_part(grid, c, parts or sections(grid, c, start, words), words)
+        for c in range(end)
+        if not parts or c != part
+    }
+    full = {c: count for c, count in counts.items() if count and not are_symbols(grid, c, start)}
+    name = max(full or counts, key=lambda c: counts[c], default=-1)
+    return name, counts.get(name, 0), parts, {part: "SIDE"} if part is not None and parts else {}
 
 
 def find_joined(grid: Grid, row: int, words: Words) -> LongTable | None:
@@ -63,14 +75,14 @@ def find_joined(grid: Grid, row: int, words: Words) -> LongTable | None:
     if len(spans) < 2 or any(own != roles[0] or len({*own}) < max(len(own), 2) for own in roles):
         return None
     first = min(column for own in spans.values() for column in own)
-    counts = {c: names_below(grid, c, row + 1, words) for c in range(first)}
-    name = max(counts, key=lambda c: counts[c], default=-1)
-    if name < 0 or not counts[name]:
+    name, score, parts, of_parts = _names(grid, row + 1, first, words)
+    if not score:
         return None
     inside = {c: _ELSEWHERE for own in spans.values() for c in own}
     heads = {c: words.group(grid.text(row, c)) for c in range(grid.width) if c != name and c not in inside}
     around = {c: group for c, group in heads.items() if group in _BESIDE}
-    return LongTable(grid, row, name, {**around, **inside}, counts[name], row + 1, machines=row, spans=[*spans.items()])
+    all_roles = {**around, **inside, **of_parts}
+    return LongTable(grid, row, name, all_roles, score, row + 1, parts, machines=row, spans=[*spans.items()])
 
 
 def _place_and_role(text: str, words: Words) -> tuple[str, str]:
