@@ -173,7 +173,7 @@ def _heads_values(grid: Grid, row: int, left: int, right: int, words: Words) -> 
     """Whether a row heads names and beside them values with their tolerance or unit."""
     groups = [words.groups(text) for c in range(left, right) if (text := grid.text(row, c))]
     said = {group for others in groups[1:] for group in others}
-    names = bool(groups) and (not groups[0] or {"NAME", "NOTE"} & {*groups[0]})
+    names = bool(groups) and (not groups[0] or bool({"NAME", "NOTE"} & {*groups[0]}))
     return len(groups) > 2 and names and "VALUE" in said and bool(said & (_OF_VALUES - {"VALUE"}))
 
 
