@@ -6,6 +6,8 @@ import numpy as np
 import pytest
 
 from linter.reading import read_table
+from linter.reading.cells.signs import is_figure
+from linter.reading.words.dictionary import dictionary
 from linter.reading.words.names import Names
 
 # Groups as the tables name them: UPPER and LOWER hold deviations, MAX and MIN limits, ACTUAL measured values.
@@ -122,3 +124,11 @@ def test_a_wide_table_with_the_word_behind_a_size(read, group: str, word: str) -
         assert (size.lower[0], size.upper[0]) == pytest.approx((0.001, 0.006))
     elif group == "CLASS":
         assert size.tolerance_class[0] == "k5"
+
+
+def test_no_word_of_a_heading_is_a_number_with_a_decimal_sign():
+    """Such numbers are not looked up among the words."""
+    words = dictionary()
+    known = [*words.groups, *("".join(key) for key in words.group_words), *words.versions]
+    assert len(known) > 1000 and not any(map(is_figure, known))
+    assert all(is_figure(text) for text in ("12.5", "-0,013", "+1.0")) and not any(map(is_figure, ("6204", "12.5 k5")))
