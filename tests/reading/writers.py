@@ -94,9 +94,11 @@ def choice_words(language: str) -> dict[tuple[str, str], tuple[str, ...]]:
     with path.open(encoding="utf-8", newline="") as stream:
         lines = [line for line in csv.DictReader(stream) if line["parameter"] in CHOICES]
     found: dict[tuple[str, str], tuple[str, ...]] = {}
+    meant: dict[tuple[str, str], set[str]] = {}
     for line in lines:
-        meant = {w["word"] for w in lines if w["parameter"] == line["parameter"] and w["text"] == line["text"]}
-        if line["language"] == language and len(meant) == 1:
+        meant.setdefault((line["parameter"], line["text"]), set()).add(line["word"])
+    for line in lines:
+        if line["language"] == language and len(meant[line["parameter"], line["text"]]) == 1:
             key = (line["parameter"], line["word"])
             found[key] = (*found.get(key, ()), line["text"])
     return found
