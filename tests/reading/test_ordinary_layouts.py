@@ -198,3 +198,28 @@ def test_a_housing_among_bearing_seats_is_the_housing(tmp_path, around, places, 
     reading = read(tmp_path, json.dumps({"product": {"name": "Fan F-6"}, around: of_place}), "json")
     assert by_station(reading, "shaft_seat_diameter") == {places[0]: 17, places[1]: 20}
     assert by_station(reading, "housing_seat_diameter") == {places[0]: 40, places[1]: 42}
+
+
+HEADS = [
+    ("article", ("nom", "plan", "indice"), "paliers", ("roulement", "arbre", "diametre_mm", "tolerance")),
+    ("Artikel", ("Name", "Zeichnung", "Index"), "Lagerstellen", ("Lager", "Welle", "Durchmesser_mm", "Toleranz")),
+    ("artículo", ("nombre", "plano", "índice"), "apoyos", ("rodamiento", "eje", "diámetro_mm", "tolerancia")),
+    ("产品", ("名称", "图号", "版本"), "轴承位", ("轴承型号", "轴", "直径_mm", "公差带")),
+    ("item", ("name", "dwg", "rev"), "bearings", ("bearing", "shaft", "diameter_mm", "fit")),
+]
+
+
+@pytest.mark.parametrize(("item", "keys", "positions", "words"), HEADS)
+@pytest.mark.parametrize("turned", [False, True])
+def test_an_item_with_its_drawing_in_a_header_is_no_value(tmp_path, item, keys, positions, words, turned):
+    said = dict(zip(keys, ("Fan EF-4", "EF-762-267", "E"), strict=True))
+    said = dict(reversed(said.items())) if turned else said
+    listed = [
+        {"position": at, words[0]: number, words[1]: {words[2]: d, words[3]: "k5"}}
+        for at, number, d in (("A", "6204", 20), ("B", "6203", 17))
+    ]
+    reading = read(tmp_path, json.dumps({item: said, positions: listed}), "json")
+    assert reading.stations.machines == ("Fan EF-4",)
+    assert reading.stations.text("drawing_number").tolist() == ["EF-762-267"] * 2
+    assert reading.stations.text("drawing_revision").tolist() == ["E"] * 2
+    assert by_station(reading, "shaft_seat_diameter") == {"A": 20, "B": 17}

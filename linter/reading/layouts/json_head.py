@@ -77,6 +77,10 @@ class Header:
     fields: dict[Path, Heading] = field(factory=dict)
     machines: dict[Path, str] = field(factory=dict)
 
+    def records(self, node: dict[str, Any], path: Path) -> list[dict[str, Any]]:
+        """An object as one that may be a record; none where a key of it says machine, drawing or revision."""
+        return [] if any((*path, key) in self.fields for key in node) else [node]
+
 
 def header_of(document: Any, words: Words) -> Header:
     """The fields of the outer objects of a document whose words say machine, drawing or revision there only."""

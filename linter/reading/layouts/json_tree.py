@@ -191,7 +191,7 @@ class _Walk(RecordCells):
 
     def _dict(self, node: dict[str, Any], path: Path, here: Here) -> None:
         """One object."""
-        shape = record_shape([node], self.words)
+        shape = record_shape(self.head.records(node, path), self.words)
         if shape:
             self.record(node, shape, path, here)
             return

@@ -35,7 +35,8 @@ _LEAST_LETTERS = 5
 _SEATS = ("shaft_seat_diameter", "housing_seat_diameter")
 _DIAMETERS = ("bore_diameter", "outside_diameter")
 _CLASS = re.compile(r"(?:[\d.,]+ ?)?(?:[efghjkmnpr]|js|[EFGHJKMNPR]|JS)(?:[3-9]|1[0-1])(?:\W.*)?")
-_DEVIATION = re.compile(r"(?:[\d.,]+ ?)?(?:±|[+-] ?\d).*")
+#: A date is no size with deviations (``2025-03-21``).
+_DEVIATION = re.compile(r"(?!\d{4}-\d\d?-\d\d?(?!\d)|\d\d?-\d\d?-\d{4}(?!\d))(?:[\d.,]+ ?)?(?:±|[+-] ?\d).*")
 _RUNNING = re.compile(r"(?i)\W*(?:id|nos?|nr|num|item|index|idx|line|row|pos|#|qty|quantity|count|anzahl|menge|seq)\W*")
 #: Why a name is not used that the name mapping knows.
 _LEFT_OUT = "the name mapping says to leave it out"

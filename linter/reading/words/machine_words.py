@@ -39,7 +39,8 @@ _OPEN = (
     "название",
     "unit name", "name of unit", "item name", "assembly name", "assembly", "ensemble", "désignation de l'ensemble",
     "nom", "nombre", "nome", "conjunto", "gruppo", "название узла", "наименование узла", "装配名称", "アセンブリ名",
-    "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
+    "part", "item", "teil", "bauteil", "pièce", "pieza", "pezzo", "деталь", "изделие", "部品", "品目", "零件", "部件",
+    "описание", "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
 )  # fmt: skip
 #: Machines with rolling bearings.
 _MACHINES = (
@@ -75,6 +76,8 @@ _MACHINES = (
 )  # fmt: skip
 #: What is a part of a machine and none itself.
 PARTS = frozenset(("shaft", "housing", "bearing", "seat", "shoulder", "sleeve", "nut", "seal", "closure"))
+#: Words that are made for a machine by their ending (``levigatrice``, ``amoladora``, ``ponceuse``, ``搅拌机``).
+_MADE = re.compile(r".{3,}(?:trice|trici|dora|doras|euse|euses)|.+[机機]")
 _JOINTS = re.compile(r"[ _./:,()\[\]–—-]+|の")
 _ARTICLES = frozenset(("of", "de", "du", "des", "del", "della", "di", "la", "le", "l", "d", "der", "des", "the"))
 
@@ -136,6 +139,7 @@ def can_name_machine(label: str, value: str, words: Words) -> bool:
 def _is_machine(value: str) -> bool:
     """Whether a name says a machine and its sort or number (``Lab centrifuge MH-87``), and no part of one."""
     pieces = [piece for piece in _JOINTS.split(word_key(value)) if piece]
-    machines = [p for p in pieces if any(p.endswith(machine) for machine in MACHINE_KEYS if len(machine) > 1)]
+    keys = [machine for machine in MACHINE_KEYS if len(machine) > 1]
+    machines = [p for p in pieces if _MADE.fullmatch(p) or any(map(p.endswith, keys))]
     others = [p for p in pieces if p not in machines]
     return bool(machines and others) and any(map(str.isdigit, value)) and not concepts_said(" ".join(others)) & PARTS
