@@ -355,3 +355,23 @@ def test_a_bearing_with_its_tolerance_class_is_no_size(text: str) -> None:
     error = read_size(text, "mm", ".")
     assert isinstance(error, ReadError) and error.code == "not-a-size"
     assert isinstance(read_size("40 P6", "mm", "."), Size)
+
+
+@pytest.mark.parametrize(
+    ("text", "nominal", "said"),
+    [
+        ("10 mm, Toleranz h5 (0 / -6 µm)", 10, "h5"), ("Ø 20 tolerance k5", 20, "k5"), ("10 mm, class: h5", 10, "h5"),
+        ("20 mm ajustement js6", 20, "js6"), ("17公差带k5", 17, "k5"), ("20 mm, посадка k6", 20, "k6"),
+        ("20 mm はめあい h5", 20, "h5"), ("25 tol. k6", 25, "k6"), ("52 mm, tolleranza H6 (+19/0 µm)", 52, "H6"),
+        ("20 мм, допуск k6", 20, "k6"),
+    ],
+)  # fmt: skip
+def test_a_word_for_the_class_may_stand_right_before_it(text, nominal, said):
+    size = read_size(text, "mm")
+    assert isinstance(size, Size)
+    assert (size.nominal, size.tolerance_class) == (nominal, said)
+
+
+@pytest.mark.parametrize("text", ["10 mm, tolerance 5", "20 fit", "20 mm tolerance k5 k6", "20 mm, class P5"])
+def test_a_word_for_a_class_without_one_is_no_size(text):
+    assert isinstance(read_size(text, "mm"), ReadError)

@@ -30,6 +30,16 @@ _GENERAL = re.compile(
     r"|[fmcv][HKL]?|未注公差|普通公差)"
 )
 _GENERAL_TAIL = re.compile(r"(.*[\d.,)])[ ,;(]+(" + _GENERAL.pattern + r")\)?")
+#: Words for the class right before it (``10 mm, Toleranz h5``), common practice; P5 behind *class* is the bearing's.
+_CLASS_WORDS = (
+    "(?:iso[- ]?)?tolerance(?: class| zone)?|tol|(?:iso[- ]?)?class|fit|(?:iso-)?toleranz(?:klasse|feld)?|passung"
+    "|tolérance|classe(?: de tolérance)?|ajustement|tolerancia|clase|ajuste|tolleranza|classe di tolleranza"
+    "|accoppiamento|допуск|поле допуска|посадка|公差帯?|公差带|公差等級|公差域クラス|はめあい|配合"
+)
+_CLASS_WORD = re.compile(
+    rf"(?<=[\dmм\"]),? *(?:{fold(_CLASS_WORDS)})\.?[ :]*(?=\(?(?!P[2456]\b)[A-Za-z]{{1,2}}\d{{1,2}}(?![\d.,]))",
+    re.IGNORECASE,
+)
 _SPACED = re.compile(r"([1-9]\d{0,2})((?: \d{3})+)(?![\d])")
 
 
@@ -56,6 +66,7 @@ def _read(text: str, unit: str, decimal: Decimal | None, ranges: bool, nominal_w
         return ReadError(
             "thread", text, EXPECTED, f"“{shown(text)}” is a thread or the class of one, not a size of a seat"
         )
+    folded = _CLASS_WORD.sub(" ", folded) if nominal_wanted else folded
     body, kind, count = strip_prefix(folded) if nominal_wanted else (folded, "", 1)
     if match := _SPACED.match(body):
         body = match[1] + match[2].replace(" ", "'") + body[match.end() :]
