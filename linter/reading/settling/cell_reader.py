@@ -50,6 +50,9 @@ _DUAL = re.compile(
     rf"[Ø⌀]?\s*(?P<one>\d*[.,]?\d+)\s*(?P<first>{_UNIT})\s*[(\[]\s*(?P<two>\d*[.,]?\d+)\s*(?P<second>{_UNIT})\s*[)\]]"
 )
 _MM_PER_INCH, _SAME = 25.4, 0.01
+#: A value and in brackets behind it the same in another unit; how much they may differ: sizes in mm, others in parts.
+_TWICE, _LETTERS = re.compile(r"(?P<one>[^()\[\]]+?)\s*[(\[](?P<two>[^()\[\]]+)[)\]]"), re.compile(r"[^\W\d_]+|[\"″]")
+_SAME_SIZE, _SAME_OTHER = 0.002, 0.03
 
 
 @frozen
@@ -132,7 +135,7 @@ class CellReader:
             if not np.isnan(number := self._number(bare)):
                 return Cell(tidy(number * self.measure.factor + self.measure.offset))
             text = bare
-        if self.strip.aspect == "value" and (dual := self._in_two_units(text)) is not None:
+        if self.strip.aspect == "value" and (dual := self._in_two_units(text) or self._said_twice(text)) is not None:
             return dual
         if self.is_size:
             return self._tolerance(text)
@@ -158,6 +161,20 @@ class CellReader:
         if _is_same(one, found["one"], two, found["two"]) and found["second"] != "mm" and found["first"] in ("", "mm"):
             return Cell(tidy(one), own_unit=True)
         return None
+
+    def _said_twice(self, text: str) -> Cell | None:
+        """A value with its unit and behind it in brackets the same in another unit, if they agree; the first counts."""
+        found = _TWICE.fullmatch(text.strip()) if text.rstrip()[-1:] in (")", "]") else None
+        units = [set(_LETTERS.findall(found[k])) for k in ("one", "two")] if found is not None else []
+        if found is None or not all(units) or units[0] & units[1]:
+            return None
+        one, two = (self._tolerance(found[k]) if self.is_size else self._quantity(found[k]) for k in ("one", "two"))
+        if one is None or two is None or one.trouble or two.trouble:
+            return None
+        pairs = ((one.number, two.number), (one.lower, two.lower), (one.upper, two.upper))
+        near = [_SAME_OTHER * abs(one.number) if not self.is_size else _SAME_SIZE] * len(pairs)
+        alike = np.isclose(*zip(*pairs, strict=True), rtol=0, atol=near, equal_nan=True)
+        return one if bool(alike.all()) and one.word == two.word and one.limits == two.limits else None
 
     def _in_words(self, text: str, error: ReadError) -> Cell | None:
         """A number beside words for about, at most or at least; None for any other text, or a limit of another sort."""

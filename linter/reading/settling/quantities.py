@@ -28,6 +28,11 @@ LARGEST = 1e30
 """No quantity of any parameter comes near this, in its canonical unit; sums and products of it stay finite."""
 
 
+def _unit_said(text: str) -> str:
+    """The unit in a text, behind its number or before a bracket (``22.0 lb (9.98 kg)``); or empty."""
+    return split_quantity(text)[1] or split_quantity(text.partition("(")[0].partition("[")[0])[1]
+
+
 @define(eq=False)
 class Quantities:
     """Numbers and toleranced sizes of one strip."""
@@ -254,11 +259,11 @@ class Quantities:
         if not len(stated):
             return
         if entry.name in DOUBTED:
-            alone = [not split_quantity(cell_text(cell))[1] for cell in self.strip.cells.tolist()]
+            alone = [not _unit_said(cell_text(cell)) for cell in self.strip.cells.tolist()]
             result.bare = ~np.isnan(result.number) & np.array(alone)
         index = int(stated[0])
         read = cell_text(self.strip.cells[index])
-        if split_quantity(read)[1]:
+        if _unit_said(read):
             return
         more = f" here and in {len(stated) - 1} more cells" if len(stated) > 1 else ""
         said = f"“{read}” stands without a unit; {entry.unit} is taken{more}"
