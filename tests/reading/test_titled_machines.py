@@ -114,3 +114,36 @@ def test_a_machine_before_its_drawing(read):
 def test_the_drawing_of_another_part_is_none_of_the_table(read):
     stations = read(f"Housing, drawing 4711-02 rev. B;;\n{TABLE}").stations
     assert stations.text("drawing_number").tolist() == ["", ""]
+
+
+@pytest.mark.parametrize(
+    ("title", "machine"),
+    [
+        ("Design parameters of rotor Ozone blower OB-5", "Ozone blower OB-5"),
+        ("Stückliste mit Lagersitzen;Umluftgebläse UG 315", "Umluftgebläse UG 315"),
+        ("Listado de parámetros;Bomba BC-40", "Bomba BC-40"),
+    ],
+)
+def test_words_for_a_list_of_parameters_say_no_machine(read, title, machine):
+    assert read(f"{title};;\n{TABLE}").stations.machines == (machine,)
+
+
+@pytest.mark.parametrize(
+    ("label", "machine"),
+    [
+        ("Teil:", "Axialventilator AV 630"), ("Denominazione", "Levigatrice LV-8"), ("Pieza", "Amoladora AM-4"),
+        ("名称", "搅拌机 JB-90"), ("Désignation", "Ponceuse PB-12"), ("Деталь", "Вентилятор ВР-80"),
+    ],
+)  # fmt: skip
+def test_what_a_title_calls_its_part_is_the_machine_where_it_says_one(read, label, machine):
+    assert read(f"{label};{machine};\n\n{TABLE}").stations.machines == (machine,)
+
+
+@pytest.mark.parametrize("part", ["Motorwelle MW-8", "Lagergehäuse LG-4", "Nutmutter KM 8"])
+def test_what_a_title_calls_a_part_of_one_is_no_machine(read, part):
+    assert read(f"Teil:;{part};\n{TABLE}").stations.machines == ("seats",)
+
+
+def test_a_date_that_is_not_used_is_no_deviation(read):
+    reading = read("Station;Bearing;Shaft seat;Export day\nA;6204;20 k5;2025-03-21\nB;6203;17 k5;2025-03-21\n")
+    assert not [p for p in reading.stations.problems if p.code == "unused-data"]
