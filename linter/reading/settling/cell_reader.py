@@ -171,9 +171,9 @@ class CellReader:
         one, two = (self._tolerance(found[k]) if self.is_size else self._quantity(found[k]) for k in ("one", "two"))
         if one is None or two is None or one.trouble or two.trouble:
             return None
-        pairs = ((one.number, two.number), (one.lower, two.lower), (one.upper, two.upper))
-        near = [_SAME_OTHER * abs(one.number) if not self.is_size else _SAME_SIZE] * len(pairs)
-        alike = np.isclose(*zip(*pairs, strict=True), rtol=0, atol=near, equal_nan=True)
+        near = _SAME_SIZE if self.is_size else _SAME_OTHER * abs(one.number)
+        first, second = ([cell.number, cell.lower, cell.upper] for cell in (one, two))
+        alike = np.isclose(first, second, rtol=0, atol=near, equal_nan=True)
         return one if bool(alike.all()) and one.word == two.word and one.limits == two.limits else None
 
     def _in_words(self, text: str, error: ReadError) -> Cell | None:
