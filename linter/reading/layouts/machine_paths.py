@@ -22,6 +22,8 @@ _SEPARATORS = tuple(
 )
 #: Names with the same first piece, columns that are looked at, and the longest name.
 _LEAST, _SHARE, _COLUMNS, _LONGEST = 4, 0.8, 4, 120
+#: Names that show whether a sign parts them.
+_SAMPLE = 100
 
 
 @frozen
@@ -49,16 +51,18 @@ def machine_paths(names: Iterable[str], words: Words) -> dict[str, MachinePath]:
     """
     texts = [text for text in dict.fromkeys(names) if len(text) <= _LONGEST]
     for separator in _SEPARATORS:
+        if 2 * sum(separator.search(text) is not None for text in texts[:_SAMPLE]) < len(texts[:_SAMPLE]):
+            continue
         found: dict[str, list[tuple[str, str, list[str]]]] = defaultdict(list)
         for text in texts:
             first, *pieces = separator.split(text)
             if pieces and first and all(pieces):
                 cut = separator.search(text)
                 found[first].append((text, text[cut.end() :] if cut else "", pieces))
-        machines = {first: rests for first, rests in found.items() if _names_machine(first, rests, words)}
-        count = sum(map(len, machines.values()))
-        if count >= max(_LEAST, _SHARE * (len(texts) - _LEAST)) and count == sum(map(len, found.values())):
-            return {text: MachinePath(first, rest) for first, rests in machines.items() for text, rest, _ in rests}
+        count = sum(map(len, found.values()))
+        enough = count >= max(_LEAST, _SHARE * (len(texts) - _LEAST))
+        if enough and all(_names_machine(first, rests, words) for first, rests in found.items()):
+            return {text: MachinePath(first, rest) for first, rests in found.items() for text, rest, _ in rests}
     return {}
 
 
@@ -70,13 +74,14 @@ def _names_machine(first: str, rests: list[tuple[str, str, list[str]]], words: W
         return False
     if concepts_said(first) & {"shaft", "housing", "bearing", "seat", "shoulder", "ring"}:
         return False
-    placed = [{said for piece in pieces[:-1] if (said := words.station_said(piece))} for *_, pieces in rests]
-    of_machine = [
-        (heading := words.heading(pieces[0])) is not None and heading.entry.level == "machine" and len(pieces) == 1
-        for *_, pieces in rests
-    ]
-    several = {station for said in placed for station in said}
-    return len(several) > 1 and all(said or own for said, own in zip(placed, of_machine, strict=True))
+    stations: set[str] = set()
+    for *_, pieces in rests:
+        placed = {said for piece in pieces[:-1] if (said := words.station_said(piece))}
+        heading = words.heading(pieces[0]) if len(pieces) == 1 else None
+        if not placed and (heading is None or heading.entry.level != "machine"):
+            return False
+        stations |= placed
+    return len(stations) > 1
 
 
 def with_machines_of_paths(grid: Grid, words: Words) -> Grid:
