@@ -135,3 +135,28 @@ def test_numbers_of_bearings_without_a_table_of_sizes(read, heading, number):
 def test_numbers_alone_are_no_bearings(read, heading):
     stations = read(f"Position;Bearing;{heading};Shaft seat\nA;6206;2208;30 k5\nB;6205;1207;25 k5\n")
     assert stations.text("bearing_designation").tolist() == ["6206", "6205"]
+
+
+@pytest.mark.parametrize(
+    ("nominal", "largest", "smallest"),
+    [
+        ("Вал номинал", "Вал макс", "Вал мин"),
+        ("軸 図示サイズ", "軸 最大", "軸 最小"),
+        ("Wellensitz X", "Wellensitz max", "Wellensitz min"),
+    ],
+)
+@pytest.mark.parametrize("order", [(0, 1, 2), (1, 2, 0), (1, 0, 2)])
+def test_a_size_beside_its_limits_is_the_nominal_one(read, nominal, largest, smallest, order):
+    columns = [(nominal, "30", "25"), (largest, "30.011", "25.011"), (smallest, "30.002", "25.002")]
+    head, first, second = (";".join(row) for row in zip(*(columns[k] for k in order), strict=True))
+    stations = read(f"Position;Bearing;{head}\nA;6206;{first}\nB;6205;{second}\n")
+    seat = stations.size("shaft_seat_diameter")
+    assert seat.nominal.tolist() == [30, 25]
+    assert seat.upper.tolist() == pytest.approx([0.011, 0.011])
+
+
+def test_what_was_measured_beside_limits_is_no_nominal_size(read):
+    stations = read(
+        "Position;Bearing;Welle max;Welle min;Welle X\nA;6206;30.011;30.002;30.007\nB;6205;25.011;25.002;25.005\n"
+    )
+    assert 30.007 not in stations.size("shaft_seat_diameter").nominal.tolist()

@@ -25,6 +25,7 @@ from linter.reading.words.cuts import WITH_TOLERANCE, without_standard
 from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Told, Words
+from linter.reading.words.nominal_columns import nominal_beside_limits
 from linter.reading.words.other_cells import are_arrangements, are_roles, no_designation, no_station
 from linter.reading.words.part_columns import are_limits, parts_of_columns, seat_by_cells
 from linter.reading.words.place_columns import number_as_station, place_as_station
@@ -274,6 +275,7 @@ def judge_columns(
     _width_behind_a_seat(labels, result, mapped, words)
     keys = [key_of(label, words).strip(" .") for label in labels]
     place_as_station(labels, keys, result, cells, words)
+    nominal_beside_limits(labels, result, cells, words)
     return result
 
 
