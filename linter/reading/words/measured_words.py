@@ -124,7 +124,7 @@ _STATEMENTS = frozenset(keys_of((*FOUND, *DESIGNED)))
 _FOUND_ALONE = frozenset(keys_of(FOUND))
 _FOUND_SAID = re.compile(
     rf"(?<![^\W\d_])(?:{_pattern(w for w in FOUND if w not in _NOT_IN_NAMES and not EASTERN.match(w))}"
-    rf"|(?<=[\s(_-])medida)(?![^\W\d_])|{_pattern(w for w in FOUND if EASTERN.match(w))}",
+    rf"|(?<=[\s(_-])medida(?! nominal))(?![^\W\d_])|{_pattern(w for w in FOUND if EASTERN.match(w))}",
     re.IGNORECASE,
 )
 
