@@ -14,9 +14,9 @@ from linter.reading.words.machine_words import KIND_KEYS, MACHINE_KEYS, PARTS
 from linter.reading.words.parts import concepts_said
 
 _LONGEST, _MOST_BEFORE, _MOST_BETWEEN = 100, 3, 3
-_PARTS_OF_TITLE = re.compile(r"\s+[–—-]+\s+|\s*[:：|,，、;；()（）]\s*|\s*[/／]\s+|\s{2,}|\t")
+_PARTS_OF_TITLE = re.compile(r"\s+[–—-]+\s+|\s*(?:[:：|，、;；()（）]|,(?!\d))\s*|\s*[/／]\s+|\s{2,}|\t")
 #: A model: letters and figures, at most three pieces, no date and no year.
-_MODEL = re.compile(r"(?=[^\d]*\d)[A-ZÄÖÜА-Я]{0,6}[ -]?\d[\w./-]*(?: [A-ZА-Я0-9][\w./-]{0,5})?")
+_MODEL = re.compile(r"(?=[^\d]*\d)[A-ZÄÖÜА-Я]{0,6}[ -]?\d[\w.,/-]*(?: [A-ZА-Я0-9][\w./-]{0,5})?(?: k[WV]A?)?")
 _NO_MODEL = re.compile(
     r"(?:ISO|DIN|IEC|EN|VDI|API|ANSI|ASME|AMCA|NEMA|JIS|GB|ГОСТ|UNI|NF|BS|VDE)\b.*|(?:19|20)\d\d|\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
 )
