@@ -150,3 +150,45 @@ def test_a_row_of_a_name_its_symbol_and_two_values_heads_no_table(tmp_path):
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [36, 31]
     assert stations.size("housing_seat_diameter").nominal.tolist() == [62, 52]
     assert stations.number("housing_seat_roughness").tolist() == [1.6, 0.8]
+
+
+@pytest.mark.parametrize(
+    ("heads", "load", "names", "parts"),
+    [
+        ("Feature group;Feature;Sym.;Position;Nominal;Tolerance;Unit", "Radial load", _EN, _PARTS_EN),
+        ("Bauteil;Merkmal;Symbol;Lagerstelle;Nennmaß;Toleranz;Einheit", "Radiallast", _DE, _PARTS_DE),
+        (
+            "部品;項目;記号;軸受位置;基準寸法;公差;単位",
+            "ラジアル荷重",
+            _JA,
+            {"b": "軸受", "s": "軸側", "h": "ハウジング側"},
+        ),
+    ],
+)
+def test_positions_in_turn_below_each_part_hold_for_the_rows_of_their_group(tmp_path, heads, load, names, parts):
+    lines = [heads]
+    for part in "bsh":
+        for k, place in enumerate("AB"):
+            said = [parts[part], place]
+            for _, feature, *values in (row for row in _ROWS if row[0] == part):
+                lines.append(f"{said[0]};{names[feature]};{_SYMBOLS[feature][part == 'h']};{said[1]};{values[k]}")
+                said = ["", ""]
+            lines += [f";{load};Fr;;{120 - k};;N"] if part == "b" else []
+    path = tmp_path / "list.csv"
+    path.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [36, 31]
+    assert stations.size("housing_shoulder_diameter").nominal.tolist() == [56, 46]
+    assert stations.number("shaft_seat_roughness").tolist() == [0.8, 0.4]
+    assert stations.number("radial_load").tolist() == [120, 119]
+
+
+def test_the_side_of_the_shaft_below_a_position_is_a_part(tmp_path):
+    path = tmp_path / "list.csv"
+    parts = {"b": "転がり軸受", "s": "軸側", "h": "ハウジング側"}
+    text = _blocks("軸受{p};記号;基準寸法;公差;単位", _JA, parts, ("A", "B"), symbols=True)
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [62, 52]

@@ -233,6 +233,7 @@ def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: W
 def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Words) -> bool:
     """Whether a column names each station once, above the rows of its group, or again above each part of them.
 
+    So it does where parts stand beside it in the same rows and the stations come in turn below each part.
     Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
     """
     if column is None:
@@ -246,7 +247,18 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
     ]
     named = [text for text in texts if words.station(text)]
     runs = [station for station, _ in groupby(named)]
-    return 1 < len(runs) == len(set(runs)) and 3 * len(runs) <= len(texts) and bool(texts and texts[0])
+    fewest = 3 if len(runs) == len(set(runs)) else 2 if _stands_beside_parts(grid, column, rows) else 0
+    return fewest > 0 and len(runs) > 1 and fewest * len(runs) <= len(texts) and bool(texts and texts[0])
+
+
+def _stands_beside_parts(grid: Grid, column: int, rows: Sequence[int]) -> bool:
+    """Whether each text of a column stands beside a word for a part, each pair once, both above the rows of a group."""
+    heads = [row for row in rows if grid.text(row, column)]
+    for beside in (c for c in range(grid.width) if c != column):
+        parts = {row: text for row in rows if (text := grid.text(row, beside))}
+        if list(parts) == heads and all(side_of(text) for text in parts.values()):
+            return len({(text, grid.text(row, column)) for row, text in parts.items()}) == len(heads)
+    return False
 
 
 def may_be_of_station(label: str, words: Words) -> bool:

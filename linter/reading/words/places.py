@@ -24,6 +24,8 @@ ENDS = re.compile(
     r"(?:inner|outer|inboard|outboard|upper|lower|left|right|free|fixed|(?:non[ -]?)?drive|driven) end", re.IGNORECASE
 )
 _GLUED = re.compile(rf"(?P<of>[{_SIGNS}]{{1,8}}|[A-Z0-9]{{1,2}})(?:側|侧|端)")
+#: Words for shaft and hole before a word for a side that name the part and no place (``軸側`` beside ``ハウジング側``).
+_PARTS_OF_SIDES = ("軸", "轴", "穴", "孔", "シャフト")
 _SIDEWARD = re.compile(r"[ _-]?seitig$", re.IGNORECASE)
 #: What is said beside a side and is no place of a machine.
 _NO_PLACE = frozenset(
@@ -112,7 +114,7 @@ def place_said(text: str) -> str:
     if not 2 <= len(text) <= _LONGEST:
         return ""
     if found := _GLUED.fullmatch(text):
-        return "" if is_no_place(found["of"]) else text
+        return "" if is_no_place(found["of"]) or found["of"] in _PARTS_OF_SIDES else text
     if ENDS.fullmatch(text):
         return text
     before, _, last = text.rpartition(" ")
