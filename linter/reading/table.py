@@ -265,7 +265,7 @@ def _find_in_json(
     document, notes = read_json(source, words.names.mapping.encoding or "")
     found.notes.extend(notes)
     document = values_without_quotes(document)
-    lay_out_json(source, records_without_numbers(prepared(document), words), words, found)
+    lay_out_json(source.file, records_without_numbers(prepared(document), words), words, found)
     take_remarks_of_objects(found.blocks, words, found)
     return []
 

@@ -11,7 +11,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.cells.fit_classes import CLASS
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text, object_column
-from linter.reading.files.intake import Source, visible
+from linter.reading.files.intake import visible
 from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.json_flat import Unflattened
@@ -81,7 +81,7 @@ def _is_limit(name: str, aspect: str) -> bool:
 class Cells(Meanings):
     """The cells of one document by what they state, with their places."""
 
-    source: Source = field(kw_only=True)
+    file: str = field(kw_only=True)
     found: Found = field(kw_only=True)
     piles: dict[tuple[Heading, str], Pile] = field(factory=dict)
     rows: dict[tuple[str, str], int] = field(factory=dict)
@@ -107,7 +107,7 @@ class Cells(Meanings):
 
     def place(self, path: Path) -> Place:
         """A place of the document."""
-        return Place(self.source.file, pointer=self.pointer(path))
+        return Place(self.file, pointer=self.pointer(path))
 
     def pointer(self, path: Path) -> str:
         """JSON Pointer of a place in the file."""

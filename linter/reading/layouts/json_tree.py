@@ -6,7 +6,6 @@ from attrs import define, evolve, field
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text
-from linter.reading.files.intake import Source
 from linter.reading.layouts import json_keys
 from linter.reading.layouts.beside import is_bearing_number
 from linter.reading.layouts.json_columns import assumed_machine, judged_by_items, machine_key, parts_assumed
@@ -48,14 +47,14 @@ _STATIONS = {"stations", "station_list", "positions", "bearings", "seats", "bear
 _ITEMS = {"item", "object", "part", "product", "component", "article", "artikel", "teil", "objekt", "articolo", "pieza"}
 
 
-def lay_out_json(source: Source, document: Any, words: Words, found: Found) -> None:
+def lay_out_json(file: str, document: Any, words: Words, found: Found) -> None:
     """Add the cells of a JSON document to what was found."""
     words = with_stations(names_in(document), words)
-    walk = _Walk(words, source=source, found=Found())
+    walk = _Walk(words, file=file, found=Found())
     walk.run(document)
     told = positions_inside(walk.names, words, walk.names)
     if any(says_more(name, words) for name in told):
-        walk = _Walk(Words(words.names, told), source=source, found=Found())
+        walk = _Walk(Words(words.names, told), file=file, found=Found())
         walk.run(document)
     found.take(walk.found)
 

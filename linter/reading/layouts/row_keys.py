@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from linter.model.stations import Problem
 from linter.reading.cells.units import known_unit
+from linter.reading.files.grids import Grid
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.wide_heading import WideTable
@@ -49,7 +50,7 @@ def name_rows(
     if "" not in places and len(set(places)) < len(places):
         machine = _apart(table, headings, rows, places, words)
     if machine is not None:
-        _tell(table, machine, rows[0], found)
+        found.problems.append(machine_by_rows(table.grid, table.labels[machine], rows[0], machine))
     elif len(set(places)) < len(places) and "station" not in named:
         return headings  # what tells the rows apart is not known
     return _with(headings, station, machine)
@@ -184,13 +185,16 @@ def _no_numbers(cells: Sequence[str]) -> bool:
     return all(any(map(str.isalpha, cell)) for cell in cells) or all(cell.isdigit() and len(cell) < 3 for cell in cells)
 
 
-def _tell(table: WideTable, column: int, row: int, found: Found) -> None:
-    """The assumption that a column names the machines."""
-    label = visible(table.labels[column] or "no heading", 40)
-    place, read = table.grid.place(row, column), visible(table.grid.text(row, column), 40)
+def machine_by_rows(grid: Grid, label: str, row: int, column: int) -> Problem:
+    """The assumption that a column names the machines, since it keeps rows of the same position apart."""
+    label, place, read = (
+        visible(label or "no heading", 40),
+        grid.place(row, column),
+        visible(grid.text(row, column), 40),
+    )
     expected = "a column headed machine"
     message = (
         f"{place}: the positions come again and {label} keeps them apart; it is taken for the machine; "
         f"expected {expected}."
     )
-    found.problems.append(Problem("assumption", None, "machine", place, read, expected, message, "machine-by-rows"))
+    return Problem("assumption", None, "machine", place, read, expected, message, "machine-by-rows")

@@ -11,6 +11,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.files.grids import LONGEST_MIXED, Grid, cell_text, is_blank
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts import long, part_heads, per_seat, wide
+from linter.reading.layouts.by_context import complete_by_context
 from linter.reading.layouts.candidate import Candidate, Find, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.commented_rows import without_commented
@@ -60,6 +61,7 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
+    complete_by_context(grid, words, found, tables)
     give_kind_units(grid, found.blocks[tables:], found)
     take_remarks(grid, found.blocks[tables:], words, found)
     if sum(len(block.strips) for block in found.blocks) == before:
