@@ -110,8 +110,8 @@ def test_equation_file_loses_no_line(tmp_path: Path) -> None:
     )
     assert problems(reading) == {("no-value", "B3"), ("no-value", "B4"), ("expression", "B7")}
     listed = [(u.name, u.value, u.place.cell if u.place else "") for u in reading.unused]
+    assert any("pump 3" in note for note in reading.notes)  # the title names the machine
     assert listed == [
-        ("above the table", "pump 3", "C1"),
         ("lone", "a name without a value", "B5"),
         ("D1@Seat A", '"shaft_seat_diameter@A"', "B6"),
         ("", "first", "C2"),

@@ -89,16 +89,18 @@ def _is_telling(heading: Heading) -> bool:
 
 def values_are_names(grid: Grid, row: int, roles: dict[int, str], words: Words) -> None:
     """A word for values or places (``Angabe``, ``Stelle``) heads names that stand below it, beside positions."""
-    columns = [c for c, role in roles.items() if role == "VALUE" or _heads_places(grid.text(row, c), words)]
+    columns = [c for c, role in roles.items() if role == "VALUE" or _heads_places(grid, row, c, words)]
     places = columns_of_positions(grid, row, roles, words) if columns and "NAME" not in roles.values() else []
     if places and columns[0] < places[0] and _are_names(grid, columns[0], row + 1, words):
         roles[columns[0]] = "NAME"
 
 
-def _heads_places(text: str, words: Words) -> bool:
-    """Whether a heading is a word for positions (``Stelle``), and none itself (``Position A``)."""
+def _heads_places(grid: Grid, row: int, column: int, words: Words) -> bool:
+    """Whether a heading is a word for positions (``Stelle``), none itself (``Position A``) and not said again below."""
+    text = grid.text(row, column)
     heading = words.heading(text)
-    return heading is not None and heading.parameter == "station" and not heading.station
+    of_places = heading is not None and heading.parameter == "station" and not heading.station
+    return of_places and all(grid.text(below, column) != text for below in range(row + 1, grid.height))
 
 
 def _are_names(grid: Grid, column: int, start: int, words: Words) -> bool:
