@@ -149,3 +149,10 @@ def test_what_a_title_calls_a_part_of_one_is_no_machine(read, part):
 def test_a_date_that_is_not_used_is_no_deviation(read):
     reading = read("Station;Bearing;Shaft seat;Export day\nA;6204;20 k5;2025-03-21\nB;6203;17 k5;2025-03-21\n")
     assert not [p for p in reading.stations.problems if p.code == "unused-data"]
+
+
+@pytest.mark.parametrize("cells", ["Drehzahl max.;1/min;3000", "Max. speed;rpm;3000", "Drehzahl max. 1/min;3000;"])
+def test_a_unit_beside_a_label_of_the_title_is_no_value(tmp_path, cells):
+    path = tmp_path / "seats.csv"
+    path.write_text(f"Maschine;Lüfter 7;\n{cells}\n\nLager;Welle;Gehäuse\nA;20 k5;47 H6\nB;17 j5;40 J7\n", "utf-8")
+    assert read_table(path).stations.number("speed_max").tolist() == [3000, 3000]

@@ -4,6 +4,7 @@ import re
 
 from linter.reading.cells.signs import fold
 from linter.reading.cells.units import known_unit, split_quantity
+from linter.reading.files.grids import Grid
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Heading, Words
@@ -65,9 +66,19 @@ def name_and_quantity(text: str, words: Words) -> tuple[str, str]:
     unit, name = known_unit(found["unit"].strip()), found["name"].strip(" .,-")
     heading = None if unit is None else machine_heading(name, found["value"], "", words)
     own = None if heading is None else known_unit(heading.entry.unit)
-    if unit is None or own is None or own.dimension != unit.dimension:
+    only_unit = known_unit(found["value"].replace(" ", "")) is not None  # 1/min
+    if unit is None or own is None or own.dimension != unit.dimension or only_unit:
         return "", ""
     return name, found["value"]
+
+
+def value_and_unit(grid: Grid, row: int, right: int | None, behind: int | None) -> tuple[int | None, int | None]:
+    """Columns of the value and the unit right of a label; the unit may stand first (``Speed | 1/min | 3000``)."""
+    if right is None or behind is None:
+        return right, behind
+    one, two = grid.text(row, right), grid.text(row, behind)
+    unit_first = known_unit(one.strip("[]() ")) is not None and two[:1].isdigit() and known_unit(two) is None
+    return (behind, right) if unit_first else (right, behind)
 
 
 def _lone_ambient(label: str, value: str, unit: str, words: Words) -> Heading | None:

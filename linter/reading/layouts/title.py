@@ -9,7 +9,7 @@ from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
 from linter.reading.layouts.labels_over import labels_over
-from linter.reading.layouts.lone import SHARED, machine_heading, name_and_quantity
+from linter.reading.layouts.lone import SHARED, machine_heading, name_and_quantity, value_and_unit
 from linter.reading.layouts.unit_sentences import kind_units
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
@@ -214,7 +214,7 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
             if column in taken:
                 continue
             text = grid.text(row, column)
-            right, behind = [*filled[index + 1 : index + 3], None, None][:2]
+            right, behind = value_and_unit(grid, row, *[*filled[index + 1 : index + 3], None, None][:2])
             unit = "" if behind is None else grid.text(row, behind)
             if _take(title, grid, words, row, column, text, right, unit):
                 taken.add(column)
