@@ -139,3 +139,28 @@ def test_no_position_is_added_to_two_that_are_named(tmp_path):
     path = tmp_path / "seats.csv"
     path.write_text(text, "utf-8")
     assert [*read_table(path).stations.texts["station"]] == ["DE", "NDE"]
+
+
+def test_a_number_before_a_heading_of_rows_names_no_position():
+    found = leaves("1. Machine;\nSpeed;9000 rpm\n2. Bearing;\nDesignation;6204\n3. Shaft;\nSeat diameter;20 k5\n")
+    assert not any("stations" in pointer for pointer in found)
+
+
+def test_what_is_of_the_whole_machine_stays_its_own(tmp_path):
+    path = tmp_path / "seats.csv"
+    path.write_text(
+        "Item;Position;Attribute;Value;UoM\nBlower 7;(all);Drawing;P-22;\nBlower 7;(all);Speed, maximum;9000;1/min\n"
+        + "".join(
+            f"Blower 7;{p}-side;{name};{value};{unit}\n"
+            for p, d in (("A", "20"), ("B", "17"))
+            for name, value, unit in (
+                ("Shaft seat", f"{d} k5", "mm"),
+                ("Shaft seat roughness Ra", "0.4", "µm"),
+                ("Housing seat", "47 H6", "mm"),
+            )
+        ),
+        "utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.number("speed_max").tolist() == [9000, 9000]
+    assert [*stations.texts["drawing_number"]] == ["P-22", "P-22"]

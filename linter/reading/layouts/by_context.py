@@ -120,7 +120,9 @@ def _values_left(grid: Grid, before: _Stated) -> int:
 
 def _says_more(before: _Stated, after: _Stated, tree: Tree) -> bool:
     """Whether the words say so much more that it is worth a second reading."""
-    if len(after.keys() - before.keys()) + len(_placed_anew(before, after)) < _GAIN:
+    anew = _placed_anew(before, after)
+    places = {key for at in anew for _, key in after[at]}
+    if len(after.keys() - before.keys()) + (len(anew) if len(places) > 1 else 0) < _GAIN:
         return False
     alone = len(after) >= max(_SHARE * len(tree.where), _ALONE) and len(tree.positions) > 1
     return alone or bool(before)
@@ -137,13 +139,14 @@ def _take(
 ) -> None:
     """Add what only the words say, under the names that the layouts have for machines and stations."""
     stations, machines = names
-    anew = _placed_anew(before, after)
-    for block in own:
-        block.strips[:] = [s for strip in block.strips if (s := _without(strip, anew)) is not None]
-    known = (before.keys() - anew) | _said_elsewhere(before, after, stations) | told
+    left_out = _said_elsewhere(before, after, stations) | told
     if len({s for block in own for s in block.stations if s}) > 1:
         fitted = {*stations, *_with_bearing(other)}
-        known |= {at for at, said in after.items() if any(s and s not in fitted for _, (_, s) in said)}
+        left_out |= {at for at, said in after.items() if any(s and s not in fitted for _, (_, s) in said)}
+    anew = _placed_anew(before, after) - left_out
+    for block in own:
+        block.strips[:] = [s for strip in block.strips if (s := _without(strip, anew)) is not None]
+    known = (before.keys() - anew) | left_out
     unit = next((block.length_unit for block in own if block.length_unit), "")
     of_own = {machine for block in own for machine in block.machines}
     alone = next(iter(of_own)) if len(of_own) == 1 else ""
@@ -223,7 +226,8 @@ def _placed_anew(before: _Stated, after: _Stated) -> set[str]:
     for at in before.keys() & after.keys():
         for name, (machine, station) in after[at]:
             own = dict(before[at]).get(name, (machine, station))
-            if (station and not own[1]) or (several and machine and not own[0]):
+            of_station = station and parameter(name).level != "machine"
+            if (of_station and not own[1]) or (several and machine and not own[0]):
                 result.add(at)
     return result
 

@@ -23,6 +23,7 @@ Kind = Literal["label", "value", "unit", "text"]
 _PLAIN = re.compile(r"[+\-−±]?[\d.,]*\d[\d.,]*")
 _NUMBER = re.compile(r"\s*[Ø⌀øφΦϕ∅Ф(RC≤≥<>~≈]?\s*[+\-−±]?\s*[.,]?\d")
 _ROUGH = re.compile(r"R[az] ?\d[\d.,]*(?: ?[µμu]m)?")  # Ra 0.8 µm
+_NUMBERED = re.compile(r"\d{1,2}(?:\.\d{1,2})*[.)]\s*(\D.*)")  # 2. Bearings
 _DASH = re.compile(r"[-–—/.\s]+|n/?a", re.IGNORECASE)
 _BRACKETS = "[]() "
 _LONGEST_LABEL = 60
@@ -124,6 +125,8 @@ class Rows:
         self._known[text] = said
 
     def _said(self, text: str) -> Said:
+        if (numbered := _NUMBERED.fullmatch(text)) is not None:
+            return self.said(numbered[1])
         if self.words.of_whole(text):
             return Said(whole=True)
         if (both := placed(text, self.words)) is not None:

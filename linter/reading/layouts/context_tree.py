@@ -197,7 +197,8 @@ class _Region:
             if role == "machine":
                 machine = c.text
             elif role == "position":
-                station = self.rows.words.station_said(c.text) or self.rows.words.station(c.text)
+                station = "" if self.rows.said(c.text).whole else self.rows.words.station_said(c.text)
+                station = station or self.rows.words.station(c.text)
                 said.append(Said(station) if station else Said(whole=True))
                 carried[c.column] = station
             elif role == "label" and c.kind != "value":
