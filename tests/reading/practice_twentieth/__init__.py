@@ -1,0 +1,1 @@
+"""Sixty tables of twenty-four drawing offices, each with its own words, order and marks, with their meaning."""
