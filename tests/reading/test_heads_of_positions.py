@@ -124,3 +124,16 @@ def test_dates_and_pages_beside_positions_are_of_no_position(tmp_path, head, dat
     stations = read_table(path).stations
     assert stations.text("station").tolist() == ["Front bearing", "Rear bearing"]
     assert stations.number("radial_load").tolist() == [500.0, 350.0]
+
+
+def test_a_row_of_machines_over_the_positions_keeps_them_apart(tmp_path):
+    path = tmp_path / "seats.csv"
+    path.write_text(
+        "Maschine;Lüfter 1;Lüfter 1;Lüfter 2;Lüfter 2\nLagerstelle;A;B;A;B\nLagerbezeichnung;6204;6203;6204;6203\n"
+        "Wellensitz;20 k5;17 j5;20 j5;17 k5\nGehäusesitz;47 H6;40 J7;47 J6;40 H7\n",
+        "utf-8",
+    )
+    reading = read_table(path)
+    assert len(reading.stations.machines) == 2
+    assert len(reading.stations) == 4
+    assert reading.unused == ()

@@ -91,6 +91,9 @@ def values_are_names(grid: Grid, row: int, roles: dict[int, str], words: Words) 
     """A word for values or places (``Angabe``, ``Stelle``) heads names that stand below it, beside positions."""
     columns = [c for c, role in roles.items() if role == "VALUE" or _heads_places(grid, row, c, words)]
     places = columns_of_positions(grid, row, roles, words) if columns and "NAME" not in roles.values() else []
+    of_columns = bool(places) and row > 0 and sum(grid.text(row - 1, c) != "" for c in places) > 1
+    if of_columns and roles.get(columns[0]) != "VALUE":
+        return  # the row above states something of each position: the machine it is of
     if places and columns[0] < places[0] and _are_names(grid, columns[0], row + 1, words):
         roles[columns[0]] = "NAME"
 
