@@ -24,10 +24,10 @@ class _Refused(Exception):
 
 
 def _object(pairs: list[tuple[str, Any]], keys: set[str]) -> dict[str, Any]:
-    result = dict(pairs)
-    keys.update(result)
+    keys.update(key for key, _ in pairs[: MOST_KEYS + 1])  # of more than that one comes again, or there are too many
     if len(keys) > MOST_KEYS:
         raise _Refused("too-many-cells", f"more than {MOST_KEYS} different keys", f"at most {MOST_KEYS}")
+    result = dict(pairs)
     if len(result) < len(pairs):
         seen: set[str] = set()
         twice = next(key for key, _ in pairs if key in seen or seen.add(key))  # type: ignore[func-returns-value]
