@@ -5,11 +5,14 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from linter.model.places import Place
+from linter.model.stations import Problem
 from linter.reading import read_table
 from linter.reading.files.grids import Grid, object_column
 from linter.reading.layouts import by_context
 from linter.reading.layouts.context_rows import Region, Rows
 from linter.reading.layouts.context_tree import tree_of
+from linter.reading.layouts.strips import Found
 from linter.reading.words.headings import Words
 from linter.reading.words.names import Names
 
@@ -164,3 +167,31 @@ def test_what_is_of_the_whole_machine_stays_its_own(tmp_path):
     stations = read_table(path).stations
     assert stations.number("speed_max").tolist() == [9000, 9000]
     assert [*stations.texts["drawing_number"]] == ["P-22", "P-22"]
+
+
+def test_reasons_for_want_of_words_are_those_of_the_layouts():
+    rooms = [path for path in Path("linter/reading/layouts").glob("*.py") if path.name != "by_context.py"]
+    texts = " ".join(path.read_text("utf-8") for path in rooms)
+    assert [reason for reason in by_context._FOR_WANT_OF_WORDS if f'"{reason}"' not in texts] == []
+
+
+def test_what_the_tree_leaves_in_doubt_is_not_taken(tmp_path):
+    path = tmp_path / "seats.csv"
+    path.write_text(LISTED.replace(";4;;µm", ";4 or 5;;µm"), "utf-8")
+    assert not any(name == "housing_seat_cylindricity" and "4" in v for (name, _), (_, v) in stated(path).items())
+
+
+def finding(row, column):
+    place = Place("seats.csv", None, f"{'ABC'[column]}{row + 1}")
+    return Problem("unreadable", None, None, place, "", "", "values are not read", "values-not-read")
+
+
+def test_a_finding_goes_where_all_figures_of_its_row_and_column_are_read_and_no_sooner():
+    grid = grid_of("Name;DE;NDE\nShaft seat;20 k5;17 j5\nHousing seat;47 H6;40 J7\n")
+    found = Found(problems=[finding(1, 1)])
+    by_context._take_back(grid, found, {"B2"}, {"B2", "B3"})
+    assert len(found.problems) == 1  # C2 in its row is not read
+    by_context._take_back(grid, found, {"B2", "C2"}, {"B2", "C2"})
+    assert len(found.problems) == 1  # B3 in its column is not read
+    by_context._take_back(grid, found, {"B2"}, {"B2", "C2", "B3"})
+    assert found.problems == []

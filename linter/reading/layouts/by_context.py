@@ -4,16 +4,16 @@ Where both agree on every cell that both read, what only the words tell is taken
 """
 
 from collections import Counter
-from collections.abc import Set
+from collections.abc import Iterator, Set
 
 import numpy as np
 from attrs import evolve
 
 from linter.model.places import Place
+from linter.model.stations import Problem
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.context_tree import Tree, tree_of
-from linter.reading.layouts.json_tree import lay_out_json
 from linter.reading.layouts.row_keys import machine_by_rows
 from linter.reading.layouts.strips import Block, Found, Strip, filled_down
 from linter.reading.words.designations import looks_like_designation
@@ -59,17 +59,32 @@ def complete_by_context(grid: Grid, words: Words, found: Found, tables: int) -> 
         return
     tree, blocks = read
     after = _stated(blocks)
-    before = _of_none(before, after)
+    all_before, before = before.keys(), _of_none(before, after)
     if (names := _names_agreed(before, after)) is None or not _says_more(before, after, tree):
         return
     _take(found, own, blocks, before, after, names, _told(grid, words, found))
     gain = _stated(blocks).keys()
-    if below := [at for at in tree.below if any(row == at[0] for row, _ in tree.where.values())]:
+    if gain:
+        _tell(grid, tree, gain, found)
+        _take_back(grid, found, gain, gain | all_before)
+
+
+def _tell(grid: Grid, tree: Tree, gain: Set[str], found: Found) -> None:
+    """What is assumed of the cells that the words tell, and how many they are."""
+    rows = {row for row, column in tree.where.values() if grid.place(row, column).cell in gain}
+    if below := [at for at in tree.below if at[0] in rows]:
         found.problems.append(filled_down(grid.place(*below[0]), len(below), "row", "station"))
-    found.problems.extend(machine_by_rows(grid, label, row, column) for row, column, label in tree.by_rows)
-    _take_back(grid, found, gain)
+    told = {(p.code, p.place) for p in found.problems}
+    named = [machine_by_rows(grid, label, row, column) for row, column, label in tree.by_rows if rows]
+    found.problems.extend(p for p in named if (p.code, p.place) not in told)
     found.layouts.extend([] if found.layouts else ["words above and beside values"])
-    found.say("words above and beside values say what some of them are")
+    first = min((grid.place(*at) for at in tree.where.values() if grid.place(*at).cell in gain), key=_reading_order)
+    found.say(f"{first.short()}: {len(gain)} cells, this the first, are read by the words above and beside them alone")
+
+
+def _reading_order(place: Place) -> tuple[int, int, str]:
+    letters = (place.cell or "").rstrip("0123456789")
+    return int((place.cell or "0")[len(letters) :] or 0), len(letters), letters
 
 
 def _by_words(grid: Grid, words: Words, before: _Stated) -> tuple[Tree, list[Block]] | None:
@@ -83,10 +98,14 @@ def _by_words(grid: Grid, words: Words, before: _Stated) -> tuple[Tree, list[Blo
     apart = len(tree.positions) > len(stations) or len(tree.machines) > max(len(machines), 1)
     if len(cells - before.keys()) < _GAIN and not apart:
         return None
+    from linter.reading.layouts.json_tree import lay_out_json
+
     found = Found()
     lay_out_json(grid.file, tree.document, words, found)
     if any(p.place is None or p.place.pointer not in tree.where for p in found.problems):
         return None  # an assumption about more than a value
+    for problem in found.problems:  # what is not certain is left to the layouts
+        tree.where.pop(problem.place.pointer if problem.place and problem.place.pointer else "", None)
     for block in found.blocks:
         block.strips[:] = [t for strip in block.strips if (t := _placed(strip, tree, grid)) is not None]
     return tree, found.blocks
@@ -101,21 +120,35 @@ def _of_none(before: _Stated, after: _Stated) -> _Stated:
     return {at: [(name, (machine, "")) for name, (machine, _) in one] for at, one in before.items()}
 
 
-def _take_back(grid: Grid, found: Found, gain: Set[str]) -> None:
-    """Take back what is told of cells that are read now."""
+def _take_back(grid: Grid, found: Found, gain: Set[str], read: Set[str]) -> None:
+    """Take back what is told of cells that are read now, a finding where all figures of its row and column are."""
 
     def is_read(place: Place | None) -> bool:
         return place is not None and place.sheet == grid.sheet and place.cell in gain
 
+    left = [where for where in _figures(grid) if grid.place(*where).cell not in read]
+    rows, columns = ({where[i] for where in left} for i in (0, 1))
+    at = {grid.place(row, column).cell: (row, column) for row in range(grid.height) for column in range(grid.width)}
+
+    def is_settled(problem: Problem) -> bool:
+        if problem.kind != "unreadable" or problem.place is None or not is_read(problem.place):
+            return False
+        row, column = at[problem.place.cell]
+        return row not in rows and column not in columns
+
     found.unused[:] = [unused for unused in found.unused if not is_read(unused.place)]
-    found.problems[:] = [p for p in found.problems if p.kind != "unreadable" or not is_read(p.place)]
+    found.problems[:] = [problem for problem in found.problems if not is_settled(problem)]
+
+
+def _figures(grid: Grid) -> Iterator[tuple[int, int]]:
+    """Rows and columns of cells that hold figures."""
+    filled = ((row, column) for row in range(grid.height) for column in range(grid.width))
+    return ((row, column) for row, column in filled if any(map(str.isdigit, grid.text(row, column))))
 
 
 def _values_left(grid: Grid, before: _Stated) -> int:
     """Cells with figures that the layouts do not use."""
-    filled = ((row, column) for row in range(grid.height) for column in range(grid.width))
-    figures = ((row, column) for row, column in filled if any(map(str.isdigit, grid.text(row, column))))
-    return sum(grid.place(*where).cell not in before for where in figures)
+    return sum(grid.place(*where).cell not in before for where in _figures(grid))
 
 
 def _says_more(before: _Stated, after: _Stated, tree: Tree) -> bool:

@@ -157,7 +157,7 @@ def _by_header(grid: Grid, words: Words, header: int, roles: dict[int, str], val
     units = [column for column, role in said.items() if role == "UNIT"]
     roles |= {column: "NOTE" for column, role in roles.items() if units and role == "UNIT"}
     roles |= {column: role for column, role in said.items() if role in heads}
-    symbols = [c for c in others if said[c] == "NAME" and c not in roles and _are_symbols(grid, c, header + 1)]
+    symbols = [c for c in others if said[c] == "NAME" and c not in roles and _are_short_words(grid, c, header + 1)]
     roles |= dict.fromkeys(symbols, "NOTE")
     return [c for c in values if c not in roles]
 
@@ -265,7 +265,7 @@ def _holds_symbols(grid: Grid, column: int, named: Sequence[Heading | None], sta
     return len(told) >= _FEW_SYMBOLS and symbols and not classed
 
 
-def _are_symbols(grid: Grid, column: int, start: int) -> bool:
+def _are_short_words(grid: Grid, column: int, start: int) -> bool:
     """Whether all cells of a column that is headed as one of names are short words, as symbols of quantities are."""
     cells = sample(grid, column, start)
     return bool(cells) and all(type(cell) is str and _SYMBOL.fullmatch(cell.strip()) for cell in cells)

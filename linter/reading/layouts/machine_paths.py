@@ -110,7 +110,7 @@ def _apart(grid: Grid, column: int, paths: dict[str, MachinePath]) -> Grid:
             continue
         if path.machine != current:
             current = path.machine
-            label: dict[int, object] = {column: ": ".join(("machine", current))}
+            label: dict[int, object] = {column: ": ".join(("machine", current))}  # as a label of a title has it
             rows.insert(len(rows) if several else 0, (row, label))
         rows.append((row, {c: path.rest if c == column else grid.columns[c][row] for c in range(grid.width)}))
     return of_rows(grid, rows)
