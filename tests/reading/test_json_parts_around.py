@@ -123,9 +123,11 @@ def test_an_id_and_a_reference_of_a_store_are_no_data(tmp_path):
     other = {**bearing, "nom": "côté moteur", "portée arbre": "31 k6 mm"}
     items = [{"type": "palier", "id": str(k), "attributes": of} for k, of in enumerate((bearing, other))]
     refs = [{"type": "palier", "id": "0"}, {"type": "palier", "id": "1"}]
-    stations = read(tmp_path, {"data": {"type": "pompe", "id": "77", "paliers": {"data": refs}}, "included": items})
+    stations = read(
+        tmp_path, {"data": {"type": "pompe", "id": "id-9177", "paliers": {"data": refs}}, "included": items}
+    )
     assert stations.text("station").tolist() == ["côté pompe", "côté moteur"]
-    assert not any("77" in problem.message for problem in stations.problems)
+    assert not any("id-9177" in problem.message for problem in stations.problems)
 
 
 def test_a_class_in_the_remark_of_a_size(tmp_path):
@@ -236,3 +238,72 @@ def test_the_mass_of_a_rotor_is_no_size(tmp_path, mass):
     speed = {"v": 52000, "u": "rpm"} if isinstance(mass, dict) and "v" in mass else "52000 rpm"
     document = {"machine": "M", "rotor": {"mass": mass, "maxSpeed": speed}, "bearings": {"A": "7002 C", "B": "7001 C"}}
     assert read(tmp_path, document).number("rotor_mass").tolist() == [1.04, 1.04]
+
+
+#: A machine, a list of its bearings, the keys in each and what a shaft and a housing are called in it.
+SPINDLES = [
+    ("spindle", "bearings", ("position", "designation", "bore", "outsideDiameter"), ("shaftSeat", "housingSeat")),
+    ("Spindel", "Lager", ("Lagerstelle", "Typ", "Bohrung", "Außendurchmesser"), ("Welle", "Gehäuse")),
+    ("шпиндель", "подшипники", ("опора", "обозначение", "внутренний диаметр", "наружный диаметр"), ("вал", "корпус")),
+    ("主轴", "轴承", ("位置", "型号", "内径", "外径"), ("轴颈", "座孔")),
+    ("shaft", "bearings", ("location", "designation", "bore", "outside_diameter"), ("shaft_seat", "housing_seat")),
+]
+SIZE = {"nominal": 0, "upper": 0.01, "lower": 0.002, "unit": "mm"}
+
+
+@pytest.mark.parametrize(("machine", "bearings", "keys", "parts"), SPINDLES)
+def test_a_spindle_around_bearings_and_both_their_seats_is_the_machine(tmp_path, machine, bearings, keys, parts):
+    rows = [
+        dict(zip(keys, (name, number, {"value": bore, "unit": "mm"}, {"value": outside, "unit": "mm"}), strict=True))
+        | {part: {"diameter": SIZE | {"nominal": size}} for part, size in zip(parts, (bore, outside), strict=True)}
+        for name, number, bore, outside in (("A", "7205", 25, 52), ("B", "7204", 20, 47))
+    ]
+    stations = read(tmp_path, {machine: {"name": "SP-1", bearings: rows}})
+    assert stations.machines == ("SP-1",)
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([25, 20], [52, 47])
+    assert stations.number("bore_diameter").tolist() == [25, 20]
+    assert stations.number("outside_diameter").tolist() == [52, 47]
+    assert not stations.known("shaft_bore").any()
+    assert not stations.problems
+
+
+@pytest.mark.parametrize("of_list", [True, False])
+def test_the_bore_of_a_bearing_is_none_of_the_spindle_around_it(tmp_path, of_list):
+    rows = [
+        {
+            "position": name,
+            "designation": number,
+            "bore": f"{bore} mm",
+            "seat": {"diameter": f"{bore} mm", "tol": "js5"},
+        }
+        for name, number, bore in (("front", "7005", 25), ("rear", "7004", 20))
+    ]
+    bearings = rows if of_list else {row.pop("position"): row for row in rows}
+    stations = read(tmp_path, {"machine": "S", "spindle": {"bore": "12 mm", "bearings": bearings}})
+    assert seats(stations, "shaft") == [25, 20]
+    assert stations.number("bore_diameter").tolist() == [25, 20]
+    assert stations.number("shaft_bore").tolist() == [12, 12]
+
+
+def test_what_a_part_alone_has_at_its_positions_stays_the_parts(tmp_path):
+    both = {
+        "albero": {"A": {"sede": "20 k5 mm", "Ra": "0.4 µm"}, "B": {"sede": "17 k5 mm", "Ra": "0.4 µm"}},
+        "housing": {"seats": {"A": {"diameter": "47 mm", "ra": "0.8 µm"}, "B": {"diameter": "40 mm", "ra": "0.8 µm"}}},
+    }
+    stations = read(tmp_path, {"machine": "S"} | both)
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 17], [47, 40])
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]
+
+
+@pytest.mark.parametrize("names", [("小形モータ KM-56", "主軸モータ SM-30"), ("Shaft drive W 1", "Housing fan W 2")])
+def test_machines_whose_names_hold_the_word_for_a_part_are_machines(tmp_path, names):
+    def machine(name, key):
+        rows = [
+            {"位置": side, "軸受型番": number, "軸径_mm": bore, "ハウジング穴径_mm": outside}
+            for side, number, bore, outside in (("負荷側", "6204", 20, 47), ("反負荷側", "6203", 17, 40))
+        ]
+        return {key: name, "軸受部": rows}
+
+    stations = read(tmp_path, [machine(name, "装置名") for name in names])
+    assert stations.machines == names
+    assert (seats(stations, "shaft"), seats(stations, "housing")) == ([20, 17] * 2, [47, 40] * 2)

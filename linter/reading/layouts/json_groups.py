@@ -10,12 +10,12 @@ from collections.abc import Iterable, Sequence
 from itertools import islice
 from typing import Any
 
-from attrs import define, field, frozen
+from attrs import define, evolve, field, frozen
 
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_items import unwrapped
 from linter.reading.layouts.json_keys import CALLED, key_text, local, names_place, part_key
-from linter.reading.layouts.json_records import CONTEXT, aspect_of, is_aspect, is_nominal, is_quantity
+from linter.reading.layouts.json_records import CONTEXT, Here, aspect_of, is_aspect, is_nominal, is_quantity
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.sides import Side, is_use, side_of, within
 from linter.reading.words.column_words import KEYS
@@ -23,6 +23,7 @@ from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.own_stations import is_no_position
+from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.parts import concepts_said, is_bearing, tells_feature
 
 #: Parameters that positions state alike, at least.
@@ -31,6 +32,10 @@ _ENOUGH = 2
 _OVER_ANOTHER = frozenset(("UPPER", "LOWER"))
 #: Items of a list that are looked at, and the longest name of one.
 _LOOKED_AT, _LONGEST = 40, 60
+#: Keys of the model of a machine (common practice).
+_MODELS = frozenset(
+    ("model", "modell", "baumuster", "modèle", "modele", "modelo", "modello", "модель", "型号", "型式", "機種", "机型")
+)
 #: Keys of the number of an entry in a parts list (common practice).
 _ENTRY_NUMBERS = frozenset((
     "number", "no", "nr", "part_number", "partnumber", "part_no", "partno", "item_number", "itemnumber", "itemno",
@@ -107,6 +112,28 @@ class Groups:
         heading = within(self.words, side, text)
         own = heading is not None and heading.entry.level == "station" and not heading.station
         return heading.parameter if heading is not None and own and heading.parameter != "station" else ""
+
+    def freed(self, here: Here, node: Any, *, of_ring: bool) -> Here:
+        """The place above a node without a part around it: a size of a ring, or what holds seats of another part too.
+
+        A spindle that bears its bearings with their seats is the machine. A name that means the part's own seat below
+        it (``albero: {sede}``) is no other's.
+        """
+        sides = [side for word in here.trail if (side := side_of(word)) is not None and side.side in PARTS]
+        if of_ring:
+            return evolve(here, trail=())
+        if not sides or not isinstance(node, (dict, list)):
+            return here
+        stated, own = self.stated(node), self.stated(node, sides[-1]) - self.stated(node)
+        seats = [name.partition("_") for name in stated if "_seat_" in name]
+        if all(part == sides[-1].side or f"{sides[-1].side}_{of}" in own for part, _, of in seats):
+            return here
+        rest = (word for word in here.trail if (side := side_of(word)) is None or side.side not in PARTS)
+        return evolve(here, trail=tuple(rest))
+
+    def states_seats(self, node: Any) -> bool:
+        """Whether sizes of seats of the shaft and of the housing stand below a node."""
+        return all(f"{part}_seat_diameter" in self.stated(node) for part in PARTS)
 
     def numbers_of(self, node: dict[str, Any], trail: Sequence[str]) -> frozenset[str]:
         """Keys of the number of an entry of a parts list that are no designation: its bearing states that elsewhere."""
@@ -286,13 +313,17 @@ class Groups:
             return ""
         return "" if key_text(inner, "machine", self.words)[1] else over[0]
 
-    def own_name(self, node: dict[str, Any]) -> str:
-        """The key that holds the name of an object that holds positions, where no key says machine; or empty."""
+    def own_name(self, node: dict[str, Any], *, inner: bool) -> str:
+        """The key that holds the name of an object that holds positions, where no key says machine; or empty.
+
+        Of an object ``inner`` to the document the model names it too.
+        """
         if key_text(node, "machine", self.words)[1] or not self.holds_positions(node) or self._is_group(node):
             return ""
         texts = [key for key, value in node.items() if isinstance(value, str) and value.strip()]
         called = [key for key in texts if local(key) in CALLED or self._names_machine(key)]
-        return called[0] if called else ""
+        models = [key for key in texts if inner and local(key) in _MODELS]
+        return next(iter([*called, *models]), "")
 
     def _names_machine(self, key: str) -> bool:
         """Whether a key says the name of a machine (``project-name``)."""

@@ -6,6 +6,7 @@ from typing import Any
 from linter.model.places import Place
 from linter.model.stations import Problem
 from linter.reading.cells.numbers import Number, read_number
+from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import visible
 from linter.reading.layouts.json_keys import local
@@ -15,8 +16,11 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Words
-from linter.reading.words.part_evidence import PARTS, rings_of, same_size
+from linter.reading.words.part_evidence import PARTS, RINGS, rings_of, same_size
 from linter.reading.words.parts import concepts_said, is_bearing
+
+#: Which diameter of a ring a name says.
+RINGS_AT = {name: k for k, name in enumerate(RINGS.values())}
 
 
 def parts_by_size(node: dict[str, Any], words: Words) -> dict[str, str]:
@@ -61,6 +65,27 @@ def bores_of_housing(node: dict[str, Any], words: Words, trail: Sequence[str]) -
     return frozenset(keys) if (has_shaft and not has_housing) or above else frozenset()
 
 
+def rings_in(node: dict[str, Any], words: Words, trail: Sequence[str]) -> frozenset[str]:
+    """Keys below a part that hold a size of the bearing there: the bore or outside diameter of the one it names.
+
+    A spindle may have a bore of its own, which is smaller.
+    """
+    sides = [side.side for word in trail if (side := side_of(word)) is not None]
+    if sides[-1:] not in (["shaft"], ["housing"]):
+        return frozenset()
+    names = ((key, heading.parameter) for key in node if (heading := words.heading(key)) is not None)
+    keys = {key: RINGS_AT[name] for key, name in names if name in RINGS_AT}
+    sizes = {size for key, value in node.items() for size in _bearings(key, value, words)} if keys else set()
+    if len(sizes) != 1:
+        return frozenset()
+    size = sizes.pop()
+    return frozenset(
+        key
+        for key, k in keys.items()
+        if not _is_seat(node[key]) and any(same_size(n, size[k]) for n in _numbers(node[key]))
+    )
+
+
 def _is_bore(key: str, words: Words) -> bool:
     heading = words.heading(key)
     said = concepts_said(words.names.split_unit(key)[0])
@@ -70,8 +95,10 @@ def _is_bore(key: str, words: Words) -> bool:
     return plain and not said & {"bearing", "inner", "ring", "inner_ring"} and key.casefold() not in ("d", "id")
 
 
-def _is_seat(value: dict[str, Any]) -> bool:
+def _is_seat(value: Any) -> bool:
     """Whether an object holds a diameter of its own or a tolerance, and not only a value with its unit."""
+    if not isinstance(value, dict):
+        return False
     of_size = any(aspect_of(key)[0] not in ("", "value") for key in value)
     return of_size or any(local(key) in DIAMETERS or isinstance(inner, dict) for key, inner in value.items())
 
@@ -103,9 +130,16 @@ def _diameters(node: dict[str, Any], part: str, words: Words) -> Iterator[float]
     for key, value in node.items():
         heading = within(words, Side(part, part), key)
         if heading is not None and heading.parameter == f"{part}_seat_diameter" and heading.aspect == "value":
-            cells = value.values() if isinstance(value, dict) else [value]
-            numbers = (read_number(cell_text(cell).split(" ")[0], ".") for cell in cells if not isinstance(cell, bool))
-            yield from (number.value for number in numbers if isinstance(number, Number))
+            yield from _numbers(value, behind=True)
+
+
+def _numbers(value: Any, *, behind: bool = False) -> Iterator[float]:
+    """Numbers that stand under a key, with their unit; with anything else ``behind`` them too."""
+    for cell in value.values() if isinstance(value, dict) else [value]:
+        text, _, rest = ("" if isinstance(cell, bool) else cell_text(cell)).partition(" ")
+        number = read_number(text, ".")
+        if isinstance(number, Number) and (behind or not rest or known_unit(rest) is not None):
+            yield number.value
 
 
 def assumed_part(place: Place, key: str, part: str) -> Problem:

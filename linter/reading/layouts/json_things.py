@@ -107,6 +107,12 @@ def _name_things(texts: Sequence[str], below: bool, place: bool, called: bool) -
     return called or (not (alike and place) and bool(said & _NO_POSITIONS or (below and "seat" in said)))
 
 
+def states_both(node: Mapping[str, Any], words: Words) -> bool:
+    """Whether the keys of an object name values of the shaft and of the housing."""
+    names = [heading.parameter for key in node if (heading := words.heading(key)) is not None]
+    return all(any(name.startswith(part) for name in names) for part in ("shaft_", "housing_"))
+
+
 def marks_of(node: Mapping[str, Any], trail: Sequence[str]) -> frozenset[str]:
     """Keys of an object for its number in a store: an ``id`` is no inside diameter without an outside one beside it."""
     said = {local(key) for key in node}

@@ -17,7 +17,7 @@ from linter.reading.layouts.json_keys import CALLED, INNER, Path, bare, local
 from linter.reading.layouts.json_linked import linked
 from linter.reading.layouts.json_lost import tell_again, tell_bare, tell_results
 from linter.reading.layouts.json_meaning import says_more
-from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size
+from linter.reading.layouts.json_parts import assumed_part, bores_of_housing, parts_by_size, rings_in
 from linter.reading.layouts.json_record_cells import RecordCells
 from linter.reading.layouts.json_records import Here, aspect_of, is_quantity, limits_of
 from linter.reading.layouts.json_shapes import (
@@ -31,7 +31,7 @@ from linter.reading.layouts.json_shapes import (
     unit_pairs,
     value_key,
 )
-from linter.reading.layouts.json_things import SHAFTS, as_told, is_other_thing, marks_of, thing_key
+from linter.reading.layouts.json_things import SHAFTS, as_told, is_other_thing, marks_of, states_both, thing_key
 from linter.reading.layouts.json_units import UNIT_KEYS, says_unit, stated_units, with_unit
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found, part_taken
@@ -143,15 +143,11 @@ class _Walk(RecordCells):
 
     def _thing_key(self, nodes: list[Any], here: Here) -> str:
         """The key of the part or feature of each item of a list, as it or the records of the document show."""
-        if any(self._states_both(node) for node in nodes if isinstance(node, dict)):
-            return ""  # positions, which are called after a part
+        objects = [node for node in nodes if isinstance(node, dict)]
+        if any(states_both(node, self.words) for node in objects) or all(map(self.groups.states_seats, objects)):
+            return ""  # positions, or machines, which are called after a part
         named = {shape.name for shape in self.shapes.values()}
         return thing_key(nodes, here.trail, self.words, named)
-
-    def _states_both(self, node: dict[str, Any]) -> bool:
-        """Whether the keys of an object name values of the shaft and of the housing."""
-        names = [heading.parameter for key in node if (heading := self.words.heading(key)) is not None]
-        return all(any(name.startswith(part) for name in names) for part in ("shaft_", "housing_"))
 
     def _thing(self, node: dict[str, Any], named: str, at: Path, here: Here) -> None:
         """An item of a list of parts or features: what it states is of what it names."""
@@ -166,7 +162,10 @@ class _Walk(RecordCells):
         items = [((*path, k, *inside), node) for k, node in enumerate(nodes) if isinstance(node, dict)]
         if len(items) < 2:
             return
-        judged = judged_by_items(items, lambda key, trail: self.plain(key, here, trail), self.words)
+        rings = frozenset().union(*(rings_in(node, self.words, here.trail) for _, node in items))
+        judged = judged_by_items(
+            items, lambda key, trail: self.plain(key, here if trail or key not in rings else Here(), trail), self.words
+        )
         self.judged |= judged
         self.found.problems.extend(part_taken(self.place(at), *said) for at, *said in parts_assumed(judged))
         machine = "" if here.machine else machine_key([node for _, node in items], self.words)
@@ -207,8 +206,9 @@ class _Walk(RecordCells):
         parts = {} if group.members else parts_by_size(node, self.words)
         bores = bores_of_housing(node, self.words, here.trail)
         marks = marks_of(node, here.trail) | self._numbers(node, here)
+        rings, outer = rings_in(node, self.words, here.trail), here
         for key, value in node.items():
-            at = (*path, key)
+            at, here = (*path, key), self.groups.freed(outer, value, of_ring=key in rings)
             if self._is_done(key, value, at):
                 continue
             if at in self.head.fields or key == machine_key:
@@ -256,7 +256,7 @@ class _Walk(RecordCells):
         """The place with the machine that an object over positions names: by its own name, or in an object for it."""
         if here.station or here.machine:
             return here
-        called = self.groups.own_name(node)
+        called = self.groups.own_name(node, inner=path != ())
         named = [(called, node[called])] if called else []
         for key, value in node.items() if not called else ():
             heading = self.words.heading(key) if isinstance(value, dict) else None
