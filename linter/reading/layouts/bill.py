@@ -67,6 +67,8 @@ def of_bearings(table: WideTable, first: int) -> WideTable:
     filled = [row for row in range(first, grid.height) if sum(not is_blank(cell) for cell in grid.row(row)) > 2]
     for column in range(grid.width):
         rows = [row for row in filled if _names_bearing(grid.text(row, column))]
+        if rows and len(rows) < len(filled):  # a bare number beside them is a bearing too
+            rows = [row for row in filled if designation_strength(grid.text(row, column)) != "no"]
         if rows and len(rows) < len(filled) and _of_other_parts(grid, column, rows, filled, seats):
             return evolve(table, only=np.array(rows, dtype=np.intp))
     return table

@@ -15,6 +15,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.context_tree import Tree, tree_of
 from linter.reading.layouts.row_keys import machine_by_rows
+from linter.reading.layouts.row_names import name_rows, without_row_names
 from linter.reading.layouts.strips import Block, Found, Strip, filled_down
 from linter.reading.words.designations import looks_like_designation
 from linter.reading.words.headings import Words
@@ -54,11 +55,12 @@ def complete_by_context(grid: Grid, words: Words, found: Found, tables: int) -> 
     if grid.height < 2 or grid.height * grid.width > _MOST_CELLS:
         return
     own = found.blocks[tables:]
-    before = _stated(own)
+    before = without_row_names(_stated(own), grid)
     if (read := _by_words(grid, words, before)) is None:
         return
     tree, blocks = read
     after = _stated(blocks)
+    before = _stated(own) if name_rows(grid, own, after, found) else before
     all_before, before = before.keys(), _of_none(before, after)
     if (names := _names_agreed(before, after)) is None or not _says_more(before, after, tree):
         return

@@ -171,11 +171,17 @@ class Rows:
         if kinds["value"] or kinds["label"] < 2 or 2 * kinds["label"] < len(cells):
             return "values"
         of_layout = sum(bool(_OF_LISTS.intersection(self.words.groups(c.text))) for c in cells)
-        if of_layout < 2 and (self._states_choice(cells) or self._states_texts(cells, second=last == "head")):
+        stated = self._states_choice(cells) or self._states_texts(cells, second=last == "head")
+        if of_layout < 2 and stated and not self._names_numbers(cells):
             return "values"
         if last == "values" and not self._heads_again(cells):
             return "values" if region.head or not self._heads_values(row, cells) else "head"
         return "head"
+
+    def _names_numbers(self, cells: list[Cell]) -> bool:
+        """Whether words of a row without values name two numbers, which therefore stand below them."""
+        headings = [heading for c in cells if (heading := self.words.heading(c.text)) is not None]
+        return sum(h.entry.kind in ("number", "toleranced") for h in headings) > 1
 
     def _states_choice(self, cells: list[Cell]) -> bool:
         """Whether a word of a row is the name of a choice, and the next one of the choices."""

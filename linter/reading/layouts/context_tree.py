@@ -153,6 +153,8 @@ class _Region:
         labels = 2 * kinds["label"] >= kinds.total()
         if "UNIT" in groups or (2 * kinds["unit"] > kinds.total() and not kinds["value"]):
             return "unit"
+        if "NOTE" in groups and labels and self._are_names(column):
+            return "label"
         if "NOTE" in groups or ("KIND" in groups and not kinds["value"]):
             return ""
         if "CHAR-ID" in groups and not kinds["label"]:
@@ -166,6 +168,14 @@ class _Region:
         unknown = heading is None and not groups and self.rows.said(head) == Said(name=head)
         over = " ".join(self.region.head.get(column, ()))
         return "" if head and unknown and not concepts_said(over) else "value"
+
+    def _are_names(self, column: int) -> bool:
+        """Whether a column below a word for remarks (``Description``) holds the names, as no other column does."""
+        words, head = self.rows.words, self.region.head
+        if any("NAME" in words.groups(texts[-1]) for c, texts in head.items() if c != column):
+            return False
+        texts = [c.text for _, cells, _ in self.region.rows for c in cells if c.column == column]
+        return 2 * sum(words.heading(text) is not None or bool(concepts_said(text)) for text in texts) > len(texts)
 
     def _of_places(self, column: int) -> str:
         """The role of a column whose word is one for positions: its cells may be parts, or the bearings there."""
@@ -192,8 +202,9 @@ class _Region:
         units = (c.text.strip(_BRACKETS) for c in cells if self.roles[c.column] == "unit")
         unit = next((u for u in units if known_unit(u) is not None), "")
         said, machine, behind = self._carried(row, cells, carried), "", False
+        texts = () if self.region.head else [two for one, two in pairwise(cells) if self._is_text_of(one, two)]
         for c in cells:
-            role = self.roles[c.column]
+            role = "value" if c in texts else self.roles[c.column]
             if role == "machine":
                 machine = c.text
             elif role == "position":
@@ -213,6 +224,10 @@ class _Region:
             elif role in ("value", "label"):
                 behind = True
                 self._value(row, c, machine, [*sections, *said], unit)
+
+    def _is_text_of(self, one: Cell, two: Cell) -> bool:
+        """Whether a cell in a row below no heading is the text that the word right before it names."""
+        return one.column + 1 == two.column and one.kind == "label" and self.rows.names_text(one.text)
 
     def _carried(self, row: int, cells: list[Cell], carried: dict[int, str]) -> list[Said]:
         """What words above say of a row whose cells below them are blank."""

@@ -15,6 +15,7 @@ from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
 from linter.reading.layouts.positions import judged_by_position, tell_taken
 from linter.reading.layouts.row_keys import name_rows
+from linter.reading.layouts.row_names import ROWS_ARE_STATIONS, row_name
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.units_row import is_units_row, unit_below
@@ -138,8 +139,8 @@ class _Rows:
         others = [h for h in self.headings if h and h.parameter not in ("machine", "station")]
         of_stations = any(h.entry.level == "station" for h in others)
         if of_stations and len(self.rows) and not any(h.station for h in others):
-            self.found.say("no station is named; every row is a station of its own, named after its row")
-            return [f"row {self.table.grid.lines[r]}" for r in self.rows.tolist()]
+            self.found.say(ROWS_ARE_STATIONS)
+            return [row_name(self.table.grid.lines[r]) for r in self.rows.tolist()]
         return [""] * len(self.rows)
 
     def _keys(self, column: int) -> list[str]:
@@ -391,10 +392,8 @@ class _Rows:
         """Units that stand with single cells: in a column of their own, or in number formats."""
         grid = self.table.grid
         like = (heading.parameter, heading.station)
-        at = next(
-            (c for c, h in enumerate(self.headings) if h and h.aspect == "unit" and (h.parameter, h.station) == like),
-            None,
-        )
+        units = (c for c, h in enumerate(self.headings) if h is not None and h.aspect == "unit")
+        at = next((c for c in units if (h := self.headings[c]) and (h.parameter, h.station) == like), None)
         if at is not None and not heading.unit:
             return {row: text for row in self.rows.tolist() if (text := grid.text(row, at))}
         return {r: f for (r, c), f in grid.formats.items() if c == column} if grid.formats else {}
