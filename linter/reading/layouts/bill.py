@@ -68,7 +68,7 @@ def of_bearings(table: WideTable, first: int) -> WideTable:
     for column in range(grid.width):
         rows = [row for row in filled if _names_bearing(grid.text(row, column))]
         if rows and len(rows) < len(filled):  # a bare number beside them is a bearing too
-            rows = [row for row in filled if designation_strength(grid.text(row, column)) != "no"]
+            rows = [row for row in filled if row in rows or _is_bare_number(grid.text(row, column))]
         if rows and len(rows) < len(filled) and _of_other_parts(grid, column, rows, filled, seats):
             return evolve(table, only=np.array(rows, dtype=np.intp))
     return table
@@ -105,6 +105,11 @@ def _rows_of_seats(grid: Grid, row: int) -> list[int]:
     """Rows below a heading with two sizes and their classes or more (``17k6``, ``40H7``)."""
     rows = range(row + 1, min(row + 1 + _MOST, grid.height))
     return [r for r in rows if sum(type(c) is str and SIZE_AND_CLASS.fullmatch(c) is not None for c in grid.row(r)) > 1]
+
+
+def _is_bare_number(text: str) -> bool:
+    """Whether a text is the number of a bearing and nothing else (``6004``), which may be another quantity."""
+    return is_figure(text) and designation_strength(text) != "no"
 
 
 def _names_bearing(text: str) -> bool:

@@ -179,9 +179,10 @@ class Rows:
         return "head"
 
     def _names_numbers(self, cells: list[Cell]) -> bool:
-        """Whether words of a row without values name two numbers, which therefore stand below them."""
+        """Whether words of a row without values name two numbers, or one and its unit: their values stand below."""
         headings = [heading for c in cells if (heading := self.words.heading(c.text)) is not None]
-        return sum(h.entry.kind in ("number", "toleranced") for h in headings) > 1
+        numbers = [heading for heading in headings if heading.entry.kind in ("number", "toleranced")]
+        return len(numbers) > 1 or any(heading.unit for heading in numbers)
 
     def _states_choice(self, cells: list[Cell]) -> bool:
         """Whether a word of a row is the name of a choice, and the next one of the choices."""
