@@ -153,12 +153,8 @@ class _Region:
         labels = 2 * kinds["label"] >= kinds.total()
         if "UNIT" in groups or (2 * kinds["unit"] > kinds.total() and not kinds["value"]):
             return "unit"
-        if "NOTE" in groups and labels and self._are_names(column):
-            return "label"
-        if "NOTE" in groups or ("KIND" in groups and not kinds["value"]):
-            return ""
-        if "CHAR-ID" in groups and not kinds["label"]:
-            return ""
+        if self._says_nothing(groups, kinds):
+            return "label" if "NOTE" in groups and labels and self._are_names(column) else ""
         if heading is not None and heading.parameter == "machine" and not heading.station:
             return "label" if self._are_parts(column, or_places=True) else "machine"
         if heading is not None and heading.parameter == "station" and not heading.station:
@@ -168,6 +164,11 @@ class _Region:
         unknown = heading is None and not groups and self.rows.said(head) == Said(name=head)
         over = " ".join(self.region.head.get(column, ()))
         return "" if head and unknown and not concepts_said(over) else "value"
+
+    def _says_nothing(self, groups: set[str], kinds: Counter[Kind]) -> bool:
+        """Whether a column is one of remarks, of kinds or of numbers."""
+        kind = "KIND" in groups and not kinds["value"]
+        return "NOTE" in groups or kind or ("CHAR-ID" in groups and not kinds["label"])
 
     def _are_names(self, column: int) -> bool:
         """Whether a column below a word for remarks (``Description``) holds the names, as no other column does."""
@@ -202,7 +203,7 @@ class _Region:
         units = (c.text.strip(_BRACKETS) for c in cells if self.roles[c.column] == "unit")
         unit = next((u for u in units if known_unit(u) is not None), "")
         said, machine, behind = self._carried(row, cells, carried), "", False
-        texts = () if self.region.head else [two for one, two in pairwise(cells) if self._is_text_of(one, two)]
+        texts = [two for one, two in pairwise(cells) if self._is_text_of(one, two)]
         for c in cells:
             role = "value" if c in texts else self.roles[c.column]
             if role == "machine":
@@ -215,19 +216,24 @@ class _Region:
             elif role == "label" and c.kind != "value":
                 if behind:  # another name beside the value of the first
                     said, behind = [s for s in said if s.position], False
-                over = self.rows.said(self._own(c.column))
-                said += [over] if (over.position or over.part) and over not in said else []
-                said += map(self.rows.said, c.text.split(_PATH))
-                for column in [k for k in carried if k >= c.column and self.roles[k] == "label"]:
-                    del carried[column]
-                carried[c.column] = c.text
+                said += self._labelled(c, said, carried)
             elif role in ("value", "label"):
                 behind = True
                 self._value(row, c, machine, [*sections, *said], unit)
 
+    def _labelled(self, c: Cell, said: list[Said], carried: dict[int, str]) -> list[Said]:
+        """What a word before the values of its row says, and the word for a position or part over its column."""
+        for column in [k for k in carried if k >= c.column and self.roles[k] == "label"]:
+            del carried[column]
+        carried[c.column] = c.text
+        over = self.rows.said(self._own(c.column))
+        of_column = [over] if (over.position or over.part) and over not in said else []
+        return [*of_column, *map(self.rows.said, c.text.split(_PATH))]
+
     def _is_text_of(self, one: Cell, two: Cell) -> bool:
         """Whether a cell in a row below no heading is the text that the word right before it names."""
-        return one.column + 1 == two.column and one.kind == "label" and self.rows.names_text(one.text)
+        beside = one.column + 1 == two.column and one.kind == "label" and not self.region.head
+        return beside and self.rows.names_text(one.text)
 
     def _carried(self, row: int, cells: list[Cell], carried: dict[int, str]) -> list[Said]:
         """What words above say of a row whose cells below them are blank."""

@@ -56,13 +56,14 @@ class Labelled:
 
 def with_labels_apart(grid: Grid, words: Words) -> Grid:
     """The grid with one row for each labelled thing of its title cells, each with its true place."""
-    if grid.height > LONGEST_MIXED or grid.whole_lines or any(b > t for t, _, b, _ in grid.merged):
+    if grid.height > LONGEST_MIXED or grid.whole_lines:
         return grid
+    spanned = {row for top, _, bottom, _ in grid.merged if bottom > top for row in range(top, bottom + 1)}
     rows: list[tuple[int, dict[int, str] | None]] = []
     broad = (r for r in range(grid.height) if sum(not is_blank(c[r]) for c in grid.columns) > MOST_IN_TITLE)
     table = next(broad, grid.height)
     for row in range(grid.height):
-        more = list(_rows_of(grid, row, words, above=row < table))
+        more = [] if row in spanned else list(_rows_of(grid, row, words, above=row < table))
         rows += [(row, cells) for cells in more] or [(row, None)]
     return grid if len(rows) == grid.height else of_rows(grid, rows)
 

@@ -55,11 +55,10 @@ def _names_and_heads(grid: Grid, row: int, words: Words) -> tuple[int, dict[int,
     below = sum(within(words, s.side, grid.text(row + 1, column)) is not None for column, s in heads.items())
     if not {"shaft", "housing"} <= {said.side.side for said in heads.values()} or 2 * below > len(heads):
         return None  # names below the parts: the rows are machines or positions
-    name = min(heads) - 1
-    while name >= 0 and _names(grid, name, row, heads, words) < _ENOUGH:
-        name -= 1
+    named = {column: _names(grid, column, row, heads, words) for column in range(min(heads))}
+    name = max(named, key=lambda column: (named[column], column), default=-1)  # symbols beside names are fewer
     distinct = len({(said.side.side, said.station) for said in heads.values()}) == len(heads)
-    return (name, heads) if name >= 0 and distinct else None
+    return (name, heads) if name >= 0 and named[name] >= _ENOUGH and distinct else None
 
 
 def _heads(grid: Grid, row: int, words: Words) -> dict[int, Placed]:

@@ -207,6 +207,8 @@ def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Hea
         return None  # a word for a part of a value (nominal, upper) does not say of which size, a station no size
     if alone is not None and _is_bearings(alone, label):
         return alone
+    if alone is not None and _is_letter_of_radius(alone, label):
+        return evolve(alone, parameter=f"{side.side}_fillet_radius")
     told = words.told_of(label) if alone is None else None
     for text, station in ((label, ""), *(((told.rest, told.station),) if told is not None else ())):
         for word in (side.word, side.side, f"{side.side} seat"):
@@ -214,6 +216,12 @@ def _of_seat(words: Words, side: Side, label: str, alone: Heading | None) -> Hea
             if joined is not None and joined.parameter.startswith(side.side) and not (station and joined.station):
                 return evolve(joined, station=station or joined.station)
     return None if alone is not None and (alone.parameter in _OF_THE_RING or _other(alone, side)) else alone
+
+
+def _is_letter_of_radius(alone: Heading, label: str) -> bool:
+    """Whether a name is the letter of a radius with its limit (``ra max``), of either part; a roughness has ``Ra``."""
+    said = concepts_said(label)
+    return alone.parameter == "shaft_fillet_radius" and "largest" in said and not {"shaft", "fillet"} & said
 
 
 def judged_within(

@@ -92,7 +92,8 @@ def pair_in_cell(text: str, words: Words) -> tuple[str, str]:
     for count in range(1, len(pieces)):
         label, value = " ".join(pieces[:count]), " ".join(pieces[count:])
         heading = words.heading(label)
-        if heading is None or heading.station or heading.parameter not in ("drawing_number", "drawing_revision"):
+        known = heading is not None and not heading.station and not any(map(str.isdigit, label))
+        if heading is None or not known or heading.parameter not in ("drawing_number", "drawing_revision"):
             continue
         whole = words.heading(text)
         code = len(pieces) - count == 1 and (any(map(str.isdigit, value)) or (len(value) == 1 and value.isalpha()))

@@ -18,7 +18,7 @@ from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.title import ABOVE_THE_TABLE
 from linter.reading.words.parts import is_bearing
-from linter.reading.words.place_stems import stem_of
+from linter.reading.words.place_stems import BEARING_BEFORE, stem_of
 from linter.reading.words.places import uninflected
 from linter.reading.words.titled_machines import is_matter, machine_in_title
 
@@ -38,7 +38,7 @@ _MIXED_WORD = re.compile(r"(?=[^\W\d_]*[\u0400-\u04ff])[^\W\d_]+")
 _CYRILLIC = str.maketrans("aeopcxyABEKMHOPCTX", "аеорсхуАВЕКМНОРСТХ")
 _BETWEEN_WORDS = re.compile(r"[\s_\-./:：]+")
 #: A bearing behind a position in a script that does not part words.
-_BEARING_AT_END = re.compile(r"(.*[\u3040-\u30ff\u3400-\u9fff])の?(?:軸受部?|轴承)$")
+_BEARING_AT_END = re.compile(r"(.*(?:[\u3040-\u30ff\u3400-\u9fff]|[A-Z0-9]))の?(?:軸受部?|轴承)$")
 
 
 @define(eq=False)
@@ -127,6 +127,7 @@ def _stated(found: Found) -> dict[str, set[tuple[str, str, str]]]:
 
 def _without_bearing(name: str) -> str:
     """What a station's name says beside the word for a bearing, as one spelling."""
+    name = BEARING_BEFORE.sub("", fold(name))
     text = _BEARING_AT_END.sub(r"\1", " ".join(map(uninflected, name.casefold().split(" "))))
     return " ".join(word for word in _BETWEEN_WORDS.split(fold(text).casefold()) if word and not is_bearing(word))
 

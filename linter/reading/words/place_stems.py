@@ -18,6 +18,8 @@ _AT_END = re.compile(
 )
 #: The end of a German adjective for a side (``antriebsseitig``).
 _SIDEWARD = re.compile("seitig(?:e[rnms]?)?$")
+#: A bearing before the letter, number or side of its position in such a script (``軸受A``, ``轴承1``, ``轴承驱动端``).
+BEARING_BEFORE = re.compile("^(?:軸受|轴承|支承) ?(?=[A-Z0-9]{1,3}$|[前后後左右上下非反驱驅駆負负固游自])")
 #: Words for a side, an end or a place, which name none by themselves.
 _SIDES = (
     "side end position pos station place seite seitig ende stelle lagerstelle lagerseite lato estremità posizione lado "
@@ -48,7 +50,7 @@ _NOT = frozenset(("non", "opposite", "opp", "gegen", "nicht", "opposé", "opuest
 @cache
 def stem_of(name: str) -> str:
     """What a station's name says beside the words for a bearing and a side, one word for each place; or empty."""
-    text = fold(name)
+    text = BEARING_BEFORE.sub("", fold(name))
     while (shorter := _AT_END.match(text)) is not None:
         text = shorter["stem"]
     words = [_SIDEWARD.sub("seite", word) for word in _BETWEEN_WORDS.split(text.casefold()) if word]
