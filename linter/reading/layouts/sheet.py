@@ -35,6 +35,7 @@ from linter.reading.layouts.revision_list import without_revision_list
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above, side_of
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
+from linter.reading.layouts.symbol_rows import without_symbols
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
     Title,
@@ -57,7 +58,8 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
-    words = with_positions(grid := with_machines_of_paths(without_numbers(grid, words), words), words)
+    grid = without_symbols(without_numbers(grid, words), words)
+    words = with_positions(grid := with_machines_of_paths(grid, words), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
