@@ -1,12 +1,23 @@
 """Rows that are positions of their own, as their layout names none: the words above them may say whose they are."""
 
+from collections.abc import Iterable, Sequence
+
 from linter.reading.files.grids import Grid
+from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.strips import Block, Found
+from linter.reading.words.headings import Heading
 
 #: What is told of a table in which nothing names a position.
 ROWS_ARE_STATIONS = "no station is named; every row is a station of its own, named after its row"
 #: Parameter, machine and station that a cell states, by its place.
 _Stated = dict[str, list[tuple[str, tuple[str, str]]]]
+
+
+def states_stations(headings: Iterable[Heading], machines: Sequence[str]) -> bool:
+    """Whether rows state something of a position each; one row of each machine may say what all of its share."""
+    one_each = "" not in machines or len(machines) == 1
+    shared = SHARED if one_each and len({*machines}) == len(machines) else frozenset()
+    return any(heading.entry.level == "station" and heading.parameter not in shared for heading in headings)
 
 
 def row_name(line: int) -> str:

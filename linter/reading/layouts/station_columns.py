@@ -8,6 +8,7 @@ from itertools import groupby, pairwise
 from linter.model.stations import Problem
 from linter.reading.files.grids import Grid
 from linter.reading.files.intake import visible
+from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.long_table import LongTable
 from linter.reading.layouts.sides import is_use, part_or_rotor, side_of
 from linter.reading.layouts.strips import Found
@@ -37,7 +38,7 @@ def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: i
     for row in range(start, min(grid.height, start + _MOST_NAMES)):
         heading = words.heading(label) if (label := grid.text(row, name)) else None
         if (text := grid.text(row, column)) and heading is not None and not heading.station:
-            levels.setdefault(text, set()).add(heading.entry.level)
+            levels.setdefault(text, set()).add("machine" if heading.parameter in SHARED else heading.entry.level)
     places = {text for text in levels if len(text) > 2 and words.station_said(text)}
     whole = levels.keys() - places
     apart = all(levels[text] == {"station"} for text in places) and all("machine" in levels[text] for text in whole)
@@ -214,7 +215,8 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
 def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: Words) -> str:
     """The one word of a column of stations that says the whole machine: its rows state nothing of a position.
 
-    It is no usual name of a position, and the rows of other words are of positions (``beide``, ``each``, ``все``).
+    It is no usual name of a position, and the rows of other words are of positions (``beide``, ``each``, ``все``); a
+    lubricant is mostly that of all of them.
     """
     if column is None:
         return ""
@@ -223,7 +225,7 @@ def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: W
     for row in range(start, min(grid.height, start + _MOST_NAMES)):
         text, heading = grid.text(row, column), words.heading(grid.text(row, name))
         if text and heading is not None:
-            levels.setdefault(text, set()).add(heading.entry.level)
+            levels.setdefault(text, set()).add("machine" if heading.parameter in SHARED else heading.entry.level)
             rows[text] = rows.get(text, 0) + 1
     whole = [text for text, said in levels.items() if said == {"machine"} and rows[text] > 1]
     others = sum("station" in said for said in levels.values())

@@ -15,7 +15,7 @@ from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.lost import ENOUGH, cut_off, not_read, packed_values, row_text, values_in_row, values_of
 from linter.reading.layouts.positions import judged_by_position, tell_taken
 from linter.reading.layouts.row_keys import name_rows
-from linter.reading.layouts.row_names import ROWS_ARE_STATIONS, row_name
+from linter.reading.layouts.row_names import ROWS_ARE_STATIONS, row_name, states_stations
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import is_title_row, units_said
 from linter.reading.layouts.units_row import is_units_row, unit_below
@@ -100,7 +100,7 @@ class _Rows:
         """The block."""
         self._values_above()
         self._packed_cells()
-        machines, stations = self._machines(), self._stations()
+        stations = self._stations(machines := self._machines())
         homeless = self._without_station(machines, stations)
         keys = list(zip(machines, stations, strict=True))
         self._named_twice(keys)
@@ -131,14 +131,13 @@ class _Rows:
             return [self.outside.machine] * len(self.rows)
         return self._fill_machines(self._keys(self.machine_at), self.machine_at)
 
-    def _stations(self) -> list[str]:
+    def _stations(self, machines: Sequence[str]) -> list[str]:
         if self.station_at is not None:
             texts = self._keys(self.station_at)
             known = {text: self.words.station(text) for text in dict.fromkeys(texts)}
             return [known[text] for text in texts]
         others = [h for h in self.headings if h and h.parameter not in ("machine", "station")]
-        of_stations = any(h.entry.level == "station" for h in others)
-        if of_stations and len(self.rows) and not any(h.station for h in others):
+        if len(self.rows) and not any(h.station for h in others) and states_stations(others, machines):
             self.found.say(ROWS_ARE_STATIONS)
             return [row_name(self.table.grid.lines[r]) for r in self.rows.tolist()]
         return [""] * len(self.rows)

@@ -46,6 +46,7 @@ _OF_THE_WHOLE = frozenset(
         "обе опоры", "обе стороны", "両方", "両側", "両端", "两端", "两侧", "双侧", "两端共用",
         "divers", "autres", "sonstiges", "misc", "miscellaneous", "other", "varie", "altro", "varios", "otros",
         "прочее", "другое", "その他", "其他", "其它",
+        "alle", "tous", "toutes", "todos", "todas", "tutti", "tutte", "все", "すべて", "全て", "全部",
     )
 )  # fmt: skip
 #: A basic number of a bearing, with letters before and behind it.
