@@ -22,23 +22,32 @@ def read(tmp_path, text):
     return read_table(path)
 
 
-def in_turn(language, bearings=("6205/C3", "6206")):
+def in_turn(language, bearings=("6205/C3", "6206"), *, beside=False):
     position, bearing, shaft, housing, of_bearing, of_seat, fixed, free = HEADS[language]
     blocks = (
         (position.format("A"), bearings[0], fixed, "340", "25 j5;0.8;4", "52 H6;1.6;7"),
         (position.format("B"), bearings[1], free, "410", "30 j5;0.4;3", "62 H6;0.8;6"),
     )
     lines = []
+    apart = ";" if beside else "\n"  # each part before its heads, or above them
+    below = ";" if beside else ""
     for name, number, role, load, on_shaft, in_housing in blocks:
-        lines += [name, bearing, of_bearing, f"{number};{role};{load}", shaft, of_seat, on_shaft]
-        lines += [housing, of_seat, in_housing, ""]
+        lines += [name, f"{bearing}{apart}{of_bearing}", f"{below}{number};{role};{load}"]
+        lines += [
+            f"{shaft}{apart}{of_seat}",
+            f"{below}{on_shaft}",
+            f"{housing}{apart}{of_seat}",
+            f"{below}{in_housing}",
+            "",
+        ]
     return "\n".join(lines)
 
 
 @pytest.mark.parametrize("bearings", [("6205/C3", "6206"), ("6205", "6206-2Z"), ("6205", "6206")])
 @pytest.mark.parametrize("language", [*HEADS])
-def test_values_below_heads_part_after_part_are_of_the_position_above_them(tmp_path, language, bearings):
-    reading = read(tmp_path, in_turn(language, bearings))
+@pytest.mark.parametrize("beside", [False, True])
+def test_values_below_heads_part_after_part_are_of_the_position_above_them(tmp_path, language, bearings, beside):
+    reading = read(tmp_path, in_turn(language, bearings, beside=beside))
     stations = reading.stations
     assert len(stations.text("station")) == 2 and not any("row" in name for name in stations.text("station").tolist())
     assert stations.text("bearing_designation").tolist() == [*bearings]

@@ -15,7 +15,7 @@ from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.layouts.context_tree import Tree, tree_of
 from linter.reading.layouts.row_keys import machine_by_rows
-from linter.reading.layouts.row_names import name_rows, without_row_names
+from linter.reading.layouts.row_names import name_rows, row_names, without_row_names
 from linter.reading.layouts.strips import Block, Found, Strip, filled_down
 from linter.reading.words.designations import looks_like_designation
 from linter.reading.words.headings import Words
@@ -93,11 +93,12 @@ def _by_words(grid: Grid, words: Words, before: _Stated) -> tuple[Tree, list[Blo
     """What the words of a sheet say of it; None where that can say no more than the layouts, or not without doubt."""
     of = [key for said in before.values() for _, key in said]
     machines, stations = ({key[level] for key in of} - {""} for level in (0, 1))
-    if len(stations) > 1 and _values_left(grid, before) < _GAIN:
+    unnamed = bool(stations & row_names(grid))
+    if len(stations) > 1 and not unnamed and _values_left(grid, before) < _GAIN:
         return None
     tree = tree_of(grid, words)
     cells = {grid.place(*where).cell or "" for where in tree.where.values()}
-    apart = len(tree.positions) > len(stations) or len(tree.machines) > max(len(machines), 1)
+    apart = unnamed or len(tree.positions) > len(stations) or len(tree.machines) > max(len(machines), 1)
     if len(cells - before.keys()) < _GAIN and not apart:
         return None
     from linter.reading.layouts.json_tree import lay_out_json

@@ -14,6 +14,7 @@ from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import Bad, Grid, cell_text, is_blank
 from linter.reading.layouts.placed import placed
 from linter.reading.layouts.sides import side_of
+from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said, tells_feature
@@ -202,9 +203,11 @@ class Rows:
         named = [two for one, two in pairwise(cells) if self._is_unnamed(two) and self.names_text(one.text)]
         return bool(named) and (second or 2 * len(named) >= len(texts))
 
-    def names_text(self, text: str) -> bool:
-        """Whether a word names what words state: a choice or a text."""
+    def names_text(self, text: str, value: str = "") -> bool:
+        """Whether a word names what words state: a choice or a text; by one that it states, too (``Function``)."""
         heading = self.words.heading(text)
+        if heading is None and value:
+            heading = heading_of(text, None, (value,), self.words)
         return heading is not None and not heading.station and heading.entry.kind in ("choice", "text")
 
     def _is_unnamed(self, cell: Cell) -> bool:

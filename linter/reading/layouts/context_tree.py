@@ -261,7 +261,7 @@ class _Region:
         if parts and aspects and not names and "VALUE" in words.groups(aspects[-1]):
             names, aspects, unit = ["diameter"], aspects[:-1], unit or words.unit_of(aspects[-1])  # of the seat there
         inner = [*dict.fromkeys(parts), *names, *aspects]
-        if inner and (c.kind == "value" or (c.kind != "unit" and names and self.rows.names_text(names[-1]))):
+        if inner and (c.kind == "value" or (c.kind != "unit" and names and self.rows.names_text(names[-1], c.text))):
             unit = unit or self.region.units.get(c.column, "").strip(_BRACKETS)
             self._put((row, c.column), c, (machine, position), inner, aspects[-1:], unit)
 

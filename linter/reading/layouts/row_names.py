@@ -57,20 +57,31 @@ def name_rows(grid: Grid, own: list[Block], told: _Stated, found: Found) -> bool
         Whether a row was named.
     """
     of_rows = row_names(grid)
-    if not {station for block in own for station in block.stations} <= of_rows | {""}:
+    said = [(block, row, stations) for block in own for row, stations in _told_of_rows(block, told, of_rows).items()]
+    called: dict[str, set[str]] = {}
+    for block, row, stations in said:
+        if block.stations[row] not in of_rows:
+            for station in stations:
+                called.setdefault(station, set()).add(block.stations[row])
+    names = [name for several in called.values() for name in several]
+    if len({*names}) < len(names) or any(len(several) > 1 for several in called.values()):
         return False
-    named = False
-    for block in own:
-        said: dict[int, set[str]] = {row: set() for row, station in enumerate(block.stations) if station}
-        for strip in block.strips:
-            for index, row in enumerate(strip.rows.tolist()):
-                stations = {s for name, (_, s) in told.get(strip.at(index), []) if s or name == strip.parameter}
-                agreed = not stations or any(name == strip.parameter for name, _ in told[strip.at(index)])
-                if row in said:
-                    said[row] |= (stations - {""}) if agreed else of_rows
-        for row, stations in said.items():
-            if len(stations) == 1:
-                block.stations[row], named = stations.pop(), True
+    named = [(block, row, {*stations}) for block, row, stations in said if block.stations[row] in of_rows]
+    named = [one for one in named if len(one[2]) == 1 and not one[2] & of_rows]
+    for block, row, stations in named:
+        station = stations.pop()
+        block.stations[row] = next(iter(called.get(station, {station})))
     if named and not of_rows & {station for block in own for station in block.stations}:
         found.notes[:] = [note for note in found.notes if note != ROWS_ARE_STATIONS]
-    return named
+    return bool(named)
+
+
+def _told_of_rows(block: Block, told: _Stated, of_rows: set[str]) -> dict[int, set[str]]:
+    """The positions that the words tell for the cells of each row of a block; that of a row where they disagree."""
+    said: dict[int, set[str]] = {row: set() for row, station in enumerate(block.stations) if station}
+    for strip in block.strips:
+        for index, row in enumerate(strip.rows.tolist()):
+            if row in said and (one := told.get(strip.at(index))):
+                agreed = any(name == strip.parameter for name, _ in one)
+                said[row] |= {station for _, (_, station) in one} - {""} if agreed else of_rows
+    return said

@@ -29,6 +29,7 @@ from linter.reading.layouts.machine_paths import with_machines_of_paths
 from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.pair_cells import with_pairs_apart
+from linter.reading.layouts.parts_before_heads import with_parts_above
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.revision_list import without_revision_list
@@ -58,7 +59,7 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
-    grid = without_symbols(without_numbers(grid, words), words)
+    grid = with_parts_above(without_symbols(without_numbers(grid, words), words), words)
     words = with_positions(grid := with_machines_of_paths(grid, words), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
