@@ -11,11 +11,13 @@ from linter.reading.words.bearing_words import designation_behind, names_bearing
 from linter.reading.words.cuts import station_cuts
 from linter.reading.words.eastern import positions_before
 from linter.reading.words.headings import Words
+from linter.reading.words.machine_words import names_machine
 from linter.reading.words.parts import concepts_said, is_bearing, part_alone
 from linter.reading.words.remembered import remembered
 
 _LONGEST, _LONGEST_EASTERN = 60, 14
 _EASTERN_BEARING = re.compile("^(?:軸受|轴承)|(?:軸受|轴承)$")
+_LETTERED_END = re.compile("(?<=[\u3040-\u30ff\u3400-\u9fff])[A-Z]{1,3}[端侧側]$|^[A-Z]{1,3}[端侧側]")  # 轴颈D端
 _EASTERN = re.compile("[\u3040-\u30ff\u3400-\u9fff]")
 
 
@@ -43,6 +45,8 @@ def _without_blank(text: str, words: Words) -> list[tuple[str, str]]:
     """The cut between a part and a known place of Chinese or Japanese names: ``軸受負荷側``, ``驱动端轴承``."""
     if not 1 < len(text) <= _LONGEST_EASTERN or not _EASTERN.search(text):
         return []
+    if (end := _LETTERED_END.search(text)) is not None and side_of(rest := text.replace(end[0], "", 1)) is not None:
+        return [(rest, end[0])]
     for at in range(len(text) - 1, 0, -1):
         if side_of(text[:at]) is not None and (len(text) - at == 1 or words.station_said(text[at:])):
             return [(text[:at], text[at:])] if text[at:].isalnum() and not _EASTERN.fullmatch(text[at:]) else []
@@ -61,12 +65,15 @@ def placed(text: str, words: Words) -> Placed | None:
 
     Of several ways to cut it the one counts that leaves no word for a seat to the station (``Housing seat Brg 1``).
     """
-    cuts = ((("seat" in concepts_said(behind), is_bearing(behind.partition(" ")[0])), side, behind)
-            for side, behind in _cuts(text, words))  # fmt: skip
-    for _, side, behind in sorted(cuts, key=lambda cut: cut[0]):
+    for side, behind in sorted(_cuts(text, words), key=lambda cut: _holds_part(cut[1])):
         if (station := words.station_said(behind)) and (side.side == "bearing" or not _says_place(text, side, words)):
             return Placed(side, station)
     return None
+
+
+def _holds_part(behind: str) -> tuple[bool, bool]:
+    """Whether what a cut leaves to the station holds a word for a seat or begins with one for a bearing."""
+    return "seat" in concepts_said(behind), is_bearing(behind.partition(" ")[0])
 
 
 def _says_place(text: str, side: Side, words: Words) -> bool:
@@ -111,7 +118,7 @@ def placed_apart(texts: Iterable[str], words: Words) -> dict[str, Placed]:
     known = {text: found for text in distinct if (found := placed(text, words)) is not None}
     if len(known) == len(distinct):
         return known
-    cut = {text: _cuts(text, words) for text in distinct}
+    cut = {text: sorted(_cuts(text, words), key=lambda cut: _holds_part(cut[1])) for text in distinct}
     sides: dict[str, set[str]] = {}
     for ways in cut.values():
         for side, behind in ways:
@@ -128,6 +135,15 @@ def _says_whole(text: str, words: Words) -> bool:
     if "rotor" in concepts_said(text):
         return False  # Rotor assembly
     return words.of_whole(text) or is_use(text) or any(words.of_whole(rest) for rest, _, _ in station_cuts(text))
+
+
+def _is_machine(grid: Grid, column: int, things: dict[int, str], words: Words) -> bool:
+    """Whether rows of one thing are of the machine: a word for a sort of machines, and two names of what is of one."""
+    if names_machine(next(iter(things.values()))) != "machine":
+        return False
+    texts = (grid.text(row, c) for row in things for c in range(grid.width) if c != column)
+    headings = [heading for text in texts if (heading := words.heading(text)) is not None]
+    return len({h.parameter for h in headings if h.entry.level == "machine"}) > 1
 
 
 def _bearings_placed(texts: set[str], stations: set[str], words: Words) -> dict[str, Placed]:
@@ -158,6 +174,8 @@ def _placed_rows(grid: Grid, column: int, rows: Sequence[int], words: Words) -> 
     bearings = _bearings_placed({*things.values()}, {p.station for p in found.values()}, words)
     things = {row: text for row, text in things.items() if text not in bearings}
     found |= bearings
+    if len({*things.values()}) == 1 and _is_machine(grid, column, things, words):
+        texts, things = {row: text for row, text in texts.items() if row not in things}, {}
     if any(map(side_of, things.values())):
         return {}  # a part without its position
     if 2 * len(things) >= len(texts) or len({p.side.side for p in found.values()}) < 2:

@@ -1,0 +1,54 @@
+"""Lists whose objects are parts with a short word for their position that no list of words holds, and the machine."""
+
+import pytest
+
+from linter.reading import read_table
+
+MACHINE = "{0};Model;;Motor IM 180L-4\n{0};Drawing number;;A494452\n{0};Maximum speed;r/min;1450\n"
+SEATS = (
+    "{bearing};Designation;;6207\n{bearing};Radial load;N;{load}\n{shaft};Nominal diameter;mm;35\n"
+    "{shaft};Upper deviation;µm;{upper}\n{shaft};Lower deviation;µm;+2\n{shaft};Roughness Ra;µm;0.4\n"
+    "{housing};Nominal diameter;mm;72\n{housing};Upper deviation;µm;+15\n{housing};Lower deviation;µm;-15\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("machine", "bearing", "shaft", "housing", "positions"),
+    [
+        ("Motor", "Bearing {}", "Shaft seat {}", "Housing seat {}", ("D-end", "N-end")),
+        ("Gearbox", "Bearing {}", "Shaft seat {}", "Housing seat {}", ("P1", "P2")),
+        ("Pump", "{} bearing", "{} shaft seat", "{} housing seat", ("D-end", "N-end")),
+        ("Ventilator", "Lager {}", "Wellensitz {}", "Gehäusesitz {}", ("Nord", "Süd")),
+        ("Pompe", "Roulement {}", "Portée d'arbre {}", "Portée de carter {}", ("P1", "P2")),
+        ("Bomba", "Rodamiento {}", "Asiento eje {}", "Asiento alojamiento {}", ("X1", "X2")),
+        ("电机", "轴承{}", "轴颈{}", "轴承座孔{}", ("D端", "N端")),
+        ("电机", "{}轴承", "{}轴颈", "{}轴承座孔", ("D端", "N端")),
+    ],
+)
+def test_what_stands_behind_the_words_for_seats_is_the_position(tmp_path, machine, bearing, shaft, housing, positions):
+    text = "Object;Attribute;Unit;Value\n" + MACHINE.format(machine)
+    for position, load, upper in zip(positions, (730, 485), (33, 25), strict=True):
+        names = {"bearing": bearing, "shaft": shaft, "housing": housing}
+        named = {part: name.format(position) for part, name in names.items()}
+        text += SEATS.format(**named, load=load, upper=f"+{upper}")
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == list(positions)
+    assert set(stations.machines) == {"Motor IM 180L-4"}
+    assert stations.number("radial_load").tolist() == [730, 485]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.033, 0.025])
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [72, 72]
+    assert stations.number("speed_max").tolist() == [1450, 1450]
+
+
+def test_a_thing_of_the_machine_without_values_of_one_names_none(tmp_path):
+    text = "Object;Attribute;Unit;Value\nFan;Model;;F-7\nFan;Mass;kg;3\n"
+    for position in ("P1", "P2"):
+        named = {"bearing": f"Bearing {position}", "shaft": f"Shaft seat {position}"}
+        text += SEATS.format(**named, housing=f"Housing seat {position}", load=5, upper="+9")
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert set(stations.machines) == {"list"}
+    assert not stations.known("rotor_mass").any()
