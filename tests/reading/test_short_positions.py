@@ -52,3 +52,43 @@ def test_a_thing_of_the_machine_without_values_of_one_names_none(tmp_path):
     stations = read_table(path).stations
     assert set(stations.machines) == {"list"}
     assert not stations.known("rotor_mass").any()
+
+
+ITEMS = {
+    "de": ("Maschine Lager Welle Gehäuse", "Bezeichnung Höchstdrehzahl Kurzzeichen Radiallast Sitzdurchmesser Rauheit"),
+    "en": ("Machine Bearing Shaft Housing", "Name Speed Designation Load Diameter Roughness"),
+    "fr": ("Machine Roulement Arbre Carter", "Désignation Vitesse_maximale Référence Effort_radial Diamètre Rugosité"),
+    "zh": ("整机 轴承 轴 轴承座", "名称 最高转速 型号 径向载荷 直径 粗糙度"),
+}
+
+
+@pytest.mark.parametrize(
+    ("head", "language", "codes", "order"),
+    [
+        ("Repère;Ensemble;Caractéristique;Valeur;Unité;Tolérance", "fr", ("P1", "P2"), (0, 1, 2, 3, 4, 5)),
+        ("Pos.;Baugruppe;Merkmal;Wert;Einheit;Toleranz", "de", ("1", "2"), (0, 1, 2, 3, 4, 5)),
+        ("Item;Component;Characteristic;Value;Unit;Tolerance", "en", ("B1", "B2"), (1, 0, 2, 3, 5, 4)),
+        ("序号;部件;参数;数值;单位;公差", "zh", ("B1", "B2"), (0, 1, 2, 3, 4, 5)),
+    ],
+)
+@pytest.mark.parametrize("machine_first", [True, False])
+def test_numbers_of_items_are_the_positions_where_those_of_the_machine_have_none(
+    tmp_path, head, language, codes, order, machine_first
+):
+    whole, bearing, shaft, housing = ITEMS[language][0].split()
+    words = [word.replace("_", " ") for word in ITEMS[language][1].split()]
+    name, speed, designation, load, diameter, roughness = words
+    own = [("", whole, name, "SR 15", "", ""), ("", whole, speed, "2900", "1/min", "")]
+    rows = []
+    for code, force, classes in zip(codes, ("1780", "1185"), (("h6", "G7"), ("j5", "H7")), strict=True):
+        rows += [(code, bearing, designation, "6311", "", ""), (code, bearing, load, force, "N", "")]
+        for part, size, of_fit in zip((shaft, housing), ("55", "120"), classes, strict=True):
+            rows += [(code, part, diameter, size, "mm", of_fit), (code, part, roughness, "0.8", "µm", "")]
+    table = [tuple(head.split(";")), *(own + rows if machine_first else rows + own)]
+    path = tmp_path / "list.csv"
+    path.write_text("".join(";".join(row[k] for k in order) + "\n" for row in table), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == list(codes)
+    assert set(stations.machines) == {"SR 15"}
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [55, 55]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [120, 120]

@@ -108,7 +108,7 @@ def _headed(grid: Grid, row: int, roles: dict[int, str], words: Words) -> LongTa
     _beside(grid, row, best, roles, parts, words)
     drop_groups(grid, best, roles, row + 1, words)
     positions_in_machines(grid, best, roles, row + 1, words)
-    numbered_stations(grid, best, part, roles, row + 1)
+    numbered_stations(grid, best, part, roles, row + 1, words)
     machines_of_rows(grid, best, roles, row + 1, words)
     if both is not None:
         objects = {r: said.station for r, said in both[1].items()}

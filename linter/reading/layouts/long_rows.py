@@ -176,7 +176,7 @@ class ByRow(NamesDown):
         if value_at is not None and self._is_position_of_bearing(side, label, grid.text(row, value_at)):
             heading = Heading("bearing_designation", self.words.station_said(label))
         heading = speed_remarked(self.table, row, label, heading, self.words)
-        if heading is None and value_at is not None and self._names_machine(label, grid.text(row, value_at)):
+        if heading is None and value_at is not None and self._names_machine(row, label, grid.text(row, value_at)):
             heading = Heading("machine")
         return heading
 
@@ -201,9 +201,10 @@ class ByRow(NamesDown):
         below = side is not None and side.side == "bearing"
         return below and bool(self.words.station_said(label)) and designation_strength(value) != "no"
 
-    def _names_machine(self, label: str, value: str) -> bool:
+    def _names_machine(self, row: int, label: str, value: str) -> bool:
         """Whether a row names the machine by a word for its sort: none is named yet, and no part or position begun."""
-        return self._is_unnamed() and can_name_machine(label, value, self.words)
+        whole = self.table.grid.merged_text(row, at) if (at := self.one("SIDE")) is not None else ""
+        return self._is_unnamed() and can_name_machine(label, value, self.words, whole)
 
     def _is_unnamed(self) -> bool:
         return not (self.machine or self.station or self.section or self.one("MACHINE") is not None)

@@ -20,6 +20,8 @@ from linter.reading.words.parts import is_bearing
 
 _APART = re.compile(r"[\s\-_/.]+")
 _BEARING = re.compile("軸受|轴承|ベアリング|lager", re.IGNORECASE)
+#: The number of an item (``1``, ``B2``).
+_ITEM = re.compile(r"[^\W\d_]{0,3}[ .-]?\d")
 _MOST_NAMES = 2000  # rows that are looked at
 _FEWEST = 4  # names of a machine
 _SAMPLE = 300  # cells that tell what a column holds
@@ -83,19 +85,32 @@ def _tell_rows_apart(keys: Sequence[tuple[str, str, str]]) -> bool:
     return several and len(set(keys)) == len(keys)
 
 
-def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int) -> None:
-    """A column of numbers names the stations where no other does and the same names come again under each number."""
+def numbered_stations(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int, words: Words) -> None:
+    """A column of numbers names the stations where no other does and the same names come again under each number.
+
+    Rows above or below those of all numbers may have none: they are of the machine.
+    """
     if {"STATION", "MACHINE"} & set(roles.values()):
         return
-    rows = [r for r in range(start, min(grid.height, start + _MOST_NAMES)) if grid.text(r, name)]
-    labels = [(grid.text(r, name), grid.text(r, part) if part is not None else "") for r in rows]
-    for column in [c for c, role in roles.items() if role == "CHAR-ID"]:
+    named = [r for r in range(start, min(grid.height, start + _MOST_NAMES)) if grid.text(r, name)]
+    for column in [c for c, role in roles.items() if role in ("CHAR-ID", "NAME") and c != part]:
+        if roles[column] == "NAME" and (part is None or not _are_items(grid, column, named, start, words)):
+            continue
+        stated = [at for at, r in enumerate(named) if grid.merged_text(r, column)]
+        rows = named[stated[0] : stated[-1] + 1] if stated else []
+        labels = [(grid.text(r, name), grid.text(r, part) if part is not None else "") for r in rows]
         numbers = [grid.merged_text(r, column) for r in rows]
         keys = list(zip(numbers, labels, strict=True))
         several = 1 < len(set(numbers)) <= len(rows) // 2 and all(numbers)
         if several and len(set(keys)) == len(keys) and 2 * len(set(labels)) <= len(keys) + 1:
             roles[column] = "STATION"
             return
+
+
+def _are_items(grid: Grid, column: int, rows: Sequence[int], start: int, words: Words) -> bool:
+    """Whether a column headed by a word for items too (``Item``) holds their numbers (``B1``, ``B2``) and no names."""
+    texts = {text for row in rows if (text := grid.merged_text(row, column))}
+    return "CHAR-ID" in words.groups(grid.text(start - 1, column)) and all(map(_ITEM.fullmatch, texts))
 
 
 def stations_by_cells(grid: Grid, name: int, part: int | None, roles: dict[int, str], start: int, words: Words) -> None:

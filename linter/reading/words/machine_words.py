@@ -118,13 +118,17 @@ def _is_compound(key: str) -> bool:
     return any(key[:end].removesuffix("s") in MACHINE_KEYS and key[end:] in KIND_KEYS for end in ends)
 
 
-def can_name_machine(label: str, value: str, words: Words) -> bool:
+def can_name_machine(label: str, value: str, words: Words, whole: str = "") -> bool:
     """Whether a value is the name of a machine by the word beside it, which no list of names holds.
+
+    Where the row says to be of the machine (``whole``: *Machine*), the word need only be one together with that.
 
     Beside a word for a sort alone it is no bearing's, and beside a machine alone a name with letters and figures. What
     can be the name of anything (``Benennung``) is that of a machine where the value says one (``Motorspindel SP-34``).
     """
     said = names_machine(label) or ("open" if word_key(label.strip(" :.")) in _OPEN_KEYS and _is_machine(value) else "")
+    if whole and words.says_machine(whole) and (joined := words.heading(f"{whole} {label}")) is not None:
+        said = "kind" if joined.parameter == "machine" else said
     if not said or not value or len(value) > _LONGEST_NAME or words.group(value) or words.heading(value) is not None:
         return False
     letters, figures = any(map(str.isalpha, value)), any(map(str.isdigit, value))
