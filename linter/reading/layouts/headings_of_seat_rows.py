@@ -14,12 +14,16 @@ from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.part_evidence import number_of, rings_of
+from linter.reading.words.parts import concepts_said
 
 #: Headings of columns that number or describe the rows.
 NO_VALUES = ("CHAR-ID", "NOTE", "RESULT")
 _PLAIN = re.compile(r"[Ø⌀øφΦϕ∅Ф]? ?(\d+(?:[.,]\d+)?)")
 #: A running number of a seat, and no class of one (``S1``, ``H2``).
 _NUMBERED = re.compile(r"[A-Z]{1,2}[ .\-]?(?:[12]|\d{2,3})|[^\W\d_]{1,2}[12]")
+#: What names of a support that is a shoulder say (``Diámetro de apoyo``, ``Salto axial del apoyo``).
+_OF_SUPPORT = frozenset(("support", "diameter", "runout", "axial", "offset"))
 _NEAR = 0.01  # limits of a seat differ by less of its size
 
 
@@ -53,11 +57,11 @@ def headings_of(
     of_rings = _of_rings(grid, row, rows, places, words)
     for one in {said.key: said for said in rows.values()}.values():
         of_part = _headings(grid, row, units, one.side, but, words)
+        below = [r for r, said in rows.items() if said.key == one.key]
         if one.feature == "seat":
-            of_part |= of_rings
+            of_part |= of_rings | _of_support(grid, row, one.side, of_part, below, words)
         else:
             of_part = {c: of_feature(words, one, grid.text(row, c), seat) for c, seat in of_part.items()}
-        below = [r for r, said in rows.items() if said.key == one.key]
         for column, heading in of_part.items():
             if heading is None and one.side.side == "bearing" and _names_bearings(grid, row, column, below, words):
                 heading = Heading("bearing_designation")
@@ -92,6 +96,28 @@ def _headings(
             heading = evolve(heading, unit=unit)
         result[column] = heading
     return result
+
+
+def _of_support(
+    grid: Grid, row: int, side: Side, of_part: Mapping[int, Heading | None], below: Sequence[int], words: Words
+) -> dict[int, Heading | None]:
+    """Columns of what supports the ring of a bearing: the shoulder, where it is larger than the shaft's seat there.
+
+    A housing's is smaller than its seat; an axial runout of a support can only be the shoulder's.
+    """
+    seat = [c for c, h in of_part.items() if h is not None and h.parameter == f"{side.side}_seat_diameter"]
+    size = next((c for c in seat if (own := of_part[c]) is not None and own.aspect == "value"), None)
+    found: dict[int, Heading | None] = {}
+    for column in [c for c, heading in of_part.items() if heading is None and size is not None]:
+        said = concepts_said(label := grid.text(row, column))
+        if "support" not in said or not said <= _OF_SUPPORT or size is None:
+            continue
+        name = "runout" if {"runout", "axial"} <= said else "diameter" if "diameter" in said else ""
+        pairs = [(number_of(grid.text(r, column)), number_of(grid.text(r, size))) for r in below]
+        over = [one > two if side.side == "shaft" else one < two for one, two in pairs if one and two]
+        if name == "runout" or (name and over and all(over)):
+            found[column] = Heading(f"{side.side}_shoulder_{name}", unit=words.unit_of(label))
+    return found
 
 
 def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> Heading | None:
@@ -152,7 +178,10 @@ def _judged(
     cells = [text for r in below if (text := grid.text(r, column))]
     if heading is not None and heading.entry.kind == "toleranced" and cells and all(map(_NUMBERED.fullmatch, cells)):
         return None  # Seat: S1, S2, H1, H2
-    heading = heading_of(grid.text(row, column), heading, cells, words) if cells else heading
+    label = grid.text(row, column)
+    if cells and "bearing" in concepts_said(label) and all(rings_of(cell, named=True) for cell in cells):
+        return Heading("bearing_designation")  # mating bearing, which is no fit
+    heading = heading_of(label, heading, cells, words) if cells else heading
     return None if heading is not None and heading.parameter in ("machine", "station") else heading
 
 

@@ -24,7 +24,7 @@ class ByItem(ByRow):
         if not (self._bearing(row, label) or self._spring(row, label) or self._part(row, label)):
             super()._named_row(row, label)
 
-    def _names_machine(self, label: str, value: str) -> bool:
+    def _names_machine(self, row: int, label: str, value: str) -> bool:
         return False  # Fan, Ø220: an item
 
     def _texts(self, row: int) -> Iterator[tuple[int, str]]:

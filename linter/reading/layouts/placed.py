@@ -139,7 +139,7 @@ def _says_whole(text: str, words: Words) -> bool:
 
 def _is_machine(grid: Grid, column: int, things: dict[int, str], words: Words) -> bool:
     """Whether rows of one thing are of the machine: a word for a sort of machines, and two names of what is of one."""
-    if names_machine(next(iter(things.values()))) != "machine":
+    if [names_machine(text) for text in {*things.values()}] != ["machine"]:
         return False
     texts = (grid.text(row, c) for row in things for c in range(grid.width) if c != column)
     headings = [heading for text in texts if (heading := words.heading(text)) is not None]
@@ -166,7 +166,7 @@ def placed_column(grid: Grid, columns: Sequence[int], start: int, words: Words) 
 def _placed_rows(grid: Grid, column: int, rows: Sequence[int], words: Words) -> dict[int, Placed]:
     """Part and station of the rows by the cells of a column; empty for another column."""
     texts = {row: text for row in rows if (text := grid.merged_text(row, column))}
-    if len(texts) < 2 or 2 * len(texts) < len(rows) or not all(any(map(str.isalpha, t)) for t in texts.values()):
+    if 2 * len(texts) < max(len(rows), 4) or not all(any(map(str.isalpha, t)) for t in texts.values()):
         return {}
     texts = {row: text for row, text in texts.items() if not _says_whole(text, words)}
     things = {row: text for row, text in texts.items() if not _cuts(text, words)}
@@ -174,10 +174,9 @@ def _placed_rows(grid: Grid, column: int, rows: Sequence[int], words: Words) -> 
     bearings = _bearings_placed({*things.values()}, {p.station for p in found.values()}, words)
     things = {row: text for row, text in things.items() if text not in bearings}
     found |= bearings
-    if len({*things.values()}) == 1 and _is_machine(grid, column, things, words):
+    if _is_machine(grid, column, things, words):
         texts, things = {row: text for row, text in texts.items() if row not in things}, {}
-    if any(map(side_of, things.values())):
-        return {}  # a part without its position
-    if 2 * len(things) >= len(texts) or len({p.side.side for p in found.values()}) < 2:
+    alone = any(map(side_of, things.values()))  # a part without its position
+    if alone or 2 * len(things) >= len(texts) or len({p.side.side for p in found.values()}) < 2:
         return {}
     return {row: found.get(text) or Placed(Side(THING, text), "") for row, text in texts.items()}

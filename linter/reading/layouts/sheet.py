@@ -30,6 +30,7 @@ from linter.reading.layouts.named_positions import tell_parts, with_positions
 from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.pair_cells import with_pairs_apart
 from linter.reading.layouts.parts_before_heads import with_parts_above
+from linter.reading.layouts.parts_by_sizes import with_parts_told
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.revision_list import without_revision_list
@@ -60,7 +61,7 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
     grid = with_parts_above(without_symbols(without_numbers(grid, words), words), words)
-    words = with_positions(grid := with_machines_of_paths(grid, words), words)
+    words = with_positions(grid := with_machines_of_paths(with_parts_told(grid, words, found), words), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
@@ -72,8 +73,7 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
         found.words.extend(candidate_words(grid, words))
         where = f"sheet {visible(grid.sheet)}" if grid.sheet else "the text"
         found.say(f"{where}: no table is recognised; not read")
-        for row in range(min(grid.height, 3)):
-            found.seen.extend(text for column in range(grid.width) if (text := grid.text(row, column)))
+        found.seen.extend(t for r in range(min(grid.height, 3)) for c in range(grid.width) if (t := grid.text(r, c)))
 
 
 def tell_unheaded_rows(found: Found) -> None:
@@ -278,8 +278,8 @@ class _Sheet:
     def _region(self, grid: Grid) -> None:
         """One table with what stands above it."""
         if end := per_seat.end_of_seats(grid, self.words):
-            for part in (slice(0, end), slice(end, None)):
-                self._region(grid.cut(part))
+            for part in (grid.cut(slice(0, end)), *self._side_by_side(grid.cut(slice(end, None)))):
+                self._region(part)
             return
         whole, grid = grid, grid.cut(slice(0, lone_foot(grid, self.words)))
         found, candidates = self.found, self._candidates(grid)
