@@ -83,12 +83,10 @@ def _headings(
         heading = (
             within(words, side, label) or _own_size(grid, row, column, side, words) or own_fillet(words, side, label)
         )
-        if (
-            heading is None
-            and size is not None
-            and (aspect := JOINABLE.get(words.group(label), "")) not in ("", "unit")
-        ):
-            heading = evolve(size, unit=words.unit_of(label) or size.unit, aspect=aspect)
+        aspect = JOINABLE.get(words.group(label), "") if heading is None else ""
+        of = size or (_size_behind(grid, row, column, side, words) if aspect not in ("", "unit") else None)
+        if of is not None and aspect not in ("", "unit"):
+            heading = evolve(of, unit=words.unit_of(label) or of.unit, aspect=aspect)
         elif heading is not None and (size is None or heading.parameter != size.parameter):
             size = heading if heading.entry.kind == "toleranced" and heading.aspect == "value" else None
         unit = unit_below(grid, units, column, heading) if units >= 0 else ""
@@ -118,6 +116,16 @@ def _of_support(
         if name == "runout" or (name and over and all(over)):
             found[column] = Heading(f"{side.side}_shoulder_{name}", unit=words.unit_of(label))
     return found
+
+
+def _size_behind(grid: Grid, row: int, column: int, side: Side, words: Words) -> Heading | None:
+    """The size right behind a word for a tolerance, or behind several, that has none behind it itself."""
+    labels = [grid.text(row, c) for c in range(column + 1, grid.width)]
+    first = next((k for k, text in enumerate(labels) if words.group(text) not in JOINABLE), len(labels))
+    found = within(words, side, labels[first]) if first < len(labels) and labels[first] else None
+    behind = words.group(labels[first + 1]) if first + 1 < len(labels) else ""
+    is_size = found is not None and found.entry.kind == "toleranced" and found.aspect == "value"
+    return found if is_size and behind not in JOINABLE else None
 
 
 def _own_size(grid: Grid, row: int, column: int, side: Side, words: Words) -> Heading | None:

@@ -25,19 +25,15 @@ from linter.reading.layouts.labels_in_cell import with_labels_apart
 from linter.reading.layouts.lists_beside import lists_beside
 from linter.reading.layouts.lone import machine_heading
 from linter.reading.layouts.lost import ENOUGH, is_value, not_read, row_text
-from linter.reading.layouts.machine_paths import with_machines_of_paths
 from linter.reading.layouts.named_positions import tell_parts, with_positions
-from linter.reading.layouts.numbers_before import without_numbers
 from linter.reading.layouts.pair_cells import with_pairs_apart
-from linter.reading.layouts.parts_before_heads import with_parts_above
-from linter.reading.layouts.parts_by_sizes import with_parts_told
+from linter.reading.layouts.plain_sheet import plain_sheet
 from linter.reading.layouts.remark_columns import take_remarks
 from linter.reading.layouts.repeated_heads import plain_heads
 from linter.reading.layouts.revision_list import without_revision_list
 from linter.reading.layouts.sheet_words import candidate_words
 from linter.reading.layouts.sides import side_above, side_of
 from linter.reading.layouts.strips import Block, Found, Strip, grid_strip
-from linter.reading.layouts.symbol_rows import without_symbols
 from linter.reading.layouts.title import (
     MOST_IN_TITLE,
     Title,
@@ -60,8 +56,7 @@ LAYOUTS: tuple[Find, ...] = (wide.find, long.find, per_seat.find)
 def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     """Add the tables of one sheet or text table to what was found."""
     grid, words = with_pairs_apart(with_labels_apart(without_revision_list(grid, words, found), words), words)
-    grid = with_parts_above(without_symbols(without_numbers(grid, words), words), words)
-    words = with_positions(grid := with_machines_of_paths(with_parts_told(grid, words, found), words), words)
+    words = with_positions(grid := plain_sheet(grid, words, found), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
     _Sheet(grid, words, found).read()
