@@ -16,7 +16,8 @@ SEATS = {
            "Housing bore"),
     "de": ("Lagertyp;Axiale Funktion;Lagerstelle;Sitz;Tol.;Durchmesser [mm];Rauheit Ra [µm]", "Welle",
            "Gehäuse"),
-    "fr": ("Type de roulement;Fonction axiale;Palier;Portée;Tolérance;Diamètre de portée [mm];Rugosité Ra [µm]", "Arbre",
+    "fr": ("Type de roulement;Fonction axiale;Palier;Portée;Tolérance;Diamètre de portée [mm];Rugosité Ra [µm]",
+           "Arbre",
            "Logement"),
     "ja": ("軸受形式;軸方向の機能;軸受位置;はめあい部;公差;直径 [mm];粗さ Ra [µm]", "軸", "ハウジング"),
 }  # fmt: skip
