@@ -134,12 +134,21 @@ def stations_in(
 def stations_among(
     node: dict[str, Any], words: Words, is_quantity: Callable[[dict[str, Any]], bool]
 ) -> tuple[str, ...]:
-    """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least."""
+    """Keys of an object that name stations (``DE``, ``NDE``) and hold what is stated of each; two at least.
+
+    That is an object, or a list of records.
+    """
     found = [
         key for key, value in node.items()
-        if isinstance(value, dict) and names_place(key, words) and not is_quantity(value)
+        if names_place(key, words) and ((isinstance(value, dict) and not is_quantity(value)) or _are_records(value))
     ]  # fmt: skip
     return tuple(found) if len(found) > 1 and not set(found) <= {"D", "B", "C"} else ()
+
+
+def _are_records(value: Any) -> bool:
+    """Whether a value is a list of lists of a name and a value at least."""
+    rows = value if isinstance(value, list) else []
+    return len(rows) > 1 and all(isinstance(row, list) and len(row) > 1 and isinstance(row[0], str) for row in rows)
 
 
 def assumed_station(place: Place, key: str, station: str) -> Problem:

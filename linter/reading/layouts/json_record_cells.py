@@ -12,11 +12,12 @@ from linter.reading.layouts.json_items import unwrapped
 from linter.reading.layouts.json_keys import Path
 from linter.reading.layouts.json_records import Here
 from linter.reading.layouts.json_shapes import Shape, is_record, opened, record_shape
-from linter.reading.layouts.json_things import part_said
+from linter.reading.layouts.json_things import is_other_thing, part_said
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading
+from linter.reading.words.machine_words import names_machine
 
 
 def of_hole(heading: Heading | None, label: str) -> bool:
@@ -79,14 +80,30 @@ class RecordCells(Cells):
         """The shape of a list of one record, where the document has others like it."""
         return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
 
+    def _machine_named(self, label: str, placed: str, node: dict[str, Any], stated: list[str]) -> Heading | None:
+        """The machine, where a record states the name of what it is of (``Machine | Name | Winder W-2``)."""
+        of_machine = self.words.says_machine(placed) or names_machine(placed) == "machine"
+        value = node[stated[0]] if len(stated) == 1 else None
+        named = isinstance(value, str) and any(map(str.isalpha, value))
+        return Heading("machine") if named and of_machine and json_keys.local(label) in json_keys.CALLED else None
+
+    def _is_of_other(self, heading: Heading, node: dict[str, Any], shape: Shape, placed: str) -> bool:
+        """Whether a record is of a thing beside the positions, under a key that says no position by its word."""
+        if heading.entry.level != "station":
+            return False
+        of_places = word_key(shape.station) in KEYS["place"] or json_keys.key_text(node, "station", self.words)[0]
+        return bool(placed and not of_places and not self.words.station_said(placed)) and is_other_thing(
+            placed, self.words
+        )
+
     def record(self, node: dict[str, Any], shape: Shape, path: Path, here: Here) -> None:
         """One record: name, value, unit, perhaps machine, station and deviations."""
         self.layout("JSON, one record per parameter")
         label = cell_text(node.get(shape.name))
         machine = json_keys.key_text(node, "machine", self.words)[1]
-        station = json_keys.key_text(node, "station", self.words)[1]
-        placed = cell_text(node.get(shape.station))
-        station = station or ("" if self.words.says_machine(placed) else self.words.station(placed))
+        own, placed = json_keys.key_text(node, "station", self.words)[1], cell_text(node.get(shape.station))
+        station = own or self.words.station_said(placed) or self.words.station(placed)
+        station = "" if self.words.says_machine(own or placed) else station
         here = here.at(machine or here.machine or self.named.machine, station or here.station)
         stated = [key for key in node if shape.aspect_of(key)[0]]
         said = here.below(part_said(cell_text(node.get(shape.part)))) if shape.part else here
@@ -98,15 +115,22 @@ class RecordCells(Cells):
             heading = Heading(
                 "housing_seat_diameter", heading.station if heading else "", heading.unit if heading else ""
             )
-        if heading is None:
-            self.unused(label, node[stated[0]] if stated else None, path, self.words.why(label))
+        heading = heading or self._machine_named(label, own or placed, node, stated)
+        if heading is None or self._is_of_other(heading, node, shape, placed):
+            reason = self.words.why(label) if heading is None else "it is of another part"
+            self.unused(label, node[stated[0]] if stated else None, path, reason)
             return
-        if heading.parameter in ("machine", "station"):  # holds for the records behind it
-            text = cell_text(node[stated[0]]) if stated else ""
-            if heading.parameter == "machine":
-                self.named = here = here.at(text, "")
-            else:
-                self.named = here = here.at(here.machine, self.words.station(text))
-        elif not here.station and heading.entry.level == "station":
-            here = here.at(here.machine, self.named.station)
-        self.parts(heading, label, node, path, here, shape)
+        text = cell_text(node[stated[0]]) if stated else ""
+        self.parts(heading, label, node, path, self._whose(heading, text, here, station != ""), shape)
+
+    def _whose(self, heading: Heading, text: str, here: Here, placed: bool) -> Here:
+        """Whose a record is; the machine or station that it names holds for the records behind it."""
+        if heading.parameter == "machine":
+            self.named = here.at(text, "")
+            return self.named
+        if heading.parameter == "station":
+            self.named = here.at(here.machine, self.words.station(text))
+            return self.named
+        if heading.entry.level == "machine":
+            return here.at(here.machine, "" if placed else here.station)  # Rotor: its speed
+        return here if here.station else here.at(here.machine, self.named.station)

@@ -11,15 +11,16 @@ from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import cell_text
 from linter.reading.layouts.json_keys import INNER, bare, local, part_key
 from linter.reading.layouts.json_records import aspect_of, has_tolerance, is_aspect, says_size
+from linter.reading.layouts.json_things import is_other_thing
 from linter.reading.layouts.json_units import says_unit
 from linter.reading.layouts.lost import is_value
 from linter.reading.layouts.sides import side_of, within
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.dictionary import plain_spellings, word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.parts import concepts_said
 
 NAME_KEYS = ("name", "parameter", "key", "id", "symbol", "variable", "characteristic", "label")
-
 
 #: Words for what a record is about, in its other languages too (common practice).
 _NAMES = frozenset(map(word_key, (
@@ -51,6 +52,8 @@ _NONE = ("", "-", "–")
 #: A number with its unit or without one, which is no name (``31 mm``).
 _AMOUNT = re.compile(r"[-+]?\d+(?:[.,]\d+)?\s*\D{0,6}")
 _LOOKED_AT = 60
+#: What a text says of a part at a position, or of a thing beside it.
+_OF_A_PART = frozenset(("shaft", "housing", "seat", "bore", "shoulder", "fillet", "spring", "nut", "closure"))
 _MOST_IN_PAIR = 8  # keys of an object that holds one value
 
 
@@ -87,6 +90,8 @@ class Shape:
 
     def aspect_of(self, key: str) -> tuple[str, str]:
         """What of a value a key states, and the unit that it carries."""
+        if key == self.name:
+            return "", ""  # nom
         return ("value", "") if key == self.value and key else aspect_of(key)
 
     def is_unit(self, key: str) -> bool:
@@ -272,7 +277,9 @@ def _by_content(records: Sequence[dict[str, Any]], words: Words) -> Shape | None
 def _place_key(records: Sequence[dict[str, Any]], name: str, words: Words, other: Sequence[str] = ()) -> str:
     """The only key that holds positions by its word and its texts; empty where none or several do."""
     keys = [key for key in records[0] if key not in (name, *other) and all(key in record for record in records)]
-    places = [key for key in keys if _are_stations(records, key, words)]
+    values = [key for record in records[:1] for key in record if key != name and aspect_of(key)[0] == "value"]
+    keys = [key for key in keys if [key] != values]
+    places = [key for key in keys if _are_stations(records, key, name, words)]
     return places[0] if len(places) == 1 else ""
 
 
@@ -310,16 +317,39 @@ def _are_units(records: Sequence[dict[str, Any]], key: str, entries: Sequence[Pa
     )
 
 
-def _are_stations(records: Sequence[dict[str, Any]], key: str, words: Words) -> bool:
+def _is_station(text: str, words: Words) -> bool:
+    """Whether a text is a position, and no part at one (``Shaft A``) or name of a value (``width B``)."""
+    if words.names.station(text):
+        return True
+    heading = words.heading(text)
+    named = heading is not None and heading.parameter != "station"
+    return bool(words.station_said(text)) and not named and not concepts_said(text) & _OF_A_PART
+
+
+def _is_thing(text: str, words: Words) -> bool:
+    """Whether a text is a thing beside the positions, and no name of a value."""
+    return words.heading(text) is None and not words.groups(text) and is_other_thing(text, words)
+
+
+def _state_machine(records: Sequence[dict[str, Any]], key: str, name: str, others: set[str], words: Words) -> bool:
+    """Whether all that records of some objects name and that is known is of the whole machine, and something is."""
+    named = (words.heading(cell_text(record[name])) for record in records if cell_text(record[key]) in others)
+    levels = {heading.entry.level for heading in named if heading is not None}
+    return levels == {"machine"}
+
+
+def _are_stations(records: Sequence[dict[str, Any]], key: str, name: str, words: Words) -> bool:
     """Whether a key holds positions: words that come again and again below a word for position, no running number.
 
-    Below any word they are known positions, two at least, and words for the whole machine (``group: DE``).
+    Below any word they are known positions, two at least, and words for the machine (``group: DE``), what states values
+    of the machine alone (``object: Winder``, its speed), or another thing (``Impeller``).
     """
     texts = [text for record in records if (text := cell_text(record[key]))]
     if "CHAR-ID" not in words.groups(key) and word_key(key) not in KEYS["place"]:
-        known = {text for text in texts if words.names.station(text)}
-        others = {*texts} - known
-        return len(known) > 1 and len(texts) == len(records) > len(known) and all(map(words.says_machine, others))
+        known = {text for text in texts if _is_station(text, words)}
+        others = {text for text in {*texts} - known if not (words.says_machine(text) or _is_thing(text, words))}
+        whole = len(known) > 1 and len(texts) == len(records) > len(known)
+        return whole and (not others or _state_machine(records, key, name, others, words))
     return len(texts) >= 2 * len(set(texts)) > 0 and not any(any(map(str.isdigit, text)) for text in texts)
 
 

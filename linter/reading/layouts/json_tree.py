@@ -216,7 +216,7 @@ class _Walk(RecordCells):
             elif key == station_key:
                 self.cell(Heading("station"), key, value, at, here)
             elif key in group.members:
-                self._dict(value, at, self._inside(key, group, here))
+                self._node(value, at, self._inside(key, group, here))
             elif key in parts:
                 self.found.problems.append(assumed_part(self.place(at), key, parts[key]))
                 self._node(value, at, evolve(here, trail=(*here.trail, parts[key])))

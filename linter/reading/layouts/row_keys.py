@@ -185,14 +185,14 @@ def _no_numbers(cells: Sequence[str]) -> bool:
     return all(any(map(str.isalpha, cell)) for cell in cells) or all(cell.isdigit() and len(cell) < 3 for cell in cells)
 
 
-def machine_by_rows(grid: Grid, label: str, row: int, column: int) -> Problem:
-    """The assumption that a column names the machines, since it keeps rows of the same position apart."""
+def machine_by_rows(grid: Grid, label: str, row: int, column: int, *, of_row: bool = False) -> Problem:
+    """The assumption that a column or a row names the machines, since it keeps those of the same position apart."""
     label, place, read = (
         visible(label or "no heading", 40),
         grid.place(row, column),
         visible(grid.text(row, column), 40),
     )
-    expected = "a column headed machine"
+    expected = "a row headed machine" if of_row else "a column headed machine"
     message = (
         f"{place}: the positions come again and {label} keeps them apart; it is taken for the machine; "
         f"expected {expected}."

@@ -5,11 +5,10 @@ from collections import Counter
 from collections.abc import Sequence
 from itertools import groupby, pairwise
 
-from linter.model.stations import Problem
 from linter.reading.files.grids import Grid
-from linter.reading.files.intake import visible
 from linter.reading.layouts.lone import SHARED
 from linter.reading.layouts.long_table import LongTable
+from linter.reading.layouts.row_keys import machine_by_rows
 from linter.reading.layouts.sides import is_use, part_or_rotor, side_of
 from linter.reading.layouts.strips import Found
 from linter.reading.words.designations import designation_strength
@@ -195,13 +194,7 @@ def tell_machines(table: LongTable, words: Words, found: Found) -> None:
         label = grid.text(table.header, column) if table.header >= 0 else ""
         if (heading := words.heading(label)) is not None and heading.parameter == "machine":
             continue
-        label, row = visible(label or "no heading", 40), table.start
-        place, read, expected = grid.place(row, column), visible(grid.text(row, column), 40), "a column headed machine"
-        message = (
-            f"{place}: the positions come again and {label} keeps them apart; it is taken for the machine; "
-            f"expected {expected}."
-        )
-        found.problems.append(Problem("assumption", None, "machine", place, read, expected, message, "machine-by-rows"))
+        found.problems.append(machine_by_rows(grid, label, table.start, column))
 
 
 def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:

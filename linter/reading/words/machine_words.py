@@ -140,6 +140,13 @@ def can_name_machine(label: str, value: str, words: Words, whole: str = "") -> b
     return said in ("kind", "open") or (figures and known_unit(split_quantity(value)[1]) is None)
 
 
+def says_machine(text: str) -> bool:
+    """Whether one of the words of a text is one for a machine (``Blower SB-4``, ``Wuchtspindel``)."""
+    keys = [machine for machine in MACHINE_KEYS if len(machine) > 1]
+    pieces = (piece for piece in _JOINTS.split(word_key(text)) if piece)
+    return any(_MADE.fullmatch(piece) or any(map(piece.endswith, keys)) for piece in pieces)
+
+
 def _is_machine(value: str) -> bool:
     """Whether a name says a machine and its sort or number (``Lab centrifuge MH-87``), and no part of one."""
     pieces = [piece for piece in _JOINTS.split(word_key(value)) if piece]

@@ -120,6 +120,8 @@ def _are_positions(one: str, two: str, words: Words) -> bool:
         return False
     if len(one) == len(two) == 1 and (one + two).isascii():
         return (one + two).casefold() in _LETTERS and one.isupper() == two.isupper()
+    if one.isdigit() != two.isdigit():
+        return False  # Spindel WS 12 / A
     said = [bool(words.station_said(side)) for side in (one, two)]
     if all(said):
         return True
