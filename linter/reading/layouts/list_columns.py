@@ -10,7 +10,7 @@ from collections import defaultdict
 
 from linter.reading.cells.units import conversion, known_unit
 from linter.reading.files.grids import Grid, cell_text, is_blank
-from linter.reading.layouts.long_table import SAMPLE, limit_said, names_below
+from linter.reading.layouts.long_table import SAMPLE, limit_said, names_below, sample
 from linter.reading.layouts.lost import is_value
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.designations import read_designation
@@ -25,6 +25,7 @@ _STATES = {"VALUE", "EXPR", "UPPER", "LOWER", "MAX", "MIN", "RESULT"}
 #: A word for a place may head the names themselves (``Location``, ``箇所``: ``front bearing seat``).
 _PLACES = ("STATION", "MACHINE")
 _ENOUGH_NAMES, _FEWER = 4, 3
+_LONGEST = 60
 _MOST_COLUMNS = 30
 _SIZE = re.compile(r"[Ø⌀ø]?\s*\d*[.,]?\d")
 _PLAIN = re.compile(r"[Ø⌀ø]?\s*(\d*[.,]?\d+)")
@@ -119,7 +120,19 @@ def _name_column(grid: Grid, header: int, roles: dict[int, str], words: Words) -
         for c in open_
     }
     best = max(counts, key=lambda c: counts[c], default=-1)
+    few = best >= 0 and counts[best] < _ENOUGH_NAMES and "NAME" not in said and states
+    notes = [c for c, count in counts.items() if few and count > 1 and roles.get(c) == "NOTE"]
+    if len(notes) == 1:  # Description
+        best = notes[0]
+        counts[best] = _names_of_features(grid, best, header, words)
     return best if best >= 0 and counts[best] >= _ENOUGH_NAMES else None
+
+
+def _names_of_features(grid: Grid, column: int, header: int, words: Words) -> int:
+    """Number of distinct names of a column, those of features too whose part stands elsewhere; none of remarks."""
+    texts = {cell.strip() for cell in sample(grid, column, header + 1) if type(cell) is str and len(cell) < _LONGEST}
+    named = sum(words.heading(text) is not None or bool(concepts_said(text)) for text in texts)
+    return named if 4 * named >= 3 * len(texts) else 0
 
 
 def _names_of_sizes(grid: Grid, column: int, header: int, words: Words) -> int:

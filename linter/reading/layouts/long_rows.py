@@ -108,8 +108,8 @@ class ByRow(NamesDown):
 
     def _note_group(self, row: int, label: str) -> None:
         """The group that a row begins, whether its name is known or not; a row of the machine ends the one above."""
-        at = self.one("STATION")
-        if self.groups and at is not None and (text := self.table.grid.text(row, at)):
+        text = self.table.grid.text(row, at) if self.groups and (at := self.one("STATION")) is not None else ""
+        if text and (label not in ("", text) or self.words.station_said(text)):  # a line of remarks begins none
             self.of_group = self.words.station(text) if may_be_of_station(label, self.words) else ""
 
     def _stated_station(self, row: int, station_at: int | None, level: str) -> str:
