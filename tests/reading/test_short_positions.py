@@ -1,4 +1,4 @@
-"""Lists whose objects are parts with a short word for their position that no list of words holds, and the machine."""
+"""Lists of parts and positions: words for positions that no list holds, numbers of items, values or tolerances."""
 
 import pytest
 
@@ -92,3 +92,35 @@ def test_numbers_of_items_are_the_positions_where_those_of_the_machine_have_none
     assert set(stations.machines) == {"SR 15"}
     assert stations.size("shaft_seat_diameter").nominal.tolist() == [55, 55]
     assert stations.size("housing_seat_diameter").nominal.tolist() == [120, 120]
+
+
+@pytest.mark.parametrize(
+    ("head", "language"),
+    [
+        ("Lagerstelle;Element;Merkmal;Nennmaß / Toleranz;oberes Abmaß;unteres Abmaß;Einheit;Prüfmittel", "de"),
+        ("Lagerstelle;Bauteil;Merkmal;Maß / Grenzwert;oberes Abmaß;unteres Abmaß;Einheit;Prüfmittel", "de"),
+        ("Position;Part;Characteristic;Nominal / limit;Upper deviation;Lower deviation;Unit;Gauge", "en"),
+        ("位置;部件;特性;公称值/公差;上偏差;下偏差;单位;检具", "zh"),
+    ],
+)
+def test_a_column_of_values_or_their_tolerances_is_one_of_values(tmp_path, head, language):
+    words = {
+        "de": ("Wälzlager Welle Gehäuse", "Kurzbezeichnung Durchmesser Zylindrizität Ra"),
+        "en": ("Bearing Shaft Housing", "Designation Diameter Cylindricity Ra"),
+        "zh": ("轴承 轴 轴承座", "型号 直径 圆柱度 Ra"),
+    }[language]
+    (bearing, *parts), (designation, diameter, form, ra) = words[0].split(), words[1].split()
+    rows = [head]
+    for place in ("A", "B"):
+        rows.append(f"{place};{bearing};{designation};6014;;;;x")
+        for part, size in zip(parts, ("70;+0,021;+0,002", "110;+0,035;0"), strict=True):
+            rows += [f"{place};{part};{diameter};{size};mm;x", f"{place};{part};{form};0,006;;;mm;x"]
+            rows.append(f"{place};{part};{ra};0,8;;;µm;x")
+    path = tmp_path / "list.csv"
+    path.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("bearing_designation").tolist() == ["6014", "6014"]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.021, 0.021])
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [110, 110]
+    assert stations.number("shaft_seat_cylindricity").tolist() == pytest.approx([0.006, 0.006])
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]

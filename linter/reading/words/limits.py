@@ -3,8 +3,9 @@
 import re
 from functools import cache
 
-from linter.reading.words.dictionary import word_key
-from linter.reading.words.joined_names import designation_or_size
+from linter.reading.cells.signs import fold
+from linter.reading.words.dictionary import dictionary, group_key, word_key
+from linter.reading.words.joined_names import designation_or_size, halves_of
 
 #: Numbers that are a largest or a smallest value by their meaning: max or min beside the name adds nothing.
 IS_LARGEST = (
@@ -29,6 +30,8 @@ _SIZES = (
     "предельный предел предельное значение допустимый граница допуска lim lím spec specification specified "
     "spezifikationsgrenze toleranzgrenze grenze grenzw spécification especificación specifica"
 )
+#: Words for how far a value may go (common practice).
+_LIMITS = "limit limits grenzwert requirement anforderung limite límite предел требование 限界 限度 要求 限值 极限"
 _SIGNS_LEAST, _SIGNS_LARGEST = (
     re.compile(
         rf"(?:{word})(?:許容|容许|允许|极限|極限|限界)*(?:寸法|尺寸|值|値|サイズ)+"
@@ -68,14 +71,26 @@ def says_greater(text: str) -> bool:
 def limit_of_size(text: str) -> str:
     """``MIN`` or ``MAX`` where words say a least or a largest size and nothing else (``Quota min``), or empty.
 
-    ``VALUE`` where they say a designation or a size (``Designation / nominal``).
+    ``VALUE`` where they say a designation or a size (``Designation / nominal``), or a value or its tolerance
+    (``Nennmaß / Toleranz``: sizes, and how far form and run-out may be off).
     """
     if _SIGNS_LEAST.fullmatch(text) or _SIGNS_LARGEST.fullmatch(text):
         return "MIN" if _SIGNS_LEAST.fullmatch(text) else "MAX"
-    if designation_or_size(text):
+    if designation_or_size(text) or _value_or_tolerance(text):
         return "VALUE"
     words = {word for word in re.split(r"[\W_]+", word_key(text)) if word}
     least, largest, sizes = words & _keys(_LEAST), words & _keys(_LARGEST), words & _keys(_SIZES)
     if not sizes or words - least - largest - sizes or bool(least) == bool(largest):
         return ""
     return "MIN" if least else "MAX"
+
+
+def _value_or_tolerance(text: str) -> bool:
+    """Whether words say a value first, or a size, and then its tolerance or limit."""
+    known = dictionary()
+    halves = halves_of(text)
+    groups = [known.groups.get(fold(half)) or known.group_words.get(group_key(half), ()) for half in halves]
+    if len(halves) != 2:
+        return False
+    limit = "CLASS" in groups[1] or word_key(halves[1]) in _keys(_LIMITS)
+    return limit and ("VALUE" in groups[0] or word_key(halves[0]) in _keys(_SIZES))
