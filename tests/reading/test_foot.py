@@ -91,3 +91,33 @@ def test_rows_of_other_things_below_a_table_are_no_stations(read, foot):
     reading = read(_ENGLISH + foot)
     assert reading.stations.text("station").tolist() == ["DE", "NDE"]
     assert reading.stations.text("bearing_designation").tolist() == ["6205", "6204"]
+
+
+@pytest.mark.parametrize(
+    ("heads", "seats", "note"),
+    [
+        (
+            "Item;Description;Position;Nominal (mm);Deviation (mm)",
+            ("Shaft seat", "Housing seat"),
+            "Spring preload 140 N",
+        ),
+        (
+            "Item;Description;Position;Nominal (mm);Deviation (mm)",
+            ("Shaft seat", "Housing seat"),
+            "Preload force;140;N",
+        ),
+        ("Pos.;Benennung;Lagerstelle;Nennmaß (mm);Abmaße (mm)", ("Wellensitz", "Gehäusesitz"), "Vorspannkraft: 140 N"),
+    ],
+)
+def test_a_note_apart_below_a_list_of_seats_is_of_its_machine(tmp_path, heads, seats, note):
+    ends = (("Front", "20", "47"), ("Rear", "17", "40"))
+    rows = [
+        f"{k};{seat};{end};{size};+0.01 / 0"
+        for k, (end, *sizes) in enumerate(ends)
+        for seat, size in zip(seats, sizes, strict=True)
+    ]
+    path = tmp_path / "table.csv"
+    path.write_text("\n".join([heads, *rows, ";;;;", note]), "utf-8")
+    stations = read_table(path).stations
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [20, 17]
+    assert stations.size("preload_force").nominal.tolist() == [140, 140]

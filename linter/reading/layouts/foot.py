@@ -157,6 +157,22 @@ def take_foot(foot: Grid, block: Block, words: Words, found: Found) -> None:
     block.strips.extend(strips_for_all(title.cells, block, found))
 
 
+def take_below(below: Grid, blocks: Sequence[Block], words: Words, found: Found) -> None:
+    """Add what stands below all tables of a sheet, apart from them, to the last of them where they are of one machine.
+
+    What no label names is told already.
+    """
+    told = {unused.place for unused in found.unused}
+    own, foot = Found(), blocks[-1]
+    if len({machine for block in blocks for machine in block.machines}) > 1:
+        title = read_title(below, words, [])
+        _do_not_take(title, title.cells[:], "the tables above are of several machines", own)
+    else:
+        take_foot(below, foot, words, own)
+    found.unused.extend(unused for unused in own.unused if unused.place not in told)
+    found.problems.extend(own.problems)
+
+
 def _do_not_take(title: Title, cells: Sequence[TitleCell], reason: str, found: Found) -> None:
     """List values of a foot as unused."""
     for cell in cells:

@@ -1,8 +1,10 @@
 """Forms: pairs of name and value beside each other, made one pair in a row so that they read as any other table."""
 
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 import numpy as np
+from attrs import evolve
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, object_column
@@ -11,6 +13,7 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sides import Side, judged_within, side_of, within
 from linter.reading.layouts.title import is_title_row, names_value
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import names_machine
 
 #: Rows with two pairs of different names that make a form, and columns that are looked at.
 _LEAST, _MOST_COLUMNS = 2, 24
@@ -29,11 +32,45 @@ def unfolded(grid: Grid, words: Words) -> Grid:
         return grid
     starts = _columns_of_names(grid, words)
     if len(starts) < 2 or any(_heads_a_list(grid, row, words) for row in range(grid.height)):
+        grid = _titles_apart(grid, words)
         blocks = blocks_beside(grid, words)
         return of_pieces(grid, blocks, grid.width) if blocks else grid
     spans = list(zip(starts, [*starts[1:], grid.width], strict=True))
     pieces = _pieces(grid, spans, words)
     return of_pieces(grid, pieces, max(b - a for _, a, b in pieces))
+
+
+def _titles_apart(grid: Grid, words: Words) -> Grid:
+    """The grid with a row for each pair of a row of two names of the machine and their values; as it is without any."""
+    pairs = {row: names for row in range(grid.height) if len(names := _names_in_turn(grid, row)) > 1}
+    pairs = {row: names for row, names in pairs.items() if _are_of_machine(grid, row, names, words)}
+    if not pairs or any(row in pairs for row, *_ in grid.merged):
+        return grid
+    pieces = [
+        (row, a, b)
+        for row in range(grid.height)
+        for names in [pairs.get(row, [0])]
+        for a, b in pairwise([0, *names[1:], grid.width])
+    ]
+    whole = {row: k for k, (row, a, b) in enumerate(pieces) if b - a == grid.width}
+    merged = tuple((whole[top], left, whole[top], right) for top, left, _, right in grid.merged)
+    return evolve(of_pieces(grid, pieces, grid.width), merged=merged)
+
+
+def _are_of_machine(grid: Grid, row: int, names: Sequence[int], words: Words) -> bool:
+    """Whether cells name values of the machine that stand right behind them; the machine may be called by its sort."""
+    known = 0
+    for column in names:
+        label, value = grid.text(row, column), grid.text(row, column + 1)
+        heading = words.heading(label)
+        if not value or (len(value) > 1 and (names_value(words, value) or words.groups(value))):
+            return False
+        if heading is None and not names_machine(label):
+            return False
+        if heading is not None and (heading.entry.level != "machine" or heading.station):
+            return False
+        known += heading is not None
+    return known > 0
 
 
 def _heads_a_list(grid: Grid, row: int, words: Words) -> bool:
@@ -146,7 +183,7 @@ def of_pieces(grid: Grid, pieces: Sequence[tuple[int, int, int]], width: int) ->
         grid.first_column,
         formats=formats,
         hidden_rows=frozenset(k for k, (r, _, _) in enumerate(pieces) if r in grid.hidden_rows),
-        shifts=np.array([a for _, a, _ in pieces], dtype=np.int32),
+        shifts=np.array([a + (0 if grid.shifts is None else grid.shifts[r]) for r, a, _ in pieces], dtype=np.int32),
     )
 
 

@@ -16,7 +16,7 @@ from linter.reading.layouts.candidate import Candidate, Find, Outside
 from linter.reading.layouts.captions import Captioned, caption_above, caption_at, name_by_captions
 from linter.reading.layouts.commented_rows import without_commented
 from linter.reading.layouts.find_long import find_long
-from linter.reading.layouts.foot import foot_of, lone_foot, strips_for_all, take_foot
+from linter.reading.layouts.foot import foot_of, lone_foot, strips_for_all, take_below, take_foot
 from linter.reading.layouts.form import unfolded
 from linter.reading.layouts.header_roles import header_roles, heads_positions
 from linter.reading.layouts.heading_cells import told_by_cells
@@ -59,7 +59,7 @@ def lay_out_grid(grid: Grid, words: Words, found: Found) -> None:
     words = with_positions(grid := plain_sheet(grid, words, found), words)
     tell_parts(grid, words, found)
     before, tables = sum(len(block.strips) for block in found.blocks), len(found.blocks)
-    _Sheet(grid, words, found).read()
+    _Sheet(grid, words, found, before=tables).read()
     complete_by_context(grid, words, found, tables)
     give_kind_units(grid, found.blocks[tables:], found)
     take_remarks(grid, found.blocks[tables:], words, found)
@@ -96,6 +96,8 @@ class _Sheet:
     length_unit: str = ""
     captioned: list[Captioned] = field(factory=list)
     seats: list[tuple[Block, Place]] = field(factory=list)
+    before: int = 0
+    below: Grid | None = None
 
     def read(self) -> None:
         """All tables of the sheet."""
@@ -108,13 +110,14 @@ class _Sheet:
             part = grid.cut(slice(top, bottom))
             for block in self._side_by_side(part):
                 self._region(block)
+        if self.below is not None and (blocks := self.found.blocks[self.before :]):
+            take_below(self.below, blocks, self.words, self.found)
         name_by_captions(self.captioned, self.words, self.found)
         self._nobodys_seats()
 
     def _nobodys_seats(self) -> None:
         """Tables of one shaft and one housing each beside others, of which nothing says whose: they are not read."""
-        named = {station for block in self.found.blocks for station in block.stations if station}
-        if len(self.seats) < 2 and len(named) < 2:
+        if len(self.seats) < 2 and len({s for block in self.found.blocks for s in block.stations if s}) < 2:
             return
         for block, place in self.seats:
             if any(block.stations):
@@ -296,14 +299,15 @@ class _Sheet:
         layout = table.layout_of(block)
         if len(candidates) > 1 and min(c.score for c in candidates) > 1:
             where = f"sheet {visible(grid.sheet)}: " if grid.sheet else ""
-            first, *others = (f"{c.score} {'' if k else 'names stand '}{c.where}" for k, c in enumerate(candidates))
-            found.say(f"{where}read as {layout}: {' and '.join([first, *others])}")
+            counts = [f"{c.score} {'' if k else 'names stand '}{c.where}" for k, c in enumerate(candidates)]
+            found.say(f"{where}read as {layout}: {' and '.join(counts)}")
         if layout not in found.layouts:
             found.layouts.append(layout)
         if grid.height < whole.height:
             take_foot(whole.cut(slice(grid.height, None)), block, self.words, found)
         block.strips.extend(self._title_strips(block))
         found.blocks.append(block)
+        self.below = None
         if table.one_station:
             self.seats.append((block, grid.place(table.start, 0)))
         if (captioned := caption_above(grid, table.start, self.words, block)) is not None:
@@ -378,6 +382,7 @@ class _Sheet:
         title = read_title(grid, self.words, unused)
         if title.cells or title.units or title.machine:
             self._take_title(grid)
+            self.below = grid
         else:
             self.found.unused.extend(unused)
 
