@@ -74,6 +74,9 @@ def _rows_of(grid: Grid, row: int, words: Words, *, above: bool) -> Iterator[dic
     What stands before the first label, a machine, is a title ``above`` the first broad row only.
     """
     filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+    if apart := _values_of_both(grid, row, filled, words):
+        yield from apart
+        return
     if not filled or len(filled) > MOST_IN_TITLE or any(type(grid.columns[c][row]) is not str for c in filled):
         return
     for at, column in enumerate(filled):
@@ -98,6 +101,20 @@ def _rows_of(grid: Grid, row: int, words: Words, *, above: bool) -> Iterator[dic
             else:
                 yield {column: f"{thing.label}: {thing.value}"}
         return
+
+
+def _values_of_both(grid: Grid, row: int, filled: Sequence[int], words: Words) -> list[dict[int, Any]]:
+    """A row each for drawing and revision, where one label names both before a cell of each (``Drawing / Rev.``)."""
+    if len(filled) != MOST_IN_TITLE:
+        return []
+    labels = [piece.strip(" :：") for piece in _OR.split(grid.text(row, filled[0]))]
+    named = [_parameter(piece, words) for piece in labels]
+    values = [grid.text(row, c) for c in filled[1:]]
+    if sorted(named) != [_DRAWING, _REVISION] or not all(map(_can_stand, values, named)):
+        return []
+    if not _CODE.fullmatch(values[named.index(_REVISION)]):
+        return []
+    return [{filled[0]: label, c: grid.columns[c][row]} for label, c in zip(labels, filled[1:], strict=True)]
 
 
 def labelled_things(text: str, words: Words, label: str = "") -> Sequence[Labelled]:
