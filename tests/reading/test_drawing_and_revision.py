@@ -1,4 +1,4 @@
-"""One label for drawing and revision before a cell of each, above positions side by side."""
+"""Title blocks: drawing and revision behind one label, the name of a machine above sections of positions."""
 
 import pytest
 
@@ -47,3 +47,32 @@ def test_the_number_of_a_critical_speed_is_no_position(name):
     heading = Words(Names.built_in()).heading(f"{name} [1/min]")
     assert heading is not None
     assert (heading.parameter, heading.station) == ("first_critical_speed", "")
+
+
+SECTIONS = (
+    "{head}\n{name};{machine};\n{speed};10650;{unit}\n;;\n{bearing} {first};;\n{designation};7009C/P5;\n{load};900;N\n"
+    "{shaft};;\n{diameter};45 ±0,005;mm\n;;\n{bearing} {second};;\n{designation};7009C/P5;\n{load};365;N\n"
+    "{shaft};;\n{diameter};45 ±0,008;mm\n"
+)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        {"head": "Scheda cuscinetti;;", "name": "Denominazione", "machine": "Mandrino ingranaggi MI 90",
+         "speed": "Velocità max", "unit": "giri/min", "bearing": "CUSCINETTO", "first": "anteriore",
+         "second": "posteriore", "designation": "Sigla", "load": "Carico radiale", "shaft": "ALBERO",
+         "diameter": "Diametro"},
+        {"head": "Lagerblatt;;", "name": "Benennung", "machine": "Motorspindel MS 90", "speed": "Höchstdrehzahl",
+         "unit": "1/min", "bearing": "LAGER", "first": "vorn", "second": "hinten", "designation": "Kurzzeichen",
+         "load": "Radiallast", "shaft": "WELLE", "diameter": "Durchmesser"},
+    ],
+)  # fmt: skip
+def test_the_name_of_a_machine_above_sections_is_no_position(tmp_path, words):
+    path = tmp_path / "sheet.csv"
+    path.write_text(SECTIONS.format(**words), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == [words["first"], words["second"]]
+    assert set(stations.machines) == {words["machine"]}
+    assert stations.number("radial_load").tolist() == [900, 365]
+    assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.005, 0.008])

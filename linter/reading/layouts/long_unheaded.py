@@ -19,6 +19,7 @@ from linter.reading.layouts.sides import Side, part_column, parts_below, side_of
 from linter.reading.layouts.title import heads_rows, is_label, names_value
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import can_name_machine
 
 #: A tolerance class alone (k5, H6) states a size of which only the tolerance is said.
 _CLASS = re.compile(r"\s*[A-Za-z]{1,2}\d{1,2}\s*(?:\(.*\)\s*)?$")
@@ -55,7 +56,7 @@ def without_header(
     heads_others = values and heads_rows(grid, words, first, name, values[0])
     if heads_others or (values and score < 3 and is_label(grid.text(first, values[0]))):
         return None  # "Rev | Date": the heading row of another table
-    header = header if header >= 0 else header_above(grid, words, name, first, values)
+    header = header if header >= 0 else _header_above(grid, words, name, first, values)
     if header >= 0:
         values = _by_header(grid, words, header, roles, _with_positions(grid, words, header, roles, values))
         values = _without_beside(grid, words, header, roles, named, values)
@@ -74,6 +75,14 @@ def without_header(
     if header < 0:
         table.start = _first_row(table, words)
     return table
+
+
+def _header_above(grid: Grid, words: Words, name: int, first: int, values: Sequence[int]) -> int:
+    """The row that heads the values, or -1; one that names the machine beside a single column of them does not."""
+    above = header_above(grid, words, name, first, values)
+    of_machine = above >= 0 and len(values) == 1
+    named = of_machine and can_name_machine(grid.text(above, name), grid.text(above, values[0]), words)
+    return -1 if named else above
 
 
 def _take_parts(table: LongTable) -> None:
