@@ -10,8 +10,12 @@ from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Heading, Words
 
-#: A diameter and no more, with its unit or without; sizes of a part, which one of another thing may have too.
-_DIAMETER = re.compile(r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径)(?:\s*[(\[/].*)?", re.IGNORECASE)
+#: A diameter or a size and no more, with its unit or without; sizes of a part, which one of another thing may have too.
+_DIAMETER = re.compile(
+    r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径|size|dimensions?|dim\.|maß|mass|cotes?|misura|quota|"
+    r"medida|cota|dimensión|размер|寸法|尺寸)(?:\s*[(\[/].*)?",
+    re.IGNORECASE,
+)
 _OF_PART = re.compile("_(?:seat|shoulder|fillet|groove|undercut)_")
 #: Words of parts of a size, and the aspect that each is.
 JOINABLE = {"UPPER": "upper", "LOWER": "lower", "MAX": "max", "MIN": "min", "CLASS": "tolerance", "UNIT": "unit"}
@@ -31,7 +35,8 @@ def of_others(words: Words, above: str, lower: str, joined: Heading | None, labe
 
 def size_below(words: Words, seat: Heading, columns: Sequence[tuple[int, str]], headings: list[Heading | None]) -> None:
     """The seat whose heading says its part only, and below that a nominal beside its tolerance, or its two limits."""
-    if any(h.parameter == seat.parameter for c, _ in columns if (h := headings[c]) is not None):
+    stated = ("value", "min", "max")
+    if any((h := headings[c]) is not None and h.parameter == seat.parameter and h.aspect in stated for c, _ in columns):
         return
     groups = {c: "VALUE" if _DIAMETER.fullmatch(lower) else words.group(lower) for c, lower in columns}
     texts = dict(columns)
@@ -63,7 +68,7 @@ def below_part(words: Words, part: Side, above: str, lower: str, joined: Heading
 
 def _of_size_above(above: str, lower: str, words: Words) -> Heading | None:
     """The part of a size that a heading below the name of the size states, or None."""
-    part = {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
+    part = "value" if _DIAMETER.fullmatch(lower) else {"VALUE": "value", **JOINABLE}.get(words.group(lower), "")
     size = words.heading(above)
     if part in ("", "unit") or size is None or size.entry.kind != "toleranced":
         return None

@@ -11,7 +11,8 @@ from linter.reading.files.grids import LONGEST_MIXED, Column, Grid, is_blank, ob
 from linter.reading.layouts.blocks_beside import blocks_beside
 from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.sides import Side, judged_within, side_of, within
-from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.layouts.title import names_value
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.machine_words import names_machine
 

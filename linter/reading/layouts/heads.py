@@ -1,7 +1,8 @@
 """Rows among names down a column that are the headings of another table: a list, or one row per station."""
 
 from linter.reading.files.grids import Grid
-from linter.reading.layouts.title import is_label, is_title_row, names_value
+from linter.reading.layouts.title import is_label, names_value
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.words.headings import Words
 
 _FEW_TEXTS = 5  # a row of names and words has no more

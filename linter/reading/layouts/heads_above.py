@@ -5,7 +5,8 @@ from collections.abc import Sequence
 
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sections import heads_machine
-from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.layouts.title import names_value
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.dictionary import word_key

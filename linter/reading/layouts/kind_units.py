@@ -1,4 +1,4 @@
-"""Units that sentences above or below a table state for geometrical tolerances, roughness and deviations."""
+"""Units that sentences above or below a table state for a kind of value: roughness, deviations, loads and so on."""
 
 from collections.abc import Iterable
 from typing import Any
@@ -8,7 +8,7 @@ from attrs import evolve
 from linter.model.places import Place
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Grid, is_blank
-from linter.reading.layouts.strips import Block, Found
+from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.layouts.unit_sentences import kind_units
 
 #: Rows at the top and at the foot of a grid that are looked at.
@@ -16,7 +16,10 @@ _TOP, _FOOT = 60, 20
 #: Cells of a row that can hold a sentence beside others.
 _MOST_IN_ROW = 4
 _NAMES = {"form": "geometrical tolerances without a unit", "rough": "roughness without a unit",
-          "deviation": "deviations without a unit"}  # fmt: skip
+          "deviation": "deviations without a unit", "load": "loads without a unit",
+          "mass": "masses without a unit"}  # fmt: skip
+#: What the parameters of a kind are stated in, where it is no length.
+_OF_UNIT = {"N": "load", "kg": "mass"}
 _FORM = ("_cylindricity", "_runout", "_flatness", "_parallelism", "coaxiality_of_bores", "coaxiality_of_shaft_seats")
 
 
@@ -38,15 +41,20 @@ def give_kind_units(grid: Grid, blocks: Iterable[Block], found: Found) -> None:
         for index, strip in enumerate(block.strips):
             if strip.unit or strip.own_unit:
                 continue
-            if strip.aspect in ("upper", "lower", "tolerance") and parameter(strip.parameter).kind == "toleranced":
-                kind = "deviation"
-            else:
-                kind = "form" if strip.parameter.endswith(_FORM) else "rough"
-                if kind == "rough" and not strip.parameter.endswith("_roughness"):
-                    continue
+            kind = _kind(strip)
             if kind in units:
                 found.say(f"{_NAMES[kind]} in {units[kind]}, as stated at {said[kind][units[kind]].short()}")
                 block.strips[index] = evolve(strip, unit=units[kind])
+
+
+def _kind(strip: Strip) -> str:
+    """The kind of value of a strip that sentences state units for; empty where it is of none."""
+    entry = parameter(strip.parameter)
+    if strip.aspect in ("upper", "lower", "tolerance") and entry.kind == "toleranced":
+        return "deviation"
+    if strip.parameter.endswith(_FORM):
+        return "form"
+    return "rough" if strip.parameter.endswith("_roughness") else _OF_UNIT.get(entry.unit, "")
 
 
 def _in_parts(cells: list[Any]) -> bool:

@@ -19,7 +19,8 @@ from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once
 from linter.reading.layouts.sides import part_column, parts_below, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
-from linter.reading.layouts.title import is_title_row, units_said
+from linter.reading.layouts.title import units_said
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.layouts.units_row import is_units_row
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words

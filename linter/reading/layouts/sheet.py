@@ -39,11 +39,10 @@ from linter.reading.layouts.title import (
     Title,
     TitleCell,
     cells_of_machine,
-    is_title_row,
-    label_said,
     read_title,
     units_said,
 )
+from linter.reading.layouts.title_rows import is_title_row, label_said
 from linter.reading.layouts.wide_heading import holds_values, named_below, names_a_table
 from linter.reading.words.columns import heading_of
 from linter.reading.words.designations import looks_like_designation

@@ -9,8 +9,8 @@ from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
 from linter.reading.layouts.labels_over import labels_over
-from linter.reading.layouts.lone import SHARED, machine_heading, name_and_quantity, value_and_unit
-from linter.reading.layouts.unit_sentences import kind_units
+from linter.reading.layouts.lone import machine_heading, name_and_quantity, value_and_unit
+from linter.reading.layouts.unit_sentences import kind_units, unit_spelt
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.machine_words import can_name_machine, names_machine
@@ -118,7 +118,7 @@ def one_length(text: str) -> str:
 
 def _unit(text: str) -> Unit | None:
     """A unit, its word in small letters too (``INCHES`` is one of the table, ``Inches`` is not)."""
-    return known_unit(text) or (known_unit(text.lower()) if len(text) > 3 else None)
+    return known_unit(unit_spelt(text))
 
 
 def units_said(text: str) -> str:
@@ -357,43 +357,3 @@ def names_value(words: Words, text: str) -> bool:
     """Whether a text names something that has a value; ``Rotor 5`` is a machine, not the word for one."""
     heading = words.heading(text)
     return heading is not None and not (heading.parameter in ("machine", "station") and heading.station)
-
-
-def is_title_row(grid: Grid, row: int, words: Words) -> bool:
-    """Whether a row is of a title block: labels and values in turn, and all labels that are known are of the machine.
-
-    A unit may stand behind a value, a label and its value in one cell, and lubrication and its like are mostly the same
-    for all stations. Words that come again are headings below positions (``Shaft | Housing | Shaft | Housing``).
-    """
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    words_again = [text for text in {*texts} if texts.count(text) > 1 and text.replace(" ", "").isalpha()]
-    known, at = 0, len(texts) if len(words_again) > 1 else 0
-    while at < len(texts):
-        label, value = pair_in_cell(texts[at], words)
-        inline = bool(value)
-        if not inline and (at + 1 == len(texts) or _is_name(texts[at + 1], words)):
-            return False
-        heading = words.heading(label)
-        at += 1 if inline else 2
-        if heading is None:
-            if inline:
-                return False
-            continue
-        if heading.parameter == "station" or not (heading.entry.level == "machine" or heading.parameter in SHARED):
-            return False
-        known += heading.entry.level == "machine"
-        if at < len(texts) and not inline and known_unit(texts[at].strip("[]() ")) is not None:
-            at += 1
-    return known > 0
-
-
-def _is_name(text: str, words: Words) -> bool:
-    return len(text) > 1 and names_value(words, text)
-
-
-def label_said(grid: Grid, row: int, words: Words) -> str:
-    """The parameter of a machine that a row of few cells states (``Machine | Reel 4``, ``Mass: 2 kg``), or empty."""
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
-    label, value = label_and_value(texts[0]) if texts else ("", "")
-    heading = words.heading(label) if label and (value or len(texts) > 1) else None
-    return heading.parameter if heading is not None and heading.entry.level == "machine" else ""

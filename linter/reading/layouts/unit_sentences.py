@@ -1,4 +1,4 @@
-"""Sentences that state units of length for kinds of value.
+"""Sentences that state units for kinds of value: lengths of several kinds, loads and masses.
 
 ``Quote in mm; tolleranze geometriche in µm; rugosità in µm``. The words are those of ISO 1101, ISO 286-1 and
 ISO 21920-1 in eight languages, from memory, and common practice.
@@ -17,14 +17,16 @@ _UNIT = re.compile(r"[A-Za-zµμß-ÿ]+|[А-яё]+|毫米|微米|ミクロン|�
 _JOINED = re.compile(r"^(?:[-–—,/&+*:：\s]|(?:and|with|but|und|mit|et|avec|y|con|e|и|а)\s+)+", re.IGNORECASE)
 _UNITS_OF_ALL = re.compile(
     r"^(?:unless\s+otherwise\s+(?:stated|specified|noted|indicated)|units?(?:\s+of\s+measure(?:ment)?)?|einheit(?:en)?"
-    r"|unités?|unità(?:\s+di\s+misura)?|unidad(?:es)?(?:\s+de\s+medida)?|единицы(?:\s+измерения)?|计量单位|单位|単位)"
+    r"|unités?|unità(?:\s+di\s+misura)?|unidad(?:es)?(?:\s+de\s+medida)?|единицы(?:\s+измерения)?|计量单位|单位|単位"
+    r"|notes?|hinweise?|anmerkung(?:en)?|remarques?|nota|notas|примечани[ея]|注記|注|备注)"
     r"\s*[:：]\s*",
     re.IGNORECASE,
 )
 _SAID = re.compile(
     r"(?P<words>[^\d:：=]*?[^\W\d])\s*(?:(?:all|alle|toutes|tutti|tutte|todas|todos|все)\s)?"
     r"(?:(?:are|is|sind|sont|sono|son|given|stated|angegeben|indiqués|indicate|indicadas|указаны)\s+)*"
-    r"(?:[:：=]|\b(?:in|en|в)\b|の?単位は?|的?单位为?|は|\s|(?<=[\u3040-\u9fff])(?=[A-Za-zµμ]))\s*[:：=]?\s*[\[(]?(?P<unit>[^\W\d]{1,12}|[^\W\d]*[µμ″\"]\w*)[\])]?"
+    r"(?:[:：=]|\b(?:in|en|в)\b|の?単位は?|的?单位为?|は|\s|(?<=[\u3040-\u9fff])(?=[A-Za-zµμ]))\s*[:：=]?\s*[\[(]?(?P<unit>[^\W\d]{1,12}|[^\W\d]*[µμ″\"]\w*)[\])]?",
+    re.IGNORECASE,
 )
 _WORDS = {
     "form": (
@@ -69,9 +71,23 @@ _WORDS = {
         "tolerances|tolerance|toleranzen|toleranz|tolérances|tolérance|tolleranze|tolleranza|tolerancias|"
         "tolerancia|公差|允差|допуски|допуск"
     ),
+    "load": (
+        "loads|load|forces|force|bearing loads|radial and axial loads|lasten|lagerlasten|belastungen|lagerbelastungen|"
+        "kräfte|lagerkräfte|belastung|charges|efforts|forces sur paliers|charges sur roulements|carichi|forze|carico|"
+        "carichi sui cuscinetti|cargas|fuerzas|cargas sobre rodamientos|нагрузки|нагрузка|силы|усилия|荷重|力|負荷|"
+        "軸受荷重|载荷|负荷|力|轴承载荷"
+    ),
+    "mass": (
+        "masses|mass|weights|weight|massen|gewichte|gewicht|poids|masse e pesi|pesi|peso|pesos|masas|масса|массы|вес|"
+        "質量|重量|质量"
+    ),
 }  # fmt: skip
 
 
+#: The measure of roughness behind its unit (``surface finish in microinches Ra``).
+_OF_ROUGHNESS = re.compile(r"; +(?:Ra|AA|CLA|RMS)\b\.?", re.IGNORECASE)
+#: What a unit of each kind measures, where it is no length.
+_MEASURES = {"load": "force", "mass": "mass"}
 #: What stands between subjects of one clause, and what says all of them.
 _AND = re.compile(r"\s*(?:,|&|/|\+|[;、・·和与]|及び?|ならびに|および|\b(?:and|und|sowie|et|y|e|и)\b)\s*")
 _ALL = re.compile(
@@ -101,7 +117,9 @@ def _subjects(text: str) -> list[str]:
 
 
 def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
-    """Unit of length by the kind of value that a sentence states it for: ``size``, ``form``, ``rough``, ``deviation``.
+    """Unit by the kind of value that a sentence states it for.
+
+    The kinds are ``size``, ``form``, ``rough``, ``deviation`` (lengths), ``load`` and ``mass``.
 
     A word for tolerances alone speaks of deviations and of geometrical tolerances both. A clause that names kinds and
     no unit is stated together with the next one (``Dimensions, roughness in mm``), and a unit alone behind a word for
@@ -114,18 +132,21 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
     for clause in _clauses(text):
         general = _UNITS_OF_ALL.sub("", clause)
         said = _SAID.fullmatch(general)
-        unit = known_unit(said["unit"]) if said else None
-        if said is None or unit is None or unit.dimension != "length":
+        kinds = _subjects(said["words"]) if said else []
+        measured = {_MEASURES.get(kind, "length") for kind in kinds or ("size",)}
+        word = unit_spelt(said["unit"]) if said else ""
+        unit = known_unit(word) if word else None
+        if unit is None or measured != {unit.dimension}:
             waiting = [*waiting, *_subjects(general)] if _subjects(general) else []
             saying += bool(waiting)
             if general != clause and _is_length(general):
                 of_all.add(general)
             continue
-        kinds = _subjects(said["words"])
         saying += bool(kinds)
+        waiting = [kind for kind in waiting if _MEASURES.get(kind, "length") in measured]
         for kind in [*waiting, *kinds] if kinds else ():
             for one in ("deviation", "form") if kind == "tolerance" else (kind,):
-                found.setdefault(one, set()).add(said["unit"])
+                found.setdefault(one, set()).add(word)
         waiting = []
     if len(of_all) == 1 and found:
         found.setdefault("size", of_all)
@@ -137,10 +158,16 @@ def _clauses(text: str) -> list[str]:
     if not 5 <= len(text) <= 200 or not _UNIT.search(text):
         return []
     ended = _UNIT.sub(lambda word: f"{word[0]}; " if _is_length(word[0]) else word[0], text)
+    ended = _OF_ROUGHNESS.sub("; ", ended)
     clauses = (_JOINED.sub("", clause.strip(" *:")).strip() for clause in _CLAUSE.split(ended))
     return [clause for clause in clauses if clause]
 
 
 def _is_length(word: str) -> bool:
-    unit = known_unit(word) if len(word) > 1 and word != "in" else None
+    unit = known_unit(unit_spelt(word)) if len(word) > 1 and word.lower() != "in" else None
     return unit is not None and unit.dimension == "length"
+
+
+def unit_spelt(word: str) -> str:
+    """A word as the table of units spells it: ``MICROINCHES`` in small letters, where it has no such unit."""
+    return word.lower() if len(word) > 2 and known_unit(word) is None else word

@@ -17,7 +17,8 @@ from linter.reading.layouts.heading_cells import beside_found, over_parts, told_
 from linter.reading.layouts.placed import part_said
 from linter.reading.layouts.positions_under import positions_under
 from linter.reading.layouts.sides import Side, side_above, side_of, within
-from linter.reading.layouts.title import is_title_row, names_value
+from linter.reading.layouts.title import names_value
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.layouts.units_row import is_units_row, unit_text
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of

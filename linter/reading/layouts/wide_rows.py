@@ -17,7 +17,8 @@ from linter.reading.layouts.positions import judged_by_position, tell_taken
 from linter.reading.layouts.row_keys import name_rows
 from linter.reading.layouts.row_names import ROWS_ARE_STATIONS, row_name, states_stations
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
-from linter.reading.layouts.title import is_title_row, units_said
+from linter.reading.layouts.title import units_said
+from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.layouts.units_row import is_units_row, unit_below
 from linter.reading.layouts.wide_cells import drop_unstated, inherited, merged_down, strips_of
 from linter.reading.layouts.wide_heading import WideTable, aspect_behind

@@ -64,6 +64,8 @@ def doubted_units(
     stations: Stations,
     used: Iterable[tuple[Parameter, list[Stated]]],
     row_of: Callable[[Parameter, int], int],
+    *,
+    inches: bool = False,
 ) -> list[Doubt]:
     """Cells of loads and masses without a unit that the usual unit makes absurd, column by column.
 
@@ -75,11 +77,14 @@ def doubted_units(
         The cells of each parameter.
     row_of : callable
         First row of a station or machine by parameter and group.
+    inches : bool, optional
+        Whether the lengths are in inches: a load may be in pounds-force then, and every one without a unit is doubted.
 
     Returns
     -------
     list of Doubt
-        Every cell without a unit of a column of which one is doubted; none where the other unit is not possible.
+        Every cell without a unit of a column of which one is doubted; none where the other unit is not possible and
+        lengths are not in inches.
     """
     doubts: list[Doubt] = []
     capacity = None
@@ -89,7 +94,7 @@ def doubted_units(
                 continue
             if capacity is None:
                 capacity = _capacity(stations)
-            doubts += _of_column(stations, entry, one, row_of, capacity)
+            doubts += _of_column(stations, entry, one, row_of, capacity, inches=inches)
     return doubts
 
 
@@ -109,6 +114,8 @@ def _of_column(
     one: Stated,
     row_of: Callable[[Parameter, int], int],
     capacity: NDArray[np.float64],
+    *,
+    inches: bool,
 ) -> list[Doubt]:
     bare, number = one.values.bare, np.abs(one.values.number)
     assert bare is not None
@@ -121,19 +128,24 @@ def _of_column(
         weight = values * _GRAVITY / np.array([len(of) for of in rows])
         bears = np.array([capacity[of].min() for of in rows])
         absurd, other = weight > _HEAVY * bears, weight / 1000 > _LIGHT * bears
-        usual, instead, what = "kg", "g", "too much for the bearings"
+        usual, instead, pounds, what = "kg", "g", "lb", "too much for the bearings"
     else:
         bears = np.array([capacity[of].max() for of in rows])
         absurd, other = values < _LEAST * bears, values * 1000 < _MOST * bears
-        usual, instead, what = "N", "kN", "next to nothing for the bearing"
-    if not absurd.any() or not other.all():
+        usual, instead, pounds, what = "N", "kN", "lbf", "next to nothing for the bearing"
+    wrong = absurd.any() and other.all()
+    if not wrong and not inches:
         return []
     first = int(np.flatnonzero(bare)[0])
     expected = f"a {'mass' if entry.name == MASS else 'load'} with its unit (canonical: {entry.unit})"
     found: dict[int, Doubt] = {}
     for (_, c), of in zip(pairs, rows, strict=True):
         read = cell_text(one.strip.cells[c])
-        said = f"“{read}” stands without a unit: in {usual} {what}, in {instead} usual"
+        said = (
+            f"“{read}” stands without a unit: in {usual} {what}, in {instead} usual"
+            if wrong
+            else f"“{read}” stands without a unit where lengths are in inches: {usual} or {pounds} may be meant"
+        )
         if c in found:
             found[c] = evolve(found[c], rows=np.concatenate([found[c].rows, of]))
         else:

@@ -15,9 +15,11 @@ from linter.model.places import PlaceColumn
 from linter.model.stations import Bools, Choice, Problem, Stations, Toleranced, Unused
 from linter.model.vocabulary import Parameter, parameter, vocabulary
 from linter.reading.cells.numbers import Decimal
+from linter.reading.cells.units import conversion
 from linter.reading.files.grids import cell_text
 from linter.reading.files.intake import InputError, visible
 from linter.reading.layouts.strips import Found, Strip
+from linter.reading.settling.absurd import doubted_figures
 from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
@@ -26,7 +28,6 @@ from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_ke
 from linter.reading.settling.measure import classes_beside, stated_in_inches, unit_of_size
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
-from linter.reading.settling.ratings import doubted_ratings
 from linter.reading.settling.sizes import settle_sizes
 from linter.reading.settling.understood import Used, used_cells
 from linter.reading.settling.unused_data import tell_unused
@@ -111,7 +112,7 @@ class Resolver:
                 self._one_parameter(parameter(name), strips[name])
         self._keys_as_texts()
         stations = self.columns.stations(self.keys)
-        stations, doubts = doubted_ratings(stations)
+        stations, doubts = doubted_figures(stations)
         self.problems.extend(doubts)
         stations = self._without_doubted(stations)
         self._tell_missing(stations)
@@ -271,7 +272,9 @@ class Resolver:
 
     def _without_doubted(self, stations: Stations) -> Stations:
         """The stations without loads and masses that stand without a unit and that the usual one makes absurd."""
-        doubts = doubted_units(stations, self.used, self.row_of)
+        units = (self.mapping.default_unit or "", *(block.length_unit for block in self.found.blocks))
+        inches = self.in_inches or any(conversion(unit, "in") == 1 for unit in units)
+        doubts = doubted_units(stations, self.used, self.row_of, inches=inches)
         taken = {doubt.strip.place(self.file, doubt.first) for doubt in doubts}
         self.problems = [p for p in self.problems if p.code != "unit-assumed" or p.place not in taken]
         for doubt in doubts:
