@@ -5,9 +5,9 @@ import pytest
 from linter.reading import read_table
 
 HEAD = {
-    "de": ("Lagersitze Kleingenerator KG 2", "Zeichnungsnummer", "Index", "max. Drehzahl (1/min)", "Einbaulage", "vertikal"),
-    "en": ("Bearing seats Blower RB 4", "Drawing number", "Rev.", "Max. speed (r/min)", "Shaft orientation", "vertical"),
-    "fr": ("Portées ventilateur VC 3", "Numéro de plan", "Indice", "Vitesse max. (tr/min)", "Position de l'arbre", "verticale"),
+    "de": ("Lagersitze Generator KG 2", "Zeichnungsnummer", "Index", "Drehzahl (1/min)", "Einbaulage", "vertikal"),
+    "en": ("Seats Blower RB 4", "Drawing number", "Rev.", "Max. speed (r/min)", "Shaft orientation", "vertical"),
+    "fr": ("Portées ventilateur VC 3", "Numéro de plan", "Indice", "Vitesse (tr/min)", "Position arbre", "verticale"),
 }  # fmt: skip
 SIZES = {
     "de": ("Lagersitz Welle", "Lagersitz Gehäuse", "Maß (mm)", "Abmaße (mm)"),

@@ -13,8 +13,8 @@ LBF = 4.4482216152605
     [
         ("Sizes in inch, surface finish in µin, loads in lbf", {"size": "inch", "rough": "µin", "load": "lbf"}),
         ("ALL DIMENSIONS IN INCHES, SURFACE FINISH IN MICROINCHES RA", {"size": "INCHES", "rough": "MICROINCHES"}),
-        ("ALL DIMENSIONS IN INCHES, FINISH IN MICROINCHES RA, LOADS IN LBF", {"size": "INCHES", "rough": "MICROINCHES", "load": "LBF"}),
-        ("NOTES: FORCES IN LBF; WEIGHTS IN LB", {"load": "LBF", "mass": "LB"}),
+        ("DIMS IN INCHES, FINISH IN UIN RA, LOADS IN LBF", {"size": "INCHES", "rough": "UIN", "load": "LBF"}),
+        ("NOTES: FORCES IN LBF; WEIGHTS IN LBS", {"load": "LBF", "mass": "LBS"}),
         ("Maße in mm, Kräfte in kN, Massen in g", {"size": "mm", "load": "kN", "mass": "g"}),
         ("Cotes en mm ; efforts en daN", {"size": "mm", "load": "daN"}),
         ("寸法はmm、荷重はkN", {"size": "mm", "load": "kN"}),

@@ -15,6 +15,7 @@ from linter.model.packaged import columns_of
 _DATA = Path(__file__).resolve().parent / "data" / "grades.csv"
 _COLUMN = {"shaft_material": "seat", "housing_material": "seat", "ring_material": "ring", "ball_material": "ball"}
 _STATE = "-"
+_STEEL, _STEELS = ("steel",), ("stainless steel",)
 _JOINTS = re.compile(r"( *[()\[\]/,;] *|\+(?=\w)| )")
 #: Where a word of Chinese or Japanese and a grade meet (``铝合金6061``).
 _SCRIPTS = re.compile(r"(?<=[\u3040-\u30ff\u3400-\u9fff])(?=[a-z0-9])|(?<=[a-z0-9#])(?=[\u3040-\u30ff\u3400-\u9fff])")
@@ -81,4 +82,7 @@ def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) ->
     materials = [words for words in meant if words]
     if not materials:
         return None
+    # a steel that its grade tells to be a stainless one: ``сталь 12Х18Н10Т``
+    others = [words for words in materials if words != _STEEL] or materials
+    materials = others if all(word in _STEELS for words in others for word in words) else materials
     return tuple(word for word in materials[0] if all(word in words for words in materials))

@@ -81,7 +81,7 @@ TABLE: dict[str, tuple[tuple[str, float, str], ...]] = {
         ("g", 1e-3, "g г 克"),
         ("mg", 1e-6, "mg"),
         ("t", 1e3, "t"),
-        ("lb", _LB, "lb lbs lb. lbm LB LBS"),
+        ("lb", _LB, "lb lbs lb. lbm LBS"),
         ("oz", _LB / 16, "oz"),
     ),
     "unbalance": (
