@@ -79,7 +79,11 @@ def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) ->
                 break
         else:
             return None
-    materials = [words for words in meant if words]
+    return _in_common([words for words in meant if words])
+
+
+def _in_common(materials: list[tuple[str, ...]]) -> tuple[str, ...] | None:
+    """The words that all parts of a text allow; None where no part names a material."""
     if not materials:
         return None
     # a steel that its grade tells to be a stainless one: ``сталь 12Х18Н10Т``

@@ -138,8 +138,7 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
     if row + 1 >= grid.height or grid.filled[row] < 3:
         return False
     said = {c: side for c in range(grid.width) if (side := side_of(grid.text(row + 1, c))) is not None}
-    sides = [*said.values()]
-    if len(said) != 1 or sides[0].side == "bearing" or side_of(grid.text(row, *said)) is not None:
+    if len(sides := [*said.values()]) != 1 or sides[0].side == "bearing" or side_of(grid.text(row, *said)) is not None:
         return False
     labels = [label for c in range(grid.width) if (label := grid.text(row, c))]
     if states_figures(labels):
