@@ -3,7 +3,7 @@
 import pytest
 
 from linter.reading import read_table
-from linter.reading.layouts.unit_sentences import kind_units
+from linter.reading.layouts.unit_sentences import kind_units, unit_of_all
 
 DEVIATIONS = (
     "Position;Bearing;Shaft seat nominal;Upper deviation;Lower deviation;"
@@ -70,3 +70,30 @@ def test_a_note_settles_the_unit_of_geometrical_tolerances(read, note):
 )
 def test_headings_are_no_notes(heading):
     assert kind_units(heading, alone=False) == {}
+
+
+@pytest.mark.parametrize(
+    ("all_else", "deviations"),
+    [
+        ("Unless otherwise stated: mm", "deviations in µm"), ("Falls nicht anders angegeben: mm", "Abmaße in µm"),
+        ("Sauf indication contraire : mm", "écarts en µm"), ("Salvo diversa indicazione: mm", "scostamenti in µm"),
+        ("Salvo indicación contraria: mm", "desviaciones en µm"), ("Если не указано иное: мм", "отклонения в мкм"),
+        ("除另有说明外:mm", "偏差单位为μm"), ("特に指定のない限り:mm", "許容差はμm"),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("gap", [";", ";;"])
+def test_the_unit_of_all_else_and_that_of_a_kind_in_two_cells(tmp_path, all_else, deviations, gap):
+    path = tmp_path / "t.csv"
+    heads = "Position;Bearing;Shaft seat;Upper dev.;Lower dev.;Housing seat;Upper dev.;Lower dev."
+    if "мм" in all_else:
+        ends = "верхнее отклонение;нижнее отклонение"
+        heads = f"Опора;Подшипник;Посадочный диаметр вала;{ends};Отверстие корпуса;{ends}"
+    rows = "Front;7205;25;+9;0;52;+13;0\nRear;7204;20;+9;0;47;+13;0"
+    path.write_text(f"{all_else}{gap}{deviations};;;;;;\n{heads}\n{rows}\n", "utf-8")
+    shaft = read_table(path).stations.size("shaft_seat_diameter")
+    assert (shaft.nominal.tolist(), shaft.upper.tolist()) == ([25, 20], [0.009, 0.009])
+
+
+@pytest.mark.parametrize("text", ["Unless otherwise stated: see drawing", "Shaft seat: mm", "Units: N, °C", "25 mm"])
+def test_what_states_no_unit_of_all(text):
+    assert unit_of_all(text) == ""

@@ -9,7 +9,7 @@ from linter.model.places import Place
 from linter.model.vocabulary import parameter
 from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.strips import Block, Found, Strip
-from linter.reading.layouts.unit_sentences import kind_units
+from linter.reading.layouts.unit_sentences import kind_units, unit_of_all
 
 #: Rows at the top and at the foot of a grid that are looked at.
 _TOP, _FOOT = 60, 20
@@ -60,5 +60,6 @@ def _kind(strip: Strip) -> str:
 def _in_parts(cells: list[Any]) -> bool:
     """Whether the few cells of a row are one sentence (``Dimensions in mm | deviations in µm``)."""
     texts = [cell for cell in cells if isinstance(cell, str)] if 1 < len(cells) <= _MOST_IN_ROW else []
-    kinds = [kind_units(text) for text in texts]
-    return len(texts) == len(cells) > 1 and all(kinds) and any("size" in said for said in kinds)
+    kinds, of_all = [kind_units(text) for text in texts], [unit_of_all(text) for text in texts]
+    said = [bool(kind or whole) for kind, whole in zip(kinds, of_all, strict=True)]
+    return len(texts) == len(cells) > 1 and all(said) and (any(of_all) or any("size" in kind for kind in kinds))

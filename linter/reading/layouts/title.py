@@ -10,7 +10,7 @@ from linter.reading.cells.units import Unit, known_unit
 from linter.reading.files.grids import Grid, is_blank, object_column
 from linter.reading.layouts.labels_over import labels_over
 from linter.reading.layouts.lone import machine_heading, name_and_quantity, value_and_unit
-from linter.reading.layouts.unit_sentences import kind_units, unit_spelt
+from linter.reading.layouts.unit_sentences import kind_units, unit_of_all, unit_spelt
 from linter.reading.words.columns import heading_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.machine_words import can_name_machine, names_machine
@@ -133,7 +133,7 @@ def units_said(text: str) -> str:
         parts = (text, *_PARTS_OF_TEXT.split(text), *_CLAUSES.split(text))
         found = {_only_unit(part) for part in parts if _DIMENSIONS.search(part)}
     found.discard("")
-    found = found or {kind_units(text).get("size", "")}
+    found = found or {kind_units(text).get("size", "") or unit_of_all(text)}
     return found.pop() if len(found) == 1 else ""
 
 

@@ -16,7 +16,11 @@ _UNIT = re.compile(r"[A-Za-zµμß-ÿ]+|[А-яё]+|毫米|微米|ミクロン|�
 #: What joins a clause to the one before it, and what says the table's units before kinds and units.
 _JOINED = re.compile(r"^(?:[-–—,/&+*:：\s]|(?:and|with|but|und|mit|et|avec|y|con|e|и|а)\s+)+", re.IGNORECASE)
 _UNITS_OF_ALL = re.compile(
-    r"^(?:unless\s+otherwise\s+(?:stated|specified|noted|indicated)|units?(?:\s+of\s+measure(?:ment)?)?|einheit(?:en)?"
+    r"^(?:unless\s+otherwise\s+(?:stated|specified|noted|indicated)"
+    r"|(?:falls|sofern|soweit|wenn)\s+nicht\s+anders\s+(?:angegeben|vermerkt|bezeichnet)|sauf\s+(?:indication|mention)\s+contraire"
+    r"|salvo\s+(?:diversa\s+indicazione|indicazione\s+contraria|indicación\s+contraria)|si\s+no\s+se\s+indica\s+lo\s+contrario"
+    r"|se\s+non\s+(?:diversamente|altrimenti)\s+(?:indicato|specificato)|если\s+не\s+(?:указано|оговорено)\s+(?:иное|иначе|другое)"
+    r"|特に指定(?:の)?(?:ない|なき)(?:限り|場合は?)|指示なき場合は?|除(?:非)?另有(?:说明|注明|规定)外?|units?(?:\s+of\s+measure(?:ment)?)?|einheit(?:en)?"
     r"|unités?|unità(?:\s+di\s+misura)?|unidad(?:es)?(?:\s+de\s+medida)?|единицы(?:\s+измерения)?|计量单位|单位|単位"
     r"|notes?|hinweise?|anmerkung(?:en)?|remarques?|nota|notas|примечани[ея]|注記|注|备注)"
     r"\s*[:：]\s*",
@@ -151,6 +155,12 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
     if len(of_all) == 1 and found:
         found.setdefault("size", of_all)
     return {kind: units.pop() for kind, units in found.items() if len(units) == 1} if alone or saying > 1 else {}
+
+
+def unit_of_all(text: str) -> str:
+    """The unit of length that a text states for all of a table that nothing else is said of; or empty."""
+    ways = ((clause, _UNITS_OF_ALL.sub("", clause)) for clause in _clauses(text))
+    return next((general for clause, general in ways if general != clause and _is_length(general)), "")
 
 
 def _clauses(text: str) -> list[str]:
