@@ -91,3 +91,26 @@ def test_labels_and_values_side_by_side_below_a_list_of_seats_are_all_read(tmp_p
     stations = write(tmp_path, rows).stations
     assert stations.number("radial_load").tolist() == [900, 700]
     assert stations.number("axial_load").tolist() == [90, 70]
+
+
+@pytest.mark.parametrize(
+    ("head", "bearing", "shaft", "other", "names", "places"),
+    [
+        ("Posición;Pieza;Característica;Valor;Unidad;Tolerancia", "Rodamiento;Designación", "Eje", "Tapa",
+         ("Diámetro", "Rugosidad Ra"), ("delantero", "trasero")),
+        ("Lagerstelle;Teil;Merkmal;Wert;Einheit;Toleranz", "Lager;Bezeichnung", "Welle", "Deckel",
+         ("Durchmesser", "Rauheit Ra"), ("links", "rechts")),
+        ("位置;零件;参数;数值;单位;公差", "轴承;型号", "轴", "墙板", ("直径", "粗糙度Ra"), ("前端", "后端")),
+    ],
+)  # fmt: skip
+def test_sizes_of_one_name_in_a_list_tell_the_part_too(tmp_path, head, bearing, shaft, other, names, places):
+    rows = [head]
+    for place, number in zip(places, ("6206", "6205"), strict=True):
+        rows.append(f"{place};{bearing};{number};;")
+        for part, size, of_fit in zip((shaft, other), SIZES[number][:2], ("k5", "H6"), strict=True):
+            rows += [f"{place};{part};{names[0]};{size};mm;{of_fit}", f"{place};{part};{names[1]};0.8;µm;"]
+    stations = write(tmp_path, [row.split(";") for row in rows]).stations
+    assert stations.text("station").tolist() == list(places)
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [62, 52]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    assert stations.number("housing_seat_roughness").tolist() == [0.8, 0.8]

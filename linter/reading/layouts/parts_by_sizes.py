@@ -4,7 +4,7 @@
 in which the shaft is as large as the bores, is the housing there, whatever it is called (``Tapa``, ``墙板``).
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from attrs import evolve
 
@@ -64,9 +64,23 @@ def _told(grid: Grid, column: int, words: Words) -> tuple[str, str, int] | None:
     part = next(part for part in PARTS if part not in known)
     for text in others:
         below = [row for row in rows if grid.text(row, column) == text]
-        if len(below) == len(of_part) and _tell(grid, part, below, of_part, rings):
+        if any(_tell(grid, part, *pair, rings) for pair in _named_alike(grid, column, below, of_part)):
             return part, text, below[0]
     return None
+
+
+def _named_alike(
+    grid: Grid, column: int, rows: Sequence[int], of_part: Sequence[int]
+) -> Iterator[tuple[list[int], list[int]]]:
+    """Rows of a word and as many of the known part: all of them, or those of one name (``Diameter``) in a list."""
+    if len(rows) == len(of_part):
+        yield [*rows], [*of_part]
+    for beside in (c for c in range(min(grid.width, _COLUMNS)) if c != column):
+        named = {text for row in rows if (text := grid.text(row, beside)) and text[0].isalpha()}
+        for text in sorted(named & {grid.text(row, beside) for row in of_part}):
+            one, other = ([row for row in of if grid.text(row, beside) == text] for of in (rows, of_part))
+            if len(one) == len(other) < len(rows):
+                yield one, other
 
 
 def _may_be_part(text: str, words: Words) -> bool:
@@ -82,7 +96,10 @@ def _rings(grid: Grid) -> dict[int, _Rings]:
         texts = {row: text for row in range(grid.height) if (text := grid.text(row, column))}
         named = any("bearing" in concepts_said(text) for text in texts.values() if not looks_like_designation(text))
         for row, text in texts.items():
-            if (rings := rings_of(text, named)) is not None:
+            beside = named or any(
+                (side := side_of(grid.text(row, c))) and side.side == "bearing" for c in range(column)
+            )
+            if (rings := rings_of(text, beside)) is not None:
                 found.setdefault(row, rings)
     return found
 
