@@ -160,10 +160,14 @@ class _Region:
         if heading is not None and heading.parameter == "station" and not heading.station:
             return self._of_places(column)
         if "NAME" in groups or labels:
-            return "value" if self.rows.names_text(head) else "label"
+            return "value" if self.rows.names_text(head, "" if groups else self._first(column)) else "label"
         unknown = heading is None and not groups and self.rows.said(head) == Said(name=head)
         over = " ".join(self.region.head.get(column, ()))
         return "" if head and unknown and not concepts_said(over) else "value"
+
+    def _first(self, column: int) -> str:
+        """The first text of a column."""
+        return next((c.text for _, cells, _ in self.region.rows for c in cells if c.column == column), "")
 
     def _says_nothing(self, groups: set[str], kinds: Counter[Kind]) -> bool:
         """Whether a column is one of remarks, of kinds or of numbers."""

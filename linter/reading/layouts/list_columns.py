@@ -36,6 +36,7 @@ _PIECES = re.compile(r"[\s/_()\[\]-]+")
 
 def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
     """Add the roles of columns that the words of a heading row leave open, and correct those that the cells deny."""
+    _names_below_a_note(grid, header, roles, words)
     _values_below_a_name(grid, header, roles, words)
     _two_limits(grid, header, roles)
     if len(_OF_LISTS & set(roles.values())) < 2:
@@ -57,6 +58,14 @@ def complete(grid: Grid, header: int, roles: dict[int, str], words: Words) -> No
         values = [c for c in range(name + 1, grid.width) if not roles.get(c) and _states_values(grid, header, c, named)]
         if len(values) == 1 and not (said & _BESIDE and words.station_said(grid.text(header, values[0]))):
             roles[values[0]] = "VALUE"
+
+
+def _names_below_a_note(grid: Grid, header: int, roles: dict[int, str], words: Words) -> None:
+    """A word for remarks (``Description``) heads the names where they stand below it and no other word does."""
+    notes = [c for c, role in roles.items() if role == "NOTE"] if "NAME" not in roles.values() else []
+    named = [c for c in notes if _names_of_features(grid, c, header, words) >= 2 * _ENOUGH_NAMES]
+    if len(named) == 1 and len(notes) == 1:
+        roles[named[0]] = "NAME"
 
 
 def _names_elsewhere(grid: Grid, header: int, name: int, roles: dict[int, str], words: Words) -> None:
