@@ -16,7 +16,6 @@ from linter.reading.layouts.candidate import Outside
 from linter.reading.layouts.characteristics import Characteristics
 from linter.reading.layouts.long_table import ASPECTS, LongTable
 from linter.reading.layouts.lost import ENOUGH, cut_off, is_value, not_read, row_text
-from linter.reading.layouts.placed import place_in_heading
 from linter.reading.layouts.ring_or_part import of_part
 from linter.reading.layouts.sections import head_left
 from linter.reading.layouts.sides import Side, within
@@ -211,11 +210,11 @@ class NamesDown:
 
         Other words behind that for a bearing or a position are part of the name (``Palier avant``).
         """
-        said, place = self.words.station_said(text), place_in_heading(text, self.words)
+        said = self.words.station_said(text)
         whole = text[-1:] in (")", "）")  # Brg 1 (pump end)
         behind_colon = text.removesuffix(said).rstrip()[-1:] in (":", "：")
         told = said and not whole and (said.isupper() or len(said) < 3 or behind_colon)
-        return place or (said if told else self.words.station(text))
+        return said if told else self.words.station(text)
 
     def label(self, row: int) -> str:
         """Name of a row; a row that says which part of a size it states (``Min``) may have it from the row above."""

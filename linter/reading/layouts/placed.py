@@ -83,13 +83,6 @@ def _says_place(text: str, side: Side, words: Words) -> bool:
     return bool(words.station_said(text)) and (of_place or text.startswith(side.word))
 
 
-def place_in_heading(text: str, words: Words) -> str:
-    """The station that a heading over rows says; behind a word for a bearing in capitals that below it alone."""
-    head, _, behind = text.partition(" ")
-    in_capitals = len(head) > 3 and head.isupper() and behind.islower() and is_bearing(head)
-    return (words.names.station(behind) or "") if in_capitals else ""  # CUSCINETTO anteriore
-
-
 def bearing_named(text: str, words: Words) -> str | None:
     """The position of the bearing that a text names, empty where it names none; None for another text."""
     heading = words.heading(text)
