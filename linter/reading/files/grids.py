@@ -4,7 +4,7 @@ A :class:`Grid` keeps columns, not rows. A column is a numpy object array, or a 
 table. A cell is a text, a number, a truth value, a :class:`Bad` cell, or blank (``None`` or an empty text).
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cached_property
 from typing import Any, overload
 
@@ -23,6 +23,8 @@ LONGEST_CELL = 32_767
 CELL_END = 0
 #: Signs that stand behind the last cell of a text.
 MARGIN = 64
+#: Cells of rows whose texts are kept at most.
+_MOST_KEPT = 200_000
 #: Cells at the head of a column among which some of a kind are looked for first.
 _HEAD = 1000
 #: Cells of so many signs at most are told apart by whole numbers of eight signs each.
@@ -225,6 +227,7 @@ class Grid:
     packed: bool = False
     whole_lines: bool = False
     shifts: NDArray[np.int32] | None = None
+    _texts: dict[int, dict[int, str]] = field(factory=dict, init=False, repr=False)
 
     @property
     def height(self) -> int:
@@ -244,7 +247,29 @@ class Grid:
 
     def text(self, row: int, column: int) -> str:
         """Text of a cell, stripped of blanks around it; empty for a blank cell."""
+        if (known := self._texts.get(row)) is not None:
+            return known.get(column, "")
         return cell_text(self.columns[column][row])
+
+    def texts(self, row: int) -> Mapping[int, str]:
+        """Texts of the cells of a row that hold something, by columns; kept for the last rows that were asked for."""
+        if (known := self._texts.get(row)) is None:
+            if len(self._texts) * self.width > _MOST_KEPT:
+                self._texts.clear()
+            cells = (cell_text(column[row]) for column in self.columns)
+            known = self._texts[row] = {column: text for column, text in enumerate(cells) if text}
+        return known
+
+    def stated(self, row: int) -> list[Any]:
+        """The cells of a row that hold something."""
+        return [self.columns[column][row] for column in self.texts(row)]
+
+    def put(self, row: int, column: int, cell: Any) -> None:
+        """Put another cell in the place of one, in this grid alone."""
+        cells = object_column(self.columns[column].tolist())
+        cells[row] = cell
+        self.columns[column] = cells
+        self._texts.pop(row, None)
 
     def merged_text(self, row: int, column: int) -> str:
         """Text of a cell, or of the merged cell that it is part of."""

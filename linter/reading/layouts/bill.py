@@ -24,7 +24,7 @@ _OF_ITEMS = ("drawing_number", "drawing_revision", "machine")
 def find_bill(grid: Grid, words: Words) -> WideTable | None:
     """A heading row whose columns only their cells explain: designations in one of them, seats in others."""
     for row in range(min(grid.height - 1, _HEAD)):
-        cells = [cell for cell in grid.row(row) if not is_blank(cell)]
+        cells = grid.stated(row)
         if len(cells) < 3 or any(type(cell) is not str or any(map(str.isdigit, cell)) for cell in cells):
             continue
         if (table := _headed(grid, row, words)) is not None:
@@ -64,7 +64,7 @@ def of_bearings(table: WideTable, first: int) -> WideTable:
     seats = [c for c, h in enumerate(table.headings) if h is not None and _OF_SEAT.search(h.parameter)]
     if table.only is not None or table.positions or not seats or grid.height - first > _MOST:
         return table
-    filled = [row for row in range(first, grid.height) if sum(not is_blank(cell) for cell in grid.row(row)) > 2]
+    filled = [row for row in range(first, grid.height) if grid.filled[row] > 2]
     for column in range(grid.width):
         rows = [row for row in filled if _names_bearing(grid.text(row, column))]
         if rows and len(rows) < len(filled):  # a bare number beside them is a bearing too

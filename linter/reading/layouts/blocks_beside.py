@@ -18,7 +18,7 @@ def blocks_beside(grid: Grid, words: Words) -> list[Piece]:
     place.
     """
     for row in range(min(grid.height - _ROWS, _HEAD)):
-        starts = [column for column in range(grid.width) if grid.text(row, column)]
+        starts = [*grid.texts(row)]
         texts = [grid.text(row, column) for column in starts]
         if len(starts) < 2 or len({*texts}) < len(texts) or not all(map(words.station_said, texts)):
             continue

@@ -42,7 +42,7 @@ class Captioned:
 
 def caption_at(grid: Grid, row: int, words: Words) -> int | None:
     """The column of the one text of a row, where it can be the name of a table: no label, heading, side or unit."""
-    filled = [c for c in range(grid.width) if grid.text(row, c)]
+    filled = [*grid.texts(row)]
     if len(filled) != 1:
         return None
     text = grid.text(row, filled[0])

@@ -1,6 +1,6 @@
 """Rows of a list of names and values whose comments are names too: they head no table of their own."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.header_roles import header_roles
@@ -17,7 +17,7 @@ def without_commented(grid: Grid, kinds: Sequence[str], words: Words) -> list[st
     result = [*kinds]
     roles: dict[int, str] = {}
     for row, kind in enumerate(kinds):
-        texts = {column: text for column in range(grid.width) if (text := grid.text(row, column))}
+        texts = grid.texts(row)
         if not texts:
             roles = {}
             continue
@@ -30,7 +30,7 @@ def without_commented(grid: Grid, kinds: Sequence[str], words: Words) -> list[st
     return result
 
 
-def _is_commented(texts: dict[int, str], roles: dict[int, str], words: Words) -> bool:
+def _is_commented(texts: Mapping[int, str], roles: dict[int, str], words: Words) -> bool:
     """Whether the names of a row are those of its name and its comment alone, with a value beside them."""
     named = {column for column, text in texts.items() if words.heading(text) is not None}
     values = {column for column in texts if roles.get(column) in _STATES}

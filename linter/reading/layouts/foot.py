@@ -37,7 +37,7 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
     They are narrower than the table and follow a blank row or a note alone in its row, or begin with the name of a
     value of the machine. None of them names a station or a bearing. ``key`` is the column that rows of the table fill.
     """
-    counts = [sum(not is_blank(cell) for cell in grid.row(row)) for row in _last_rows(grid)]
+    counts = [grid.filled[row] for row in _last_rows(grid)]
     first = grid.height - len(counts)
     start = grid.height
     for row in range(grid.height - 1, first - 1, -1):
@@ -103,7 +103,7 @@ def _last_rows(grid: Grid) -> range:
 
 
 def _texts(grid: Grid, row: int) -> list[tuple[int, str]]:
-    return [(column, text) for column in range(grid.width) if (text := grid.text(row, column))]
+    return [*grid.texts(row).items()]
 
 
 def _is_of_table(grid: Grid, row: int, words: Words) -> bool:

@@ -140,7 +140,7 @@ def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> l
 
 def _names_in_turn(grid: Grid, row: int) -> list[int]:
     """The columns of names of a row that is name and value in turn, maybe with a unit behind; none for another."""
-    filled = [column for column in range(grid.width) if not is_blank(grid.columns[column][row])]
+    filled = [*grid.texts(row)]
     names, at = [], 0
     while at + 1 < len(filled):
         names.append(filled[at])
@@ -224,7 +224,7 @@ def _named(grid: Grid, words: Words) -> dict[int, dict[int, Heading | None]]:
     named: dict[int, dict[int, Heading | None]] = {column: {} for column in range(grid.width - 1)}
     sides: dict[int, Side | None] = {}
     for row in range(grid.height):
-        texts = {column: text for column in range(grid.width) if (text := grid.text(row, column))}
+        texts = grid.texts(row)
         parts = {column: side_of(text) for column, text in texts.items() if column + 1 not in texts}
         if parts and all(parts.values()) and len(parts) == len(texts):
             sides = parts if len(parts) > 1 else dict.fromkeys(named, next(iter(parts.values())))

@@ -4,7 +4,7 @@ import re
 from itertools import pairwise
 
 from linter.reading.cells.signs import caseless, is_figure
-from linter.reading.files.grids import Grid, is_blank
+from linter.reading.files.grids import Grid
 from linter.reading.layouts.heads_of_positions import counts_positions, values_are_names
 from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
@@ -37,7 +37,7 @@ def heads_places(grid: Grid, row: int, words: Words) -> bool:
 
 def heads_positions(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row is a word for a position or for names, and then positions alone: names stand below it."""
-    first, *others = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    first, *others = grid.texts(row).values()
     heading = words.heading(first)
     heads = "NAME" in words.groups(first)
     heads |= heading is not None and heading.parameter == "station" and not heading.station
@@ -55,10 +55,8 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
     roles: dict[int, str] = {}
     values = 0
     measured: list[int] = []
-    for column in range(grid.width):
+    for column in grid.texts(row):
         cell = grid.columns[column][row]
-        if is_blank(cell):
-            continue
         if type(cell) is not str:
             if not counts_positions(grid, row):
                 return {}
@@ -89,8 +87,8 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
 def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """The columns of values before and after a change (``old value | new value``): the new ones are read."""
     said: dict[int, str] = {}
-    for column in range(grid.width):
-        if not (text := grid.text(row, column)) or is_figure(text):
+    for column, text in grid.texts(row).items():
+        if is_figure(text):
             continue
         cuts = version_cuts(text) if 1 < len(text) <= _LONGEST else []
         said[column] = dictionary().versions.get(word_key(text), "") or next(
@@ -108,7 +106,7 @@ def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
     if "VALUE" in groups and _numbers_requirements(grid, column, row + 1):
         return ("CHAR-ID",)
     if "VALUE" in groups and designation_or_size(text):  # Cote / désignation: names, where values stand beside them
-        beside = (other for c in range(grid.width) if c != column and (other := grid.text(row, c)))
+        beside = (other for c, other in grid.texts(row).items() if c != column)
         return () if any("VALUE" in words.groups(other) for other in beside) else groups
     if not groups and (numbered := _NUMBERED.fullmatch(text.strip())):
         return tuple(group for group in words.groups(numbered[1]) if group == "RESULT")

@@ -37,7 +37,7 @@ def _stands_above_station(grid: Grid, words: Words, name: int, row: int) -> bool
 
 def heads_a_list(grid: Grid, row: int, words: Words) -> bool:
     """Whether a row holds many texts, names or labels among them, and no digit: it heads a list."""
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    texts = [*grid.texts(row).values()]
     if len(texts) <= _FEW_TEXTS or any(any(map(str.isdigit, text)) for text in texts):
         return False
     return any(is_label(text) or names_value(words, text) for text in texts[1:])

@@ -73,7 +73,7 @@ def _rows_of(grid: Grid, row: int, words: Words, *, above: bool) -> Iterator[dic
 
     What stands before the first label, a machine, is a title ``above`` the first broad row only.
     """
-    filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+    filled = [*grid.texts(row)]
     if apart := _values_of_both(grid, row, filled, words):
         yield from apart
         return

@@ -15,7 +15,7 @@ def labels_over(grid: Grid, row: int, words: Words) -> dict[int, Heading]:
     """
     if row + 1 >= grid.height or grid.filled[row] < _FEWEST:
         return {}
-    labels, values = ({c: t for c in range(grid.width) if (t := grid.text(r, c))} for r in (row, row + 1))
+    labels, values = (grid.texts(r) for r in (row, row + 1))
     if len(labels) < _FEWEST or labels.keys() != values.keys() or any(map(_is_number, labels.values())):
         return {}
     if any(len(text) > 2 and words.heading(text) is not None for text in values.values()):

@@ -40,7 +40,7 @@ def _pairs_beside(grid: Grid, words: Words) -> list[tuple[int, int]]:
 
     ``Radial load front | 900 | Radial load rear | 700``: what stands in the first row heads nothing.
     """
-    rows = [[c for c in range(grid.width) if grid.text(row, c)] for row in range(grid.height) if grid.filled[row]]
+    rows = [[*grid.texts(row)] for row in range(grid.height) if grid.filled[row]]
     most = max(rows, key=len, default=[])
     if len(most) < 4 or len(most) % 2 or any(row != most[: len(row)] or len(row) % 2 for row in rows):
         return []

@@ -46,7 +46,7 @@ def _title_below(table: LongTable, words: Words) -> int:
     start = next((row for row in reversed(blank) if any(grid.filled[row:])), grid.height)
     of_machine, others, apart = 0, 0, False
     for row in range(start, grid.height):
-        cells = [(column, text) for column in range(grid.width) if (text := grid.text(row, column))]
+        cells = [*grid.texts(row).items()]
         if len(cells) == 3 and known_unit(cells[2][1]) is not None:
             del cells[2]
         if len(cells) % 2 or [column for column, _ in cells[:2]] not in ([], [table.name, table.name + 1]):

@@ -39,7 +39,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
 
 def rows_of_heads(grid: Grid, row: int, words: Words) -> int:
     """How many rows the heading of such a table has whose last one is ``row``; none where it heads no such table."""
-    texts = [text for column in range(1, grid.width) if 0 < len(text := grid.text(row, column)) <= _LONGEST]
+    texts = [text for column, text in grid.texts(row).items() if column and len(text) <= _LONGEST]
     if len(texts) < _FEWEST or any(map(_NUMBER.match, texts)) or row + 2 >= grid.height:
         return 0  # a row of values
     told = sum(side_of(t) is not None or bool(words.station_said(t)) or placed(t, words) is not None for t in texts)

@@ -53,7 +53,7 @@ _FEWEST, _MOST_COLUMNS, _LONGEST = 3, 30, 60
 
 def find_parts_list(grid: Grid, header: int, words: Words) -> LongTable | None:
     """The parts list below a heading row, or None."""
-    heads = {column: text for column in range(grid.width) if (text := grid.text(header, column))}
+    heads = grid.texts(header)
     if len(heads) < _FEWEST or any(map(str.isdigit, "".join(heads.values()))):
         return None
     rows = range(header + 1, min(grid.height, header + 1 + SAMPLE))
@@ -127,7 +127,7 @@ def _names(grid: Grid, heads: Mapping[int, str], rows: range, words: Words) -> i
 
 def _is_bearing(grid: Grid, row: int, name: int, values: int, words: Words) -> bool:
     """Whether a row names a bearing with its designation in a cell that is no value of a name."""
-    texts = {column: text for column in range(grid.width) if (text := grid.text(row, column))}
+    texts = grid.texts(row)
     dimensions = values not in texts or dimensions_of(texts[values]) is not None
     named = any(bearing_named(text, words) is not None for text in texts.values())
     if not dimensions or not named:

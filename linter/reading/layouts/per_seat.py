@@ -78,7 +78,7 @@ def find(grid: Grid, words: Words) -> Candidate | None:
         heading=range(best.header, best.header + 1),
         headed=False,
         alone=True,
-        words=[text for column in range(grid.width) if (text := grid.text(best.header, column))],
+        words=[*grid.texts(best.header).values()],
         layout_of=lambda block: "one row per seat",
         read=read,
         one_station=not best.placed,
@@ -140,7 +140,7 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
     said = {c: side for c in range(grid.width) if (side := side_of(grid.text(row + 1, c))) is not None}
     if len(sides := [*said.values()]) != 1 or sides[0].side == "bearing" or side_of(grid.text(row, *said)) is not None:
         return False
-    labels = [label for c in range(grid.width) if (label := grid.text(row, c))]
+    labels = [*grid.texts(row).values()]
     if states_figures(labels):
         return False
     named = {h.parameter for label in labels if (h := within(words, sides[0], label)) is not None}
@@ -149,7 +149,7 @@ def heads_seats(grid: Grid, row: int, words: Words) -> bool:
 
 def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     """The table below a row of headings, where one column below it says shaft, housing or bearing throughout."""
-    cells = [cell for cell in grid.row(row) if not is_blank(cell)]
+    cells = grid.stated(row)
     if len(cells) < 3 or not may_head(cells):
         return None
     known = sum(1 for cell in cells if words.heading(cell) is not None or words.groups(cell))

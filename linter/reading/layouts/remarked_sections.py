@@ -29,7 +29,7 @@ def _remark(grid: Grid, row: int, words: Words) -> tuple[int, int] | None:
     """The columns of a part and of a remark that stand alone in a row, the remark behind values of the row below."""
     if grid.filled[row] < 2:
         return None
-    filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+    filled = [*grid.texts(row)]
     if len(filled) != 2 or any(type(grid.columns[c][row]) is not str for c in filled):
         return None
     part, at = filled

@@ -6,7 +6,7 @@ from typing import Any
 from attrs import evolve
 
 from linter.model.stations import Unused
-from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.files.grids import LONGEST_MIXED, Grid, object_column
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.title import is_label
@@ -36,7 +36,7 @@ def without_revision_list(grid: Grid, words: Words, found: Found) -> Grid:
         return grid
     columns: list[list[Any]] = [list(column.tolist()) for column in grid.columns]
     for row in rows:
-        filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+        filled = [*grid.texts(row)]
         text = visible(" | ".join(grid.text(row, c) for c in filled))
         found.leave(Unused("a list of revisions", text, grid.place(row, filled[0]), "not a row of values"))
         for column in filled:
@@ -46,7 +46,7 @@ def without_revision_list(grid: Grid, words: Words, found: Found) -> Grid:
 
 def _revisions_below(grid: Grid, row: int, words: Words) -> int | None:
     """The column of revisions below a row of labels of such a list; None for another row."""
-    texts = {c: text for c in range(grid.width) if (text := grid.text(row, c))}
+    texts = grid.texts(row)
     if not _FEWEST <= len(texts) <= _MOST or not any(map(is_label, texts.values())):
         return None
     said = [c for c, text in texts.items() if words.says_revision(text) and _is_revision(grid, row + 1, c)]

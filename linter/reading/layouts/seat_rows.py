@@ -111,7 +111,7 @@ def in_groups(grid: Grid, start: int, words: Words) -> dict[int, SeatRow]:
     current: SeatRow | None = None
     station = ""
     for row in range(start, grid.height):
-        texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+        texts = [*grid.texts(row).values()]
         if len(texts) == 1:
             said = row_said(texts[0], words)
             place = words.station_said(texts[0])

@@ -33,7 +33,7 @@ def head_left(grid: Grid, row: int, name: int) -> str:
     """
     if name == 0 or row + 1 >= grid.height or grid.text(row, name) or not grid.text(row + 1, name):
         return ""
-    left = [c for c in range(name) if not is_blank(grid.columns[c][row])]
+    left = [c for c in grid.texts(row) if c < name]
     below = grid.text(row + 1, left[0]) if len(left) == 1 else "more"
     text = grid.text(row, left[0]) if not below or _NUMBERING.fullmatch(below) else ""
     return text if any(map(str.isalpha, text)) and not _NUMBERING.fullmatch(text) else ""
@@ -44,14 +44,10 @@ def section_label(grid: Grid, row: int, name: int) -> str:
     left = head_left(grid, row, name)
     label = left or grid.text(row, name)
     filled = grid.filled[row]
-    if (
-        len(label) >= 60
-        or filled > name + 1
-        or filled > sum(not is_blank(grid.columns[c][row]) for c in range(name + 1))
-    ):
+    if len(label) >= 60 or filled > name + 1 or filled > sum(c <= name for c in grid.texts(row)):
         return ""  # something stands right of it
-    before = range(0 if left else name)
-    if not all(is_blank(grid.columns[c][row]) or _NUMBERING.fullmatch(grid.text(row, c)) for c in before):
+    before = () if left else (text for c, text in grid.texts(row).items() if c < name)
+    if not all(map(_NUMBERING.fullmatch, before)):
         return ""
     inner = _SECTION.fullmatch(label)
     return _without_number(grid, name, inner.group(1)) if inner else ""

@@ -75,9 +75,10 @@ def tell_unheaded_rows(found: Found) -> None:
     machines = {machine for block in found.blocks for machine in block.machines if machine}
     for grid in found.without_table:
         for row in range(min(grid.height, LONGEST_MIXED)):
-            texts = [cell_text(cell) for cell in grid.row(row)]
+            if not machines.intersection(text for column, text in grid.texts(row).items() if column < 3):
+                continue
             numbers = sum(is_value(cell, parameter("bore_diameter")) for cell in grid.row(row))
-            if numbers >= ENOUGH and machines.intersection(texts[:3]):
+            if numbers >= ENOUGH:
                 place = grid.place(row, 0)
                 found.problems.append(not_read(place, "a row without a heading", row_text(grid, row), numbers))
                 break
@@ -129,7 +130,7 @@ class _Sheet:
         """Runs of rows that each begin with a heading of their own."""
         grid = self.grid
         starts, below = [0], 0  # where each run begins, and the first row below the last heading
-        blank = [all(is_blank(column[row]) for column in grid.columns) for row in range(grid.height)]
+        blank = [not filled for filled in grid.filled]
         kinds = without_commented(grid, [self._kind(row) for row in range(grid.height)], self.words)
         for row in range(grid.height):
             if not kinds[row]:
@@ -173,7 +174,7 @@ class _Sheet:
         while top > below and blank[top - 1]:
             top -= 1
         end = top
-        broad = sum(1 for cell in self.grid.row(row) if not is_blank(cell)) > MOST_IN_TITLE
+        broad = self.grid.filled[row] > MOST_IN_TITLE
         while top > below and not blank[top - 1] and self._can_be_title(top - 1):
             top -= 1
         said = [label_said(self.grid, r, self.words) for r in range(top, end)]
@@ -184,12 +185,12 @@ class _Sheet:
 
     def _can_be_title(self, row: int) -> bool:
         """Whether a row has few cells, as the rows of a title block have, or is label and value in turn."""
-        count = sum(1 for cell in self.grid.row(row) if not is_blank(cell))
+        count = self.grid.filled[row]
         return count <= MOST_IN_TITLE or is_title_row(self.grid, row, self.words)
 
     def _kind(self, row: int) -> str:
         """``wide``, ``long``, ``positions``, ``crossed`` or ``seats`` for a row that can head a table, else empty."""
-        cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
+        cells = self.grid.stated(row)
         if len(cells) < 2 or any(type(cell) is not str for cell in cells):
             return ""
         roles = set(header_roles(self.grid, row, self.words).values())
@@ -214,13 +215,13 @@ class _Sheet:
 
     def _is_title(self, row: int) -> bool:
         """Whether a row can be of the title block above a heading: label and value, or one text alone."""
-        cells = [cell for cell in self.grid.row(row) if not is_blank(cell)]
+        cells = self.grid.stated(row)
         return type(cells[0]) is str if len(cells) == 1 else bool(cells) and is_title_row(self.grid, row, self.words)
 
     def _station_above(self, row: int, below: int) -> int:
         """The row that states the station of a table of seats, above other labels and values; else the row itself."""
         for above in range(row - 1, below - 1, -1):
-            texts = [text for column in range(self.grid.width) if (text := self.grid.text(above, column))]
+            texts = [*self.grid.texts(above).values()]
             pairs = len(texts) > 0 and len(texts) % 2 == 0
             known = self.words.heading(texts[0]) if pairs else None
             heading = heading_of(texts[0], known, texts[1:2], self.words) if pairs else None
@@ -234,7 +235,7 @@ class _Sheet:
 
     def _names_next(self, row: int) -> bool:
         """Whether a row above a heading is one text that names the table below it, its part or its station."""
-        texts = [text for column in range(self.grid.width) if (text := self.grid.text(row, column))]
+        texts = [*self.grid.texts(row).values()]
         said = len(texts) == 1 and (self.words.station_said(texts[0]) or side_of(texts[0]) is not None)
         return bool(said) or caption_at(self.grid, row, self.words) is not None
 
@@ -317,7 +318,7 @@ class _Sheet:
         below = next((c for c in candidates if c.where == wide.WHERE and c.start > 0), None)
         if below in (None, table) or table.headed or table.settled or grid.height > LONGEST_MIXED:
             return table
-        texts = [[t for column in range(grid.width) if (t := grid.text(row, column))] for row in range(grid.height)]
+        texts = [[*grid.texts(row).values()] for row in range(grid.height)]
         above, heads = texts[: below.start], texts[below.heading.start : below.heading.stop]
         if max(map(len, above)) > MOST_IN_TITLE or max(map(len, heads)) <= MOST_IN_TITLE:
             return table

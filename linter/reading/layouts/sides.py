@@ -373,7 +373,7 @@ def side_above(grid: Grid, row: int) -> Side | None:
     Behind a colon or dash it may end a title (``Seat data: Shaft``); else the sheet may carry its name.
     """
     for above in range(row - 1, max(row - _MOST_ABOVE, -1), -1):
-        texts = [text for column in range(grid.width) if (text := grid.text(above, column))]
+        texts = [*grid.texts(above).values()]
         if texts:
             said = side_of(texts[0]) or side_of(_BEFORE_PART.sub("", texts[0])) if len(texts) == 1 else None
             return said or side_of_sheet(grid)

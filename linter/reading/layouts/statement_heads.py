@@ -31,7 +31,7 @@ def _says_statements(grid: Grid, row: int, words: Words) -> bool:
     found = [c for c, text in texts.items() if is_found(text)]
     designed = [c for c, text in texts.items() if is_statement(text) and c not in found]
     others = [c for c in texts if c not in found and c not in designed and "RESULT" not in words.groups(texts[c])]
-    above = [c for c in range(grid.width) if grid.text(row - 1, c)]
+    above = [*grid.texts(row - 1)]
     return bool(found and designed and above) and not others and above[0] <= min(texts) and len(above) > 1
 
 

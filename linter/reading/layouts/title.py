@@ -7,7 +7,7 @@ from attrs import define, evolve, field, frozen
 from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.cells.units import Unit, known_unit
-from linter.reading.files.grids import Grid, is_blank, object_column
+from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.labels_over import labels_over
 from linter.reading.layouts.lone import machine_heading, name_and_quantity, value_and_unit
 from linter.reading.layouts.unit_sentences import kind_units, unit_of_all, unit_spelt
@@ -198,7 +198,7 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
     title, whole = Title(own=own), grid
     grid = whole.cut(slice(0, MOST_ROWS))
     for row in range(grid.height):
-        filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+        filled = [*grid.texts(row)]
         taken: set[int] = {cell.column for cell in title.cells if cell.row == row}  # below their labels
         if (
             len(filled) == 1
@@ -309,9 +309,7 @@ def _take(
     cells_of = title.kinds if kind else title.cells
     if inline:
         # the cell is kept as it stands; its label is cut off where it is read
-        cells = object_column(grid.columns[column].tolist())
-        cells[row] = value
-        grid.columns[column] = cells
+        grid.put(row, column, value)
         cells_of.append(TitleCell(heading, label, grid, row, column))
     elif right is not None:
         cells_of.append(TitleCell(heading, label, grid, row, right))

@@ -13,7 +13,7 @@ def is_title_row(grid: Grid, row: int, words: Words) -> bool:
     A unit may stand behind a value, a label and its value in one cell, and lubrication and its like are mostly the same
     for all stations. Words that come again are headings below positions (``Shaft | Housing | Shaft | Housing``).
     """
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    texts = [*grid.texts(row).values()]
     words_again = [text for text in {*texts} if texts.count(text) > 1 and text.replace(" ", "").isalpha()]
     known, at = 0, len(texts) if len(words_again) > 1 else int(_after_caption(texts, words))
     while at < len(texts):
@@ -50,7 +50,7 @@ def _is_name(text: str, words: Words) -> bool:
 
 def label_said(grid: Grid, row: int, words: Words) -> str:
     """The parameter of a machine that a row of few cells states (``Machine | Reel 4``, ``Mass: 2 kg``), or empty."""
-    texts = [text for column in range(grid.width) if (text := grid.text(row, column))]
+    texts = [*grid.texts(row).values()]
     label, value = label_and_value(texts[0]) if texts else ("", "")
     heading = words.heading(label) if label and (value or len(texts) > 1) else None
     return heading.parameter if heading is not None and heading.entry.level == "machine" else ""

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from attrs import evolve
 
-from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank
+from linter.reading.files.grids import LONGEST_MIXED, Grid
 from linter.reading.layouts.heads_above import LIKE_VALUE
 from linter.reading.layouts.labels_in_cell import of_rows
 from linter.reading.layouts.sides import side_of
@@ -35,13 +35,13 @@ def positions_beside_names(grid: Grid, words: Words) -> Grid:
 
 
 def _are_texts(grid: Grid, row: int) -> bool:
-    filled = [cell for cell in grid.row(row) if not is_blank(cell)]
+    filled = grid.stated(row)
     return len(filled) > 1 and all(type(cell) is str for cell in filled)
 
 
 def _positions(grid: Grid, row: int, names: int, words: Words) -> list[int]:
     """The columns of the positions that a row says beside the heading of the names; none where it does not."""
-    columns = [column for column in range(grid.width) if grid.text(row, column)]
+    columns = [*grid.texts(row)]
     heads = [grid.text(row, column) for column in columns]
     if len(heads) > 2 and _over_positions(heads[0], words) and row < names:
         columns, heads = columns[1:], heads[1:]  # Position | A | B

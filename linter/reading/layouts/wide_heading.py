@@ -273,7 +273,7 @@ def _one_size(labels: Sequence[str], headings: Sequence[Heading | None], words: 
 def _is_text_above(grid: Grid, rows: Sequence[int], headings: Sequence[Heading | None], words: Words) -> bool:
     """Whether the upper row of a heading is one text alone that helps to name nothing: a title, no part of it."""
     row = rows[0]
-    filled = [c for c in range(grid.width) if grid.text(row, c)]
+    filled = [*grid.texts(row)]
     if len(filled) != 1 or any(top <= row <= bottom and right > left for top, left, bottom, right in grid.merged):
         return False
     lower = " ".join(filter(None, (grid.text(r, filled[0]) for r in rows[1:])))

@@ -245,7 +245,7 @@ class _Rows:
         lost: list[tuple[int, str, int]] = []
         for index in kinds.suspects():
             row = self.first + index
-            filled = [c for c in range(grid.width) if not is_blank(grid.columns[c][row])]
+            filled = [*grid.texts(row)]
             if keep[index] and (not filled or (what := kinds.no_data(row, filled))):
                 keep[index] = False
                 if filled:
