@@ -67,7 +67,9 @@ def name_rows(grid: Grid, own: list[Block], told: _Stated, found: Found) -> bool
     if len({*names}) < len(names) or any(len(several) > 1 for several in called.values()):
         return False
     named = [(block, row, {*stations}) for block, row, stations in said if block.stations[row] in of_rows]
-    named = [one for one in named if len(one[2]) == 1 and not one[2] & of_rows]
+    machines = {machine for block in own for machine in block.machines}
+    if any(len(stations) != 1 or stations & (of_rows | machines) for _, _, stations in named):
+        return False  # each row has a position, and none is the machine of the rows
     for block, row, stations in named:
         station = stations.pop()
         block.stations[row] = next(iter(called.get(station, {station})))
