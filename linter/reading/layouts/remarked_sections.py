@@ -46,6 +46,13 @@ def _says_nothing(text: str, words: Words) -> bool:
     """Whether a text behind a part is no value, no unit, no name and no position."""
     value = is_figure(text) or CLASS_ONLY.fullmatch(text) or SIZE_AND_CLASS.fullmatch(text)
     stated = bool(value) or known_unit(text) is not None
-    material = not isinstance(read_choice("shaft_material", text), ReadError)
+    pieces = (text, text.partition(":")[2], text.partition("：")[2], text.partition(" ")[2])
+    material = any(map(_is_material, filter(None, pieces)))
     named = words.heading(text) is not None or bool(words.groups(text)) or bool(words.station_said(text))
     return not (stated or material or named) and side_of(text) is None
+
+
+def _is_material(text: str) -> bool:
+    """Whether a text names a material of a shaft or a housing, and be it one that has to be asked about."""
+    read = [read_choice(name, text) for name in ("shaft_material", "housing_material")]
+    return any(not isinstance(word, ReadError) or word.code == "ambiguous-choice" for word in read)

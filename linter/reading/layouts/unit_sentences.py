@@ -159,8 +159,10 @@ def kind_units(text: str, *, alone: bool = True) -> dict[str, str]:
 
 def unit_of_all(text: str) -> str:
     """The unit of length that a text states for all of a table that nothing else is said of; or empty."""
-    ways = ((clause, _UNITS_OF_ALL.sub("", clause)) for clause in _clauses(text))
-    return next((general for clause, general in ways if general != clause and _is_length(general)), "")
+    ways = [(clause, _UNITS_OF_ALL.sub("", clause)) for clause in _clauses(text)]
+    said = [general for clause, general in ways if general != clause and _is_length(general)]
+    others = any(clause == general and _is_length(general) for clause, general in ways)  # Units: mm / inch
+    return said[0] if len(said) == 1 and not others else ""
 
 
 def _clauses(text: str) -> list[str]:
