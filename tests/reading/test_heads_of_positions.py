@@ -79,7 +79,7 @@ def test_a_word_for_values_over_values_heads_no_names(tmp_path):
 @pytest.mark.parametrize(
     "heads, stations",
     [
-        (";;DE bearing;NDE bearing;;\nItem;Symbol;6210 C3;6209-2Z;Unit;Source\n", ["DE", "NDE"]),
+        (";;DE bearing;NDE bearing;;\nItem;Symbol;6210 C3;6209-2Z;Unit;Source\n", ["DE bearing", "NDE bearing"]),
         (";;A-Seite;B-Seite;;\nMerkmal;Zeichen;6210 C3;6209-2Z;Einheit;Quelle\n", ["A-Seite", "B-Seite"]),
         ("Parametro;Simbolo;6210 C3;6209-2Z;Unità;Fonte\n", ["6210 C3", "6209-2Z"]),
     ],
@@ -122,7 +122,7 @@ def test_dates_and_pages_beside_positions_are_of_no_position(tmp_path, head, dat
     text = "\n".join([f"Question;Front bearing;Rear bearing;Answered by;{head}", *(f"{row};AB;{date}" for row in rows)])
     path.write_text(f"Machine;Grinder head GH-2;;;\n;;;;\n{text}\n", "utf-8")
     stations = read_table(path).stations
-    assert stations.text("station").tolist() == ["Front", "Rear"]
+    assert stations.text("station").tolist() == ["Front bearing", "Rear bearing"]
     assert stations.number("radial_load").tolist() == [500.0, 350.0]
 
 

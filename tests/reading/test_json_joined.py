@@ -134,7 +134,7 @@ def test_positions_below_a_part_have_the_size_of_their_seat(tmp_path, ends, word
         "shaft": sizes((25, "k5", 0.011, 0.002), (20, "k5", 0.011, 0.002)),
         "housing": sizes((52, "H6", 0.019, 0), (47, "J6", 0.01, -0.006)),
     })  # fmt: skip
-    judge(stations, tuple(end.removeprefix("Palier ") for end in ends))
+    judge(stations, ends)
     assert stations.size("housing_seat_diameter").lower.tolist() == [0, -0.006]
 
 

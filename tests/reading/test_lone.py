@@ -23,15 +23,11 @@ def _sheet(one: str, other: str, *rows: str) -> str:
 
 
 @pytest.mark.parametrize(
-    ("heads", "names"),
-    [
-        (("Top (neck)", "Bottom (foot)"), ("Top (neck)", "Bottom (foot)")),
-        (("Palier avant", "Palier arrière"), ("avant", "arrière")),
-        (("Palier côté roue", "Palier côté moteur"), ("côté roue", "côté moteur")),
-    ],
+    "names",
+    [("Top (neck)", "Bottom (foot)"), ("Palier avant", "Palier arrière"), ("Palier côté roue", "Palier côté moteur")],
 )
-def test_symbols_are_no_station_and_a_position_keeps_its_name(read, heads, names):
-    stations = read(_sheet(*heads, "Vitesse;n;4750;;tr/min")).stations
+def test_symbols_are_no_station_and_a_position_keeps_its_name(read, names):
+    stations = read(_sheet(*names, "Vitesse;n;4750;;tr/min")).stations
     assert stations.text("station").tolist() == list(names)
     assert stations.number("bore_diameter").tolist() == [45, 40]
     assert stations.number("radial_load").tolist() == [1850, 720]

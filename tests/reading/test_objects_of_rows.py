@@ -11,7 +11,7 @@ OBJECTS = {
         "Front bearing;Housing bore;62 H7;mm\n"
         "Rear bearing;Designation;6205;\nRear bearing;Shaft seat diameter;25 k5;mm\n"
         "Rear bearing;Housing bore;52 H7;mm\n",
-        ["Front", "Rear"],
+        ["Front bearing", "Rear bearing"],
     ),
     "de": (
         "Bauteil;Merkmal;Wert;Einheit\nVorderes Lager;Bezeichnung;6206;\nVorderes Lager;Wellensitz;30 k5;mm\n"

@@ -58,7 +58,7 @@ def test_a_word_that_the_tolerance_stands_with_the_size_adds_nothing(tail):
 def test_a_place_whose_cells_say_how_the_bearing_is_located_is_its_role(read):
     table = "Feature;Unit;FRONT BEARING;REAR BEARING\nShaft seat;mm;15 j5;12 j5\nHousing seat;mm;32 JS5;28 JS5\n"
     reading = read(table + "Location;;locating;floating\n")
-    assert reading.stations.text("station").tolist() == ["FRONT", "REAR"]
+    assert reading.stations.text("station").tolist() == ["FRONT BEARING", "REAR BEARING"]
     role = reading.stations.choice("axial_role")
     assert [role.words[code] for code in role.codes.tolist()] == ["locating", "floating"]
 

@@ -1,7 +1,6 @@
 """Layouts that design offices use every day, each in several languages and orders."""
 
 import json
-import re
 from pathlib import Path
 
 import openpyxl
@@ -170,7 +169,7 @@ def test_a_number_below_the_word_for_a_bearing_names_the_position_beside_the_des
     book.active.merge_cells("A1:B1")
     book.save(tmp_path / "table.xlsx")
     reading = read_table(tmp_path / "table.xlsx")
-    assert stations(reading) == [re.sub(r"(Lager |Palier |軸受|轴承)(?=\d)", "", name) for name in names]
+    assert stations(reading) == names
     assert reading.stations.text("bearing_designation").tolist() == ["6204", "6203"]
     assert list(by_station(reading, "housing_seat_diameter").values()) == [47, 40]
 

@@ -8,7 +8,7 @@ from linter.reading import read_table
 @pytest.mark.parametrize(
     "label", ["Mass kg", "Masse (kg)", "Masa kg", "Massa [kg]", "質量 [kg]", "质量 (kg)", "Масса, кг", "Länge mm"]
 )
-@pytest.mark.parametrize("places", [("A", "B"), ("Drive end", "Fan end"), ("Lager links", "Lager rechts")])
+@pytest.mark.parametrize("places", [("A", "B"), ("Drive end", "Fan end"), ("Lagerstelle 1", "Lagerstelle 2")])
 def test_row_of_masses_is_no_position(tmp_path, label, places):
     path = tmp_path / "t.csv"
     one, two = places
@@ -18,7 +18,7 @@ def test_row_of_masses_is_no_position(tmp_path, label, places):
         encoding="utf-8",
     )
     reading = read_table(path)
-    assert reading.stations.text("station").tolist() == [place.removeprefix("Lager ") for place in places]
+    assert reading.stations.text("station").tolist() == list(places)
     assert any(label in unused.value for unused in reading.unused) or any(
         label in problem.message for problem in reading.stations.problems
     )

@@ -18,6 +18,8 @@ from linter.reading.words.machine_words import names_machine
 
 #: Rows with two pairs of different names that make a form, and columns that are looked at.
 _LEAST, _MOST_COLUMNS = 2, 24
+#: Cells of a row that a list of names and values has not.
+_BROAD = 9
 
 
 def unfolded(grid: Grid, words: Words) -> Grid:
@@ -42,10 +44,15 @@ def unfolded(grid: Grid, words: Words) -> Grid:
 
 
 def _titles_apart(grid: Grid, words: Words) -> Grid:
-    """The grid with a row for each pair of a row of two names of the machine and their values; as it is without any."""
+    """The grid with a row for each pair of a row of two names of the machine and their values; as it is without any.
+
+    Above a broad table such rows are read as they stand.
+    """
+    if max(grid.filled, default=0) > _BROAD:
+        return grid
     pairs = {row: names for row in range(grid.height) if len(names := _names_in_turn(grid, row)) > 1}
     pairs = {row: names for row, names in pairs.items() if _are_of_machine(grid, row, names, words)}
-    if not pairs or any(row in pairs for row, *_ in grid.merged):
+    if not pairs or any(pairs.keys() & set(range(top, bottom + 1)) for top, _, bottom, _ in grid.merged):
         return grid
     pieces = [
         (row, a, b)
@@ -54,7 +61,7 @@ def _titles_apart(grid: Grid, words: Words) -> Grid:
         for a, b in pairwise([0, *names[1:], grid.width])
     ]
     whole = {row: k for k, (row, a, b) in enumerate(pieces) if b - a == grid.width}
-    merged = tuple((whole[top], left, whole[top], right) for top, left, _, right in grid.merged)
+    merged = tuple((whole[max(top, 0)], left, whole[bottom], right) for top, left, bottom, right in grid.merged)
     return evolve(of_pieces(grid, pieces, grid.width), merged=merged)
 
 

@@ -2,7 +2,6 @@
 
 import re
 from collections import Counter
-from collections.abc import Collection
 from itertools import chain, repeat
 from pathlib import PurePath
 
@@ -18,7 +17,6 @@ from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.strips import Found
 from linter.reading.layouts.title import ABOVE_THE_TABLE
-from linter.reading.settling.short_names import shorten_names
 from linter.reading.words.parts import is_bearing
 from linter.reading.words.place_stems import BEARING_BEFORE, stem_of
 from linter.reading.words.places import uninflected
@@ -134,11 +132,10 @@ def _without_bearing(name: str) -> str:
     return " ".join(word for word in _BETWEEN_WORDS.split(fold(text).casefold()) if word and not is_bearing(word))
 
 
-def index_keys(file: str, found: Found, mapped: Collection[str] = ()) -> Keys:
-    """Machines and stations of all blocks, in the order of the table; names that a mapping gives stay as they are."""
+def index_keys(file: str, found: Found) -> Keys:
+    """Machines and stations of all blocks, in the order of the table."""
     _spell_alike(found)
     _one_name_for_one_position(found)
-    shorten_names(found, mapped)
     fallback = _unnamed_machine(file, found)
     stations: dict[str, dict[str, int]] = {}
     within = [_within_machine(block.machines, block.stations, fallback, stations) for block in found.blocks]

@@ -93,7 +93,7 @@ class Resolver:
             If the file names no station.
         """
         name_only_station(self.found)
-        self.keys = index_keys(self.file, self.found, self.mapping.stations.values())
+        self.keys = index_keys(self.file, self.found)
         self.problems.extend(self.found.problems)
         self.unused.extend(self.found.unused)
         rows = len(self.keys.machine_row)
