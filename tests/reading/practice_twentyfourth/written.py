@@ -51,18 +51,18 @@ def make(number: int) -> Table:
     separator, encoding = ("", rest[0] if rest else "utf-8") if len(rest) < 2 else rest
     separator = {"tab": "\t"}.get(separator, separator)
     if kind == "json":
-        told: Sheet | Tree = Tree(office, rotors)
-        content = told.content(encoding)
+        tree = Tree(office, rotors)
+        content, expected = tree.content(encoding), tree.expected()
     else:
-        told = Sheet(office, rotors)
-        content = told.content(kind, separator, encoding)
+        sheet = Sheet(office, rotors)
+        content, expected = sheet.content(kind, separator, encoding), sheet.expected()
     return Table(
         seed=24000 + number,
         suffix="." + kind,
         content=content,
         machines=tuple(str(r.values["machine", -1]) for r in rotors),
         stations=tuple(r.positions for r in rotors),
-        expected=told.expected(),
+        expected=expected,
         implied={(m, s, name): value for m, one in enumerate(rotors) for (s, name), value in one.implied.items()},
         kinds={
             "persona": f"{number} {office.language} {office.layout}", "language": office.language,
