@@ -103,7 +103,7 @@ def test_pairs_above_a_broad_list_of_parts_are_read_where_they_stand(tmp_path):
     path.write_text(
         "PARTS LIST WITH FITS;;;;Dwg no.;AR3-998.21;;;;;;\nSpindle;Gear spindle AR 280;;;Revision;B;;;;;;\n"
         "max. rpm;8700;;;Preload force [N];180;;;;;;\n;;;;;;;;;;;\n"
-        "Item;Qty;Part;Mounted;Designation;Fit dia. [mm];ISO tol.;Max. [mm];Min. [mm];Ra [µm];Shoulder Ø [mm];Mass [kg]\n"
+        "Item;Qty;Part;Mounted;Designation;Fit dia. [mm];ISO tol.;Max. [mm];Min. [mm];Ra [µm];Shoulder Ø [mm];kg\n"
         "1;1;Spindle shaft;;16MnCr5;;;;;;;6.8\n10;1;Rolling bearing;front;71908C/P5;;;;;;;0.4\n"
         "11;-;Shaft seat;front;;40;k5;40.013;40.002;0.8;42.5;\n12;-;Housing seat;front;;62;H6;62.019;62;1.6;59.5;\n"
         "20;1;Rolling bearing;rear;71908C/P5;;;;;;;0.4\n21;-;Shaft seat;rear;;40;k5;40.013;40.002;0.4;42.5;\n"
