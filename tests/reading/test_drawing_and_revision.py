@@ -72,7 +72,7 @@ def test_the_name_of_a_machine_above_sections_is_no_position(tmp_path, words):
     path = tmp_path / "sheet.csv"
     path.write_text(SECTIONS.format(**words), encoding="utf-8")
     stations = read_table(path).stations
-    assert stations.text("station").tolist() == [words["first"], words["second"]]
+    assert stations.text("station").tolist() == [f"{words['bearing']} {words[end]}" for end in ("first", "second")]
     assert set(stations.machines) == {words["machine"]}
     assert stations.number("radial_load").tolist() == [900, 365]
     assert stations.size("shaft_seat_diameter").upper.tolist() == pytest.approx([0.005, 0.008])
