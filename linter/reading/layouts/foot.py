@@ -37,7 +37,7 @@ def foot_of(grid: Grid, words: Words, key: int = 0) -> int:
     They are narrower than the table and follow a blank row or a note alone in its row, or begin with the name of a
     value of the machine. None of them names a station or a bearing. ``key`` is the column that rows of the table fill.
     """
-    counts = [grid.filled[row] for row in _last_rows(grid)]
+    counts = [len(grid.texts(row)) for row in _last_rows(grid)]
     first = grid.height - len(counts)
     start = grid.height
     for row in range(grid.height - 1, first - 1, -1):
