@@ -36,3 +36,16 @@ def test_caption_before_labels_and_values(tmp_path, language, gap):
     assert stations.toleranced["shaft_seat_diameter"].nominal.tolist() == [12.0, 12.0]
     assert stations.toleranced["housing_seat_diameter"].upper.tolist() == pytest.approx([-0.011, 0.021])
     assert not any(p.kind == "unreadable" for p in stations.problems)
+
+
+@pytest.mark.parametrize("head", ["Mass", "Weight", "Material", "Supplier"])
+def test_what_is_no_size_below_a_part_is_none(tmp_path, head):
+    path = tmp_path / "table.csv"
+    path.write_text(
+        f"All dimensions in mm;;;;;;\nPos.;Designation;Shaft;;Housing;;\n;;{head};Tolerance;{head};Tolerance;Ra (µm)\n"
+        "D;6001;12.4;j5;28.1;H7;0.4\nN;6001;12.4;j5;28.1;H7;0.4\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    for seat in ("shaft_seat_diameter", "housing_seat_diameter"):
+        assert not {12.4, 28.1} & set(stations.size(seat).nominal.tolist())

@@ -9,7 +9,7 @@ from functools import cached_property
 from typing import Any, overload
 
 import numpy as np
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 from numpy.typing import NDArray
 
 from linter.model.places import Place, column_letters
@@ -263,6 +263,17 @@ class Grid:
     def stated(self, row: int) -> list[Any]:
         """The cells of a row that hold something."""
         return [self.columns[column][row] for column in self.texts(row)]
+
+    def with_cells(self, cells: Mapping[tuple[int, int], Any]) -> "Grid":
+        """A grid with other cells in the places of some, by row and column."""
+        columns = [*self.columns]
+        for column in {column for _, column in cells}:
+            own = columns[column].tolist()
+            for (row, at), cell in cells.items():
+                if at == column:
+                    own[row] = cell
+            columns[column] = object_column(own)
+        return evolve(self, columns=columns)
 
     def put(self, row: int, column: int, cell: Any) -> None:
         """Put another cell in the place of one, in this grid alone."""

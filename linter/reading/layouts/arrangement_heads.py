@@ -1,8 +1,6 @@
 """A word for the machine over cells that say how bearings are located (``Arrangement`` over ``floating``)."""
 
-from attrs import evolve
-
-from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
+from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.other_cells import are_roles
 
@@ -21,10 +19,7 @@ def with_roles_named(grid: Grid, words: Words) -> Grid:
                 continue
             named = f"{cell.strip()} ({_ROLE})"
             if _over_roles(grid, row, column) and words.heading(named) == Heading("axial_role"):
-                cells = grid.columns[column].tolist()
-                cells[row] = named
-                columns = [object_column(cells) if c == column else own for c, own in enumerate(grid.columns)]
-                grid = evolve(grid, columns=columns)
+                grid = grid.with_cells({(row, column): named})
     return grid
 
 

@@ -12,7 +12,7 @@ from linter.reading.words.headings import Heading, Words
 
 #: A diameter or a size and no more, with its unit or without; sizes of a part, which one of another thing may have too.
 _DIAMETER = re.compile(
-    r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径|size|dimensions?|dim\.|maß|mass|cotes?|misura|quota|"
+    r"(?:[Ø⌀øφΦϕ∅Ф]|dia(?:m(?:eter)?)?\.?|durchm(?:esser)?\.?|直径|size|dimensions?|dim\.|maß|cotes?|misura|quota|"
     r"medida|cota|dimensión|размер|寸法|尺寸)(?:\s*[(\[/].*)?",
     re.IGNORECASE,
 )

@@ -2,9 +2,7 @@
 
 from itertools import pairwise
 
-from attrs import evolve
-
-from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank, object_column
+from linter.reading.files.grids import LONGEST_MIXED, Grid, is_blank
 from linter.reading.words.headings import Words
 
 #: Rows among which such a row is looked for, and positions of it at most.
@@ -18,14 +16,9 @@ def with_numbered_heads(grid: Grid, words: Words) -> Grid:
     """
     if grid.height > LONGEST_MIXED or grid.sheet is None:
         return grid
-    columns = [*grid.columns]
-    for row in range(min(grid.height, _ROWS)):
-        for column in _numbers(grid, row, words):
-            cells = columns[column].tolist()
-            cells[row] = str(int(cells[row]))
-            columns[column] = object_column(cells)
-    changed = any(one is not two for one, two in zip(columns, grid.columns, strict=True))
-    return evolve(grid, columns=columns) if changed else grid
+    found = ((row, c) for row in range(min(grid.height, _ROWS)) for c in _numbers(grid, row, words))
+    cells = {(row, column): str(int(grid.columns[column][row])) for row, column in found}
+    return grid.with_cells(cells) if cells else grid
 
 
 def _numbers(grid: Grid, row: int, words: Words) -> list[int]:

@@ -6,9 +6,7 @@ in which the shaft is as large as the bores, is the housing there, whatever it i
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from attrs import evolve
-
-from linter.reading.files.grids import Grid, cell_text, is_blank, object_column
+from linter.reading.files.grids import Grid, is_blank
 from linter.reading.layouts.sides import side_of
 from linter.reading.layouts.strips import Found, part_taken
 from linter.reading.words.designations import looks_like_designation
@@ -46,9 +44,7 @@ def with_parts_told(grid: Grid, words: Words, found: Found) -> Grid:
         if (told := _told(grid, column, words)) is not None:
             part, text, row = told
             found.problems.append(part_taken(grid.place(row, column), text, f"{part}_seat_diameter"))
-            cells = [part if cell_text(cell) == text else cell for cell in grid.columns[column].tolist()]
-            columns = [object_column(cells) if c == column else own for c, own in enumerate(grid.columns)]
-            return evolve(grid, columns=columns)
+            return grid.with_cells({(r, column): part for r in range(grid.height) if grid.text(r, column) == text})
     return grid
 
 

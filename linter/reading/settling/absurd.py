@@ -86,7 +86,7 @@ def _without_roughness(stations: Stations) -> tuple[Stations, list[Problem]]:
             problems.append(
                 Problem(
                     "unreadable", row, name, place, f"{values[row]:g}", "a roughness with its unit",
-                    f"{where}a roughness of {values[row]:g} µm is that of no seat; "
+                    f"{where}read as {values[row]:g} µm, which is the roughness of no seat; "
                     "expected a roughness with its unit, µm or µin; the value is not used.",
                     "roughness-unit",
                 )

@@ -8,6 +8,7 @@ import random
 from dataclasses import replace
 
 from practice.grammar import Table
+from practice.of_offices import file_of, office_of, table_of
 
 from practice_twentyfourth import offices_de, offices_en, offices_es, offices_fr, offices_it, offices_ja_ru, offices_zh
 from practice_twentyfourth.office import Office
@@ -34,10 +35,9 @@ def make(number: int) -> Table:
     Table
         Bytes and meaning.
     """
-    offices = ODD if number % 2 else EVEN
-    edition, index = divmod((number - 1) // 2, len(offices))
+    plain, edition = office_of(number, ODD, EVEN)
     rng = random.Random(f"twenty-fourth {number}")
-    office = replace(offices[index], rng=rng, edition=edition)
+    office = replace(plain, rng=rng, edition=edition)
     names, bearings = office.machines.split(","), office.bearings.split(";")
     on, _, into = office.fits.partition("/")
     rotors = [
@@ -47,25 +47,15 @@ def make(number: int) -> Table:
         )
         for k in range(office.count)
     ]  # fmt: skip
-    kind, *rest = office.file.split(" ")
-    separator, encoding = ("", rest[0] if rest else "utf-8") if len(rest) < 2 else rest
-    separator = {"tab": "\t"}.get(separator, separator)
+    kind, separator, encoding = file_of(office.file)
     if kind == "json":
         tree = Tree(office, rotors)
         content, expected = tree.content(encoding), tree.expected()
     else:
         sheet = Sheet(office, rotors)
         content, expected = sheet.content(kind, separator, encoding), sheet.expected()
-    return Table(
-        seed=24000 + number,
-        suffix="." + kind,
-        content=content,
-        machines=tuple(str(r.values["machine", -1]) for r in rotors),
-        stations=tuple(r.positions for r in rotors),
-        expected=expected,
-        implied={(m, s, name): value for m, one in enumerate(rotors) for (s, name), value in one.implied.items()},
-        kinds={
-            "persona": f"{number} {office.language} {office.layout}", "language": office.language,
-            "layout": office.layout, "encoding": encoding, "separator": separator,
-        },
-    )  # fmt: skip
+    kinds = {
+        "persona": f"{number} {office.language} {office.layout}", "language": office.language,
+        "layout": office.layout, "encoding": encoding, "separator": separator,
+    }  # fmt: skip
+    return table_of(24000 + number, kind, content, rotors, expected, kinds)

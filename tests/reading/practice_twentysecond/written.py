@@ -8,6 +8,7 @@ import random
 from dataclasses import replace
 
 from practice.grammar import Table
+from practice.of_offices import file_of, office_of, table_of
 from practice_nineteenth.sheet import Tree
 
 from practice_twentysecond import offices_en, offices_es_ru, offices_fr_it, offices_german, offices_ja_zh
@@ -34,9 +35,8 @@ def make(number: int) -> Table:
     Table
         Bytes and meaning.
     """
-    offices = ODD if number % 2 else EVEN
-    edition, index = divmod((number - 1) // 2, len(offices))
-    firm = replace(offices[index], rng=random.Random(f"twentysecond {number}"), edition=edition)
+    plain, edition = office_of(number, ODD, EVEN)
+    firm = replace(plain, rng=random.Random(f"twentysecond {number}"), edition=edition)
     names, fits = firm.machines.split(","), firm.fits.partition("/")
     bearings, positions = firm.bearing.split(";"), firm.positions.split(";")
     rotors = [
@@ -47,24 +47,14 @@ def make(number: int) -> Table:
         )
         for k in range(firm.count)
     ]  # fmt: skip
-    kind, *rest = firm.file.split(" ")
-    separator, encoding = rest if len(rest) == 2 else ("", "utf-8")
-    separator = {"tab": "\t"}.get(separator, separator)
+    kind, separator, encoding = file_of(firm.file)
     sheet = grown(firm, rotors) if kind == "json" else Form(firm, rotors).write()
     if isinstance(sheet, Tree):
         content = sheet.bytes(encoding)
     else:
         content = sheet.workbook() if kind == "xlsx" else sheet.delimited(separator, encoding)
-    return Table(
-        seed=22000 + number,
-        suffix="." + kind,
-        content=content,
-        machines=tuple(str(one.values["machine", -1]) for one in rotors),
-        stations=tuple(one.positions for one in rotors),
-        expected=sheet.expected(),
-        implied={(m, s, name): value for m, one in enumerate(rotors) for (s, name), value in one.implied.items()},
-        kinds={
-            "persona": f"{number} {firm.language} {firm.layout}", "language": firm.language, "layout": firm.layout,
-            "units": firm.more.get("units", "heading"), "encoding": encoding, "separator": separator,
-        },
-    )  # fmt: skip
+    kinds = {
+        "persona": f"{number} {firm.language} {firm.layout}", "language": firm.language, "layout": firm.layout,
+        "units": firm.more.get("units", "heading"), "encoding": encoding, "separator": separator,
+    }  # fmt: skip
+    return table_of(22000 + number, kind, content, rotors, sheet.expected(), kinds)

@@ -8,6 +8,7 @@ import random
 from dataclasses import replace
 
 from practice.grammar import Table
+from practice.of_offices import file_of, office_of, table_of
 
 from practice_twentythird import offices_east, offices_en, offices_fr_it_es, offices_german
 from practice_twentythird.office import Office
@@ -33,9 +34,8 @@ def make(number: int) -> Table:
     Table
         Bytes and meaning.
     """
-    offices = ODD if number % 2 else EVEN
-    edition, index = divmod((number - 1) // 2, len(offices))
-    office = replace(offices[index], rng=random.Random(f"twenty-third {number}"), edition=edition)
+    plain, edition = office_of(number, ODD, EVEN)
+    office = replace(plain, rng=random.Random(f"twenty-third {number}"), edition=edition)
     names = office.machines.split(",")
     bearings, (shaft_fits, housing_fits) = office.bearing.split(";"), office.fits.split("/")
     rotors = [
@@ -45,24 +45,14 @@ def make(number: int) -> Table:
         )
         for k in range(office.count)
     ]  # fmt: skip
-    kind, *rest = office.file.split(" ")
-    separator, encoding = rest if len(rest) == 2 else ("", "utf-8")
-    separator = {"tab": "\t"}.get(separator, separator)
+    kind, separator, encoding = file_of(office.file)
     made: Sheet | Tree = Tree(office, rotors) if kind == "json" else Sheet(office, rotors)
     if isinstance(made, Tree):
         content = made.bytes(encoding)
     else:
         content = made.workbook() if kind == "xlsx" else made.delimited(separator, encoding)
-    return Table(
-        seed=23000 + number,
-        suffix="." + kind,
-        content=content,
-        machines=tuple(str(one.values["machine", -1]) for one in rotors),
-        stations=tuple(one.positions for one in rotors),
-        expected=made.expected(),
-        implied={(m, s, name): value for m, one in enumerate(rotors) for (s, name), value in one.implied.items()},
-        kinds={
-            "persona": f"{number} {office.language} {office.layout}", "language": office.language,
-            "layout": office.layout, "encoding": encoding, "separator": separator,
-        },
-    )  # fmt: skip
+    kinds = {
+        "persona": f"{number} {office.language} {office.layout}", "language": office.language,
+        "layout": office.layout, "encoding": encoding, "separator": separator,
+    }  # fmt: skip
+    return table_of(23000 + number, kind, content, rotors, made.expected(), kinds)
