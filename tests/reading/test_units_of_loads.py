@@ -70,3 +70,17 @@ def test_roughness_that_no_seat_has_is_asked_for(tmp_path):
     assert [(p.code, p.read) for p in stations.problems if p.parameter == "shaft_seat_roughness"] == [
         ("roughness-unit", "1600")
     ]
+
+
+@pytest.mark.parametrize(
+    ("head", "value", "code"), [("C [N]", "5.1", "rating-unit"), ("Shaft seat Ra [mm]", "1.6", "roughness-unit")]
+)
+def test_of_very_many_cells_alike_a_count_is_told(tmp_path, head, value, code):
+    path = tmp_path / "table.csv"
+    rows = "".join(f"M{k};A;25;{value}\n" for k in range(80))
+    path.write_text(f"machine;station;bore_diameter [mm];{head}\n{rows}", encoding="utf-8")
+    stations = read_table(path).stations
+    told = [p for p in stations.problems if p.code == code]
+    assert len(told) == 51 and [p.read for p in told if p.row is None] == ["30 more cells"]
+    name = told[0].parameter
+    assert not stations.known(name).any()

@@ -9,8 +9,8 @@ title in inches or mm has made one of them (ISO 21920-3 tabulates Ra to 50 µm, 
 import numpy as np
 from attrs import evolve
 
-from linter.model.places import PlaceColumn
 from linter.model.stations import Problem, Stations
+from linter.reading.settling.keys import MOST_ALIKE, more_alike
 
 #: Rating per bore [N/mm] below which no bearing lies.
 LEAST = {"dynamic_rating": 12.0, "static_rating": 6.0}
@@ -21,74 +21,59 @@ _ROUGHEST = 1000.0
 _ROUGHNESS = ("shaft_seat_roughness", "housing_seat_roughness")
 
 
-def doubted_figures(stations: Stations) -> tuple[Stations, list[Problem]]:
+def doubted_figures(stations: Stations, file: str) -> tuple[Stations, list[Problem]]:
     """Stations without ratings and roughness that need another unit, and what has to be asked about them.
 
     Parameters
     ----------
     stations : Stations
         As the table states them.
+    file : str
+        The table, for what is told of more than a few cells.
 
     Returns
     -------
     tuple of Stations and list of Problem
-        The same stations with such figures blank, and one problem for each.
+        The same stations with such figures blank, and a problem for each; of very many of one parameter only a count.
     """
-    stations, ratings = _without_ratings(stations)
-    stations, rough = _without_roughness(stations)
-    return stations, [*ratings, *rough]
-
-
-def _without_ratings(stations: Stations) -> tuple[Stations, list[Problem]]:
-    """Stations without ratings that are far too small for their bore."""
+    numbers, problems = dict(stations.numbers), list[Problem]()
     bore = stations.number("bore_diameter")
-    numbers = dict(stations.numbers)
-    problems = []
-    for name, least in LEAST.items():
+    for name in (*LEAST, *_ROUGHNESS):
         values = stations.number(name)
-        # Not least * bore: a stated bore of 1e308 overflows.
-        small = (values > 0) & (values / least < np.where(np.isnan(bore), _SMALL_BORE, bore))
-        if not small.any():
+        if name in LEAST:
+            # Not least * bore: a stated bore of 1e308 overflows.
+            absurd = (values > 0) & (values / LEAST[name] < np.where(np.isnan(bore), _SMALL_BORE, bore))
+        else:
+            absurd = values > _ROUGHEST
+        rows = np.flatnonzero(absurd)
+        if not len(rows):
             continue
-        numbers[name] = np.where(small, np.nan, values)
-        rows = np.flatnonzero(small)
-        known = stations.places.get(name)
-        places = known.every(rows) if isinstance(known, PlaceColumn) else [stations.place(name, int(r)) for r in rows]
-        cells = zip(rows.tolist(), places, values[rows].tolist(), bore[rows].tolist(), strict=True)
-        for row, place, value, of in cells:
-            read = f"{value:g}"
-            where = f"{place}: " if place is not None else ""
-            of_bore = "" if of != of else f" with {of:g} mm bore"
-            problems.append(
-                Problem(
-                    "unreadable", row, name, place, read, "a load rating with its unit, N or kN",
-                    f"{where}{read} N is far below any load rating of a bearing{of_bore}, in kN it "
-                    "would be a usual one; expected a load rating with its unit, N or kN; the value is not used.",
-                    "rating-unit",
-                )
-            )  # fmt: skip
-    return (evolve(stations, numbers=numbers), problems) if problems else (stations, problems)
-
-
-def _without_roughness(stations: Stations) -> tuple[Stations, list[Problem]]:
-    """Stations without roughness that no seat has."""
-    numbers = dict(stations.numbers)
-    problems = []
-    for name in _ROUGHNESS:
-        values = stations.number(name)
-        rough = values > _ROUGHEST
-        if not rough.any():
-            continue
-        numbers[name] = np.where(rough, np.nan, values)
-        for row in np.flatnonzero(rough).tolist():
+        numbers[name] = np.where(absurd, np.nan, values)
+        for row in rows[:MOST_ALIKE].tolist():
             place = stations.place(name, row)
             where = f"{place}: " if place is not None else ""
-            problems.append(
-                Problem(
-                    "unreadable", row, name, place, f"{values[row]:g}", "a roughness with its unit",
-                    f"{where}read as {values[row]:g} µm, which is the roughness of no seat; "
-                    "expected a roughness with its unit, µm or µin; the value is not used.",
-                    "roughness-unit",
-                )
-            )  # fmt: skip
+            said = _of_rating(where, values[row], bore[row]) if name in LEAST else _of_roughness(where, values[row])
+            code, expected, message = said
+            problems.append(Problem("unreadable", row, name, place, f"{values[row]:g}", expected, message, code))
+        if (more := len(rows) - MOST_ALIKE) > 0:
+            problems.append(more_alike(problems[-1], file, more))
     return (evolve(stations, numbers=numbers), problems) if problems else (stations, problems)
+
+
+def _of_rating(where: str, value: float, bore: float) -> tuple[str, str, str]:
+    """Code, what is expected and the message of a load rating that is too small."""
+    of_bore = "" if np.isnan(bore) else f" with {bore:g} mm bore"
+    message = (
+        f"{where}{value:g} N is far below any load rating of a bearing{of_bore}, in kN it "
+        "would be a usual one; expected a load rating with its unit, N or kN; the value is not used."
+    )
+    return "rating-unit", "a load rating with its unit, N or kN", message
+
+
+def _of_roughness(where: str, value: float) -> tuple[str, str, str]:
+    """Code, what is expected and the message of a roughness that is too large."""
+    message = (
+        f"{where}read as {value:g} µm, which is the roughness of no seat; "
+        "expected a roughness with its unit, µm or µin; the value is not used."
+    )
+    return "roughness-unit", "a roughness with its unit", message

@@ -229,6 +229,12 @@ def _drop_halves(file: str, found: Found, stations: dict[str, dict[str, int]]) -
     told.close()
 
 
+def more_alike(model: Problem, file: str, more: int) -> Problem:
+    """How many cells beyond those that are told one by one have the trouble of ``model``."""
+    message = f"{file}: {more} more cells of {model.parameter} have the same trouble ({model.code})."
+    return Problem(model.kind, None, model.parameter, None, f"{more} more cells", model.expected, message, model.code)
+
+
 class _Told:
     """Troubles of machines and stations; beyond many of one sort they are only counted."""
 

@@ -24,7 +24,7 @@ from linter.reading.settling.bearing_list import BearingList
 from linter.reading.settling.columns import read_values
 from linter.reading.settling.derive import DESIGNATION, derive, known_designation
 from linter.reading.settling.doubted import doubted_units, without
-from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, name_only_station
+from linter.reading.settling.keys import EVERY, MOST_ALIKE, NONE, Keys, index_keys, more_alike, name_only_station
 from linter.reading.settling.measure import classes_beside, stated_in_inches, unit_of_size
 from linter.reading.settling.missing import Missing, tell_missing, unused
 from linter.reading.settling.one_value import Stated, settle_numbers, settle_words
@@ -112,7 +112,7 @@ class Resolver:
                 self._one_parameter(parameter(name), strips[name])
         self._keys_as_texts()
         stations = self.columns.stations(self.keys)
-        stations, doubts = doubted_figures(stations)
+        stations, doubts = doubted_figures(stations, self.file)
         self.problems.extend(doubts)
         stations = self._without_doubted(stations)
         self._tell_missing(stations)
@@ -321,13 +321,9 @@ class Resolver:
 
     def _close_alike(self) -> None:
         """Say how many problems were only counted."""
-        for (name, code), alike in self._alike.items():
+        for alike in self._alike.values():
             if (more := alike.count - MOST_ALIKE) > 0:
-                model = self.problems[alike.last]
-                message = f"{self.file}: {more} more cells of {name} have the same trouble ({code})."
-                self.problems.append(
-                    Problem(model.kind, None, name, None, f"{more} more cells", model.expected, message, code)
-                )
+                self.problems.append(more_alike(self.problems[alike.last], self.file, more))
 
     def _problem_at(
         self,
