@@ -9,7 +9,7 @@ import pytest
 
 from linter.mechanics.limits import deviations_or_nan
 from practice import grammar
-from practice.measure import judge
+from practice.measure import _apart, judge
 
 #: SHA-256 over the meaning of the tables of the measuring set.
 SET = "6a4057277d7551b708215c1d8be57e2a4461c564be022e086bcb67763ce4a19d"
@@ -109,3 +109,21 @@ def as_stated(value: grammar.Value) -> object:
     if lower is None:
         lower, upper = grammar.deviations(value.tolerance_class, value.nominal)
     return {"nominal": value.nominal, "lower": lower, "upper": upper, "class": value.tolerance_class or None}
+
+
+@pytest.mark.parametrize(
+    ("meant", "read", "alike"),
+    [
+        ("前側", "前側軸受", True),
+        ("Bearing 1", "1", True),
+        ("Palier A", "a", True),
+        ("Festlager", "Fest", True),
+        ("опора А", "А", True),
+        ("Bearing 1", "Bearing 2", False),
+        ("DE", "NDE", False),
+        ("Lager", "Palier", False),
+    ],
+)
+def test_a_name_is_the_same_with_or_without_the_word_for_the_bearing(meant: str, read: str, alike: bool) -> None:
+    assert (_apart(meant) == _apart(read)) is alike
+    assert _apart(meant)
