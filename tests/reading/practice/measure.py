@@ -99,11 +99,14 @@ _OF_BEARING = re.compile(
     r"|lager$|^lager|軸受部?|ベアリング|轴承位?|支承|[\W_]+"
 )
 
+#: Cyrillic letters that look like Latin ones, and the letter that is meant by them in a name of one letter.
+_LOOKS_LATIN = str.maketrans("авсенкмортх", "abcehkmoptx")
+
 
 def _apart(name: object) -> str:
     """What is left of a position's name without the word for the bearing; the name itself where nothing is."""
     plain = _plain(name)
-    return _OF_BEARING.sub("", plain) or plain
+    return (_OF_BEARING.sub("", plain) or plain).translate(_LOOKS_LATIN)
 
 
 def _same(expected: Value, got: Any) -> bool:
