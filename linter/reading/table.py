@@ -26,6 +26,7 @@ from linter.reading.layouts.part_numbers import leave_part_numbers
 from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.remark_columns import take_remarks_of_objects
 from linter.reading.layouts.roughness import by_custom
+from linter.reading.layouts.sentences import take_sentences, without_sentences
 from linter.reading.layouts.sheet import lay_out_grid, tell_unheaded_rows
 from linter.reading.layouts.sheet_names import OfSheet, name_by_sheets
 from linter.reading.layouts.sheet_words import words_across
@@ -205,6 +206,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     if source.kind in ("text", "json") and (what := other_format(source.data)):
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
+    take_sentences(grids, found, words)
     take_apart(found, source.file)
     read_also_said(found, words)
     take_springs_of_names(found.blocks)
@@ -228,7 +230,7 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
     sheets = []
     for grid in grids:
         before = len(found.blocks)
-        lay_out_grid(grid, words, found)
+        lay_out_grid(without_sentences(grid, words), words, found)
         sheets.append(OfSheet(grid, found.blocks[before:]))
     name_by_sheets(sheets, words, found)
     return grids
@@ -251,7 +253,7 @@ def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
         grid, notes = read_grid(source, encoding)
         grid = without_quotes(grid)
     found.notes.extend(notes)
-    lay_out_grid(grid, words, found)
+    lay_out_grid(without_sentences(grid, words), words, found)
     return [grid]
 
 

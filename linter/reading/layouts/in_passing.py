@@ -15,7 +15,7 @@ from linter.reading.cells.units import MOST_REMEMBERED
 from linter.reading.words.headings import Words
 
 #: Words beside which a remark states nothing (common practice).
-_NOT_SAID = re.compile(
+NOT_SAID = re.compile(
     r"(?<!\w)(?:not?|never|nicht|kein\w*|nie|ne|pas|sans|sin|senza|non|не|нет|was|were|previously|formerly|old|instead"
     r"|früher|vorher|bisher|statt|war|ehemals|avant|ancien|antes|anterior|prima|era|раньше|был\w*|or|oder|ou|или|if|wenn"
     r"|falls|si|se|если|other|opposite|andere\w*|gegen\w*|autre|otro|otra|altro|altra|opposta|друг\w*)(?!\w)|[?？]|不|未|无|無|原|旧|前は|または|或|ない|反対|另|对侧"
@@ -90,7 +90,7 @@ def said_in_passing(text: str, *, of_spring: bool) -> dict[str, str]:
     dict of str to str
         Words of the vocabulary.
     """
-    if _NOT_SAID.search(_without_choices(text)):
+    if NOT_SAID.search(_without_choices(text)):
         return {}
     plain = without_free_ring(text)
     said = {name: next(iter(found)) for name in _NAMES if len(found := inside(name, plain)) == 1}
