@@ -12,9 +12,11 @@ from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.units_row import unit_below
 from linter.reading.words.boundary import DIMENSIONS
 from linter.reading.words.columns import heading_of
-from linter.reading.words.designations import read_designation
+from linter.reading.words.designations import designation_strength, read_designation
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.part_evidence import number_of, rings_of
+from linter.reading.words.joined_names import halves_of
+from linter.reading.words.nominal_columns import nominal_beside_limits
+from linter.reading.words.part_evidence import PARTS, number_of, rings_of
 from linter.reading.words.parts import concepts_said
 
 #: Headings of columns that number or describe the rows.
@@ -62,6 +64,7 @@ def headings_of(
             of_part |= of_rings | _of_support(grid, row, one.side, of_part, below, words)
         else:
             of_part = {c: of_feature(words, one, grid.text(row, c), seat) for c, seat in of_part.items()}
+        _nominals(grid, row, of_part, below, words)
         for column, heading in of_part.items():
             if heading is None and one.side.side == "bearing" and _names_bearings(grid, row, column, below, words):
                 heading = Heading("bearing_designation")
@@ -83,6 +86,8 @@ def _headings(
         heading = (
             within(words, side, label) or _own_size(grid, row, column, side, words) or own_fillet(words, side, label)
         )
+        if heading is None and side.side in PARTS and _or_material(label):
+            heading = Heading(f"{side.side}_material")
         aspect = JOINABLE.get(words.group(label), "") if heading is None else ""
         of = size or (_size_behind(grid, row, column, side, words) if aspect not in ("", "unit") else None)
         if of is not None and aspect not in ("", "unit"):
@@ -94,6 +99,20 @@ def _headings(
             heading = evolve(heading, unit=unit)
         result[column] = heading
     return result
+
+
+def _or_material(label: str) -> bool:
+    """Whether a heading is of designations of bearings and of materials of parts (``Designation / material``)."""
+    said = [concepts_said(half) for half in halves_of(label)]
+    return {"material"} in said and any("designation" in other for other in said)
+
+
+def _nominals(grid: Grid, row: int, of_part: dict[int, Heading | None], below: Sequence[int], words: Words) -> None:
+    """Add the column of nominal sizes beside the limits of a part, under a heading that is not known."""
+    columns = range(grid.width)
+    labels, result = [grid.text(row, c) if c in of_part else "" for c in columns], [of_part.get(c) for c in columns]
+    nominal_beside_limits(labels, result, lambda c: [text for r in below if (text := grid.text(r, c))], words)
+    of_part |= {c: heading for c, heading in enumerate(result) if heading is not None}
 
 
 def _of_support(
@@ -183,10 +202,15 @@ def _judged(
     grid: Grid, row: int, column: int, heading: Heading | None, below: Sequence[int], words: Words
 ) -> Heading | None:
     """What a column states of one part, by its cells too: a bearing's designation under any heading."""
-    cells = [text for r in below if (text := grid.text(r, column))]
+    label, cells = grid.text(row, column), [text for r in below if (text := grid.text(r, column))]
     if heading is not None and heading.entry.kind == "toleranced" and cells and all(map(_NUMBERED.fullmatch, cells)):
         return None  # Seat: S1, S2, H1, H2
-    label = grid.text(row, column)
+    if heading is not None and heading.aspect == "tolerance" and cells and all(map(_PLAIN.fullmatch, cells)):
+        of_size = "diameter" in concepts_said(label)
+        heading = evolve(heading, aspect="value", unit=words.unit_of(label)) if of_size else heading  # Ø ajuste
+    numbered = all(text.isdigit() and designation_strength(text) == "no" for text in cells)
+    if cells and heading is not None and heading.parameter == "bearing_designation" and numbered:
+        return None  # running numbers of the items
     if cells and "bearing" in concepts_said(label) and all(rings_of(cell, named=True) for cell in cells):
         return Heading("bearing_designation")  # mating bearing, which is no fit
     heading = heading_of(label, heading, cells, words) if cells else heading

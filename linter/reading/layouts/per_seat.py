@@ -254,7 +254,7 @@ def _column_of_stations(
             continue  # a column whose heading says what it is
         seats = {r: said for r, said in rows.items() if said.feature == "seat"}
         filled = _filled_down(grid, column, rows)
-        keys = [(machines.get(r, ""), said.side.side, filled[r]) for r, said in seats.items()]
+        keys = [(machines.get(r, ""), said.side.side, text) for r, said in seats.items() if (text := filled[r])]
         texts = {text for *_, text in keys}
         of_sides = [{text for _, side, text in keys if side == one} for one in {side for _, side, _ in keys}]
         alike = len(of_sides) > 1 and all(one == texts for one in of_sides) and len(keys) == len(set(keys))
@@ -340,7 +340,7 @@ class _Reader:
         sides: dict[str, set[str]] = {}
         for row, said in self.table.rows.items():
             sides.setdefault(self._place_of(row), set()).add(said.side.side)
-        alone = [station for station, parts in sides.items() if parts == {"shaft"}]
+        alone = [station for station, parts in sides.items() if station and parts == {"shaft"}]
         both = [station for station, parts in sides.items() if {"shaft", "housing"} <= parts]
         if len(alone) != 1 or len(both) < 2 or len(both) + 1 < len(sides) or self.words.names.station(alone[0]):
             return set()

@@ -13,7 +13,7 @@ from linter.reading.files.grids import Grid, cell_text, is_blank
 from linter.reading.words.columns import heading_of
 from linter.reading.words.dictionary import MOST_REMEMBERED
 from linter.reading.words.headings import Heading, Words
-from linter.reading.words.parts import concepts_said, is_bearing, part_alone, tells_feature
+from linter.reading.words.parts import concepts_said, is_bearing, is_bearing_seat, part_alone, tells_feature
 
 # Terms of the trade (ISO 286-1, ISO 5593 and their translations, from memory; common practice).
 _WORDS = {
@@ -65,6 +65,7 @@ _DATA = re.compile(r"(?:仕様|諸元|データ|参数|数据|规格|信息|情�
 _COMPOUND = re.compile(r"(?<=[a-zß])(?:daten|angaben|abmessungen)$")
 #: Brackets behind the word for a part that only say more of it: the ring that sits there, or where the data are from.
 _MORE = re.compile(r"(?P<word>[^()\[\]（）]+?)\s*[(\[（](?P<more>[^()\[\]（）]+)[)\]）]")
+_EASTERN_MORE = re.compile(r"(?P<word>[^－・]+)[－・](?P<more>[^－・]+)")
 _FROM = re.compile(r"(?:katalog|catal|catál|каталог|目录|样本|カタログ|型録)", re.IGNORECASE)
 _BEFORE_PART = re.compile(r".*(?:[:：]| [–—-]) *")
 _SEAT = re.compile(r"\b(?:seats?|sitze?|sitzes)\b", re.IGNORECASE)
@@ -106,8 +107,10 @@ def side_of(text: str) -> Side | None:
 
 @lru_cache(maxsize=MOST_REMEMBERED)
 def _side_of(text: str) -> Side | None:
-    if (more := _MORE.fullmatch(text.strip(" :.-–—=*#"))) and _says_more(more["more"]):
-        return side_of(more["word"])
+    plain = text.strip(" :.-–—=*#")
+    if (more := _MORE.fullmatch(plain) or _EASTERN_MORE.fullmatch(plain)) and _says_more(more["more"]):
+        side = side_of(more["word"])
+        return None if side is not None and side.side == "bearing" and is_bearing_seat(more["more"]) else side
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word) or ("bearing" if is_bearing(word) else "")
     if not side and (plain := _DATA.sub("", word)) != word and (side := _SIDES.get(plain, "")):
@@ -142,9 +145,10 @@ def _part_of_block(text: str) -> str:
 
 
 def _says_more(text: str) -> bool:
-    """Whether a bracket behind the word for a part names the ring that sits there, or a catalogue."""
+    """Whether a bracket behind the word for a part names the ring that sits there, its seat, or a catalogue."""
     said = concepts_said(text)
-    return ("ring" in said and bool(said & {"inside", "outside"})) or _FROM.match(text.strip()) is not None
+    of_ring = "ring" in said and bool(said & {"inside", "outside"})
+    return of_ring or is_bearing_seat(text.strip()) or _FROM.match(text.strip()) is not None
 
 
 def innermost(trail: tuple[str, ...]) -> tuple[str, ...]:

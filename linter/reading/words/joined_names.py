@@ -18,7 +18,11 @@ _DESIGNATION = (
     "designación denominación обозначение 型番 呼び番号 型号 代号 牌号 品番 bearing_designation bearing_no lager-nr. "
     "référence referencia riferimento"
 )
-_TYPE = "type typ lagertyp bearing_type tipo тип марка 型式 规格 規格 reference ref. p/n part_no. part_number"
+_TYPE = (
+    "type typ lagertyp bearing_type tipo тип марка 型式 规格 規格 reference ref. p/n part_no. part_number "
+    "code codice código codigo code_article bestell-nr. bestellnummer artikel-nr. sachnummer catalogue_no. cat._no. "
+    "код артикул каталожный_номер コード 部品番号 部番 编码 代码 图号"
+)
 _NOMINAL = (
     "nominal nominal_size nominal_dimension nominal_diameter nom. nom nom._size nom._dia. nom._ø "
     "dimension diameter ø dia. nennmaß nenn-ø nenn-∅ maß nenndurchmesser durchmesser abmessung nenngröße "

@@ -19,7 +19,8 @@ def nominal_beside_limits(
     for column, label in enumerate(labels):
         if result[column] is not None or not label or words.mapped(label):
             continue
-        for one, other in ((column + 1, column + 2), (column - 2, column - 1), (column - 1, column + 1)):
+        after, before = _but_classes(result, column, 1), _but_classes(result, column, -1)
+        for one, other in (after, before[::-1], (before[0], after[0])):
             size = _of_limits(result, one, other)
             if size is None or (size.parameter, size.station) in stated:
                 continue
@@ -29,9 +30,17 @@ def nominal_beside_limits(
                 break
 
 
+def _but_classes(result: Sequence[Heading | None], column: int, step: int) -> tuple[int, int]:
+    """The two columns on one side of a column, without one of classes of a size (``Ø | ISO tol. | Max | Min``)."""
+    beside = column + step
+    said = result[beside] if 0 <= beside < len(result) else None
+    first = beside + step if said is not None and said.aspect in ("class", "tolerance") else beside
+    return first, first + step
+
+
 def _of_limits(result: Sequence[Heading | None], one: int, other: int) -> Heading | None:
     """The size of which two columns state the limits, or None."""
-    if one < 0 or other >= len(result):
+    if not (0 <= one < len(result) and 0 <= other < len(result)):
         return None
     first, second = result[one], result[other]
     if first is None or second is None or {first.aspect, second.aspect} != {"min", "max"}:

@@ -201,13 +201,17 @@ def part_of_size(text: str) -> str:
 
 
 def part_alone(text: str) -> str:
-    """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty."""
+    """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty.
+
+    A word for the seat of a bearing that is the shaft's where it stands alone (``軸受はめあい部``) may be of either.
+    """
     words = _words(text)
     if not 1 <= len(words) <= _MOST_WORDS:
         return ""
     if len(words) == 1 and not (_of_word(words[0]) or _CONSONANTS.fullmatch(words[0]) or text.rstrip().endswith(".")):
         return ""  # ends: a word of its own more likely than one cut short
-    said = {concepts - {"seat"} for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown}
+    read = (concepts for concepts, unknown in islice(_readings(words), _MOST_READINGS) if not unknown)
+    said = {concepts - {"seat"} for concepts in read if concepts != {"seat"} and not concepts >= {"shaft", "housing"}}
     return next((part for part in ("shaft", "housing") if said == {frozenset({part})}), "")
 
 
