@@ -326,6 +326,7 @@ def limits_of_parts(labels: Sequence[str], headings: Sequence[Column], words: Wo
                 limits = ends == _ENDS[0] or (part != "bore" and f"{part}_seat_diameter" in stated)
                 for end, c in pair if len(pair) == 2 and name and limits else ():
                     unit = words.unit_of(labels[c])
+                    unit = "" if unit == "min" else unit
                     result[c] = Heading(f"{name}_seat_diameter", station, unit, end, assumed=part == "bore")
     return result
 
@@ -340,7 +341,8 @@ def _ends_said(
             continue
         told = words.told_of(label)
         station = told.station if told is not None else ""
-        core = words.names.split_unit(told.rest if told is not None and station else label)[0]
+        core, unit = words.names.split_unit(told.rest if told is not None and station else label)
+        core = f"{core} min" if unit == "min" else core  # no size is stated in minutes
         before, _, last = core.replace("_", " ").rpartition(" ")
         for rest, aspect in (*aspect_cuts(core), (before, side_behind(last))):
             part = part_alone(rest) or ("bore" if says_bore(rest, word_key(rest)) else "")
