@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from attrs import evolve
 
-from linter.reading.layouts.sides import Side, is_use, within, without_data
+from linter.reading.layouts.sides import Side, is_use, part_or_rotor, within, without_data
 from linter.reading.words.column_words import KEYS
 from linter.reading.words.columns import key_of
 from linter.reading.words.headings import Heading, Words
@@ -26,6 +26,9 @@ def of_others(words: Words, above: str, lower: str, joined: Heading | None, labe
     own = within(words, Side("", above), lower) if lower else None
     if lower and (is_use(above) or words.of_whole(above)):
         return own, lower
+    thing = part_or_rotor(above) if joined is None and above and lower else None
+    if thing is not None and thing.is_thing and (turning := within(words, thing, lower)) is not None:
+        return turning, lower  # Rotor over n max
     head = words.heading(without_data(above)) if above else None
     of_all = head is not None and head.parameter in ("machine", "station") and not head.station
     if not of_all or own is None or _OF_PART.search(own.parameter):

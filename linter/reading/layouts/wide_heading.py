@@ -99,7 +99,8 @@ def find_wide(grid: Grid, words: Words) -> WideTable | None:
 def _better_heading(grid: Grid, words: Words, row: int, best: WideTable | None) -> WideTable | None:
     """The best heading so far, or a better one that begins in a row: of this row alone, or joined with those below."""
     single = _candidate(grid, words, (row,))
-    if single is not None and (best is None or single.score > best.score or _explains_more(single, best)):
+    better = single is not None and (best is None or single.score > best.score or _explains_more(single, best))
+    if better and not _loses_parts(grid, single, best, words):
         best = single
     beaten = max(table.score if table else 0 for table in (best, single))
     if grid.merged and row + 2 < grid.height and _spans_rows(grid, row):
@@ -131,6 +132,18 @@ def _with_parts_below(grid: Grid, words: Words, pair: WideTable) -> WideTable:
         return pair
     three = _candidate(grid, words, (pair.top, pair.top + 1, row))
     return three if three is not None and 4 * three.score >= 3 * pair.score else pair
+
+
+def _loses_parts(grid: Grid, single: WideTable | None, joined: WideTable | None, words: Words) -> bool:
+    """Whether a row names fewer columns by its words than it does joined with the row above, which says two parts.
+
+    What cells tell of a heading (``Ra``, ``Passung``) is not counted: they do not say whose it is.
+    """
+    if single is None or joined is None or (joined.top, joined.bottom) != (single.top - 1, single.bottom):
+        return False
+    said = {part.side.side for text in grid.texts(joined.top).values() if (part := part_said(text, words)) is not None}
+    named = [sum(h is not None for h in table.headings) for table in (single, joined)]
+    return {"shaft", "housing"} <= said and named[0] < named[1]
 
 
 def _explains_more(single: WideTable, joined: WideTable) -> bool:
