@@ -109,8 +109,8 @@ def side_of(text: str) -> Side | None:
 def _side_of(text: str) -> Side | None:
     plain = text.strip(" :.-–—=*#")
     if (more := _MORE.fullmatch(plain) or _EASTERN_MORE.fullmatch(plain)) and _says_more(more["more"]):
-        side = side_of(more["word"])
-        return None if side is not None and side.side == "bearing" and is_bearing_seat(more["more"]) else side
+        of = side_of(more["word"])
+        return None if of is not None and of.side == "bearing" and is_bearing_seat(more["more"]) else of
     word = _BESIDE.sub(" ", text).strip(" :.-–—=*#()[]")
     side = _SIDES.get(caseless(word), "") or part_alone(word) or ("bearing" if is_bearing(word) else "")
     if not side and (plain := _DATA.sub("", word)) != word and (side := _SIDES.get(plain, "")):

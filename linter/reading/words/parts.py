@@ -154,9 +154,8 @@ def names_place(text: str) -> bool:
 def is_bearing_seat(text: str) -> bool:
     """Whether words say the seat of a bearing, or its place, and not whether it is on the shaft or in the housing."""
     words = _words(text)
-    said = {"bearing", "seat"}
     return 0 < len(words) <= _MOST_WORDS and any(
-        "seat" in concepts and concepts <= said and not unknown
+        "seat" in concepts and concepts <= {"bearing", "seat"} and not unknown
         for concepts, unknown in islice(_readings(words), _MOST_READINGS)
     )
 
@@ -201,10 +200,7 @@ def part_of_size(text: str) -> str:
 
 
 def part_alone(text: str) -> str:
-    """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty.
-
-    A word for the seat of a bearing that is the shaft's where it stands alone (``軸受はめあい部``) may be of either.
-    """
+    """``shaft`` or ``housing`` where words say that part (and maybe its seat) and nothing else, or empty."""
     words = _words(text)
     if not 1 <= len(words) <= _MOST_WORDS:
         return ""
