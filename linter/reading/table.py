@@ -22,6 +22,7 @@ from linter.reading.files.own_quotes import values_without_quotes, without_quote
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.left_over import left_over, tell_unreviewed
+from linter.reading.layouts.no_positions import leave_no_positions
 from linter.reading.layouts.part_numbers import leave_part_numbers
 from linter.reading.layouts.rated_speed import leave_rated_speed
 from linter.reading.layouts.remark_columns import take_remarks_of_objects
@@ -212,6 +213,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     take_springs_of_names(found.blocks)
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
+    leave_no_positions(found, source.file, words)
     leave_rated_speed(found, source.file)
     leave_part_numbers(found, source.file)
     tell_unheaded_rows(found)

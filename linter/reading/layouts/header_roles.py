@@ -10,10 +10,10 @@ from linter.reading.layouts.list_columns import complete
 from linter.reading.layouts.long_table import ASPECTS, SAMPLE
 from linter.reading.words.columns import heading_of
 from linter.reading.words.cuts import version_cuts
-from linter.reading.words.dictionary import dictionary, word_key
 from linter.reading.words.headings import Words
 from linter.reading.words.joined_names import designation_or_size
 from linter.reading.words.measured_words import DRAWN
+from linter.reading.words.no_names import versions_said
 
 _LONGEST = 40
 _SIGNS = ("+", "-", "−", "±")
@@ -86,14 +86,11 @@ def _roles_by_words(grid: Grid, row: int, words: Words) -> dict[int, str]:
 
 def _changed(grid: Grid, row: int, words: Words) -> dict[int, str]:
     """The columns of values before and after a change (``old value | new value``): the new ones are read."""
-    said: dict[int, str] = {}
-    for column, text in grid.texts(row).items():
-        if is_figure(text):
-            continue
+    texts = {column: text for column, text in grid.texts(row).items() if not is_figure(text)}
+    said: dict[int, str] = dict(zip(texts, versions_said([*texts.values()]), strict=True))
+    for column, text in texts.items():
         cuts = version_cuts(text) if 1 < len(text) <= _LONGEST else []
-        said[column] = dictionary().versions.get(word_key(text), "") or next(
-            (v for rest, v in cuts if "VALUE" in words.groups(rest)), ""
-        )
+        said[column] = said[column] or next((v for rest, v in cuts if "VALUE" in words.groups(rest)), "")
     newer = [column for column, version in said.items() if version == "newer"]
     older = [column for column, version in said.items() if version == "older"]
     return {newer[0]: "VALUE", **dict.fromkeys(older, "OLDER")} if len(newer) == 1 and older else {}

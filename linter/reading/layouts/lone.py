@@ -1,6 +1,7 @@
 """Names beside one value alone: what they state of the machine, or of all its stations."""
 
 import re
+import unicodedata
 
 from linter.reading.cells.signs import fold
 from linter.reading.cells.units import known_unit, split_quantity
@@ -16,9 +17,11 @@ SHARED = frozenset(
 )  # fmt: skip
 #: Speeds that are not the one of the bearings, or not known to be.
 _OTHER_SPEED = re.compile(
-    r"(?i)limit|crit|krit|крит|grenz|предел|refer|bezug|therm|output|input|abtrieb|antrieb|sortie|entr[ée]|salida"
-    r"|uscita|ingresso|выход|входн|motor|moteur|cage|käfig|ball|kugel|surface|peripher|umfang|linear|test|prüf|trip"
-    r"|schleuder|over|über|burst|idle|leerlauf|min|low|rated|nominal|nenn|номинал|[临臨极極限界参参考出入額额定試试最]"
+    r"limit|crit|krit|крит|grenz|предел|refer|bezug|therm|output|input|abtrieb|antrieb|sortie|entre|salida|uscita"
+    r"|ingresso|выход|входн|moto|двигат|привод|cage|kafig|ball|kugel|surface|peripher|umfang|linear|belt|riemen"
+    r"|courroie|correa|cinghia|ремн|test|pruf|essai|ensayo|prova|испыт|разгон|trip|alarm|schleuder|over|uber|surv"
+    r"|sobre|sovra|burst|idle|leerlauf|ralenti|vide|vacio|vuoto|холост|start|anlauf|demarr|arran|avvi|пуск|min|мин"
+    r"|low|rated|nominal|nenn|номинал|reson|eigen|propre|propia|propria|собств|モータ|马达|馬達|电机|电动机|電動機|[临臨極极限界参参考出入額额定試试最]"
 )
 #: Words for what is around a machine (common practice).
 _AROUND = frozenset(
@@ -98,6 +101,10 @@ def lone_speed(label: str, value: str, unit: str, words: Words) -> Heading | Non
     pieces = _IN_WORDS.findall(core.casefold())
     long = [speed for speed in dictionary().speeds if len(speed) > 1]
     said = any(speed in pieces or any(piece.endswith(speed) for piece in pieces) for speed in long)
-    if not said or len(pieces) > 3 or _OTHER_SPEED.search(core):
+    if not said or len(pieces) > 3 or _OTHER_SPEED.search(_without_accents(core)):
         return None
     return Heading("speed_max", unit=own or (unit if known_unit(unit) is not None else ""))
+
+
+def _without_accents(text: str) -> str:
+    return "".join(sign for sign in unicodedata.normalize("NFD", text.casefold()) if not unicodedata.combining(sign))

@@ -1,0 +1,89 @@
+"""Rows and columns of other things that were read as machines or positions: sums of rows, load cases, old and new."""
+
+import numpy as np
+from attrs import evolve
+from numpy.typing import NDArray
+
+from linter.model.stations import Unused
+from linter.reading.files.grids import cell_text, is_blank
+from linter.reading.files.intake import visible
+from linter.reading.layouts.strips import Block, Found, Strip
+from linter.reading.words.headings import Words
+from linter.reading.words.no_names import are_changes, is_spare, is_state, is_sum
+
+_SUM = "a figure worked out of other rows, and no bearing position"
+_STATE = "it holds for one of several states of running, and nothing says which is reviewed"
+_CHANGE = "it stands under a word for a change, and nothing says whose it is"
+_SPARE = "of a spare part, and of no bearing position"
+_HEAD = "it stands under a heading of the table, and nothing says whose it is"
+_WORD = "a word of the table, and no designation"
+_MOST_NAMES = 500
+_HEADS = frozenset(("NAME", "UNIT", "NOTE"))
+
+
+def leave_no_positions(found: Found, file: str, words: Words) -> None:
+    """List what stands in rows named by a sum, a state of running or a change as unused; no station is made of them."""
+    machines = {machine for block in found.blocks for machine in block.machines if machine}
+    stations = {station for block in found.blocks for station in block.stations if station}
+    if len(machines) > _MOST_NAMES and len(stations) > _MOST_NAMES:
+        return
+    reasons = {name: reason for name in (*machines, *stations) if (reason := _reason(name))}
+    reasons |= dict.fromkeys(are_changes(stations), _CHANGE)
+    if len(stations) > 1:
+        reasons |= {name: _HEAD for name in stations if not _HEADS.isdisjoint(words.groups(name))}
+    for block in found.blocks:
+        _leave_words(block, found, file, words)
+    for block in found.blocks if reasons else ():
+        left = [reasons.get(s) or reasons.get(m, "") for m, s in zip(block.machines, block.stations, strict=True)]
+        if any(left):
+            _leave(block, left, found, file)
+
+
+def _leave_words(block: Block, found: Found, file: str, words: Words) -> None:
+    """Designations that are words for a designation themselves: a name of the table was read as a value."""
+    for index, strip in enumerate(block.strips):
+        if strip.parameter != "bearing_designation" or len(strip.rows) > _MOST_NAMES:
+            continue
+        texts = [cell_text(cell).strip() for cell in strip.cells.tolist()]
+        keep = np.array([not _is_word(text, words) for text in texts], dtype=np.bool_)
+        for cell in np.flatnonzero(~keep).tolist():
+            found.leave(Unused(strip.label, visible(texts[cell]), strip.place(file, cell), _WORD))
+        if not keep.all():
+            block.strips[index] = _kept(strip, keep, np.arange(len(block.stations)))
+
+
+def _is_word(text: str, words: Words) -> bool:
+    heading = None if not text or any(map(str.isdigit, text)) else words.heading(text)
+    return heading is not None and heading.parameter == "bearing_designation"
+
+
+def _reason(name: str) -> str:
+    return _SUM if is_sum(name) else _STATE if is_state(name) else _SPARE if is_spare(name) else ""
+
+
+def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
+    """Take rows out of a block, their cells with the reason why; the rows behind them move up."""
+    keep = np.array([not reason for reason in left], dtype=np.bool_)
+    moved = np.cumsum(keep) - 1
+    for index, strip in enumerate(block.strips):
+        for cell in np.flatnonzero(~keep[strip.rows]).tolist():
+            if not is_blank(strip.cells[cell]):
+                text, reason = visible(cell_text(strip.cells[cell])), left[strip.rows[cell]]
+                found.leave(Unused(strip.label, text, strip.place(file, cell), reason))
+        block.strips[index] = _kept(strip, keep[strip.rows], moved)
+    block.strips[:] = [strip for strip in block.strips if len(strip.rows)]
+    block.machines[:] = [name for name, reason in zip(block.machines, left, strict=True) if not reason]
+    block.stations[:] = [name for name, reason in zip(block.stations, left, strict=True) if not reason]
+
+
+def _kept(strip: Strip, keep: NDArray[np.bool_], moved: NDArray[np.intp]) -> Strip:
+    at = np.flatnonzero(keep).tolist()
+    return evolve(
+        strip,
+        cells=strip.cells[keep],
+        rows=moved[strip.rows[keep]].astype(np.intp),
+        lines=None if strip.lines is None else strip.lines[keep],
+        columns=None if strip.columns is None else strip.columns[keep],
+        pointers=None if strip.pointers is None else [strip.pointers[k] for k in at],
+        whole={new: strip.whole[k] for new, k in enumerate(at) if k in strip.whole},
+    )

@@ -1,0 +1,111 @@
+"""Sums, means, load cases, spares and the words of a change name no machine and no position; what they hold is told."""
+
+import json
+
+import pytest
+
+from linter.reading import read_table
+
+SHEETS = (
+    ("Position;Bearing type;Shaft seat diameter [mm];Housing seat diameter [mm]", ("DE", "NDE")),
+    ("Lagerstelle;Lagertyp;Wellensitz-Ø [mm];Gehäusebohrung Ø [mm]", ("AS", "BS")),
+    ("Palier;Type de roulement;Diamètre de portée d'arbre [mm];Diamètre d'alésage du logement [mm]", ("A", "B")),
+    ("軸受位置;軸受型番;軸径 [mm];ハウジング内径 [mm]", ("駆動側", "反駆動側")),
+)
+
+
+@pytest.mark.parametrize("sheet", range(4))
+@pytest.mark.parametrize(
+    "word",
+    ["Mean", "Total", "Mittelwert", "Summe", "Moyenne", "Promedio", "合計", "平均值", "Итого", "Maximum", "Spare"],
+)
+def test_row_of_figures_worked_out_is_no_position(tmp_path, sheet, word):
+    head, (one, two) = SHEETS[sheet]
+    path = tmp_path / "t.csv"
+    path.write_text(f"{head}\n{one};6205;25 k6;52 H7\n{two};6206;30 k6;62 H7\n{word};;27.5;57\n", encoding="utf-8")
+    reading = read_table(path)
+    assert reading.stations.text("station").tolist() == [one, two]
+    assert reading.stations.size("shaft_seat_diameter").nominal.tolist() == [25, 30]
+    told = [*(u.place.cell for u in reading.unused), *(p.place.cell for p in reading.stations.problems if p.place)]
+    assert {"C4", "D4"} <= set(told)
+
+
+@pytest.mark.parametrize(
+    ("head", "cases"),
+    [
+        ("Load case,n [rpm],Fr A [N],Fa A [N],Fr B [N],Fa B [N]", ("Maximum", "Minimum", "Start-up")),
+        ("Lastfall,n [1/min],Fr A [N],Fa A [N],Fr B [N],Fa B [N]", ("Nennbetrieb", "Maximum", "Anlauf")),
+        ("荷重ケース,n [min-1],Fr A [N],Fa A [N],Fr B [N],Fa B [N]", ("最大", "試運転", "起動")),
+        ("Случай нагружения,n [об/мин],Fr A [N],Fa A [N],Fr B [N],Fa B [N]", ("Пуск", "Номинальный", "Максимум")),
+    ],
+)
+def test_load_cases_are_no_machines(tmp_path, head, cases):
+    path = tmp_path / "t.csv"
+    rows = [f"{case},{3000 * k},{100 * k},{10 * k},{50 * k},{5 * k}" for k, case in enumerate(cases, 1)]
+    path.write_text("\n".join([head, *rows, ",,,,,", "Position,Bearing type", "A,6205", "B,6206"]), encoding="utf-8")
+    reading = read_table(path)
+    assert not set(reading.stations.machines) & set(cases)
+    assert reading.stations.text("station").tolist() == ["A", "B"]
+    known = [n for n in ("radial_load", "axial_load", "speed_max") if reading.stations.known(n).any()]
+    assert known == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    [("Before", "After"), ("Vorher", "Künftig"), ("Avant", "Après"), ("Antes", "Después"), ("Prima", "Dopo"),
+     ("До", "После"), ("変更前", "変更後"), ("改前", "改后"), ("Rev. A", "Rev. B"), ("After", "Before")],
+)  # fmt: skip
+def test_old_values_are_not_used(tmp_path, words):
+    path = tmp_path / "t.csv"
+    sizes = {True: ("20 k6", "25 k6"), False: ("25 k6", "20 k6")}[words[0] != "After"]
+    path.write_text(
+        f"Position;Part;Characteristic;{words[0]};{words[1]};Unit\n"
+        + "".join(
+            f"{p};Shaft;Diameter;{sizes[0]};{sizes[1]};mm\n{p};Shaft;Roughness Ra;0.4;0.4;µm\n"
+            f"{p};Housing;Diameter;52 H7;52 H7;mm\n"
+            for p in ("DE", "NDE")
+        ),
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.text("station").tolist() == ["DE", "NDE"]
+    assert 20 not in reading.stations.size("shaft_seat_diameter").nominal.tolist()
+
+
+def test_positions_named_like_one_word_of_a_change_stay(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "Palier;Désignation du roulement;Diamètre de portée d'arbre [mm]\navant;6205;25 k6\narrière;6206;30 k6\n",
+        encoding="utf-8",
+    )
+    assert read_table(path).stations.text("station").tolist() == ["avant", "arrière"]
+
+
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [
+        ("Durée de vie calculée L10h [h]", "41200"), ("計算寿命 L10h [h]", "41200"), ("计算寿命 L10h [h]", "41200"),
+        ("モータ回転数 [min-1]", "2950"), ("电机转速 [r/min]", "2950"), ("Velocidad mínima [rpm]", "600"),
+        ("Essai de survitesse [tr/min]", "23000"), ("1.ª velocidad crítica (rpm)", "27500"),
+        ("Velocità di prova [giri/min]", "23000"), ("Температура среды [°C]", "120"), ("保守間隔 [h]", "4000"),
+        ("Материал крышки", "алюминий"),
+    ],
+)  # fmt: skip
+def test_what_is_not_of_the_machine_as_reviewed_is_asked_about(tmp_path, name, value):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        f"Machine;P-1\n{name};{value}\n;\nPosition;Bearing designation;Shaft seat diameter [mm]\n"
+        "A;6205;25 k6\nB;6206;30 k6\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    wanted = ("required_life", "speed_max", "ambient_temperature", "regreasing_interval", "housing_material")
+    assert [n for n in wanted if reading.stations.known(n).any()] == []
+    assert any(u.value == value for u in reading.unused)
+
+
+def test_load_cases_in_json_are_no_machines(tmp_path):
+    path = tmp_path / "t.json"
+    rows = [{"station": s, "bearing_designation": "6205", "shaft_seat_diameter": "25 k6"} for s in ("A", "B", "Mean")]
+    path.write_text(json.dumps(rows), encoding="utf-8")
+    assert read_table(path).stations.text("station").tolist() == ["A", "B"]
