@@ -8,6 +8,7 @@ of data hold machines, positions and parts beside each other. Which is around wh
 import re
 from collections import Counter
 from collections.abc import Sequence
+from itertools import groupby
 from typing import Any
 
 from attrs import define, field
@@ -103,7 +104,7 @@ class _Trees:
             return False
         self._name(nodes)
         said = [self._split(node.name)[0] for node in nodes]
-        if len({*filter(None, said)}) < _FEWEST or said[0] or all(said):
+        if len({*filter(None, said)}) < _FEWEST or said[0] or all(said) or _named_again(said):
             return False
         machine = None
         for node, station in zip(nodes, said, strict=True):
@@ -290,3 +291,9 @@ class _Trees:
                 self._put(child, own, here, outer)
             else:
                 self._put(child, into, path, outer)
+
+
+def _named_again(said: Sequence[str]) -> bool:
+    """Whether a position comes twice with no other object between: each part of it is an object of its own."""
+    runs = (list(run) for named, run in groupby(said, key=bool) if named)
+    return any(len({*run}) < len(run) for run in runs)

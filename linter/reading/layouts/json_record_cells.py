@@ -77,8 +77,10 @@ class RecordCells(Cells):
         return (shape, nodes, ()) if shape else (None, *unwrapped(nodes))
 
     def _known_shape(self, nodes: list[Any]) -> Shape | None:
-        """The shape of a list of one record, where the document has others like it."""
-        return self.shapes.get(frozenset(nodes[0])) if len(nodes) == 1 and isinstance(nodes[0], dict) else None
+        """The shape of a list whose records have the same keys, where the document has others like it."""
+        keys = frozenset(nodes[0]) if nodes and isinstance(nodes[0], dict) else frozenset()
+        alike = keys and all(isinstance(node, dict) and node.keys() == keys for node in nodes)
+        return self.shapes.get(keys) if alike else None
 
     def _machine_named(self, label: str, placed: str, node: dict[str, Any], stated: list[str]) -> Heading | None:
         """The machine, where a record states the name of what it is of (``Machine | Name | Winder W-2``)."""

@@ -34,12 +34,13 @@ _NAMES = frozenset(map(word_key, (
     "参数名", "参数名称", "参数", "名称", "项目", "属性", "属性名", "特性", "特征", "字段", "特性名", "項目", "項目名",
     "特性値名", "パラメータ", "パラメータ名", "名前",
 )))  # fmt: skip
-_NAMES |= {spelling for name in _NAMES for spelling in plain_spellings(name)}  # caracteristica
-
-
 #: Words for the name of a record that are words for which bearing it is elsewhere.
 _DESIGNATIONS = frozenset(
     map(word_key, ("designation", "désignation", "denominación", "denominazione", "обозначение", "名称"))
+)
+_NAMES, _DESIGNATIONS = (
+    names | {spelling for name in names for spelling in plain_spellings(name)}  # caracteristica
+    for names in (_NAMES, _DESIGNATIONS)
 )
 #: Keys of what a value is worked out from, in dumps of models (common practice).
 _EXPRESSIONS = frozenset(

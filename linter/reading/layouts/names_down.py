@@ -25,6 +25,7 @@ from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import IS_LARGEST, IS_SMALLEST
 from linter.reading.words.measured_words import UNCHANGED
 from linter.reading.words.parts import concepts_said
+from linter.reading.words.positions_said import without_wanted
 
 _OVER_UNIT = re.compile(r"=?\s*\(.*\)\s*/\s*([^\W\d_]{1,4}|[\"″'])")  # ( 2 in ) / in
 _ROUGHNESS = re.compile(r"R_?a\b[.,:]?\s*")
@@ -208,8 +209,9 @@ class NamesDown:
     def named_by_head(self, text: str) -> str:
         """The station that a head over values says: behind a colon or as a letter alone (``Lagerstelle A``).
 
-        Other words behind that for a bearing or a position are part of the name (``Palier avant``).
+        Other words with that for a bearing or a position are part of the name (``Palier avant``), ``Soll`` is not.
         """
+        text = rest if (rest := without_wanted(text)) and self.words.station_said(rest) else text
         said = self.words.station_said(text)
         whole = text[-1:] in (")", "）")  # Brg 1 (pump end)
         behind_colon = text.removesuffix(said).rstrip()[-1:] in (":", "：")

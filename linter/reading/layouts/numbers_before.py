@@ -1,7 +1,8 @@
 """What a firm puts before its names or behind them and what says nothing of what they name.
 
 Numbers before them (``P011_軸径``, ``4.2 Wellensitz``, ``[17] Bore``): every name of a column, of a heading row or
-under a key of records has one, no two the same, and more names are known without them. Behind the name of a bearing
+under a key of records has one, no two the same, and more names are known without them. So have heads of sections that
+count from one (``1. Bearings``, ``II. Shaft``, ``三、轴``), each alone in its row. Behind the name of a bearing
 where it is listed, or that it is the one that is built in (``Kugellager vorn lt. Stückliste``, ``Roulement monté``).
 """
 
@@ -13,6 +14,7 @@ from attrs import evolve
 
 from linter.reading.cells.units import known_unit
 from linter.reading.files.grids import LONGEST_MIXED, Grid, TextColumn, object_column
+from linter.reading.layouts.sides import side_of
 from linter.reading.words.designations import read_designation
 from linter.reading.words.headings import Words
 from linter.reading.words.parts import concepts_said
@@ -40,6 +42,16 @@ _LISTED = re.compile(
     rf"|(?<=[受承])[ (（]*(?:{_OF_SIGNS})[)）]?$",
     re.IGNORECASE,
 )
+#: Numbers of sections; Roman and Chinese ones up to ten.
+_SECTION = re.compile(
+    r"[(（第]?(?P<number>\d{1,2}|[IVX]{1,4}|[A-H]|[一二三四五六七八九十])(?:[)）.．、:：]|部分|章|節|节)[\s:：、.]*(?P<name>[^\W\d].*)"
+)
+_COUNTS = (
+    tuple(map(str, range(1, 11))),
+    ("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X"),
+    tuple("ABCDEFGH"),
+    tuple("一二三四五六七八九十"),
+)
 #: Names that must have a number, and their share of those beside them.
 _LEAST, _SHARE = 4, 0.8
 #: Columns and rows that may hold names, rows of a column that are looked at.
@@ -55,6 +67,7 @@ def without_numbers(grid: Grid, words: Words) -> Grid:
     for texts in _runs(grid):
         cut.update(cut_off(texts, words))
         cut.update(_without_source(texts, words))
+    grid = _with_sections_named(grid)
     if not cut:
         return grid
     columns = [
@@ -112,6 +125,21 @@ def cut_off(texts: Sequence[str], words: Words) -> dict[str, str]:
     known = sum(words.heading(text) is not None for text in plain)
     bare = sum(words.heading(text) is not None for text in plain.values())
     return plain if bare > max(known, 2) and 2 * bare >= len(plain) else {}
+
+
+def _with_sections_named(grid: Grid) -> Grid:
+    """The grid without the numbers of texts alone in their rows that count from one, two of them parts or bearings."""
+    found = []
+    for row in (row for row in range(grid.height) if grid.filled[row] == 1):
+        column, text = next(iter(grid.texts(row).items()), (0, ""))
+        if len(text) <= _LONGEST_NAME and (match := _SECTION.fullmatch(text)):
+            found.append((row, column, match["number"], match["name"]))
+    for counts in _COUNTS:
+        own = [head for head in found if head[2] in counts]
+        counted = tuple(number for _, _, number, _ in own) == counts[: len(own)]
+        if counted and sum(side_of(name) is not None for *_, name in own) > 1:
+            return grid.with_cells({(row, column): name for row, column, _, name in own})
+    return grid
 
 
 def _without_source(texts: Sequence[str], words: Words) -> dict[str, str]:

@@ -244,7 +244,7 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
     """Whether a column names each station once, above the rows of its group, or again above each part of them.
 
     So it does where parts stand beside it in the same rows and the stations come in turn below each part.
-    Rows of the whole machine and rows without a known name do not count, whatever stands in that column.
+    Rows of the whole machine, with those below them that name nothing, and rows without a known name do not count.
     """
     if column is None:
         return False
@@ -252,9 +252,12 @@ def are_groups(grid: Grid, column: int | None, name: int, start: int, words: Wor
     first = next((at for at, row in enumerate(rows) if grid.text(row, column)), 0)
     if sum(not may_be_of_station(grid.text(row, name), words) for row in rows[:first]) > first // 2:
         del rows[:first]  # the whole machine stands above its positions
-    texts = [
-        text for row in rows if not (text := grid.text(row, column)) or may_be_of_station(grid.text(row, name), words)
-    ]
+    texts, of_station = list[str](), True
+    for row in rows:
+        if text := grid.text(row, column):
+            of_station = may_be_of_station(grid.text(row, name), words)
+        if of_station:
+            texts.append(text)
     named = [text for text in texts if words.station(text)]
     runs = [station for station, _ in groupby(named)]
     fewest = 3 if len(runs) == len(set(runs)) else 2 if _stands_beside_parts(grid, column, rows) else 0

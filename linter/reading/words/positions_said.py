@@ -16,6 +16,26 @@ _SMALL_WORDS = frozenset(
      "di", "thrust", "radial", "axial", "guide", "main", "support", "ball", "roller", "на", "со", "с", "№", "n°", "#")
 )  # fmt: skip
 
+#: What is wanted of a value, before the position whose it is (common practice).
+_WANTED = re.compile(
+    r"(?:soll(?:wert|maß)?|nenn(?:wert|maß)|nominal(?:e|es)?|required|target|specified"
+    r"|(?:valeur|valore|valor) nominale?|teórico|teorico|номинал(?:ьное)?|требование"
+    r"|規格値|設計値|公称値|设计值|规定值|公称值"
+    r"|标准值)[\s:：/_.-]*",
+    re.IGNORECASE,
+)
+
+
+def without_wanted(text: str) -> str:
+    """A text without words for what is wanted before it (``Soll Lüfterseite``).
+
+    Returns
+    -------
+    str
+        Empty where none stand before it, or nothing behind them.
+    """
+    return text[match.end() :] if (match := _WANTED.match(text)) else ""
+
 
 def is_bearing_there(text: str, names: Names) -> bool:
     """Whether a text is a position and the word for a bearing in any order (``Drive end bearing``, ``DE Brg.``).

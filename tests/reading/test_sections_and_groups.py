@@ -1,0 +1,139 @@
+"""Numbered heads of tables below each other, positions named again above each part, parts of a machine as items."""
+
+import json
+
+import numpy as np
+import pytest
+
+from linter.reading import read_table
+
+
+def write(tmp_path, text, name="table.csv"):
+    path = tmp_path / name
+    path.write_text(text, encoding="utf-8")
+    return read_table(path).stations
+
+
+SECTIONS = {
+    "en": (("Bearings", "Shaft", "Housing"), "Position", "Bearing designation", "Seat diameter (mm)", "Class"),
+    "de": (("Lager", "Welle", "Gehäuse"), "Lagerstelle", "Lagerbezeichnung", "Sitzdurchmesser (mm)", "Toleranzklasse"),
+    "fr": (("Roulements", "Arbre", "Logement"), "Palier", "Désignation du roulement", "Diamètre (mm)", "Classe"),
+    "zh": (("轴承", "轴", "轴承座"), "轴承位置", "轴承型号", "配合直径(mm)", "公差带"),
+}
+
+
+@pytest.mark.parametrize("language", [*SECTIONS])
+@pytest.mark.parametrize("numbers", ["1. 2. 3.", "1) 2) 3)", "I. II. III.", "A. B. C.", "一、 二、 三、", "none"])
+def test_numbers_before_heads_of_sections_say_nothing(tmp_path, language, numbers):
+    (bearing, shaft, housing), place, designation, size, fit = SECTIONS[language]
+    said = ["", "", ""] if numbers == "none" else [f"{number} " for number in numbers.split()]
+    text = (
+        f"{said[0]}{bearing},,\n{place},{designation},\nDE,6206,\nNDE,6205,\n,,\n"
+        f"{said[1]}{shaft},,\n{place},{size},{fit}\nDE,30,k5\nNDE,25,j5\n,,\n"
+        f"{said[2]}{housing},,\n{place},{size},{fit}\nDE,62,H7\nNDE,52,J7\n"
+    )
+    stations = write(tmp_path, text)
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.text("bearing_designation").tolist() == ["6206", "6205"]
+    for parameter, nominal, classes in (
+        ("shaft_seat_diameter", [30, 25], ["k5", "j5"]),
+        ("housing_seat_diameter", [62, 52], ["H7", "J7"]),
+    ):
+        value = stations.size(parameter)
+        assert (value.nominal.tolist(), value.tolerance_class.tolist()) == (nominal, classes)
+
+
+def test_numbered_names_of_machines_stay(tmp_path):
+    text = "Machine;Position;Bearing;Shaft seat diameter\n1. Spindle A;DE;6206;30 k5\n2. Spindle B;DE;6205;25 k5\n"
+    assert write(tmp_path, text).text("machine").tolist() == ["1. Spindle A", "2. Spindle B"]
+
+
+ROWS = {
+    "en": ("Position", "Part", "Characteristic", "Nominal", "Unit", "General", "Rotor", "Maximum speed",
+           "Required life", "Bearing", "Designation", "Radial load", "Shaft", "Housing", "Seat diameter",
+           "Shoulder diameter"),
+    "ja": ("部位", "部品", "管理項目", "規格値", "単位", "全体", "ロータ", "最高回転速度",
+           "要求寿命", "軸受", "呼び番号", "ラジアル荷重", "軸", "ハウジング", "はめあい部直径", "肩径"),
+    "de": ("Lagerstelle", "Bauteil", "Merkmal", "Sollwert", "Einheit", "Allgemein", "Rotor", "Höchstdrehzahl",
+           "Geforderte Lebensdauer", "Lager", "Lagerbezeichnung", "Radiallast", "Welle", "Gehäuse", "Sitzdurchmesser",
+           "Schulterdurchmesser"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("language", [*ROWS])
+@pytest.mark.parametrize("with_machine", [True, False])
+def test_a_position_named_again_above_each_part_is_carried_down(tmp_path, language, with_machine):
+    (place, part, name, value, unit, all_of_it, rotor, speed, life, bearing, designation, load, shaft, housing, seat,
+     shoulder) = ROWS[language]  # fmt: skip
+    rows = [(place, part, name, value, unit)]
+    if with_machine:
+        rows += [(all_of_it, rotor, speed, "5400", "rpm"), ("", "", life, "20000", "h")]
+    for station, sizes in (
+        ("A", ("6206", "645", "30 k5", "36", "62 H7", "56")),
+        ("B", ("6205", "410", "25 j5", "31", "52 J7", "46")),
+    ):
+        rows += [(station, bearing, designation, sizes[0], ""), ("", "", load, sizes[1], "N")]
+        rows += [(station, shaft, seat, sizes[2], "mm"), ("", "", shoulder, sizes[3], "mm")]
+        rows += [(station, housing, seat, sizes[4], "mm"), ("", "", shoulder, sizes[5], "mm")]
+    stations = write(tmp_path, "\n".join("\t".join(row) for row in rows), "table.tsv")
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.number("radial_load").tolist() == [645, 410]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [36, 31]
+    assert stations.size("housing_shoulder_diameter").nominal.tolist() == [56, 46]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    if with_machine:
+        assert stations.number("speed_max").tolist() == [5400, 5400]
+
+
+COMPONENTS = {
+    "en": ("components", "type", "position", "characteristics", "name", "value", "unit", "Machine", "Machine name",
+           "Bearing", "Designation", "Shaft seat", "Housing seat", "Diameter", "Cylindricity", "Shoulder diameter"),
+    "es": ("componentes", "tipo", "apoyo", "caracteristicas", "denominacion", "valor", "unidad", "Máquina",
+           "Nombre de la máquina", "Rodamiento", "Designación", "Asiento del eje", "Asiento del alojamiento",
+           "Diámetro", "Cilindricidad", "Diámetro del resalte"),
+    "de": ("komponenten", "bauteil", "lagerstelle", "merkmale", "bezeichnung", "wert", "einheit", "Maschine",
+           "Maschinenbezeichnung", "Lager", "Lagerbezeichnung", "Wellensitz", "Gehäusesitz", "Durchmesser",
+           "Zylindrizität", "Schulterdurchmesser"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("language", [*COMPONENTS])
+@pytest.mark.parametrize("by_part", [True, False])
+def test_parts_of_positions_are_items_beside_the_machine(tmp_path, language, by_part):
+    (outer, kind, place, inner, name, value, unit, machine, called, bearing, designation, shaft, housing, diameter,
+     form, shoulder) = COMPONENTS[language]  # fmt: skip
+
+    def records(*stated):
+        return [dict(zip((name, value, unit), one, strict=True)) for one in stated]
+
+    items = [{kind: machine, inner: records((called, "Fan F 56", ""))}]
+    parts = []
+    for station, (number, bore, outside) in {"1": ("6306", 30, 72), "2": ("6305", 25, 62)}.items():
+        parts.append({kind: bearing, place: station, inner: records((designation, number, ""))})
+        for part, size, fit, edge in ((shaft, bore, "m5", bore + 5), (housing, outside, "N6", outside - 5)):
+            stated = records((diameter, f"{size} {fit}", "mm"), (form, 0.003, "mm"), (shoulder, edge, "mm"))
+            parts.append({kind: part, place: station, inner: stated})
+    items += sorted(parts, key=lambda item: item[kind] != bearing) if by_part else parts
+    stations = write(tmp_path, json.dumps({outer: items}), "table.json")
+    assert stations.text("machine").tolist() == ["Fan F 56"] * 2
+    assert stations.text("bearing_designation").tolist() == ["6306", "6305"]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [30, 25]
+    assert stations.size("housing_seat_diameter").tolerance_class.tolist() == ["N6", "N6"]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [35, 30]
+    assert np.allclose(stations.number("housing_seat_cylindricity"), 0.003)
+
+
+@pytest.mark.parametrize(
+    ("wanted", "measured"), [("Soll {}", "Ist {}"), ("Nominal {}", "Actual {}"), ("規格値 {}", "測定値 {}")]
+)
+def test_what_is_wanted_is_no_part_of_a_position(tmp_path, wanted, measured):
+    heads = [wanted.format(side) for side in ("DE", "NDE")]
+    text = (
+        f"Characteristic;Unit;{heads[0]};{heads[1]}\nShaft seat diameter;mm;30 k5;25 k5\n"
+        "Shaft shoulder diameter;mm;36;31\n"
+    )
+    stations = write(tmp_path, text)
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [36, 31]
+    both = f"Characteristic;Unit;{heads[0]};{measured.format('DE')}\nShaft seat diameter;mm;30 k5;30.005\n"
+    assert 30.005 not in write(tmp_path, both).size("shaft_seat_diameter").nominal[:1]
