@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
+from linter.reading.layouts.frame_labels import with_frame_labels, with_values_labelled
 from linter.reading.layouts.left_over import left_over, tell_unreviewed
 from linter.reading.layouts.no_positions import leave_no_positions
 from linter.reading.layouts.part_numbers import leave_part_numbers
@@ -232,10 +233,16 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
     sheets = []
     for grid in grids:
         before = len(found.blocks)
-        lay_out_grid(without_sentences(grid, words), words, found)
+        lay_out_grid(*_of_frame(grid, words), found)
         sheets.append(OfSheet(grid, found.blocks[before:]))
     name_by_sheets(sheets, words, found)
     return grids
+
+
+def _of_frame(grid: Grid, words: Words) -> tuple[Grid, Words]:
+    """A sheet without its sentences, its frame's values behind their labels, and the words with those of its frame."""
+    words = with_frame_labels(grid, words)
+    return with_values_labelled(without_sentences(grid, words), words), words
 
 
 def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
@@ -255,7 +262,7 @@ def _find_in_text(source: Source, words: Words, found: Found) -> list[Grid]:
         grid, notes = read_grid(source, encoding)
         grid = without_quotes(grid)
     found.notes.extend(notes)
-    lay_out_grid(without_sentences(grid, words), words, found)
+    lay_out_grid(*_of_frame(grid, words), found)
     return [grid]
 
 

@@ -47,6 +47,7 @@ _SEATS = {
 }  # fmt: skip
 _OPEN = "1.4021|1.4057|1.4112|1.4542|X20Cr13|X17CrNi16-2|17-4PH|420|AISI 420|SUS420J2|440C"
 _OPEN += "|SUS440C|20Х13|2Cr13|1.4462|1.4125"
+_OPEN += "|сталь 20Х13|Stahl 1.4021|acero 1.4021|acciaio AISI 420|钢2Cr13|鋼 SUS420J2|steel (1.4021)"
 _NONE = "Q|XYZ|Al2O3x|42|C|7|St|steel maybe|AlSi10Mg or so|see drawing|GK|1.9999|4711|7.5|EN|T6|58 HRC|n/a"
 
 

@@ -86,7 +86,7 @@ def _in_common(materials: list[tuple[str, ...]]) -> tuple[str, ...] | None:
     """The words that all parts of a text allow; None where no part names a material."""
     if not materials:
         return None
-    # a steel that its grade tells to be a stainless one: ``сталь 12Х18Н10Т``
+    # a steel that its grade tells to be a stainless one, maybe: ``сталь 12Х18Н10Т``, ``steel 1.4021``
     others = [words for words in materials if words != _STEEL] or materials
-    materials = others if all(word in _STEELS for words in others for word in words) else materials
+    materials = others if all(set(words) <= {*_STEEL, *_STEELS} for words in others) else materials
     return tuple(word for word in materials[0] if all(word in words for words in materials))

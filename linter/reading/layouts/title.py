@@ -50,6 +50,7 @@ _PARTS_OF_TEXT = re.compile(
 #: A number of a drawing with its word before it, in one cell.
 _LONGEST_NUMBER = 40
 _COLON = re.compile("[:：]")
+_LETTERS = re.compile(r"[A-Z]{1,2}|[АБВГДЕЖИКЛМН]")
 _BETWEEN_UNITS = re.compile(r"\s*[,;/|+&]\s*|\s+")
 # Labels of drawing frames and revision tables (common practice): such a word is never the value of another label.
 _LABELS = frozenset(
@@ -221,7 +222,9 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
                 taken.add(column)
                 if right is not None and not _inline(text, words):
                     taken.add(right)
-                    if behind is not None and _take_unit(title, grid.text(row, behind), row, right):
+                    if behind is not None and (
+                        _take_unit(title, unit, row, right) or _take_revision(title, unit, row, right, behind)
+                    ):
                         taken.add(behind)
                 continue
             unused.append(_not_known(text, grid.place(row, column)))
@@ -279,6 +282,18 @@ def _take_unit(title: Title, text: str, row: int, column: int) -> bool:
     return True
 
 
+def _take_revision(title: Title, text: str, row: int, column: int, behind: int) -> bool:
+    """Take a letter behind the number of a drawing as its revision (``Drawing | KP 27.893-5 | D``)."""
+    last = title.cells[-1] if title.cells else None
+    if last is None or (last.row, last.column, last.heading) != (row, column, Heading("drawing_number")):
+        return False
+    stated = any(cell.heading.parameter == "drawing_revision" for cell in title.cells)
+    if stated or not _LETTERS.fullmatch(text):
+        return False
+    title.cells.append(TitleCell(Heading("drawing_revision"), last.label, last.grid, row, behind))
+    return True
+
+
 def _take(
     title: Title, grid: Grid, words: Words, row: int, column: int, text: str, right: int | None, unit: str
 ) -> bool:
@@ -303,6 +318,8 @@ def _take(
         title.station = words.station(value_text) if title.own else title.station
         return title.own and bool(title.station)
     if not inline and right is not None and _is_no_value(grid, words, row, column, right):
+        return False
+    if heading.parameter == "drawing_number" and not any(map(str.isdigit, value_text)):
         return False
     if heading.parameter == "machine" and not kind:
         title.machine = value_text
