@@ -16,6 +16,7 @@ from linter.reading.files.json_text import pointer
 from linter.reading.layouts.beside import feature_beside
 from linter.reading.layouts.json_flat import Unflattened
 from linter.reading.layouts.json_keys import INNER, Path, bare, local
+from linter.reading.layouts.json_limits import beside_size
 from linter.reading.layouts.json_meaning import Meanings, plain_cells
 from linter.reading.layouts.json_records import (
     CONTEXT,
@@ -150,6 +151,7 @@ class Cells(Meanings):
         for key in node:
             if shape.is_unit(key) and isinstance(node[key], str):
                 unit = node[key].strip() or unit
+        told = beside_size(node, heading, shape)
         for key, value in node.items():
             word = local(key)
             if word in REMARKS and heading.entry.kind == "toleranced" and CLASS.fullmatch(cell_text(value).strip()):
@@ -157,10 +159,10 @@ class Cells(Meanings):
                 continue
             if key in (shape.name, shape.station, shape.part) or shape.is_unit(key) or word in CONTEXT:
                 continue
-            aspect, own = shape.aspect_of(key)
-            if not aspect and heading.parameter.endswith("_diameter") and _says_size_of(heading, word):
-                aspect, own = "value", self.words.unit_of(bare(key))
             at = (*path, *key.split(INNER))
+            aspect, own = self._stated_by(key, shape.aspect_of(key), heading)
+            if key in told and (aspect or self.beside(label, key, value, heading, here) is None):
+                aspect, own = told[key], self.words.unit_of(bare(key))
             if aspect and not isinstance(value, (dict, list)):
                 self._part(heading, (own or unit, aspect), label, value, at, here)
                 continue
@@ -173,6 +175,12 @@ class Cells(Meanings):
                     self.cell(beside, f"{label} {at[-1]}", value, at, here)
             elif not self._inner(evolve(heading, unit=own or unit), label, value, at, here, aspect):
                 self.unused(f"{label} {at[-1]}", value, at, "not a part of a value that is recognised")
+
+    def _stated_by(self, key: str, said: tuple[str, str], heading: Heading) -> tuple[str, str]:
+        """What of a value a key states and its unit: as its word says, or a diameter as that of its object."""
+        if not said[0] and heading.parameter.endswith("_diameter") and _says_size_of(heading, local(key)):
+            return "value", self.words.unit_of(bare(key))
+        return said
 
     def _part(self, heading: Heading, said: tuple[str, str], label: str, value: Any, at: Path, here: Here) -> None:
         """One part of a value; ``said`` is its unit and what it states."""

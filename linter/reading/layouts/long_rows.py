@@ -21,7 +21,7 @@ from linter.reading.layouts.remarks import said_beside, says_both, speed_remarke
 from linter.reading.layouts.requirement_columns import requirements_beside
 from linter.reading.layouts.sections import heads_machine, part_stations, section_below, section_label
 from linter.reading.layouts.sides import Side, judged_within, of_part_remarked, side_of, side_of_sheet, why, within
-from linter.reading.layouts.single_values import of_all_positions, single_values
+from linter.reading.layouts.single_values import ZERO, of_all_positions, single_values, upper_limits
 from linter.reading.layouts.station_columns import are_groups, may_be_of_station, word_for_all
 from linter.reading.layouts.strips import Block, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
@@ -34,7 +34,6 @@ from linter.reading.words.pairs import PAIR
 from linter.reading.words.part_evidence import RING_OF_SEAT
 from linter.reading.words.parts import concepts_said, is_bearing
 
-_ZERO = re.compile(r"[+-]?0+(?:[.,]0*)?|[.,]0+")
 _DASH = re.compile(r"\s+[-–—−]\s+")
 _COMMENT_SIGN = re.compile(r"\s*(?:#+(?!\d)|//+|!+|;+|--+|'')\s*")
 
@@ -267,7 +266,7 @@ class ByRow(NamesDown):
         """The value and the tolerance cells of one parameter."""
         grid = self.table.grid
         part, named = "", heading
-        limits = self._largest(row)
+        limits = upper_limits(self.table, row, named)
         at = value_at if value_at is not None else next(iter(limits), None)
         if at is not None:
             heading = self.with_unit(row, at, heading)
@@ -284,7 +283,7 @@ class ByRow(NamesDown):
             named = evolve(named, parameter=heading.parameter, own_unit=heading.own_unit)
             if parameter(heading.parameter).level == "machine" and not heading.station:
                 station = ""
-            if limits and heading.parameter.endswith(IS_LARGEST) and _ZERO.fullmatch(grid.text(row, at)):
+            if limits and heading.parameter.endswith(IS_LARGEST) and ZERO.fullmatch(grid.text(row, at)):
                 self.leave_cell(label, row, at, "the limit beside it is the largest value")
                 value_at = limits[0]
         if value_at is not None:
@@ -306,12 +305,6 @@ class ByRow(NamesDown):
             at = Heading(name, unit="" if said.designation else "mm")
             self.pieces.add(at, label, row, self.table.name, self.machine, station, said.designation or said.size)
 
-    def _largest(self, row: int) -> list[int]:
-        """Columns of a row whose cell may be its only value; none beside a lower deviation, which goes with a size."""
-        text = self.table.grid.text
-        upper = [] if any(text(row, c) for c in self.columns_of("LOWER")) else self.columns_of("UPPER")
-        return [c for c in (*upper, *self.columns_of("MAX")) if text(row, c)]
-
     def _tolerance(self, row: int, label: str, named: Heading, value_at: int | None, station: str) -> None:
         """The cells of a row that state deviations, limits or a class."""
         grid = self.table.grid
@@ -328,7 +321,7 @@ class ByRow(NamesDown):
                     plain = _DASH.sub(" ", label) if minus else label  # a dash between words is no sign
                     told = f"{plain} {grid.text(self.table.header, column)}" if minus else label
                     self.pieces.add(evolve(shape, aspect=aspect), told, row, column, self.machine, station)
-                elif value_at is None and column in self._largest(row):
+                elif value_at is None and column in upper_limits(self.table, row, named):
                     self.pieces.add(shape, label, row, column, self.machine, station)
                 else:
                     self.leave_cell(label, row, column, f"{named.parameter} carries no tolerance")

@@ -1,14 +1,19 @@
-"""Single values in tables with two columns of limits: they stand in the first of them and are none.
+"""Single values in tables with two columns of limits: they stand in the first of them, or in that of upper ones.
 
 Below positions a value of the whole machine stands in the columns of the first of them, and so does a lubricant.
 """
 
+import re
 from collections.abc import Callable
 
 from linter.reading.files.grids import is_blank
 from linter.reading.layouts.long_table import LongTable
-from linter.reading.words.headings import Words
+from linter.reading.words.headings import Heading, Words
 from linter.reading.words.limits import IS_LARGEST
+
+ZERO = re.compile(r"[+\-−±]?0+(?:[.,]0*)?|[.,]0+")
+#: What stands for no lower limit.
+_NONE = re.compile(f"{ZERO.pattern}|[-–—/]")
 
 
 def single_values(table: LongTable, words: Words, label: Callable[[int], str]) -> dict[int, int]:
@@ -25,6 +30,19 @@ def single_values(table: LongTable, words: Words, label: Callable[[int], str]) -
     alone = [row for row in rows if is_blank(columns[0][row]) != is_blank(columns[1][row])]
     in_first = all(not is_blank(columns[0][row]) for row in alone)
     return dict.fromkeys(alone, limits[0]) if in_first and any(_no_size(words, label(r)) for r in alone) else {}
+
+
+def upper_limits(table: LongTable, row: int, named: Heading) -> list[int]:
+    """Columns of a row whose cell may be its only value; none beside a lower deviation, which goes with a size.
+
+    Zero is the lower limit of whatever is a largest value itself (``Cylindricity | | 0.003 | 0``).
+    """
+    text, roles = table.grid.text, table.roles
+    lower = [said for c, role in roles.items() if role == "LOWER" and (said := text(row, c))]
+    of_size = not named.parameter.endswith(IS_LARGEST) or not all(map(_NONE.fullmatch, lower))
+    wanted = ("MAX",) if lower and of_size else ("UPPER", "MAX")
+    stated = [(c, role) for one in wanted for c, role in roles.items() if role == one and text(row, c)]
+    return [c for c, role in stated if not (lower and role == "UPPER" and ZERO.fullmatch(text(row, c)))]
 
 
 def of_all_positions(table: LongTable, row: int, words: Words, label: Callable[[int], str]) -> bool:

@@ -24,7 +24,7 @@ def nominal_beside_limits(
             size = _of_limits(result, one, other)
             if size is None or (size.parameter, size.station) in stated:
                 continue
-            if _are_nominals(cells(column), cells(one), cells(other)):
+            if are_nominals(cells(column), cells(one), cells(other)):
                 assumed = size.parameter.partition("_")[0] not in concepts_said(label)
                 result[column] = Heading(size.parameter, size.station, unit=size.unit, assumed=assumed)
                 break
@@ -49,7 +49,8 @@ def _of_limits(result: Sequence[Heading | None], one: int, other: int) -> Headin
     return first if same and first.entry.kind == "toleranced" else None
 
 
-def _are_nominals(sizes: Sequence[str], lower: Sequence[str], upper: Sequence[str]) -> bool:
+def are_nominals(sizes: Sequence[str], lower: Sequence[str], upper: Sequence[str]) -> bool:
+    """Whether sizes are as near to their two limits and as rounded as nominal ones are."""
     if not 0 < len(sizes) == len(lower) == len(upper):
         return False
     rows = [[_PLAIN.fullmatch(text.strip()) for text in row] for row in zip(sizes, lower, upper, strict=True)]
