@@ -62,13 +62,13 @@ Stand {day}.01.2025, gepr. Lenz
 BOM = Office(
     language="de", layout="parts list with seats", file="xlsx", sheet="Stückliste", comma=True,
     machines="Trennschleifspindel TSP 80,Umluftgebläse UG 315", positions="Festlager,Loslager", bearing="angular C-P4;ball -2Z",
-    number="SP-0000.00", choices="grease=Fett", fits="h5 js5 k5/H6 JS6 K6",
+    number="SP-0000.00", choices="grease=Fett;steel=16MnCr5", fits="h5 js5 k5/H6 JS6 K6",
     picture="""
 Stückliste mit Lagersitzen | | | {ma} | | Zg.-Nr. | {dn} | Index | {rv}
 Max. Drehzahl in 1/min | {nx}
 
 ^Pos. | Menge | Benennung | Lagerstelle | Sachnummer / Typ | Sitz-Ø [mm] | ISO-Toleranz | ob. Abmaß [µm] | unt. Abmaß [µm] | Ra [µm] | Zylinderform [µm] | Rundlauf gesamt [µm] | Werkstoff | Gewicht [kg] | Lieferant
-{#} | 1 | Welle, kpl. | | {num=100.000} | | | | | | | | 16MnCr5 | {pick=1,25;2,4;3,1} | eigen
+{#} | 1 | Welle, kpl. | | {num=100.000} | | | | | | | | {ms} | {pick=1,25;2,4;3,1} | eigen
 %each
 {#} | 1 | Wälzlager | {st} | {bd} | | | | | | | | | {pick=0,11;0,08;0,2} | Handel
 {#} | | Lagersitz Welle | {st} | | {sd~mm/µm=n} | {sd~mm/µm=c} | {sd~mm/µm=u} | {sd~mm/µm=l} | {sa} | {sc~µm} | {sr~µm} | | |
