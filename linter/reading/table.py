@@ -20,6 +20,7 @@ from linter.reading.files.grids import CELL_END, Grid, TextColumn, cell_text
 from linter.reading.files.intake import READABLE, FileKind, InputError, Source, load, visible
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
+from linter.reading.layouts.constant_columns import take_constant_columns, with_machine_of_column
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.frame_labels import with_frame_labels, with_values_labelled
 from linter.reading.layouts.left_over import left_over, tell_unreviewed
@@ -209,6 +210,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
         raise source.refuse("wrong-kind", what, f"{READABLE}, or QIF")
     grids = _FIND[source.kind](source, words, found)
     take_sentences(grids, found, words)
+    take_constant_columns(grids, found, words)
     take_apart(found, source.file)
     read_also_said(found, words)
     take_springs_of_names(found.blocks)
@@ -241,7 +243,7 @@ def _find_in_workbook(source: Source, words: Words, found: Found) -> list[Grid]:
 
 def _of_frame(grid: Grid, words: Words) -> tuple[Grid, Words]:
     """A sheet without its sentences, its frame's values behind their labels, and the words with those of its frame."""
-    words = with_frame_labels(grid, words)
+    words = with_machine_of_column(grid, with_frame_labels(grid, words))
     return with_values_labelled(without_sentences(grid, words), words), words
 
 

@@ -4,7 +4,7 @@
 """
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from attrs import field, frozen
@@ -14,6 +14,7 @@ from linter.reading.layouts.json_keys import OF_DOCUMENT, Path, bare
 from linter.reading.words.designations import designation_strength
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
+from linter.reading.words.machine_words import can_name_machine
 from linter.reading.words.parts import concepts_said
 
 # Words of a header in eight languages (common practice).
@@ -24,6 +25,7 @@ _OBJECTS = frozenset((
     "pièce", "ensemble", "entête", "en-tête", "projet", "documento", "disegno", "articolo", "prodotto", "oggetto",
     "assieme", "progetto", "intestazione", "plano", "dibujo", "artículo", "producto", "pieza", "conjunto",
     "encabezado", "proyecto", "чертёж", "чертеж", "документ", "изделие", "проект", "шапка", "产品", "图纸", "文件",
+    "machine", "maschine", "maquina", "máquina", "macchina", "машина", "機械", "机器", "设备", "equipo", "gerät",
     "项目", "表头", "图面", "図面", "製品", "文書", "品目", "案件",
 ))  # fmt: skip
 _OF_ITEMS = "document|doc|drawing|dwg|item|part|product|article|artikel|teile?|sach|material|objekt|dokument|produkt"
@@ -48,7 +50,7 @@ _CALLED = tuple(
         "modello|prodotto|apparecchio|ensamble|ensamblaje|ensamblado|modelo|producto|equipo|сборка|узел|модель|агрегат|"
         "产品|机型|装配|总成|機種|機名|製品|組立品",
         "name|title|bezeichnung|benennung|titel|nom|désignation|designation|intitulé|nome|denominazione|nombre|"
-        "denominación|имя|наименование|название|名称|品名|产品名|名前|製品名",
+        "denominación|denominacion|имя|наименование|название|名称|品名|产品名|名前|製品名",
         "description|beschreibung|descrizione|descripción|описание|描述|説明",
     )
 )
@@ -102,11 +104,24 @@ def header_of(document: Any, words: Words) -> Header:
             stated.add("drawing_revision")
     if "machine" in stated or _names_machine(document, words, 0):
         return Header(found)
+    if (called := _called([text for text in texts if text[0] not in found], words)) is not None:
+        at, value = called
+        return Header({**found, at: Heading("machine")}, {(): cell_text(value).strip()})
+    return Header(found)
+
+
+def _called(texts: Sequence[tuple[Path, str, str, Any]], words: Words) -> tuple[Path, Any] | None:
+    """Place and name of the machine among texts of a header: behind a word that calls one, or may where it is one."""
     for called in _CALLED:
         for at, key, _, value in texts:
-            if at not in found and (said := _plain(key)) in called and _is_name(value, said in _ITEMS):
-                return Header({**found, at: Heading("machine")}, {(): cell_text(value).strip()})
-    return Header(found)
+            if (said := _plain(key)) in called and _is_name(value, said in _ITEMS):
+                return at, value
+    able = [
+        (at, value)
+        for at, key, _, value in texts
+        if words.heading(key) is None and can_name_machine(key, cell_text(value), words)
+    ]
+    return able[0] if len(able) == 1 else None
 
 
 def _outer(node: Any, path: Path, of: str) -> Iterator[tuple[Path, str, Mapping[str, Any]]]:
@@ -129,6 +144,11 @@ def _plain(key: str) -> str:
 
 def _is_text(value: Any) -> bool:
     return isinstance(value, (str, int)) and not isinstance(value, bool) and cell_text(value).strip() != ""
+
+
+def is_item_number(label: str, text: str) -> bool:
+    """Whether a label is a word for the number of a drawing or an item, and a text may be one."""
+    return _is_number(_plain(label), "", text)
 
 
 def _is_number(said: str, of: str, text: str) -> bool:

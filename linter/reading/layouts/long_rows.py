@@ -171,7 +171,7 @@ class ByRow(NamesDown):
             if self.station or self._states_station(row):
                 heading = bearing_of_station(self.words, label, heading, grid.text(row, value_at), self.named_by)
         if heading is None and value_at is not None:
-            heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(value_at + 1, grid.width)])
+            heading = of_part_remarked(self.words, label, [grid.text(row, c) for c in range(grid.width)], value_at)
         if value_at is not None and self._is_position_of_bearing(side, label, grid.text(row, value_at)):
             heading = Heading("bearing_designation", self.words.station_said(label))
         heading = speed_remarked(self.table, row, label, heading, self.words)

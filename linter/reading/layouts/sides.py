@@ -198,9 +198,16 @@ def _of_thing(words: Words, side: Side, label: str, alone: Heading | None) -> He
     return alone if said else None
 
 
-def of_part_remarked(words: Words, label: str, remarks: Iterable[str]) -> Heading | None:
-    """What a name means where a remark behind its value is the word for a part and nothing else (``shaft``)."""
-    sides = {side.side: side for text in remarks if part_alone(text) and (side := side_of(text)) is not None}
+def of_part_remarked(words: Words, label: str, row: Sequence[str], value: int) -> Heading | None:
+    """What a name means by the other cells of its row, its value at one of them.
+
+    A remark behind the value is the word for a part and nothing else (``shaft``), or a cell before it the rotor's.
+    """
+    for text in row[:value]:
+        rotor = concepts_said(text) == {"rotor"} and text != label
+        if rotor and (whole := words.heading(f"{text} {label}")) is not None and whole.parameter == "rotor_mass":
+            return whole
+    sides = {side.side: side for text in row[value + 1 :] if part_alone(text) and (side := side_of(text)) is not None}
     return within(words, next(iter(sides.values())), label) if len(sides) == 1 else None
 
 

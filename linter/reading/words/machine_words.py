@@ -41,7 +41,7 @@ _OPEN = (
     "nom", "nombre", "nome", "conjunto", "gruppo", "название узла", "наименование узла", "装配名称", "アセンブリ名",
     "part", "item", "teil", "bauteil", "pièce", "pieza", "pezzo", "деталь", "изделие", "部品", "品目", "零件", "部件",
     "objekt", "gegenstand", "object", "objet", "objeto", "oggetto", "объект", "対象", "对象", "対象品", "对象名称",
-    "denominacion", "artikel", "article", "articolo", "artículo", "erzeugnis", "製品名", "产品名称",
+    "denominacion", "artikel", "article", "articolo", "artículo", "articulo", "erzeugnis", "製品名", "产品名称",
     "описание", "description", "description of unit", "descripción", "descrizione", "libellé", "intitulé",
 )  # fmt: skip
 #: Machines with rolling bearings.
