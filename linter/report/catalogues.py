@@ -34,7 +34,7 @@ _WORDS = (
     "unit_table.py", "columns.py", "headings.py", "measured_words.py", "measured.py", "title.py", "formats.py",
     "proposal.py", "column_words.py", "places.py", "eastern.py", "dictionary.py", "turning.py", "inside.py",
     "told_parts.py", "parts.py", "machine_words.py", "run_sorts.py", "json_shapes.py", "json_things.py",
-    "pair_cells.py", "words_around.py", "titled_machines.py", "joined_names.py", "no_names.py",
+    "pair_cells.py", "words_around.py", "titled_machines.py", "joined_names.py", "no_names.py", "seats_of_others.py",
 )  # fmt: skip
 _TEXT = re.compile(r"[A-Za-z]{2,}")
 #: Patterns, types, lists of words in many languages: no sentences.

@@ -58,3 +58,35 @@ def test_two_values_that_differ_are_not_read(tmp_path, name, cell):
         ["wrong-unit"],
         ["unsigned-deviations"],
     )
+
+
+@pytest.mark.parametrize("inches_first", [True, False])
+@pytest.mark.parametrize(
+    ("name", "metric", "other"),
+    [
+        ("Shaft seat diameter", ("mm", "20 k5", "30 k5"), ("in", "0.7874", "1.1811")),
+        ("Ø portée arbre", ("mm", "20 k5", "30 k5"), ("in", "0.7874", "1.1811")),
+        ("Radial load", ("N", "340", "850"), ("lbf", "76.4", "191.1")),
+        ("Rauheit Ra Gehäusesitz", ("µm", "0.8", "1.6"), ("µin", "31", "63")),
+        ("ハウジング粗さ Ra", ("µm", "0.8", "1.6"), ("µin", "31", "63")),
+    ],
+)
+def test_of_two_columns_the_one_that_was_not_worked_out_is_read(tmp_path, name, metric, other, inches_first):
+    units = (other, metric) if inches_first else (metric, other)
+    path = tmp_path / "t.csv"
+    heads = ";".join(f"{name} [{unit[0]}]" for unit in units)
+    rows = "\n".join(f"{'AB'[k]};{'6205' if k else '6204'};{units[0][k + 1]};{units[1][k + 1]}" for k in (0, 1))
+    path.write_text(f"Position;Bearing designation;{heads}\n{rows}\n", encoding="utf-8")
+    stations = read_table(path).stations
+    wanted = [float(text.split()[0]) for text in metric[1:]]
+    found = next(
+        values
+        for parameter in ("shaft_seat_diameter", "radial_load", "housing_seat_roughness")
+        if stations.known(parameter).any()
+        for values in [
+            stations.size(parameter).nominal.tolist()
+            if parameter.endswith("diameter")
+            else stations.number(parameter).tolist()
+        ]
+    )
+    assert found == wanted

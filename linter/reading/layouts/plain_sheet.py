@@ -6,6 +6,7 @@ from linter.reading.layouts.machine_paths import with_machines_of_paths
 from linter.reading.layouts.machines_over import with_machines_over
 from linter.reading.layouts.numbered_heads import with_numbered_heads
 from linter.reading.layouts.numbers_before import without_numbers
+from linter.reading.layouts.other_seats import without_other_seats
 from linter.reading.layouts.other_tables import with_other_tables_below
 from linter.reading.layouts.parts_before_heads import with_parts_above
 from linter.reading.layouts.parts_by_sizes import with_parts_told
@@ -17,6 +18,7 @@ from linter.reading.words.headings import Words
 
 def plain_sheet(grid: Grid, words: Words, found: Found) -> Grid:
     """The grid without numbers before names and rows of symbols, with its parts above their heads; or as it is."""
+    grid = without_other_seats(grid, words, found)
     grid = with_numbered_heads(with_remarks_apart(with_other_tables_below(grid, words), words), words)
     grid = with_roles_named(without_numbers(grid, words), words)
     grid = with_parts_told(with_parts_above(without_symbols(grid, words), words), words, found)

@@ -1,5 +1,6 @@
 """One value per parameter and row from all the cells that state it; cells that differ settle nothing."""
 
+import math
 import re
 from collections.abc import Callable
 from typing import Any
@@ -14,6 +15,7 @@ from linter.reading.layouts.strips import Strip
 from linter.reading.settling.values import Values
 
 _DECIMALS = re.compile(r"[.,](\d+)")
+_NUMBER = re.compile(r"\d[\d.,]*")
 
 Ints = NDArray[np.intp]
 
@@ -84,7 +86,11 @@ def settle_numbers(
         for index in np.flatnonzero(differs).tolist():
             g = int(group[index])
             one, other = cell_at(int(source[g])), cell_at(int(have[index]))
-            if g in told or _same_within_rounding(one, other, float(result[g]), float(kept[index])):
+            if g in told:
+                continue
+            if _same_within_rounding(one, other, float(result[g]), float(kept[index])):
+                if _digits(other) < _digits(one):  # 20 mm beside 0.7874 in: the other is worked out of it
+                    result[g], source[g] = kept[index], have[index]
                 continue
             told.add(g)
             disagree(entry, g, one, other)
@@ -105,6 +111,14 @@ def _same_within_rounding(one: tuple[Stated, int], other: tuple[Stated, int], a:
         return 0.5 * 10.0 ** -(len(decimals[1]) if decimals else 0) * stated.values.factor
 
     return abs(a - b) <= max(step(first, i), step(second, j)) * (1 + 1e-9)
+
+
+def _digits(at: tuple[Stated, int]) -> tuple[int, bool]:
+    """Number of digits that a cell states its number with, without zeros at its ends; whether in no metric unit."""
+    stated, position = at
+    found = _NUMBER.search(cell_text(stated.strip.cells[int(stated.cell[position])]))
+    count = len(re.sub(r"[.,]", "", found[0]).strip("0")) if found else 0
+    return count, not math.isclose(power := math.log10(stated.values.factor), round(power), abs_tol=1e-9)
 
 
 def settle_words(
