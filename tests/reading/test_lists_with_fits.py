@@ -107,3 +107,60 @@ def test_the_material_of_a_part_stands_where_bearings_have_their_designation(tmp
     path.write_text(_listed("limits beside nominal and class"), encoding="utf-8")
     stations = read_table(path).stations
     assert stations.choice("shaft_material").is_in("steel").all()
+
+
+#: Lists with the parts as items among their seats, and positions under a word for a place in words of the firm.
+ITEMS = {
+    "German, items among seats, sides in free words": (
+        "Pos;Menge;Bauteil;Werkstoff / Typ;Nennmaß;Feld;GoG;GuG;Ra;Seite\n"
+        "1;1;Antriebswelle;42CrMo4;;;;;;\n2;1;Sitz Innenring;;30;k5;30,011;30,002;0,4;Antrieb\n"
+        "3;1;Sitz Innenring;;25;k5;25,011;25,002;0,8;Lüfter\n4;1;Lagergehäuse;EN-GJL-250;;;;;;\n"
+        "5;1;Sitz Außenring;;62;H6;62,019;62,000;0,8;Antrieb\n6;1;Sitz Außenring;;52;JS7;52,015;51,985;1,6;Lüfter\n"
+        "7;1;Rillenkugellager;6206-2Z/C3;;;;;;Antrieb\n8;1;Rillenkugellager;6205-2Z/C3;;;;;;Lüfter\n"
+    ),
+    "French, designation or nominal": (
+        "Rep;Qté;Désignation;Côté;Réf. / Ø nom.;Tolérance;Cote maxi;Cote mini;Ra\n10;1;Arbre;;42CrMo4;;;;\n"
+        "11;;Portée de roulement arbre;moteur;30;k5;30.011;30.002;0.4\n"
+        "12;;Portée de roulement arbre;turbine;25;k5;25.011;25.002;0.8\n20;1;Carter;;EN-GJL-250;;;;\n"
+        "21;;Alésage carter;moteur;62;H6;62.019;62.000;0.8\n22;;Alésage carter;turbine;52;JS7;52.015;51.985;1.6\n"
+        "30;1;Roulement;moteur;6206-2Z/C3;;;;\n31;1;Roulement;turbine;6205-2Z/C3;;;;\n"
+    ),
+    "English, where and part number": (
+        "Item;Part;Where;Part no. / size (mm);Fit;Upper (µm);Lower (µm);Finish Ra (µm);Qty\n"
+        "1;Ball bearing;coupling side;6206-2Z/C3;;;;;1\n2;Journal;coupling side;30;k5;+11;+2;0.4;\n"
+        "3;Bore in housing;coupling side;62;H6;+19;0;0.8;\n4;Ball bearing;opposite side;6205-2Z/C3;;;;;1\n"
+        "5;Journal;opposite side;25;k5;+11;+2;0.8;\n6;Bore in housing;opposite side;52;JS7;+15;-15;1.6;\n"
+        "7;Lip seal;coupling side;30x47x7;;;;;1\n"
+    ),
+    "Russian, place in free words": (
+        "№;Наименование;Место;Обозначение / номинал (мм);Посадка;Наиб. (мм);Наим. (мм);Ra (мкм)\n"
+        "1;Подшипник шариковый;привод;6206-2Z/C3;;;;\n2;Вал (посадочное место);привод;30;k5;30,011;30,002;0,4\n"
+        "3;Корпус (посадочное место);привод;62;H6;62,019;62,000;0,8\n"
+        "4;Подшипник шариковый;вентилятор;6205-2Z/C3;;;;\n"
+        "5;Вал (посадочное место);вентилятор;25;k5;25,011;25,002;0,8\n"
+        "6;Корпус (посадочное место);вентилятор;52;JS7;52,015;51,985;1,6\n"
+    ),
+    "one row a position, limits behind nominal and class": (
+        "Position;Bearing;Shaft fit dia. [mm];ISO tol.;Max. [mm];Min. [mm];Housing fit dia. [mm];ISO tol.;Max. [mm];"
+        "Min. [mm];Ra shaft [µm];Ra housing [µm]\n"
+        "front;6206-2Z/C3;30;k5;30.011;30.002;62;H6;62.019;62.000;0.4;0.8\n"
+        "rear;6205-2Z/C3;25;k5;25.011;25.002;52;JS7;52.015;51.985;0.8;1.6\n"
+    ),
+}
+
+
+@pytest.mark.parametrize("text", ITEMS.values(), ids=ITEMS)
+def test_items_among_seats_are_of_no_position(tmp_path, text):
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    stations = read_table(path).stations
+    assert len(stations) == 2
+    order = np.argsort(-stations.number("bore_diameter"))
+    assert [stations.text("bearing_designation")[k] for k in order] == [BEARINGS["A"], BEARINGS["B"]]
+    for part in ("shaft", "housing"):
+        expected = [SEATS[place, part] for place in "AB"]
+        size = stations.size(f"{part}_seat_diameter")
+        assert size.nominal[order].tolist() == [seat[0] for seat in expected]
+        assert size.upper[order] == pytest.approx([seat[2] for seat in expected])
+        assert size.lower[order] == pytest.approx([seat[3] for seat in expected])
+        assert stations.number(f"{part}_seat_roughness")[order].tolist() == [seat[4] for seat in expected]

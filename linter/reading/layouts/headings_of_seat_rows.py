@@ -7,7 +7,7 @@ from attrs import evolve
 
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.below_parts import JOINABLE
-from linter.reading.layouts.seat_rows import SeatRow, of_feature, own_fillet
+from linter.reading.layouts.seat_rows import ITEM, SeatRow, of_feature, own_fillet
 from linter.reading.layouts.sides import Side, within
 from linter.reading.layouts.units_row import unit_below
 from linter.reading.words.boundary import DIMENSIONS
@@ -62,6 +62,8 @@ def headings_of(
         below = [r for r, said in rows.items() if said.key == one.key]
         if one.feature == "seat":
             of_part |= of_rings | _of_support(grid, row, one.side, of_part, below, words)
+        elif one.feature == ITEM:
+            of_part = {c: h for c, h in of_part.items() if h is not None and h.parameter.endswith("_material")}
         else:
             of_part = {c: of_feature(words, one, grid.text(row, c), seat) for c, seat in of_part.items()}
         _nominals(grid, row, of_part, below, words)
@@ -86,8 +88,8 @@ def _headings(
         heading = (
             within(words, side, label) or _own_size(grid, row, column, side, words) or own_fillet(words, side, label)
         )
-        if heading is None and side.side in PARTS and _or_material(label):
-            heading = Heading(f"{side.side}_material")
+        if heading is None and _or_material(label):
+            heading = Heading(f"{side.side}_material" if side.side in PARTS else "bearing_designation")
         aspect = JOINABLE.get(words.group(label), "") if heading is None else ""
         of = size or (_size_behind(grid, row, column, side, words) if aspect not in ("", "unit") else None)
         if of is not None and aspect not in ("", "unit"):

@@ -15,14 +15,23 @@ from linter.reading.layouts.header_roles import header_roles
 from linter.reading.layouts.heading_cells import may_head, states_figures
 from linter.reading.layouts.headings_of_seat_rows import NO_VALUES, headings_of, heads_a_list
 from linter.reading.layouts.names_down import Pieces
-from linter.reading.layouts.seat_rows import SeatRow, in_column, in_groups, once_each, rows_said
+from linter.reading.layouts.seat_rows import (
+    SeatRow,
+    filled_below,
+    in_column,
+    in_groups,
+    once_each,
+    rows_said,
+    with_items,
+)
 from linter.reading.layouts.sides import part_column, parts_below, side_of, why, within
 from linter.reading.layouts.station_columns import judge_numbers
 from linter.reading.layouts.strips import Block, Found, filled_down, unreadable_key
 from linter.reading.layouts.title import units_said
 from linter.reading.layouts.title_rows import is_title_row
 from linter.reading.layouts.units_row import is_units_row
-from linter.reading.words.columns import heading_of
+from linter.reading.words.column_words import KEYS
+from linter.reading.words.columns import heading_of, key_of
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.part_evidence import PARTS
 
@@ -158,7 +167,7 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     roles = header_roles(grid, row, words)
     if (named := _rows(grid, row, words)) is None:
         return None
-    part, rows = named
+    part, rows = named[0], with_items(grid, named[1])
     if heads_a_list(grid, row, part, roles):
         return None
     judge_numbers(grid, roles, row + 1)
@@ -167,7 +176,7 @@ def _headed(grid: Grid, row: int, words: Words) -> _Seats | None:
     if "STATION" not in keys and not once_each(rows):
         return None  # it is not said which shaft and which housing belong together
     at = keys.get("STATION")
-    keyed = _filled_down(grid, at, rows) if at is not None else {}
+    keyed = filled_below(grid, at, rows) if at is not None else {}
     places = {r: said.station or keyed.get(r, "") for r, said in rows.items()}
     headings = headings_of(grid, row, units, rows, places, [part, *keys.values()], words)
     unit = next((c for c in range(grid.width) if words.group(grid.text(row, c)) == "UNIT"), None)
@@ -188,7 +197,8 @@ def _rows(grid: Grid, header: int, words: Words) -> tuple[int, dict[int, SeatRow
     if len(grouped) > 1 and len(grouped) >= len(rows) and len(set(firsts)) == 1:
         return firsts[0], grouped
     if (part := part_column(grid, start)) is not None:
-        return part, {r: SeatRow(side) for r, side in parts_below(grid, part, start).items()}
+        below = {r: SeatRow(side) for r, side in parts_below(grid, part, start).items()}
+        return part, (rows if part == column and len(rows) > len(below) else below)
     return (column, rows) if rows else None
 
 
@@ -203,7 +213,7 @@ def _settled(table: _Seats, words: Words) -> bool:
             return False
     for level, into in (("STATION", stations), ("MACHINE", machines)):
         if (column := table.keys.get(level)) is not None:
-            into.update(_filled_down(grid, column, table.rows, once=level == "STATION"))
+            into.update(filled_below(grid, column, table.rows, once=level == "STATION"))
     return once_each(table.rows, stations, machines) and table.score >= _SETTLED
 
 
@@ -247,34 +257,22 @@ def _column_of_stations(
 
     Every part must come with the same words, each once, and each must be one for a station or a short code (``S1``).
     """
-    machines = _filled_down(grid, named["MACHINE"], rows, once=False) if "MACHINE" in named else {}
+    machines = filled_below(grid, named["MACHINE"], rows, once=False) if "MACHINE" in named else {}
     for column in range(grid.width):
         label = grid.text(row, column)
         if column == part or words.heading(label) is not None or set(words.groups(label)) - {"CHAR-ID"}:
             continue  # a column whose heading says what it is
         seats = {r: said for r, said in rows.items() if said.feature == "seat"}
-        filled = _filled_down(grid, column, rows)
+        filled = filled_below(grid, column, rows)
         keys = [(machines.get(r, ""), said.side.side, text) for r, said in seats.items() if (text := filled[r])]
         texts = {text for *_, text in keys}
         of_sides = [{text for _, side, text in keys if side == one} for one in {side for _, side, _ in keys}]
         alike = len(of_sides) > 1 and all(one == texts for one in of_sides) and len(keys) == len(set(keys))
-        if alike and len(texts) > 1 and all(words.names.station(text) or _CODE.fullmatch(text) for text in texts):
+        place = key_of(label, words).strip(" .") in KEYS["place"]
+        known = all(words.names.station(t) or _CODE.fullmatch(t) or (place and t.isalpha()) for t in texts)
+        if alike and len(texts) > 1 and known:
             return column
     return None
-
-
-def _filled_down(grid: Grid, column: int, rows: dict[int, SeatRow], *, once: bool = True) -> dict[int, str]:
-    """The text of each row of a column; a blank one is of the text above it, while no part comes twice (``once``)."""
-    result: dict[int, str] = {}
-    current, seen = "", set[tuple[str, str]]()
-    for row, said in rows.items():
-        if text := grid.merged_text(row, column):
-            current, seen = text, set()
-        elif once and said.key in seen:
-            current = ""
-        seen.add(said.key)
-        result[row] = current
-    return result
 
 
 def _required(text: str, said: SeatRow, table: _Seats) -> tuple[Heading, str] | None:
@@ -311,7 +309,7 @@ class _Reader:
         table, grid = self.table, self.table.grid
         self.pieces, self.length_unit = Pieces(grid), self.outside.length_unit
         for level, column in table.keys.items():
-            named = _filled_down(grid, column, table.rows, once=level == "STATION")
+            named = filled_below(grid, column, table.rows, once=level == "STATION")
             blank = [row for row, text in named.items() if text and not grid.merged_text(row, column)]
             if blank:
                 self.found.problems.append(filled_down(grid.place(blank[0], column), len(blank), "row", level.lower()))

@@ -22,6 +22,8 @@ _FEATURES = {
     for feature, size in (("seat", "diameter"), ("shoulder", "diameter"), ("fillet", "radius"))
 }
 _LONGEST = 60
+#: What a row of an item is of, and columns of figures that it lacks at least.
+ITEM, _FIGURES = "item", 2
 #: Words of a name of one value, which no row of a seat has.
 _SIZES = frozenset(("diameter", "roughness", "runout", "cylindricity", "width", "radius", "upper", "lower", "largest"))
 _NONE: Mapping[int, str] = MappingProxyType({})
@@ -36,7 +38,7 @@ class SeatRow:
     side : Side
         Shaft, housing or bearing.
     feature : str
-        ``seat``, or ``shoulder`` or ``fillet`` where the row is of that alone.
+        ``seat``, or ``shoulder`` or ``fillet`` where the row is of that alone, or ``item`` for the part as a whole.
     station : str
         The bearing position that stands with the part; empty where another column or row names it.
     """
@@ -139,6 +141,41 @@ def _come_again(said: Sequence[tuple[SeatRow, str]], words: Words) -> set[str]:
     for part, text in said:
         below.setdefault(text, set()).add(part.side.side)
     return {text for text, sides in below.items() if {"shaft", "housing"} <= sides and words.heading(text) is None}
+
+
+def with_items(grid: Grid, rows: dict[int, SeatRow]) -> dict[int, SeatRow]:
+    """The rows, those of items marked: a part alone above its seats, without the figures that all of them have."""
+    found = {
+        row: {c for c in range(grid.width) if any(map(str.isdigit, grid.text(row, c)))}
+        for row, said in rows.items() if said.side.side in ("shaft", "housing") and said.feature == "seat"
+    }  # fmt: skip
+    result = dict(rows)
+    for row, own in found.items():
+        others = [found[r] for r in found if r != row and rows[r].side.side == rows[row].side.side]
+        if len(others) > 1 and not rows[row].station and len(set.intersection(*others) - own) >= _FIGURES:
+            result[row] = evolve(rows[row], feature=ITEM)
+    return result
+
+
+def filled_below(grid: Grid, column: int, rows: dict[int, SeatRow], *, once: bool = True) -> dict[int, str]:
+    """The text of each row of a column; a blank one is of the text above it, while no part comes twice (``once``).
+
+    A row of an item (``Shaft | 42CrMo4``) is of no position that it does not say itself.
+    """
+    result: dict[int, str] = {}
+    current, seen = "", set[tuple[str, str]]()
+    for row, said in rows.items():
+        text = grid.merged_text(row, column)
+        if said.feature == ITEM:
+            result[row] = text
+            continue
+        if text:
+            current, seen = text, set()
+        elif once and said.key in seen:
+            current = ""
+        seen.add(said.key)
+        result[row] = current
+    return result
 
 
 def once_each(

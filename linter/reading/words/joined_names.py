@@ -18,10 +18,10 @@ _DESIGNATION = (
     "designación denominación обозначение 型番 呼び番号 型号 代号 牌号 品番 bearing_designation bearing_no lager-nr. "
     "référence referencia riferimento"
 )
-_TYPE = (
-    "type typ lagertyp bearing_type tipo тип марка 型式 规格 規格 reference ref. p/n part_no. part_number "
-    "code codice código codigo code_article bestell-nr. bestellnummer artikel-nr. sachnummer catalogue_no. cat._no. "
-    "код артикул каталожный_номер コード 部品番号 部番 编码 代码 图号"
+_TYPE = "type typ lagertyp bearing_type tipo тип марка 型式 规格 規格 reference ref. réf. code codice código codigo код"
+_NUMBER = (
+    "p/n part_no. part_number code_article bestell-nr. bestellnummer artikel-nr. sachnummer catalogue_no. cat._no. "
+    "артикул каталожный_номер 部品番号 部番 编码 图号 コード"
 )
 _NOMINAL = (
     "nominal nominal_size nominal_dimension nominal_diameter nom. nom nom._size nom._dia. nom._ø "
@@ -38,7 +38,7 @@ def _keys(words: str) -> frozenset[str]:
     return frozenset(word_key(word.replace("_", " ")) for word in words.split())
 
 
-_DESIGNATIONS, _TYPES, _NOMINALS, _SIZES = map(_keys, (_DESIGNATION, _TYPE, _NOMINAL, _SIZE))
+_DESIGNATIONS, _TYPES, _NOMINALS, _SIZES = map(_keys, (f"{_DESIGNATION} {_NUMBER}", _TYPE, _NOMINAL, _SIZE))
 
 
 def halves_of(text: str) -> list[str]:
