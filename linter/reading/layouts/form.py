@@ -1,5 +1,6 @@
 """Forms: pairs of name and value beside each other, made one pair in a row so that they read as any other table."""
 
+import re
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
@@ -20,6 +21,8 @@ from linter.reading.words.machine_words import names_machine
 _LEAST, _MOST_COLUMNS = 2, 24
 #: Cells of a row that a list of names and values has not.
 _BROAD = 9
+#: The revision of a drawing behind its number.
+_LETTERS = re.compile("[A-Z]{1,2}")
 
 
 def unfolded(grid: Grid, words: Words) -> Grid:
@@ -51,7 +54,12 @@ def _titles_apart(grid: Grid, words: Words) -> Grid:
     if max(grid.filled, default=0) > _BROAD:
         return grid
     pairs = {row: names for row in range(grid.height) if len(names := _names_in_turn(grid, row)) > 1}
-    pairs = {row: names for row, names in pairs.items() if _are_of_machine(grid, row, names, words)}
+    known = {row: names for row, names in pairs.items() if _are_of_machine(grid, row, names, words)}
+    for row in (*sorted(pairs), *sorted(pairs, reverse=True)):
+        beside = pairs[row] in (known.get(row - 1), known.get(row + 1))
+        if beside and row not in known and _are_unknown(grid, row, pairs[row], words):
+            known[row] = pairs[row]
+    pairs = dict(sorted(known.items()))
     if not pairs or any(pairs.keys() & set(range(top, bottom + 1)) for top, _, bottom, _ in grid.merged):
         return grid
     pieces = [
@@ -63,6 +71,14 @@ def _titles_apart(grid: Grid, words: Words) -> Grid:
     whole = {row: k for k, (row, a, b) in enumerate(pieces) if b - a == grid.width}
     merged = tuple((whole[max(top, 0)], left, whole[bottom], right) for top, left, bottom, right in grid.merged)
     return evolve(of_pieces(grid, pieces, grid.width), merged=merged)
+
+
+def _are_unknown(grid: Grid, row: int, names: Sequence[int], words: Words) -> bool:
+    """Whether cells beside labels of the machine above or below them name nothing of a position."""
+    labels = [grid.text(row, column) for column in names]
+    headings = [*map(words.heading, labels)]
+    stations = any(h is not None and (h.station or h.entry.level == "station") for h in headings)
+    return not stations and len({*labels}) == len(labels) and not any(map(words.station_said, labels))
 
 
 def _are_of_machine(grid: Grid, row: int, names: Sequence[int], words: Words) -> bool:
@@ -146,13 +162,18 @@ def _title_pairs(grid: Grid, row: int, starts: Sequence[int], words: Words) -> l
 
 
 def _names_in_turn(grid: Grid, row: int) -> list[int]:
-    """The columns of names of a row that is name and value in turn, maybe with a unit behind; none for another."""
+    """The columns of names of a row that is name and value in turn, maybe with a unit behind; none for another.
+
+    A title may stand before them, with nothing behind it.
+    """
     filled = [*grid.texts(row)]
-    names, at = [], 0
+    at = int(len(filled) > 4 and len(filled) % 2 == 1 and filled[1] > filled[0] + 1)
+    names = filled[:at]
     while at + 1 < len(filled):
         names.append(filled[at])
         behind = filled[at + 2] if at + 2 < len(filled) else 0
-        at += 3 if behind == filled[at + 1] + 1 and _is_unit(grid.text(row, behind)) else 2
+        beside = grid.text(row, behind) if behind == filled[at + 1] + 1 else ""
+        at += 3 if _is_unit(beside) or (behind == filled[-1] and _LETTERS.fullmatch(beside)) else 2
     return names if at == len(filled) else []
 
 

@@ -19,6 +19,7 @@ from linter.reading.words.headings import Heading, Words
 from linter.reading.words.parts import concepts_said
 
 _LONGEST, _LONGEST_HEAD = 40, 30
+_LETTERS, _MOST_NAMES = re.compile("[A-Z]{1,2}"), 200
 #: Codes of ISO 5753-1 and ISO 492 (from memory), with what the words beside them speak of.
 _CODES = {
     "clearance_class": (re.compile(r"(?<![A-Za-z0-9])(?:C[2-5N]|CM)(?![A-Za-z0-9])"), "clearance"),
@@ -84,7 +85,15 @@ def said_beside(
 
 
 def _revision(table: LongTable, row: int, columns: Sequence[int], words: Words) -> Iterator[tuple[Heading, int, str]]:
-    """The revision of a drawing that stands with its word behind the number (``rev. 3``), below a unit's word too."""
+    """The revision of a drawing that stands with its word behind the number (``rev. 3``), below a unit's word too.
+
+    A letter alone right behind the number is it where no other row states one.
+    """
+    names = (table.grid.text(at, table.name) for at in range(min(table.grid.height, _MOST_NAMES)))
+    if columns and _LETTERS.fullmatch(text := table.grid.text(row, columns[0])):
+        if not any(words.heading(name) == Heading("drawing_revision") for name in names if name):
+            yield Heading("drawing_revision"), columns[0], text
+        return
     for column in columns:
         label, value = pair_in_cell(table.grid.text(row, column), words)
         remark = table.roles.get(column, "NOTE") in ("NOTE", "UNIT")
