@@ -72,6 +72,13 @@ def test_stainless_grade_that_is_not_austenitic_leaves_its_word_open(text):
     assert error.code == "ambiguous-choice" and error.expected.startswith("steel or stainless steel")
 
 
+@pytest.mark.parametrize("text", ["steel / stainless steel", "сталь / нержавеющая сталь", "Edelstahl/Stahl"])
+def test_either_of_two_words_for_a_steel_is_asked_for(text):
+    error = read_choice("shaft_material", text)
+    assert isinstance(error, ReadError)
+    assert error.code == "ambiguous-choice"
+
+
 @pytest.mark.parametrize("text", _NONE.split("|"))
 def test_what_is_no_grade_stays_unread(text):
     assert isinstance(read_choice("housing_material", text), ReadError)

@@ -67,6 +67,7 @@ def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) ->
 
     # the longest run of parts that means something first: "en aw 6082 t6" before "en"
     at, meant = 0, []
+    by_words: set[tuple[str, ...]] = set()
     while at < len(parts):
         if not parts[at]:
             at += 1
@@ -75,10 +76,13 @@ def material_of(name: str, key: str, known: Callable[[str], tuple[str, ...]]) ->
             run = "".join(part + joint for part, joint in zip(parts[at:end], joints[at:end], strict=True))
             if (words := meaning(run.strip(" ()[],;/+"))) is not None:
                 meant.append(words)
+                by_words.add(known(run.strip(" ()[],;/+")))
                 at = end
                 break
         else:
             return None
+    if "/" in key and {_STEEL, _STEELS} <= by_words:
+        return ()  # steel / stainless steel: either
     return _in_common([words for words in meant if words])
 
 
