@@ -137,3 +137,60 @@ def test_what_is_wanted_is_no_part_of_a_position(tmp_path, wanted, measured):
     assert stations.size("shaft_shoulder_diameter").nominal.tolist() == [36, 31]
     both = f"Characteristic;Unit;{heads[0]};{measured.format('DE')}\nShaft seat diameter;mm;30 k5;30.005\n"
     assert 30.005 not in write(tmp_path, both).size("shaft_seat_diameter").nominal[:1]
+
+
+REQUIREMENTS = {
+    "es": ("Requisito", "Valor", "Unidad", "Apoyo {}", "Velocidad máxima", "Designación del rodamiento",
+           "Diámetro del asiento del eje", "Diámetro del resalte del eje"),
+    "en": ("Requirement", "Value", "Unit", "Bearing {}", "Maximum speed", "Bearing designation",
+           "Shaft seat diameter", "Shaft shoulder diameter"),
+    "de": ("Anforderung", "Wert", "Einheit", "Lager {}", "Höchstdrehzahl", "Lagerbezeichnung",
+           "Durchmesser Wellensitz", "Durchmesser Wellenschulter"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("language", [*REQUIREMENTS])
+@pytest.mark.parametrize("number", ["ID|R{}", "Nr.|{}", "Ref.|REQ-{:03}"])
+def test_positions_stand_over_their_rows_in_the_column_of_numbers(tmp_path, language, number):
+    name, value, unit, place, speed, bearing, seat, shoulder = REQUIREMENTS[language]
+    head, code = number.split("|")
+    rows, count = [(head, name, value, unit)], 1
+    of_machine = [(speed, "11000", "rpm")]
+    positions = {place.format(side): (size, fit) for side, size, fit in (("A", 25, "k6"), ("B", 20, "js5"))}
+    for title, (size, fit) in {"": (0, ""), **positions}.items():
+        if title:
+            rows.append((title, "", "", ""))
+        stated = [(bearing, f"62{size // 5:02}", ""), (seat, f"{size} {fit}", "mm"), (shoulder, f"{size + 6}", "mm")]
+        for row in stated if title else of_machine:
+            rows.append((code.format(count), *row))
+            count += 1
+    stations = write(tmp_path, "\n".join(";".join(row) for row in rows))
+    assert stations.text("station").tolist() == ["A", "B"]
+    assert stations.text("bearing_designation").tolist() == ["6205", "6204"]
+    size = stations.size("shaft_seat_diameter")
+    assert (size.nominal.tolist(), size.tolerance_class.tolist()) == ([25, 20], ["k6", "js5"])
+    assert stations.number("speed_max").tolist() == [11000, 11000]
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell", "duty"),
+    [("Régimen de trabajo", "intermitente", "intermittent"), ("Régime de service", "S1", "continuous"),
+     ("Regime di lavoro", "continuo", "continuous")],
+)  # fmt: skip
+def test_a_regime_is_a_duty_where_its_cells_say_one(tmp_path, heading, cell, duty):
+    text = f"Machine;Position;{heading};Bearing;Shaft seat diameter\nP;A;{cell};6205;25 k5\nP;B;{cell};6205;25 k5\n"
+    assert write(tmp_path, text).choice("duty").texts().tolist() == [duty, duty]
+    text = text.replace(f";{cell};", ";3000 rpm;")
+    assert write(tmp_path, text).number("speed_operating").tolist() == [3000, 3000]
+
+
+def test_names_of_fields_above_the_heading_are_no_title(tmp_path):
+    text = (
+        "DWG_NO;REV;MACH_DES;BRG_POS;BRG_NO;SH_DIA;SH_TOL;SPD_MAX;SUPP\n"
+        "Drawing;Revision;Machine;Position;Bearing;Shaft seat (mm);Shaft tolerance;Maximum speed (rpm);Supplier\n"
+        "D-17;G;Fan F 3;DE;6205;25;k5;6500;F1\nD-17;G;Fan F 3;NDE;6204;20;k5;6500;F1\n"
+    )
+    stations = write(tmp_path, text)
+    assert stations.text("drawing_revision").tolist() == ["G", "G"]
+    assert stations.number("speed_max").tolist() == [6500, 6500]
+    assert not [p for p in stations.problems if "DES" in p.message]

@@ -1,13 +1,12 @@
 """What the columns of a list hold, by the words of its heading row."""
 
 import re
-from itertools import pairwise
 
 from linter.reading.cells.signs import caseless, is_figure
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.heads_of_positions import counts_positions, values_are_names
 from linter.reading.layouts.list_columns import complete
-from linter.reading.layouts.long_table import ASPECTS, SAMPLE
+from linter.reading.layouts.long_table import ASPECTS, SAMPLE, counts_with_letters
 from linter.reading.words.columns import heading_of
 from linter.reading.words.cuts import version_cuts
 from linter.reading.words.headings import Words
@@ -15,9 +14,8 @@ from linter.reading.words.joined_names import designation_or_size
 from linter.reading.words.measured_words import DRAWN
 from linter.reading.words.no_names import versions_said
 
-_LONGEST = 40
+_LONGEST, _FIRST = 40, 16
 _SIGNS = ("+", "-", "−", "±")
-_CODE = re.compile(r"([A-Za-z]{1,8}[-_. ]?)(\d{1,4})")  # BR-01, REQ 12
 _NUMBERED = re.compile(r"(.*[^\W\d])[ _.#-]*\d{1,3}")  # Actual 1, Actual 2, ...
 
 
@@ -100,22 +98,24 @@ def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
     """Groups of a heading; of numbered ones (``Actual 2``) as of results, of one over numbers of rows as of these."""
     text = grid.text(row, column)
     groups = words.groups(text)
-    if "VALUE" in groups and _numbers_requirements(grid, column, row + 1):
+    if "VALUE" in groups and counts_with_letters(
+        [code for below in range(row + 1, grid.height) if (code := grid.text(below, column))]
+    ):
         return ("CHAR-ID",)
-    if "VALUE" in groups and designation_or_size(text):  # Cote / désignation: names, where values stand beside them
-        beside = (other for c, other in grid.texts(row).items() if c != column)
-        return () if any("VALUE" in words.groups(other) for other in beside) else groups
+    if "VALUE" in groups and (said := designation_or_size(text) or _holds_names(grid, column, row + 1, words)):
+        beside = (other for c, other in grid.texts(row).items() if c != column)  # Cote / désignation, Requirement
+        named = ("NAME",) if said == "names" else ()
+        return named if any("VALUE" in words.groups(other) for other in beside) else groups
     if not groups and (numbered := _NUMBERED.fullmatch(text.strip())):
         return tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
     return groups
 
 
-def _numbers_requirements(grid: Grid, column: int, start: int) -> bool:
-    """Whether a column headed by a word for values holds running numbers with letters (``BR-01``, ``BR-02``)."""
-    found = [_CODE.fullmatch(text) for row in range(start, grid.height) if (text := grid.text(row, column))]
-    codes = [(code[1], int(code[2])) for code in found if code is not None]
-    alike = len({letters for letters, _ in codes}) == 1 and len(codes) == len(found) > 2
-    return alike and all(a < b for (_, a), (_, b) in pairwise(codes))
+def _holds_names(grid: Grid, column: int, start: int, words: Words) -> str:
+    """``names`` where most of the first cells below a word for values are known names, else empty."""
+    texts = [text for row in range(start, min(grid.height, start + _FIRST)) if (text := grid.text(row, column))]
+    known = sum(any(map(str.isalpha, text)) and words.heading(text) is not None for text in texts)
+    return "names" if known > 2 and 2 * known > len(texts) else ""
 
 
 def _name_positions(grid: Grid, header: int, roles: dict[int, str], words: Words) -> bool:

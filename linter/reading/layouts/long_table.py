@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Sequence
-from itertools import islice
+from itertools import islice, pairwise
 from typing import Any
 
 from attrs import define, field
@@ -21,6 +21,7 @@ _LIMITS = {
     "меньший": "MIN", "больший": "MAX", "наим": "MIN", "наиб": "MAX", "小": "MIN", "大": "MAX",
 }  # fmt: skip
 _SYMBOL = re.compile(r"[Ø⌀øφ]|[A-Za-zØΔαβν][A-Za-z]?\d{0,2}(?:max|min|[ _,.](?:max|min|[a-z0-9]{1,3}))?\.?")
+_CODE = re.compile(r"([A-Za-z]{1,8}[-_. ]?)(\d{1,4})")  # BR-01, REQ 12
 SAMPLE = 300  # cells that tell what a column holds
 
 
@@ -116,3 +117,11 @@ def says_parts_of_size(cells: Sequence[Any], words: Words) -> bool:
     """Whether the cells of a column say which part of a size each row states (``Max``, ``Min``)."""
     parts = sum(1 for cell in cells if type(cell) is str and words.group(cell) in ASPECTS)
     return parts >= 2 and parts >= 0.5 * len(cells)
+
+
+def counts_with_letters(texts: Sequence[str]) -> bool:
+    """Whether texts are running numbers with the same letters before them (``BR-01``, ``BR-02``)."""
+    found = [_CODE.fullmatch(text) for text in texts]
+    codes = [(code[1], int(code[2])) for code in found if code is not None]
+    alike = len({letters for letters, _ in codes}) == 1 and len(codes) == len(found) > 2
+    return alike and all(a < b for (_, a), (_, b) in pairwise(codes))

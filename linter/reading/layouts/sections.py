@@ -13,6 +13,7 @@ from linter.reading.words.headings import Words
 _SECTION = re.compile(r"[\s\-=*#:\[\]■□●○◆◇▼▽▶►※【】「」〈〉]*(.*?)[\s\-=*#:\[\]■□●○◆◇▼▽【】「」〈〉]*")
 _NUMBERING = re.compile(r"\d{1,3}(?:\.\d{1,3}){0,3}[.)]?|[IVX]{1,4}[.)]?|[A-H][.)]?")  # 3, 3.1, II, b)
 _NUMBERED = re.compile(r"(?:\d{1,2}(?:\.\d{1,2}){0,2}[.)]?|[IVX]{1,4}[.)]|[A-Ha-h][.)])\s+([^\W\d].*)")  # 2. Shaft
+_COUNTED = re.compile(rf"{_NUMBERING.pattern}|[A-Z]{{1,4}}[-_. ]?\d{{1,5}}")  # R6, REQ-006
 _MOST_ROWS = 2000  # rows that are looked at
 _LONGEST_OTHER = 40  # signs of a heading that names no part
 
@@ -35,8 +36,8 @@ def head_left(grid: Grid, row: int, name: int) -> str:
         return ""
     left = [c for c in grid.texts(row) if c < name]
     below = grid.text(row + 1, left[0]) if len(left) == 1 else "more"
-    text = grid.text(row, left[0]) if not below or _NUMBERING.fullmatch(below) else ""
-    return text if any(map(str.isalpha, text)) and not _NUMBERING.fullmatch(text) else ""
+    text = grid.text(row, left[0]) if not below or _COUNTED.fullmatch(below) else ""
+    return text if any(map(str.isalpha, text)) and not _COUNTED.fullmatch(text) else ""
 
 
 def section_label(grid: Grid, row: int, name: int) -> str:

@@ -7,7 +7,7 @@ from itertools import groupby, pairwise
 
 from linter.reading.files.grids import Grid
 from linter.reading.layouts.lone import SHARED
-from linter.reading.layouts.long_table import LongTable
+from linter.reading.layouts.long_table import LongTable, counts_with_letters
 from linter.reading.layouts.row_keys import machine_by_rows
 from linter.reading.layouts.sides import is_use, part_or_rotor, side_of
 from linter.reading.layouts.strips import Found
@@ -23,7 +23,7 @@ _BEARING = re.compile("軸受|轴承|ベアリング|lager", re.IGNORECASE)
 _ITEM = re.compile(r"[^\W\d_]{0,3}[ .-]?\d")
 _MOST_NAMES = 2000  # rows that are looked at
 _FEWEST = 4  # names of a machine
-_SAMPLE = 300  # cells that tell what a column holds
+_SAMPLE, _FIRST = 300, 4  # cells that tell what a column holds; columns that may number the rows
 
 
 def positions_in_machines(grid: Grid, name: int, roles: dict[int, str], start: int, words: Words) -> None:
@@ -200,14 +200,18 @@ def tell_machines(table: LongTable, words: Words, found: Found) -> None:
 def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
     """Columns of stations and of numbers of characteristics by their cells.
 
-    Numbers that count the rows name no stations, and words that come again and again number no rows: where no column
-    names the stations, they do.
+    Numbers that count the rows, with letters (``R6``) or not, name no stations, and words that come again and again
+    number no rows: where no column names the stations, they do.
     """
     rows = [r for r in range(start, grid.height) if grid.filled[r] > 1][:_SAMPLE]
     for column in [c for c, role in roles.items() if role == "STATION"]:
         texts = [text for row in rows if (text := grid.text(row, column))]
         counted = [int(text) for text in texts if text.isdigit()]
         if len(counted) == len(texts) > 2 and all(a < b for a, b in pairwise(counted)):
+            roles[column] = "CHAR-ID"
+    for column in [c for c in range(min(grid.width, _FIRST)) if c not in roles]:
+        texts = [text for row in rows if (text := grid.text(row, column))]
+        if counts_with_letters(texts):
             roles[column] = "CHAR-ID"
     if "STATION" in roles.values():
         return

@@ -1,6 +1,7 @@
 """The block above a table: drawing number, revision, machine and units as label and value, beside or in one cell."""
 
 import re
+from collections.abc import Sequence
 
 from attrs import define, evolve, field, frozen
 
@@ -19,6 +20,8 @@ from linter.reading.words.machine_words import can_name_machine, names_machine
 MOST_ROWS = 1000
 #: Cells of a row of a title block: label, value and unit.
 MOST_IN_TITLE = 3
+#: A name as programs have them, and those of a row that names columns at least.
+_FIELD, _FEWEST_NAMES = re.compile(r"[^\W\d_]+(?:_\w+)*"), 6
 ABOVE_THE_TABLE = "above the table"
 _UNITS_SENTENCE = re.compile(
     r"(?:unless\s+otherwise\s+(?:specified|stated|noted|indicated)[,:]?\s*)?"
@@ -208,7 +211,8 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
         ):
             title.station = station
             continue
-        for column, heading in labels_over(grid, row, words).items():
+        named_again = _names_columns([*grid.texts(row).values()])
+        for column, heading in ({} if named_again else labels_over(grid, row, words)).items():
             title.cells.append(TitleCell(heading, grid.text(row, column), grid, row + 1, column))
             title.machine = grid.text(row + 1, column) if heading.parameter == "machine" else title.machine
             taken.add(column)
@@ -216,6 +220,11 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
             if column in taken:
                 continue
             text = grid.text(row, column)
+            if named_again:
+                unused.append(
+                    Unused(ABOVE_THE_TABLE, text, grid.place(row, column), "a column's name in another system")
+                )
+                continue
             right, behind = value_and_unit(grid, row, *[*filled[index + 1 : index + 3], None, None][:2])
             unit = "" if behind is None else grid.text(row, behind)
             if _take(title, grid, words, row, column, text, right, unit):
@@ -234,6 +243,12 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
         more = f"{whole.height - MOST_ROWS} more rows"
         unused.append(Unused(ABOVE_THE_TABLE, more, whole.place(MOST_ROWS, 0), "a title block is not as long"))
     return title
+
+
+def _names_columns(texts: Sequence[str]) -> bool:
+    """Whether a row holds nothing but names as programs have them (``COD_DIS``, ``REV``, ``POS_CUSC``): no pairs."""
+    joined = sum("_" in text for text in texts)
+    return len(texts) >= _FEWEST_NAMES and 2 * joined >= len(texts) and all(map(_FIELD.fullmatch, texts))
 
 
 def _not_known(text: str, place: Place) -> Unused:

@@ -139,6 +139,8 @@ def _judged(heading: Heading, key: str, cells: Sequence[str]) -> Column:
         return _seat_or_ring(heading, key, cells)
     if heading.aspect == "value" and (name := method_by_cells(heading.parameter, cells)) != heading.parameter:
         return evolve(heading, parameter=name, unit="")  # Preload: wave spring
+    if heading.parameter == "speed_operating" and all(isinstance(read_choice("duty", cell), str) for cell in cells):
+        return evolve(heading, parameter="duty", unit="")  # Régimen de trabajo: intermitente
     return heading
 
 
