@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby, pairwise
 
 from linter.reading.files.grids import Grid
@@ -209,10 +209,7 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
         counted = [int(text) for text in texts if text.isdigit()]
         if len(counted) == len(texts) > 2 and all(a < b for a, b in pairwise(counted)):
             roles[column] = "CHAR-ID"
-    for column in [c for c in range(min(grid.width, _FIRST)) if c not in roles]:
-        texts = [text for row in rows if (text := grid.text(row, column))]
-        if counts_with_letters(texts):
-            roles[column] = "CHAR-ID"
+    roles |= _codes_of_rows(grid, roles, rows)
     if "STATION" in roles.values():
         return
     named = []
@@ -222,6 +219,13 @@ def judge_numbers(grid: Grid, roles: dict[int, str], start: int) -> None:
             named.append(column)
     if len(named) == 1:
         roles[named[0]] = "STATION"
+
+
+def _codes_of_rows(grid: Grid, roles: Mapping[int, str], rows: Sequence[int]) -> dict[int, str]:
+    """The first columns without a role whose cells are running numbers with letters."""
+    columns = [c for c in range(min(grid.width, _FIRST)) if c not in roles]
+    texts = {c: [text for row in rows if (text := grid.text(row, c))] for c in columns}
+    return {c: "CHAR-ID" for c in columns if counts_with_letters(texts[c])}
 
 
 def word_for_all(grid: Grid, column: int | None, name: int, start: int, words: Words) -> str:
