@@ -21,6 +21,7 @@ from linter.reading.files.intake import READABLE, FileKind, InputError, Source, 
 from linter.reading.files.own_quotes import values_without_quotes, without_quotes
 from linter.reading.layouts.also_said import read_also_said
 from linter.reading.layouts.constant_columns import take_constant_columns, with_machine_of_column
+from linter.reading.layouts.cover_material import leave_cover_material
 from linter.reading.layouts.decimal_by_sizes import decimal_by_sizes
 from linter.reading.layouts.frame_labels import with_frame_labels, with_values_labelled
 from linter.reading.layouts.left_over import left_over, tell_unreviewed
@@ -217,6 +218,7 @@ def find(source: Source, words: Words, seen: list[Grid] | None = None) -> Found:
     unit_by_sizes(found, source.file)
     by_custom(found, source.file)
     leave_no_positions(found, source.file, words)
+    leave_cover_material(found, source.file)
     leave_rated_speed(found, source.file)
     leave_part_numbers(found, source.file)
     tell_unheaded_rows(found)

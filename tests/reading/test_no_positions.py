@@ -109,3 +109,65 @@ def test_load_cases_in_json_are_no_machines(tmp_path):
     rows = [{"station": s, "bearing_designation": "6205", "shaft_seat_diameter": "25 k6"} for s in ("A", "B", "Mean")]
     path.write_text(json.dumps(rows), encoding="utf-8")
     assert read_table(path).stations.text("station").tolist() == ["A", "B"]
+
+
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [
+        ("Calculated life L10h", "51200 h"), ("Berechnete Lebensdauer L10h", "51200 h"),
+        ("Vida calculada L10h", "51200 h"), ("Durata calcolata L10h", "51200 h"), ("Расчётный ресурс L10h", "51200 ч"),
+        ("Erreichte Lebensdauer", "51200 h"), ("残り寿命", "51200 時間"),
+    ],
+)  # fmt: skip
+def test_life_that_is_worked_out_is_not_asked_for(tmp_path, name, value):
+    path = tmp_path / "t.csv"
+    path.write_text(f"Machine;P-1\n{name};{value}\n;\nPosition;Bearing designation\nA;6205\nB;6206\n", encoding="utf-8")
+    reading = read_table(path)
+    assert not reading.stations.known("required_life").any()
+    assert any(unused.value == value for unused in reading.unused)
+
+
+@pytest.mark.parametrize(
+    ("shaft", "housing", "diameter", "roughness"),
+    [
+        ("Вал", "Посадка корпуса", "Диаметр [мм]", "Шероховатость Ra [мкм]"),
+        ("Welle", "Gehäusepassung", "Durchmesser [mm]", "Rauheit Ra [µm]"),
+        ("Shaft", "Housing fit", "Diameter [mm]", "Roughness Ra [µm]"),
+    ],
+)
+def test_fit_of_the_housing_alone_ends_the_rows_of_the_shaft(tmp_path, shaft, housing, diameter, roughness):
+    path = tmp_path / "t.csv"
+    of = "Подшипник" if shaft == "Вал" else "Lager" if shaft == "Welle" else "Bearing"
+    blocks = [f"{of} {p};\n{shaft};\n{diameter};30 j5\n{housing};\n{roughness};0.8\n{diameter};62 H7\n" for p in "12"]
+    path.write_text("\n".join(blocks), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [62, 62]
+    assert not stations.known("shaft_seat_roughness").any()
+
+
+def test_part_and_name_before_one_number_head_no_table(tmp_path):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        "Pièce;Caractéristique;côté commande;côté opposé\nRoulement;Désignation du roulement;6008;6208\n"
+        "Roulement;Charge radiale Fr [N];;340\nRoulement;Largeur B [mm];;18\nRoulement;Diamètre extérieur D [mm];;80\n"
+        "Arbre;Diamètre [mm];40 k5;40 k5\nArbre;Rugosité Ra [µm];0,8;0,4\nLogement;Rugosité Ra [µm];1,6;0,8\n"
+        "Logement;Diamètre [mm];68 H6;80 H6\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["côté commande", "côté opposé"]
+    assert stations.size("housing_seat_diameter").nominal.tolist() == [68, 80]
+    assert stations.number("housing_seat_roughness").tolist() == [1.6, 0.8]
+
+
+@pytest.mark.parametrize(("head", "read"), [("轴承座直径 [mm]", False), ("轴承室直径 [mm]", True)])
+def test_material_of_a_cover_is_the_housing_s_where_no_other_is_named(tmp_path, head, read):
+    path = tmp_path / "t.csv"
+    path.write_text(
+        f"轴承位置,轴承型号,轴颈直径 [mm],{head},端盖材料\n"
+        "前端,6205,25 k6,52 H7,铝合金\n后端,6206,30 k6,62 H7,铝合金\n",
+        encoding="utf-8",
+    )
+    reading = read_table(path)
+    assert reading.stations.known("housing_material").any() == read
+    assert read or {"E2", "E3"} <= {unused.place.cell for unused in reading.unused}

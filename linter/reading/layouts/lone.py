@@ -18,7 +18,7 @@ SHARED = frozenset(
 #: Speeds that are not the one of the bearings, or not known to be.
 _OTHER_SPEED = re.compile(
     r"limit|crit|krit|крит|grenz|предел|refer|bezug|therm|output|input|abtrieb|antrieb|sortie|entre|salida|uscita"
-    r"|ingresso|выход|входн|moto|двигат|привод|cage|kafig|ball|kugel|surface|peripher|umfang|linear|belt|riemen"
+    r"|ingresso|выход|входн|mot(?:or|eur)|двигат|привод|cage|kafig|ball|kugel|surface|peripher|umfang|linear|belt|riemen"
     r"|courroie|correa|cinghia|ремн|test|pruf|essai|ensayo|prova|испыт|разгон|trip|alarm|schleuder|over|uber|surv"
     r"|sobre|sovra|burst|idle|leerlauf|ralenti|vide|vacio|vuoto|холост|start|anlauf|demarr|arran|avvi|пуск|min|мин"
     r"|low|rated|nominal|nenn|номинал|reson|eigen|propre|propia|propria|собств|モータ|马达|馬達|电机|电动机|電動機|[临臨極极限界参参考出入額额定試试最]"

@@ -98,14 +98,31 @@ def _beside(grid: Grid, row: int, name: int) -> set[str]:
 def section_below(grid: Grid, row: int, name: int, current: Side | None, words: Words) -> Side | None:
     """The part that holds below a row: a text alone above values that means nothing ends a shaft or a housing.
 
-    A bore alone behind the shaft (``Arbre``, ``Alésage``) is the housing's. Below such a heading (``Operation``) a
-    name counts that says by itself what it is of.
+    A bore alone behind the shaft (``Arbre``, ``Alésage``) is the housing's, and so is what names its seat or fit
+    (``Посадка корпуса``). Below such a heading (``Operation``) a name counts that says by itself what it is of.
     """
     if current is None or current.side == "bearing":
         return current
     if current.side == "shaft" and word_key(label := section_label(grid, row, name)) in KEYS["bore"]:
         return Side("housing", label)
-    return _other_section(grid, row, name, words) or current
+    return _seat_section(grid, row, name, current, words) or _other_section(grid, row, name, words) or current
+
+
+def _seat_section(grid: Grid, row: int, name: int, current: Side, words: Words) -> Side | None:
+    """The other part by its seat or fit that stands alone above values, without one of its own; or None."""
+    other = {"shaft": "housing", "housing": "shaft"}.get(current.side, "")
+    label = section_label(grid, row, name) if other else ""
+    heading = words.heading(label) if label else None
+    if heading is None or heading.parameter != f"{other}_seat_diameter" or not _stands_over(grid, row, name):
+        return None
+    return Side(other, label)
+
+
+def _stands_over(grid: Grid, row: int, name: int) -> bool:
+    """Whether the next row has a name and a value."""
+    if row + 1 >= grid.height or not grid.text(row + 1, name):
+        return False
+    return any(not is_blank(grid.columns[c][row + 1]) for c in range(name + 1, grid.width))
 
 
 def _other_section(grid: Grid, row: int, name: int, words: Words) -> Side | None:
@@ -113,10 +130,9 @@ def _other_section(grid: Grid, row: int, name: int, words: Words) -> Side | None
     label = section_label(grid, row, name)
     if not 2 < len(label) <= _LONGEST_OTHER or not label[0].isalpha() or re.search(r"[\d:：;；,，。\[\]()]", label):
         return None
-    if words.heading(label) is not None or words.groups(label) or row + 1 >= grid.height:
+    if words.heading(label) is not None or words.groups(label):
         return None
-    below = any(not is_blank(grid.columns[c][row + 1]) for c in range(name + 1, grid.width))
-    return Side("", label) if below and grid.text(row + 1, name) else None
+    return Side("", label) if _stands_over(grid, row, name) else None
 
 
 def sections(grid: Grid, column: int, start: int, words: Words) -> dict[int, Side]:

@@ -254,7 +254,8 @@ def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
     """Whether a row that names some parameters holds values: more numbers than names, or half as many with units.
 
     So does one with a number and its unit beside it, in any order, a line of a list. A size with its class (``50 k5``)
-    is a number with its unit. As many numbers as names behind all of them are values of one (``da | 25 | 37``).
+    is a number with its unit. As many numbers as names behind all of them are values of one (``da | 25 | 37``), and so
+    is a number that counts no position behind a part and one name (``Roulement | Charge radiale Fr [N] | 340``).
     """
     beside = [pair for a, b in pairwise(labels) for pair in ((a.strip(), b.strip()), (b.strip(), a.strip()))]
     if any(_NUMBER.fullmatch(number) and known_unit(unit) is not None for number, unit in beside):
@@ -265,7 +266,8 @@ def holds_values(labels: Sequence[str], named: int, words: Words) -> bool:
     with_unit += sum(SIZE_AND_CLASS.fullmatch(label.strip()) is not None for label in labels)
     behind = labels[-plain:] if 1 < plain == named else ()
     last = bool(behind) and all(_NUMBER.fullmatch(label.strip()) for label in behind)
-    return last or plain + with_unit > named or 2 * with_unit >= max(named, 1)
+    of_one = named <= 2 and plain == 1 and any(_NUMBER.fullmatch(t) and len(t) > 1 for t in numbers)
+    return last or of_one or plain + with_unit > named or 2 * with_unit >= max(named, 1)
 
 
 def _one_size(labels: Sequence[str], headings: Sequence[Heading | None], words: Words) -> bool:

@@ -18,6 +18,12 @@ _HOURS = re.compile(
     re.IGNORECASE,
 )
 _GRADE = re.compile(r"(?:ISO\s*(?:1940|21940)\S*\s*)?G\s*\d{1,4}(?:[.,]\d)?(?!\d).*")
+#: Words of a life that is worked out, reached or left, and not asked for.
+_OTHER_LIFE = re.compile(
+    r"(?i)calcul|computed|achiev|result|predict|remaining|warrant|berechn|rechner|erreich|vorhanden|verbleib|gew[äa]hrl"
+    r"|garant|atteint|obten|restante|alcanz|calcol|ottenut|raggiunt|residu|достигн|остат|гарант|計算|算出|残り|残存|保証"
+    r"|расч[её]тн\w* ресурс l10|计算结果|计算寿命|剩余|保修"
+)
 #: Figures of three digits; as degrees Celsius none of a bearing in use (common practice: 220 degC and more).
 _KELVINS = re.compile(r"(?:2[2-9]|[34]\d)\d(?:[.,]\d{1,3})?")
 
@@ -77,7 +83,7 @@ _TOLD = (
 
 def parameter_told(label: str, cells: Sequence[str]) -> str:
     """The parameter that a heading and its cells together mean; empty where they leave it open."""
-    said = concepts_said(label) if cells and len(label) <= 60 else frozenset()
+    said = concepts_said(label) if cells and len(label) <= 60 and not _OTHER_LIFE.search(label) else frozenset()
     for told in _TOLD:
         if said & told.says and said <= told.says | told.may_say and all(map(told.cell, cells)):
             return told.parameter
