@@ -164,3 +164,17 @@ def test_items_among_seats_are_of_no_position(tmp_path, text):
         assert size.upper[order] == pytest.approx([seat[2] for seat in expected])
         assert size.lower[order] == pytest.approx([seat[3] for seat in expected])
         assert stations.number(f"{part}_seat_roughness")[order].tolist() == [seat[4] for seat in expected]
+
+
+def test_a_seat_with_fewer_figures_is_no_item(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text(
+        "Part;Side;Nominal [mm];Class;Max [mm];Min [mm];Ra [µm]\n"
+        "Shaft;DE;30;k5;30.011;30.002;0.4\nHousing;DE;62;H6;62.019;62.000;0.8\n"
+        "Shaft;NDE;25;k5;25.011;25.002;0.8\nHousing;NDE;52;H6;52.019;52.000;0.8\n"
+        "Shaft;middle;28;k5;;;\nHousing;middle;58;H6;;;\n",
+        encoding="utf-8",
+    )
+    stations = read_table(path).stations
+    assert sorted(stations.size("shaft_seat_diameter").nominal.tolist()) == [25, 28, 30]
+    assert sorted(stations.size("housing_seat_diameter").nominal.tolist()) == [52, 58, 62]

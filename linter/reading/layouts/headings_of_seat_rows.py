@@ -200,6 +200,11 @@ def _names_bearings(grid: Grid, row: int, column: int, below: Sequence[int], wor
     return named and all(len(text) > 2 and read_designation(text).bore_diameter for text in cells)
 
 
+def _are_numbers(cells: Sequence[str]) -> bool:
+    """Whether cells are running numbers, none of them the number of a bearing."""
+    return all(text.isdigit() and designation_strength(text) == "no" for text in cells)
+
+
 def _judged(
     grid: Grid, row: int, column: int, heading: Heading | None, below: Sequence[int], words: Words
 ) -> Heading | None:
@@ -210,8 +215,7 @@ def _judged(
     if heading is not None and heading.aspect == "tolerance" and cells and all(map(_PLAIN.fullmatch, cells)):
         of_size = "diameter" in concepts_said(label)
         heading = evolve(heading, aspect="value", unit=words.unit_of(label)) if of_size else heading  # Ø ajuste
-    numbered = all(text.isdigit() and designation_strength(text) == "no" for text in cells)
-    if cells and heading is not None and heading.parameter == "bearing_designation" and numbered:
+    if cells and heading is not None and heading.parameter == "bearing_designation" and _are_numbers(cells):
         return None  # running numbers of the items
     if cells and "bearing" in concepts_said(label) and all(rings_of(cell, named=True) for cell in cells):
         return Heading("bearing_designation")  # mating bearing, which is no fit

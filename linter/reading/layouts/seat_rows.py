@@ -1,5 +1,6 @@
 """What the rows of a table with one row per seat are of: a part, what of it, and the bearing position."""
 
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 
@@ -12,6 +13,7 @@ from linter.reading.words.bearing_words import names_bearing
 from linter.reading.words.dictionary import word_key
 from linter.reading.words.headings import Heading, Words
 from linter.reading.words.part_columns import says_bore
+from linter.reading.words.part_evidence import PARTS
 from linter.reading.words.parts import concepts_said
 from linter.reading.words.remembered import remembered
 
@@ -144,16 +146,23 @@ def _come_again(said: Sequence[tuple[SeatRow, str]], words: Words) -> set[str]:
 
 
 def with_items(grid: Grid, rows: dict[int, SeatRow]) -> dict[int, SeatRow]:
-    """The rows, those of items marked: a part alone above its seats, without the figures that all of them have."""
-    found = {
-        row: {c for c in range(grid.width) if any(map(str.isdigit, grid.text(row, c)))}
-        for row, said in rows.items() if said.side.side in ("shaft", "housing") and said.feature == "seat"
-    }  # fmt: skip
+    """The rows, those of items marked: a part under a word of its own, without the figures that all its seats have.
+
+    What stands in every row (numbers, counts) is no figure of a seat.
+    """
+    seats = {r: said for r, said in rows.items() if said.side.side in PARTS and said.feature == "seat"}
+    words = Counter(said.side.word for said in seats.values())
+    alone = [r for r, said in seats.items() if words[said.side.word] == 1 and not said.station]
+    if not alone or len(alone) > len(PARTS):
+        return rows
+    found = {row: {c for c in range(grid.width) if any(map(str.isdigit, grid.text(row, c)))} for row in rows}
+    everywhere = set.intersection(*found.values())
     result = dict(rows)
-    for row, own in found.items():
-        others = [found[r] for r in found if r != row and rows[r].side.side == rows[row].side.side]
-        if len(others) > 1 and not rows[row].station and len(set.intersection(*others) - own) >= _FIGURES:
-            result[row] = evolve(rows[row], feature=ITEM)
+    for row in alone:
+        others = [found[r] for r in seats if r != row and seats[r].side.side == seats[row].side.side]
+        stated = set.intersection(*others) - everywhere if len(others) > 1 else set()
+        if len(stated) >= _FIGURES and not stated & found[row]:
+            result[row] = evolve(seats[row], feature=ITEM)
     return result
 
 
