@@ -20,6 +20,8 @@ _OF_PAGES = re.compile(
 )
 #: Names that stand below a word that may head values or nothing of ours.
 _ENOUGH = 3
+#: Rows below a head in which its positions may come again.
+_FARTHEST = 200
 #: What a word over letters may say of which they are codes (``Material code | A | B``), and no positions.
 _OF_OTHERS = frozenset(("material", "class", "grade", "quality", "revision", "drawing", "tolerance", "duty"))
 #: What a column of names may be headed as, if at all.
@@ -124,6 +126,18 @@ def _count(grid: Grid, column: int, start: int, parts: dict[int, Side], words: W
     return names_below(grid, column, start, words) + named_by_part(grid, column, parts, words)
 
 
+def _is_part(grid: Grid, row: int, column: int, first: int, words: Words) -> bool:
+    """Whether a text heads the rows of one part; ``Palier`` and ``Supporto`` over names are words for positions too.
+
+    They are not where the positions beside them come again over the rows of another part.
+    """
+    text = grid.text(row, column)
+    if side_of(text) is None or "STATION" not in words.groups(text):
+        return side_of(text) is not None
+    place = grid.text(row, first)
+    return any(grid.text(below, first) == place for below in range(row + 1, min(grid.height, row + _FARTHEST)))
+
+
 def names_of_positions(grid: Grid, row: int, first: int, roles: dict[int, str], words: Words) -> Named | None:
     """The names left of the first position of a heading row: in the column headed so, or the one with most of them.
 
@@ -133,7 +147,7 @@ def names_of_positions(grid: Grid, row: int, first: int, roles: dict[int, str], 
     found = []
     for column in headed or range(first):
         text = grid.text(row, column)
-        other = side_of(text) is not None or (column not in headed and words.heading(text) is not None)
+        other = _is_part(grid, row, column, first, words) or (column not in headed and words.heading(text) is not None)
         other = other or (column not in headed and bool(concepts_said(text) & _OF_OTHERS))
         if text and roles.get(column, "NAME") in _OVER_NAMES and not other:
             parts = _parts(grid, column, row + 1, words)
