@@ -194,3 +194,36 @@ def test_names_of_fields_above_the_heading_are_no_title(tmp_path):
     assert stations.text("drawing_revision").tolist() == ["G", "G"]
     assert stations.number("speed_max").tolist() == [6500, 6500]
     assert not [p for p in stations.problems if "DES" in p.message]
+
+
+@pytest.mark.parametrize(
+    ("whole", "bearing", "shaft"),
+    [
+        ("Machine parameters", "Bearing parameters", "Shaft seat"),
+        ("整机参数", "轴承参数", "轴颈参数"),
+        ("Paramètres généraux", "Paramètres du roulement", "Portée d'arbre"),
+    ],
+)
+def test_a_group_of_the_whole_machine_stands_beside_those_of_positions(tmp_path, whole, bearing, shaft):
+    def group(name, where, *stated):
+        of = {"location": where} if where else {}
+        return {"group": name, **of, "attributes": [{"attribute": a, "value": b, "unit": c} for a, b, c in stated]}
+
+    groups = [group(whole, "", ("Maximum speed", 5400, "r/min"), ("Rotor mass", 2.8, "kg"))]
+    for where, number, size in (("DE", "6005", 25), ("NDE", "6004", 20)):
+        groups.append(group(bearing, where, ("Bearing designation", number, ""), ("Radial load", 340, "N")))
+        groups.append(group(shaft, where, ("Seat diameter", f"{size} k5", "mm"), ("Roughness Ra", 0.2, "µm")))
+    stations = write(tmp_path, json.dumps({"drawing": "D-1", "groups": groups}), "table.json")
+    assert stations.text("station").tolist() == ["DE", "NDE"]
+    assert stations.number("speed_max").tolist() == [5400, 5400]
+    assert stations.size("shaft_seat_diameter").nominal.tolist() == [25, 20]
+
+
+@pytest.mark.parametrize(
+    ("bearing", "material"),
+    [("Roulement à billes", "Matière"), ("Cuscinetti a sfere", "Materiale"), ("Rodamiento de bolas", "Material"),
+     ("Шариковый подшипник", "Материал"), ("Ball bearing", "Material")],
+)  # fmt: skip
+def test_the_material_of_a_ball_bearing_is_not_that_of_its_balls(tmp_path, bearing, material):
+    text = f"Machine;Position;{bearing} {material};Shaft seat diameter\nP;A;100Cr6;25 k5\nP;B;100Cr6;25 k5\n"
+    assert write(tmp_path, text).place("ball_material", 0) is None
