@@ -15,6 +15,8 @@ from linter.reading.words.headings import Told, Words
 
 #: Rows that may be of a frame, and filled cells of one.
 _ROWS, _MOST_CELLS = 40, 8
+#: The longest such word.
+_LONGEST = 12
 #: Rows of a sheet with a frame and a table, at least.
 _FEWEST_ROWS = 5
 #: Words for an edition, a state, a version (common practice).
@@ -35,17 +37,20 @@ def with_frame_labels(grid: Grid, words: Words) -> Words:
     if grid.height > LONGEST_MIXED or grid.whole_lines:
         return words
     rows = [row for row in range(min(grid.height, _ROWS)) if 1 < grid.filled[row] <= _MOST_CELLS]
+    soft = [
+        (row, c) for row in rows for c, text in grid.texts(row).items()
+        if len(text) <= _LONGEST and word_key(text.rstrip(" :：")) in _EDITIONS
+    ]  # fmt: skip
+    if not soft:
+        return words
     named = {(row, c): _named(text, words) for row in rows for c, text in grid.texts(row).items()}
     if "drawing_revision" in named.values():
         return words
     drawings = [where for where, name in named.items() if name == "drawing_number"]
     told = {
-        text
-        for row in rows
-        for column, text in grid.texts(row).items()
-        if word_key(text.rstrip(" :：")) in _EDITIONS
-        and any(_near(where, (row, column)) for where in drawings)
-        and _CODE.fullmatch(_value(grid, row, column, drawings))
+        grid.text(*at)
+        for at in soft
+        if any(_near(where, at) for where in drawings) and _CODE.fullmatch(_value(grid, *at, drawings))
     }
     if len(told) != 1:
         return words
