@@ -171,3 +171,32 @@ def test_material_of_a_cover_is_the_housing_s_where_no_other_is_named(tmp_path, 
     reading = read_table(path)
     assert reading.stations.known("housing_material").any() == read
     assert read or {"E2", "E3"} <= {unused.place.cell for unused in reading.unused}
+
+
+@pytest.mark.parametrize("at", [0, 1, 2])
+@pytest.mark.parametrize(
+    ("name", "largest", "smallest", "measured"),
+    [
+        ("Journal diameter [mm]", "Upper limit", "Lower limit", "Measured"),
+        ("Durchmesser Wellensitz [mm]", "Größtmaß", "Kleinstmaß", "Istmaß"),
+        ("Diamètre de portée d'arbre [mm]", "Cote maxi", "Cote mini", "Cote réelle"),
+        ("Diametro sede albero [mm]", "Quota max.", "Quota min.", "Quota effettiva"),
+        ("軸径 [mm]", "最大", "最小", "実測値"),
+    ],
+)
+def test_measured_beside_limits_below_positions_is_not_the_size(tmp_path, name, largest, smallest, measured, at):
+    path = tmp_path / "t.csv"
+    heads = [largest, smallest]
+    heads.insert(at, measured)
+    rows = [f"Parameter;A;;;B;;\n;{';'.join(heads * 2)}"]
+    for label, sizes in ((name, ("25", "30")), ("Housing bore diameter [mm]", ("52", "62"))):
+        cells = [[f"{size}.0110", f"{size}.0020"] for size in sizes]
+        for own, size in zip(cells, sizes, strict=True):
+            own.insert(at, f"{size}.0070")
+        rows.append(";".join([label, *cells[0], *cells[1]]))
+    path.write_text("\n".join(rows), encoding="utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    size = stations.size("shaft_seat_diameter")
+    assert (size.nominal + size.lower).round(4).tolist() == [25.002, 30.002]
+    assert (size.nominal + size.upper).round(4).tolist() == [25.011, 30.011]

@@ -15,6 +15,7 @@ from linter.reading.layouts.sides import Side, part_column, parts_below
 from linter.reading.layouts.strips import Block, Found
 from linter.reading.layouts.title import names_value
 from linter.reading.words.headings import Words
+from linter.reading.words.measured_words import is_found
 
 #: Role of the columns of the other positions while one of them is read.
 _ELSEWHERE = "ELSEWHERE"
@@ -99,7 +100,7 @@ def _positions(grid: Grid, row: int, words: Words) -> list[tuple[int, int]]:
     """First column and column behind the last of each position of a row; none where it is not a row of positions."""
     below = [_role(words, grid.text(row + 1, column)) for column in range(grid.width)]
     values = [column for column, role in enumerate(below) if role]
-    if len(values) < 4:
+    if len(values) < 4 or {*below} <= {"", "RESULT"}:
         return []
     starts = [column for column in range(values[0], values[-1] + 1) if grid.text(row, column)]
     spans = [(a, b) for a, b in pairwise([*starts, values[-1] + 1]) if any(below[a:b])]
@@ -112,8 +113,10 @@ def _positions(grid: Grid, row: int, words: Words) -> list[tuple[int, int]]:
 
 
 def _role(words: Words, text: str) -> str:
-    said = next((g for g in words.groups(text) if g == "VALUE" or g in ASPECTS), "") if text else ""
-    return said or limit_said(text)
+    groups = words.groups(text) if text else ()
+    if "RESULT" in groups or is_found(text):
+        return "RESULT"  # measured on a part, beside what the drawing states
+    return next((g for g in groups if g == "VALUE" or g in ASPECTS), "") or limit_said(text)
 
 
 def _around(grid: Grid, row: int, column: int, words: Words) -> str:
