@@ -1,0 +1,1 @@
+"""A set of sixty tables of thirty offices; see written.py."""
