@@ -249,7 +249,8 @@ SEPARATOR = Office(
     fits="k5 k6 m5 js6/H7 H6 JS6 K7",
     dwg="ЦФ.00.000",
     comma=True,
-    choices="vertical=вертикальное;horizontal=горизонтальное;grease=пластичная смазка;oil bath=масляная ванна",
+    choices="vertical=вертикальное;horizontal=горизонтальное;grease=пластичная смазка;"
+    "oil bath=масляная ванна;stainless steel=40Х13;cast iron=СЧ20",
     lines="""
 Ведомость посадочных мест под подшипники
 Изделие|{m}|Обозначение чертежа|{dn}
@@ -264,13 +265,13 @@ SEPARATOR = Office(
 %s
 @0 {st}|{bd}|вал|{sd.n:mm}|{sd.c}|{sd.u:µm}|{sd.l:µm}|{sc:мкм}|{sa}|{sr:мкм}|ОТК
 @0 ||корпус|{hd.n:mm}|{hd.c}|{hd.u:µm}|{hd.l:µm}|{hc:мкм}|{ha}|{hr:мкм}|ОТК
-@1 {#}|{st}|вал|{bd}|{sd.n} {sd.c}|{sd.u:µm}; {sd.l:µm}|{sc:мкм}|{sa}|{ss}|40Х13|[;шлифовать]
-@1 {#}|{st}|корпус||{hd.n} {hd.c}|{hd.u:µm}; {hd.l:µm}|{hc:мкм}|{ha}|{hs}|СЧ20|
+@1 {#}|{st}|вал|{bd}|{sd.n} {sd.c}|{sd.u:µm}; {sd.l:µm}|{sc:мкм}|{sa}|{ss}|{sm}|[;шлифовать]
+@1 {#}|{st}|корпус||{hd.n} {hd.c}|{hd.u:µm}; {hd.l:µm}|{hc:мкм}|{ha}|{hs}|{hm}|
 %end
 
 Неуказанные предельные отклонения размеров по ГОСТ 30893.1-m
 """,
-    more={"labels": "3"},
+    more={"labels": "3", "fixed": "shaft_material=stainless steel;housing_material=cast iron"},
 )
 ODD = (TURBO, DYNO, MOTORSPINDLE, SEPARATOR)
 EVEN = (SPINDLE, GEAR, COMPRESSOR)

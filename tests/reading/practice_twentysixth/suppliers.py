@@ -66,6 +66,7 @@ PARTS_JA = Office(
     bearing="ball -2RS1/C3;small",
     fits="k5 k6 j6 m5/H6 H7 J6",
     dwg="AL00000",
+    choices="steel=S45C;aluminium=ADC12",
     lines="""
 加工部品 はめあい一覧
 品名|{m}|図番|{dn}|版|{rev}
@@ -74,13 +75,13 @@ PARTS_JA = Office(
 ^番号|部品名|取付位置|軸受型番|基準寸法|公差クラス|上の寸法許容差|下の寸法許容差|円筒度|粗さRa|肩径|材質|備考
 %s
 {#}|玉軸受|{st}|{bd}|||||||||購入品
-{#}|シャフト|{st}||{sd.n:mm}|{sd.c}|{sd.u:mm}|{sd.l:mm}|{sc}|{sa}|{ss}|S45C|[研磨;高周波焼入れ後研磨]
-{#}|ブラケット|{st}||{hd.n:mm}|{hd.c}|{hd.u:mm}|{hd.l:mm}|{hc}|{ha}|{hs}|ADC12|中ぐり
+{#}|シャフト|{st}||{sd.n:mm}|{sd.c}|{sd.u:mm}|{sd.l:mm}|{sc}|{sa}|{ss}|{sm}|[研磨;高周波焼入れ後研磨]
+{#}|ブラケット|{st}||{hd.n:mm}|{hd.c}|{hd.u:mm}|{hd.l:mm}|{hc}|{ha}|{hs}|{hm}|中ぐり
 %end
 
 承認 検図 設計
 """,
-    more={"labels": "2", "units": "title"},
+    more={"labels": "2", "units": "title", "fixed": "shaft_material=steel;housing_material=aluminium"},
 )
 ROW_ZH = Office(
     language="zh",
@@ -146,6 +147,7 @@ PARTS_FR = Office(
     fits="k6 m6 k5/H7 J7 K7",
     dwg="TC 00 000",
     comma=True,
+    choices="steel=C45;cast iron=EN-GJL-250",
     lines="""
 NOMENCLATURE ET AJUSTEMENTS
 Ensemble|{m}|Plan|{dn}|Ind.|{rev}
@@ -154,13 +156,13 @@ Ensemble|{m}|Plan|{dn}|Ind.|{rev}
 ^Rep.|Qté|Désignation|Palier|Réf. / Ø nominal|Ajustement|Écarts (µm)|Cylindricité (µm)|Ra (µm)|Matière|Masse (kg)
 %s
 {#}|1|Roulement à billes|{st}|{bd}|||||acier à roulement|[0,4;0,6]
-{#}|1|Arbre (portée de roulement)|{st}|{sd.n:mm}|{sd.c}|{sd.u:µm} / {sd.l:µm}|{sc:µm}|{sa}|C45|
-{#}|1|Boîtier (alésage de roulement)|{st}|{hd.n:mm}|{hd.c}|{hd.u:µm} / {hd.l:µm}|{hc:µm}|{ha}|EN-GJL-250|
+{#}|1|Arbre (portée de roulement)|{st}|{sd.n:mm}|{sd.c}|{sd.u:µm} / {sd.l:µm}|{sc:µm}|{sa}|{sm}|
+{#}|1|Boîtier (alésage de roulement)|{st}|{hd.n:mm}|{hd.c}|{hd.u:µm} / {hd.l:µm}|{hc:µm}|{ha}|{hm}|
 %end
 
 Cotes en mm. Casser les angles vifs.
 """,
-    more={"labels": "3", "sheet": "Nomenclature"},
+    more={"labels": "3", "sheet": "Nomenclature", "fixed": "shaft_material=steel;housing_material=cast iron"},
 )
 SEATS_IT = Office(
     language="it",

@@ -75,8 +75,8 @@ def rotor(
     return found
 
 
-def shared(rotors: list[Rotor], names: str) -> None:
-    """Values that a table states once for all its machines."""
-    for name in names.split():
-        for one in rotors[1:]:
-            one.values[name, -1] = rotors[0].values[name, -1]
+def fix(rotors: list[Rotor], values: str) -> None:
+    """Give all machines of an office the same choices: ``shaft_material=steel;housing_material=cast iron``."""
+    for name, _, value in (part.partition("=") for part in values.split(";") if part):
+        for one in rotors:
+            one.values[name, -1] = value

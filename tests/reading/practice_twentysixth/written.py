@@ -15,7 +15,7 @@ from practice_nineteenth.sheet import Tree
 
 from practice_twentysixth import engineering, engineering_west, fleets, product_data, suppliers
 from practice_twentysixth.template import Document, Written
-from practice_twentysixth.trade import rotor, shared
+from practice_twentysixth.trade import fix, rotor
 
 ROOMS = (engineering, engineering_west, product_data, suppliers, fleets)
 ODD: tuple[Office, ...] = tuple(office for room in ROOMS for office in room.ODD)
@@ -49,7 +49,7 @@ def make(number: int) -> Table:
         )
         for k in range(office.count)
     ]  # fmt: skip
-    shared(rotors, office.more.get("shared", ""))
+    fix(rotors, office.more.get("fixed", ""))
     kind, separator, encoding = file_of(office.file)
     template = product_data.DOCUMENTS.get(office.lines)
     sheet = Written(office, rotors) if template is None else Document(office, rotors, template)
