@@ -140,7 +140,8 @@ CONFIGURATOR = Office(
     ),
     positions="compressor side,turbine side",
     drawing="CFG-0000",
-    words="locating=fixed;floating=free;spring-loaded=spring loaded;grease=grease;oil bath=oil bath;none=none;spring=spring",
+    words="locating=fixed;floating=free;spring-loaded=spring loaded;grease=grease;oil bath=oil bath;none=none;"
+    "spring=spring",
     tree={
         "configurator": {"build": "5.2.1", "savedBy": "workstation-12", "savedAt": "2025-08-19T10:22:00"},
         "product": {"name": "{m}", "drawingNumber": "{dwg}", "revision": "{rev}", "status": "in work"},

@@ -249,7 +249,8 @@ TREE = Office(
     ),
     positions="lato girante,lato motore",
     drawing="CFG.0000",
-    words="steel=acciaio C45;aluminium=alluminio pressofuso;cast iron=ghisa GJL-250;grease=grasso;oil bath=bagno d'olio;"
+    words="steel=acciaio C45;aluminium=alluminio pressofuso;cast iron=ghisa GJL-250;grease=grasso;"
+    "oil bath=bagno d'olio;"
     "horizontal=orizzontale;vertical=verticale",
     tree={
         "intestazione": {"macchina": "{m}", "disegno": "{dwg}", "revisione": "{rev}", "compilatore": "ufficio tecnico"},
@@ -268,7 +269,8 @@ TREE = Office(
                     "raggio_raccordo_max_mm": "{sfil}",
                 },
                 "sede_alloggiamento": {
-                    "diametro_mm": "{hs.n} {hs.c} ({hs.u}/{hs.l})", "rugosita_Ra_um": "{hra}", "diametro_esterno_corpo_mm": "{housing_outer_diameter}",
+                    "diametro_mm": "{hs.n} {hs.c} ({hs.u}/{hs.l})", "rugosita_Ra_um": "{hra}",
+                    "diametro_esterno_corpo_mm": "{housing_outer_diameter}",
                     "cilindricita_mm": "{hcyl}", "oscillazione_totale_mm": "{hrun}", "diametro_spallamento_mm": "{hda}",
                     "raggio_raccordo_max_mm": "{hfil}",
                 },
