@@ -147,7 +147,7 @@ CONFIGURATOR = Office(
         "product": {"name": "{m}", "drawingNumber": "{dwg}", "revision": "{rev}", "status": "in work"},
         "operation": {
             "maxSpeedRpm": "{nmax}", "operatingSpeedRpm": "{nop}", "requiredLifeH": "{life}",
-            "@01 ambientTemperatureDegC": "{tamb}", "@1 temperature": "{?tsh,thg,tamb}",
+            "@01 ambientTemperatureDegC": "{tamb}", "@1 temperature": "{?tsh,thg,temp,temperature_max}",
         },
         "rotor": {"massKg": "{mass}", "balanceGrade": "{G}", "bearingSpanMm": "{span}"},
         "preload": {"method": "{preload_method}", "@0 forceN": "{pre}"},

@@ -61,6 +61,8 @@ PARTS = Office(
     ),
     positions="передняя,задняя",
     drawing="ТК0000.000",
+    words="steel=Сталь 40Х;cast iron=СЧ20",
+    fixed={"housing_material": "cast iron"},
     page="""
 Спецификация подшипниковых узлов
 Сборочная единица | {m}
@@ -72,8 +74,8 @@ PARTS = Office(
 [positions]
 {#} | Подшипник | {st} | {brg} | 1
 {#} | Вал | {st} | {pick ВЛ-102/ВЛ-115} | 1 | {ss.n} | {ss.c} | {ss.u:u} | {ss.l:u} | {sra} | {scyl:u} | {sda} |\
-Сталь 40Х
-{#} | Корпус | {st} | {pick КР-201/КР-214} | 1 | {hs.n} | {hs.c} | {hs.u:u} | {hs.l:u} | {hra} | {hcyl:u} | {hda} | СЧ20
+{smat}
+{#} | Корпус | {st} | {pick КР-201/КР-214} | 1 | {hs.n} | {hs.c} | {hs.u:u} | {hs.l:u} | {hra} | {hcyl:u} | {hda} | {hmat}
 [end]
 """,
 )

@@ -55,7 +55,7 @@ class Office:
 
     ``machines`` are names with the bearings of their positions (``Blower: 6206-2Z/C3 + NU206``), ``count`` how many
     stand in a table; ``page`` is the sheet, ``tree`` the JSON document; ``fits`` the classes to choose from, ``words``
-    those of choices.
+    those of choices, ``fixed`` values of the machine that all of its tables have.
     """
 
     language: str
@@ -73,6 +73,7 @@ class Office:
     units: str = "heading"
     sheet: str = "Sheet1"
     label: str = ""
+    fixed: dict[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

@@ -41,7 +41,9 @@ def make(number: int) -> Table:
         name, _, bearings = office.machines[(edition * office.count + k) % len(office.machines)].partition(": ")
         drawing = re.sub("0", lambda _: str(rng.randint(1, 9)), office.drawing)
         positions = tuple(office.positions.split(","))
-        machines.append(machine(rng, name, drawing, positions, bearings.split(" + "), office.fits))
+        one = machine(rng, name, drawing, positions, bearings.split(" + "), office.fits)
+        one.values |= {(key, -1): value for key, value in office.fixed.items()}
+        machines.append(one)
     kind, separator, encoding = file_of(office.file)
     if kind == "json":
         tree = Document(office, machines, rng, edition)
