@@ -75,7 +75,8 @@ PARTS = Office(
 {#} | Подшипник | {st} | {brg} | 1
 {#} | Вал | {st} | {pick ВЛ-102/ВЛ-115} | 1 | {ss.n} | {ss.c} | {ss.u:u} | {ss.l:u} | {sra} | {scyl:u} | {sda} |\
 {smat}
-{#} | Корпус | {st} | {pick КР-201/КР-214} | 1 | {hs.n} | {hs.c} | {hs.u:u} | {hs.l:u} | {hra} | {hcyl:u} | {hda} | {hmat}
+{#} | Корпус | {st} | {pick КР-201/КР-214} | 1 | {hs.n} | {hs.c} | {hs.u:u} | {hs.l:u} | {hra} | {hcyl:u} | {hda} |\
+{hmat}
 [end]
 """,
 )
