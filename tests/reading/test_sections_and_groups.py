@@ -23,7 +23,9 @@ SECTIONS = {
 
 
 @pytest.mark.parametrize("language", [*SECTIONS])
-@pytest.mark.parametrize("numbers", ["1. 2. 3.", "1) 2) 3)", "I. II. III.", "A. B. C.", "一、 二、 三、", "none"])
+@pytest.mark.parametrize(
+    "numbers", ["1. 2. 3.", "1) 2) 3)", "I. II. III.", "A. B. C.", "一、 二、 三、", "1 2 3", "none"]
+)
 def test_numbers_before_heads_of_sections_say_nothing(tmp_path, language, numbers):
     (bearing, shaft, housing), place, designation, size, fit = SECTIONS[language]
     said = ["", "", ""] if numbers == "none" else [f"{number} " for number in numbers.split()]
@@ -227,3 +229,14 @@ def test_a_group_of_the_whole_machine_stands_beside_those_of_positions(tmp_path,
 def test_the_material_of_a_ball_bearing_is_not_that_of_its_balls(tmp_path, bearing, material):
     text = f"Machine;Position;{bearing} {material};Shaft seat diameter\nP;A;100Cr6;25 k5\nP;B;100Cr6;25 k5\n"
     assert write(tmp_path, text).place("ball_material", 0) is None
+
+
+@pytest.mark.parametrize("grade", ["1", "2.5", "6.3"])
+def test_a_unit_stands_before_its_value_in_a_title(tmp_path, grade):
+    text = (
+        f"Drawing;;;L-8764\nMax. speed;;1/min;22000\nBalance grade;;mm/s;{grade}\nRequired life;;h;6000\n;;;\n"
+        "Quantity;Symbol;Unit;DE\nBearing;;-;6902\nShaft seat diameter;;mm;15 k5\nRadial load;;N;300\n"
+    )
+    stations = write(tmp_path, text)
+    assert stations.number("balance_grade").tolist() == [float(grade)]
+    assert stations.number("speed_max").tolist() == [22000]

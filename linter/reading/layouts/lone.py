@@ -80,7 +80,8 @@ def value_and_unit(grid: Grid, row: int, right: int | None, behind: int | None) 
     if right is None or behind is None:
         return right, behind
     one, two = grid.text(row, right), grid.text(row, behind)
-    unit_first = known_unit(one.strip("[]() ")) is not None and two[:1].isdigit() and known_unit(two) is None
+    number = two.isdigit() or (two[:1].isdigit() and known_unit(two) is None)  # 1 is a unit too
+    unit_first = number and known_unit(one.strip("[]() ")) is not None
     return (behind, right) if unit_first else (right, behind)
 
 

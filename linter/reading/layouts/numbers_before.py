@@ -44,7 +44,7 @@ _LISTED = re.compile(
 )
 #: Numbers of sections; Roman and Chinese ones up to ten.
 _SECTION = re.compile(
-    r"[(（第]?(?P<number>\d{1,2}|[IVX]{1,4}|[A-H]|[一二三四五六七八九十])(?:[)）.．、:：]|部分|章|節|节)[\s:：、.]*(?P<name>[^\W\d].*)"
+    r"[(（第]?(?P<number>\d{1,2}|[IVX]{1,4}|[A-H]|[一二三四五六七八九十])(?:[)）.．、:：]|部分|章|節|节|(?=\s))[\s:：、.]*(?P<name>[^\W\d].*)"
 )
 _COUNTS = (
     tuple(map(str, range(1, 11))),
