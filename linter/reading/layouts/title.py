@@ -334,7 +334,7 @@ def _take(
         return title.own and bool(title.station)
     if not inline and right is not None and _is_no_value(grid, words, row, column, right):
         return False
-    if heading.parameter == "drawing_number" and not any(map(str.isdigit, value_text)):
+    if not inline and _is_label_beside(heading, value_text, len(grid.texts(row))):
         return False
     if heading.parameter == "machine" and not kind:
         title.machine = value_text
@@ -346,6 +346,11 @@ def _take(
     elif right is not None:
         cells_of.append(TitleCell(heading, label, grid, row, right))
     return True
+
+
+def _is_label_beside(heading: Heading, value: str, cells: int) -> bool:
+    """Whether what stands behind a label for the drawing among others in its row is one itself, and no number."""
+    return heading.parameter == "drawing_number" and cells > 2 and not any(map(str.isdigit, value))
 
 
 def _meant(title: Title, label: str, value: str, unit: str, words: Words) -> Heading | None:
