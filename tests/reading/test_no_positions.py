@@ -200,3 +200,16 @@ def test_measured_beside_limits_below_positions_is_not_the_size(tmp_path, name, 
     size = stations.size("shaft_seat_diameter")
     assert (size.nominal + size.lower).round(4).tolist() == [25.002, 30.002]
     assert (size.nominal + size.upper).round(4).tolist() == [25.011, 30.011]
+
+
+@pytest.mark.parametrize("name", ["Spare", "Ersatzlager", "Mean", "Maximum", "Start-up", "予備"])
+def test_a_seat_with_a_fit_of_its_own_is_told_whatever_its_row_is_called(tmp_path, name):
+    path = tmp_path / "table.csv"
+    rows = f"P;A;6205;25 k5;52 H7\nP;B;6204;20 k5;47 H7\nP;{name};6203;17 d9;40 H7\n"
+    path.write_text("machine;station;bearing_designation;shaft_seat_diameter;housing_seat_diameter\n" + rows, "utf-8")
+    stations = read_table(path).stations
+    assert stations.text("station").tolist() == ["A", "B"]
+    told = [p for p in stations.problems if p.code == "values-not-read"]
+    assert [(p.place.cell, p.read) for p in told] == [("D4", "17 d9")]
+    path.write_text(path.read_text("utf-8").replace("17 d9;40 H7", ";"), "utf-8")
+    assert not [p for p in read_table(path).stations.problems if p.code == "values-not-read"]

@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 from linter.model.stations import Unused
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
+from linter.reading.layouts.lost import not_read
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Words
 from linter.reading.words.no_names import are_changes, is_spare, is_state, is_sum
@@ -18,6 +19,8 @@ _SPARE = "of a spare part, and of no bearing position"
 _HEAD = "it stands under a heading of the table, and nothing says whose it is"
 _WORD = "a word of the table, and no designation"
 _MOST_NAMES = 500
+#: Sizes that no sum, state or spare part has a fit for.
+_SEATS = frozenset(("shaft_seat_diameter", "housing_seat_diameter"))
 _HEADS = frozenset(("NAME", "UNIT", "NOTE"))
 
 
@@ -65,6 +68,7 @@ def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
     """Take rows out of a block, their cells with the reason why; the rows behind them move up."""
     keep = np.array([not reason for reason in left], dtype=np.bool_)
     moved = np.cumsum(keep) - 1
+    _tell_seats(block, keep, found, file)
     for index, strip in enumerate(block.strips):
         for cell in np.flatnonzero(~keep[strip.rows]).tolist():
             if not is_blank(strip.cells[cell]):
@@ -74,6 +78,21 @@ def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
     block.strips[:] = [strip for strip in block.strips if len(strip.rows)]
     block.machines[:] = [name for name, reason in zip(block.machines, left, strict=True) if not reason]
     block.stations[:] = [name for name, reason in zip(block.stations, left, strict=True) if not reason]
+
+
+def _tell_seats(block: Block, keep: NDArray[np.bool_], found: Found, file: str) -> None:
+    """Findings about rows that state a seat with its fit as no position does: it has to be judged."""
+    told = set[int]()
+    for strip in (strip for strip in block.strips if strip.parameter in _SEATS):
+        texts = [cell_text(cell).strip() for cell in strip.cells.tolist()]
+        own = {text for text, stays in zip(texts, keep[strip.rows], strict=True) if stays}
+        for cell in np.flatnonzero(~keep[strip.rows]).tolist():
+            row = int(strip.rows[cell])
+            if row not in told and any(map(str.isalpha, texts[cell])) and texts[cell] not in own:
+                told.add(row)
+                name = visible(block.stations[row] or block.machines[row])
+                count = sum(not is_blank(one) for s in block.strips for one in s.cells[s.rows == row].tolist())
+                found.problems.append(not_read(strip.place(file, cell), name, texts[cell], count))
 
 
 def _kept(strip: Strip, keep: NDArray[np.bool_], moved: NDArray[np.intp]) -> Strip:
