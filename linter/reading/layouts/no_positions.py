@@ -1,9 +1,12 @@
 """Rows and columns of other things that were read as machines or positions: sums of rows, load cases, old and new."""
 
+from string import ascii_uppercase
+
 import numpy as np
 from attrs import evolve
 from numpy.typing import NDArray
 
+from linter.model.places import Place
 from linter.model.stations import Unused
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
@@ -83,16 +86,23 @@ def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
 def _tell_seats(block: Block, keep: NDArray[np.bool_], found: Found, file: str) -> None:
     """Findings about rows that state a seat with its fit as no position does: it has to be judged."""
     told = set[int]()
+    known = {_line(problem.place) for problem in found.problems if problem.code == "values-not-read"}
     for strip in (strip for strip in block.strips if strip.parameter in _SEATS):
         texts = [cell_text(cell).strip() for cell in strip.cells.tolist()]
         own = {text for text, stays in zip(texts, keep[strip.rows], strict=True) if stays}
         for cell in np.flatnonzero(~keep[strip.rows]).tolist():
             row = int(strip.rows[cell])
-            if row not in told and any(map(str.isalpha, texts[cell])) and texts[cell] not in own:
+            new = row not in told and _line(strip.place(file, cell)) not in known
+            if new and any(map(str.isalpha, texts[cell])) and texts[cell] not in own:
                 told.add(row)
                 name = visible(block.stations[row] or block.machines[row])
                 count = sum(not is_blank(one) for s in block.strips for one in s.cells[s.rows == row].tolist())
                 found.problems.append(not_read(strip.place(file, cell), name, texts[cell], count))
+
+
+def _line(place: Place | None) -> tuple[str | None, str]:
+    """Sheet and line of a place in a table."""
+    return (place.sheet, (place.cell or "").lstrip(ascii_uppercase)) if place is not None else (None, "")
 
 
 def _kept(strip: Strip, keep: NDArray[np.bool_], moved: NDArray[np.intp]) -> Strip:
