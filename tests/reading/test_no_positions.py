@@ -213,3 +213,22 @@ def test_a_seat_with_a_fit_of_its_own_is_told_whatever_its_row_is_called(tmp_pat
     assert [(p.place.cell, p.read) for p in told] == [("D4", "17 d9")]
     path.write_text(path.read_text("utf-8").replace("17 d9;40 H7", ";"), "utf-8")
     assert not [p for p in read_table(path).stations.problems if p.code == "values-not-read"]
+
+
+@pytest.mark.parametrize(
+    ("row", "told"),
+    [
+        ("Maximum;6203;17 -0.1/-0.2;40 H7", "17 -0.1/-0.2"),
+        ("Spare;6203;17 -0.1/-0.2;", "17 -0.1/-0.2"),
+        ("Start-up;6203;;", "6203"),
+        ("Mean;;22.5;49.5", ""),
+        ("Start-up;6205;25 k5;52 H7", ""),
+        ("Spare;6203;;", ""),
+    ],
+)
+def test_what_no_position_states_is_told_where_it_may_be_one(tmp_path, row, told):
+    path = tmp_path / "table.csv"
+    text = "machine;station;bearing_designation;shaft_seat_diameter;housing_seat_diameter\n"
+    path.write_text(f"{text}P;A;6205;25 k5;52 H7\nP;B;6204;20 k5;47 H7\nP;{row}\n", "utf-8")
+    problems = [p.read for p in read_table(path).stations.problems if p.code == "values-not-read"]
+    assert problems == ([told] if told else [])

@@ -1,5 +1,6 @@
 """Rows and columns of other things that were read as machines or positions: sums of rows, load cases, old and new."""
 
+from collections.abc import Sequence
 from string import ascii_uppercase
 
 import numpy as np
@@ -8,6 +9,7 @@ from numpy.typing import NDArray
 
 from linter.model.places import Place
 from linter.model.stations import Unused
+from linter.reading.cells.signs import is_figure
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
 from linter.reading.layouts.lost import not_read
@@ -22,8 +24,8 @@ _SPARE = "of a spare part, and of no bearing position"
 _HEAD = "it stands under a heading of the table, and nothing says whose it is"
 _WORD = "a word of the table, and no designation"
 _MOST_NAMES = 500
-#: Sizes that no sum, state or spare part has a fit for.
-_SEATS = frozenset(("shaft_seat_diameter", "housing_seat_diameter"))
+#: Sizes that no spare part has, and what no sum or state has one of.
+_SEATS, _BEARING = frozenset(("shaft_seat_diameter", "housing_seat_diameter")), "bearing_designation"
 _HEADS = frozenset(("NAME", "UNIT", "NOTE"))
 
 
@@ -71,7 +73,7 @@ def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
     """Take rows out of a block, their cells with the reason why; the rows behind them move up."""
     keep = np.array([not reason for reason in left], dtype=np.bool_)
     moved = np.cumsum(keep) - 1
-    _tell_seats(block, keep, found, file)
+    _tell_seats(block, left, found, file)
     for index, strip in enumerate(block.strips):
         for cell in np.flatnonzero(~keep[strip.rows]).tolist():
             if not is_blank(strip.cells[cell]):
@@ -83,26 +85,34 @@ def _leave(block: Block, left: list[str], found: Found, file: str) -> None:
     block.stations[:] = [name for name, reason in zip(block.stations, left, strict=True) if not reason]
 
 
-def _tell_seats(block: Block, keep: NDArray[np.bool_], found: Found, file: str) -> None:
-    """Findings about rows that state a seat with its fit as no position does: it has to be judged."""
+def _tell_seats(block: Block, left: Sequence[str], found: Found, file: str) -> None:
+    """Findings about rows that state a seat or a bearing as no position does: they have to be judged."""
     told = set[int]()
     known = {_line(problem.place) for problem in found.problems if problem.code == "values-not-read"}
-    for strip in (strip for strip in block.strips if strip.parameter in _SEATS):
+    for strip in (strip for strip in block.strips if strip.parameter in _SEATS or strip.parameter == _BEARING):
         texts = [cell_text(cell).strip() for cell in strip.cells.tolist()]
-        own = {text for text, stays in zip(texts, keep[strip.rows], strict=True) if stays}
-        for cell in np.flatnonzero(~keep[strip.rows]).tolist():
-            row = int(strip.rows[cell])
-            new = row not in told and _line(strip.place(file, cell)) not in known
-            if new and any(map(str.isalpha, texts[cell])) and texts[cell] not in own:
+        own = {text for text, row in zip(texts, strip.rows.tolist(), strict=True) if not left[row]}
+        for cell, row in enumerate(strip.rows.tolist()):
+            new = left[row] and row not in told and _line(strip.place(file, cell)) not in known
+            if new and texts[cell] not in own and _may_be_judged(strip.parameter, texts[cell], left[row]):
                 told.add(row)
                 name = visible(block.stations[row] or block.machines[row])
                 count = sum(not is_blank(one) for s in block.strips for one in s.cells[s.rows == row].tolist())
                 found.problems.append(not_read(strip.place(file, cell), name, texts[cell], count))
 
 
+def _may_be_judged(name: str, text: str, reason: str) -> bool:
+    """Whether a cell of such a row may be of a position: a mean is a plain number, a spare bearing has no seat."""
+    if name == _BEARING:
+        return bool(text) and reason != _SPARE
+    return bool(text) and (reason != _SUM or not is_figure(text))
+
+
 def _line(place: Place | None) -> tuple[str | None, str]:
-    """Sheet and line of a place in a table."""
-    return (place.sheet, (place.cell or "").lstrip(ascii_uppercase)) if place is not None else (None, "")
+    """Sheet and line of a place in a table, or the pointer of one in a document."""
+    if place is None or place.cell is None:
+        return None, "" if place is None else place.pointer or ""
+    return place.sheet, place.cell.lstrip(ascii_uppercase)
 
 
 def _kept(strip: Strip, keep: NDArray[np.bool_], moved: NDArray[np.intp]) -> Strip:
