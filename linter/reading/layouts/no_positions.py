@@ -89,7 +89,8 @@ def _tell_seats(block: Block, left: Sequence[str], found: Found, file: str) -> N
     """Findings about rows that state a seat or a bearing as no position does: they have to be judged."""
     told = set[int]()
     known = {_line(problem.place) for problem in found.problems if problem.code == "values-not-read"}
-    for strip in (strip for strip in block.strips if strip.parameter in _SEATS or strip.parameter == _BEARING):
+    bearings = [strip for strip in block.strips if strip.parameter == _BEARING]
+    for strip in [*(strip for strip in block.strips if strip.parameter in _SEATS), *bearings]:
         texts = [cell_text(cell).strip() for cell in strip.cells.tolist()]
         own = {text for text, row in zip(texts, strip.rows.tolist(), strict=True) if not left[row]}
         for cell, row in enumerate(strip.rows.tolist()):
