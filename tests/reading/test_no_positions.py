@@ -211,7 +211,7 @@ def test_a_seat_with_a_fit_of_its_own_is_told_whatever_its_row_is_called(tmp_pat
     assert stations.text("station").tolist() == ["A", "B"]
     told = [p for p in stations.problems if p.code == "values-not-read"]
     assert [(p.place.cell, p.read) for p in told] == [("D4", "17 d9")]
-    path.write_text(path.read_text("utf-8").replace("17 d9;40 H7", ";"), "utf-8")
+    path.write_text(path.read_text("utf-8").replace("6203;17 d9;40 H7", "6205;;"), "utf-8")
     assert not [p for p in read_table(path).stations.problems if p.code == "values-not-read"]
 
 
