@@ -102,20 +102,21 @@ def _groups(grid: Grid, row: int, column: int, words: Words) -> tuple[str, ...]:
         [code for below in range(row + 1, grid.height) if (code := grid.text(below, column))]
     ):
         return ("CHAR-ID",)
-    if "VALUE" in groups and (said := designation_or_size(text) or _holds_names(grid, column, row + 1, words)):
-        beside = (other for c, other in grid.texts(row).items() if c != column)  # Cote / désignation, Requirement
-        named = ("NAME",) if said == "names" else ()
-        return named if any("VALUE" in words.groups(other) for other in beside) else groups
+    if "VALUE" in groups and any("VALUE" in words.groups(t) for c, t in grid.texts(row).items() if c != column):
+        if designation_or_size(text):  # Cote / désignation: names, where values stand beside them
+            return ()
+        if _holds_names(grid, column, row + 1, words):  # Requirement | Value
+            return ("NAME",)
     if not groups and (numbered := _NUMBERED.fullmatch(text.strip())):
         return tuple(group for group in words.groups(numbered[1]) if group == "RESULT")
     return groups
 
 
-def _holds_names(grid: Grid, column: int, start: int, words: Words) -> str:
-    """``names`` where most of the first cells below a word for values are known names, else empty."""
+def _holds_names(grid: Grid, column: int, start: int, words: Words) -> bool:
+    """Whether most of the first cells below a word for values are known names."""
     texts = [text for row in range(start, min(grid.height, start + _FIRST)) if (text := grid.text(row, column))]
     known = sum(any(map(str.isalpha, text)) and words.heading(text) is not None for text in texts)
-    return "names" if known > 2 and 2 * known > len(texts) else ""
+    return known > 2 and 2 * known > len(texts)
 
 
 def _name_positions(grid: Grid, header: int, roles: dict[int, str], words: Words) -> bool:

@@ -8,11 +8,10 @@ from attrs import evolve
 from numpy.typing import NDArray
 
 from linter.model.places import Place
-from linter.model.stations import Unused
+from linter.model.stations import Problem, Unused
 from linter.reading.cells.signs import is_figure
 from linter.reading.files.grids import cell_text, is_blank
 from linter.reading.files.intake import visible
-from linter.reading.layouts.lost import not_read
 from linter.reading.layouts.strips import Block, Found, Strip
 from linter.reading.words.headings import Words
 from linter.reading.words.no_names import are_changes, is_spare, is_state, is_sum
@@ -98,8 +97,17 @@ def _tell_seats(block: Block, left: Sequence[str], found: Found, file: str) -> N
             if new and texts[cell] not in own and _may_be_judged(strip.parameter, texts[cell], left[row]):
                 told.add(row)
                 name = visible(block.stations[row] or block.machines[row])
-                count = sum(not is_blank(one) for s in block.strips for one in s.cells[s.rows == row].tolist())
-                found.problems.append(not_read(strip.place(file, cell), name, texts[cell], count))
+                found.problems.append(_told(strip.place(file, cell), name, texts[cell], left[row]))
+
+
+def _told(place: Place, name: str, text: str, reason: str) -> Problem:
+    """The finding about a cell that no position states and that may be of one."""
+    expected = "the name of a bearing position in its row, or nothing of a bearing there"
+    message = (
+        f"{place}: {visible(text, 120)} stands in a row called “{name}” ({reason}); no position states it, "
+        f"so it is not judged; expected {expected}."
+    )
+    return Problem("unreadable", None, "station", place, visible(text), expected, message, "values-not-read")
 
 
 def _may_be_judged(name: str, text: str, reason: str) -> bool:

@@ -221,9 +221,7 @@ def read_title(grid: Grid, words: Words, unused: list[Unused], *, own: bool = Fa
                 continue
             text = grid.text(row, column)
             if named_again:
-                unused.append(
-                    Unused(ABOVE_THE_TABLE, text, grid.place(row, column), "a column's name in another system")
-                )
+                unused.append(_not_known(text, grid.place(row, column)))
                 continue
             right, behind = value_and_unit(grid, row, *[*filled[index + 1 : index + 3], None, None][:2])
             unit = "" if behind is None else grid.text(row, behind)
